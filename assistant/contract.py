@@ -1,0 +1,290 @@
+"""The values that pass between the rooms: what was heard, what it was taken to mean, the answer, the reply.
+
+Heard -> (understand) -> Reading -> (answer) -> Answer -> (say) -> Reply. All frozen; none knows its maker.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+from datetime import datetime
+from enum import StrEnum
+from fractions import Fraction
+from typing import Any, Literal, Protocol
+
+from assistant.core.amounts import Amount, Mix
+from assistant.core.events import Event
+from assistant.core.facts import Facts, Source
+from assistant.core.household import Household
+from assistant.core.state import State
+
+
+class Outcome(StrEnum):
+    """How a turn came out."""
+
+    ANSWER = "answer"
+    ASK = "ask"
+    CONFIRM = "confirm"
+    REFUSE = "refuse"
+    UNSURE = "unsure"
+
+
+# ---------------------------------------------------------------- heard
+
+
+@dataclass(frozen=True, slots=True)
+class Word:
+    """One recognised word."""
+
+    text: str
+    posterior: float
+    """How sure the recogniser is of it, 0 to 1."""
+
+
+@dataclass(frozen=True, slots=True)
+class Heard:
+    """One turn of the keeper's, typed or recognised."""
+
+    text: str
+    spoken: bool = False
+    alternatives: tuple[str, ...] = ()
+    """Other things it may have been, best first; empty when typed."""
+    words: tuple[Word, ...] = ()
+    """The words of `text` with their posteriors; empty when typed or when the engine gives none."""
+
+
+# ---------------------------------------------------------------- understood
+
+
+@dataclass(frozen=True, slots=True)
+class Choice:
+    """Words that fit several things; the keeper is asked which."""
+
+    kind: str
+    """The slot's kind: "bottle", "enclosure", "stock", "agent" ..."""
+    said: str
+    candidates: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Unknown:
+    """Words that stand where a name belongs, but fit nothing that is known."""
+
+    kind: str
+    said: str
+
+
+@dataclass(frozen=True, slots=True)
+class Faulty:
+    """A number or amount that can't be taken: zero, negative, absurd, or a unit that is refused."""
+
+    said: str
+    why: str
+    """One line: what is wrong and what to write instead."""
+
+
+@dataclass(frozen=True, slots=True)
+class Doubt:
+    """Something that was not heard with certainty, so it is read back before it counts."""
+
+    kind: Literal["number", "polarity"]
+    heard: str
+    """As taken: "15", or "rinsed"."""
+    others: tuple[str, ...] = ()
+    """What else it may have been."""
+
+
+@dataclass(frozen=True, slots=True)
+class Slots:
+    """What the text names, by kind, in the order said. Names are the household's own, agents and organisms are ids."""
+
+    volumes: tuple[Amount, ...] = ()
+    durations: tuple[Amount, ...] = ()
+    temperatures: tuple[Amount, ...] = ()
+    mixes: tuple[Mix, ...] = ()
+    numbers: tuple[Fraction, ...] = ()
+    """Bare numbers that belong to none of the above."""
+    agents: tuple[str, ...] = ()
+    stocks: tuple[str, ...] = ()
+    bottles: tuple[str, ...] = ()
+    measures: tuple[str, ...] = ()
+    enclosures: tuple[str, ...] = ()
+    """By name, other name, or the animal that lives there."""
+    organisms: tuple[str, ...] = ()
+    steps: tuple[str, ...] = ()
+    """From `rounds.STEPS`."""
+    every_enclosure: bool = False
+    """ "both", "all of them": every enclosure with an open round."""
+    stayed_wet: bool | None = None
+    """What was said of the surface during the wet time."""
+    openings: int | None = None
+    """How many windows or doors were said to be open."""
+    heat_cold: bool = False
+    """ "heat is off and cold" was said."""
+    place: Literal["eye", "skin", "mouth", "lungs"] | None = None
+    """Where it got to, for harm."""
+    victim: Literal["person", "animal"] | None = None
+    stock_strength: Amount | None = None
+    """A strength of the concentrate itself stated in the question ("from six percent bleach"), percent."""
+    start_over: bool | None = None
+    """ "start over" True, "go on" False."""
+    choices: tuple[Choice, ...] = ()
+    unknown: tuple[Unknown, ...] = ()
+    faulty: tuple[Faulty, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """What the text was taken to mean."""
+
+    question: str
+    """What was heard or typed, after normalising."""
+    intent: str | None
+    """A question's name, or None: no reading."""
+    slots: Slots = Slots()
+    confidence: float = 0.0
+    """Chance that the reading is right, 0 to 1."""
+    nearest: tuple[str, ...] = ()
+    """The two nearest questions' names, for when it is unsure."""
+    doubts: tuple[Doubt, ...] = ()
+    spoken: bool = False
+    """It was heard, not typed: its numbers and steps are said back."""
+
+
+# ---------------------------------------------------------------- answered
+
+
+@dataclass(frozen=True)
+class Pending:
+    """A question of the tool's that the keeper's next turn may answer."""
+
+    reading: Reading
+    """What was being answered; a follow-up adds to its slots and keeps its intent."""
+    asked_at: datetime
+    missing: tuple[str, ...] = ()
+    """Kinds of slot that would answer it; empty for a yes-or-no question."""
+    on_yes: Answer | None = None
+    """The answer that "yes" gives, with the events it records."""
+    on_no: Answer | None = None
+    turns_since: int = 0
+
+
+@dataclass(frozen=True)
+class Answer:
+    """What an answering function found, before it is put into words."""
+
+    intent: str | None
+    outcome: Outcome
+    message: str
+    """Name of its wording, "family.name", in `say.wording`."""
+    details: Mapping[str, Any] = field(default_factory=dict)
+    """What the wording needs."""
+    values: Mapping[str, Any] = field(default_factory=dict)
+    """The reply's values, unrounded; amounts as Amount."""
+    missing: tuple[str, ...] = ()
+    cautions: tuple[str, ...] = ()
+    """Ids of facts whose words are shown as safety lines."""
+    sources: tuple[Source, ...] = ()
+    events: tuple[Event, ...] = ()
+    """What it records."""
+    pending: Pending | None = None
+    """What it waits for."""
+
+
+@dataclass(frozen=True)
+class Line:
+    """One wording: what is spoken and what is shown."""
+
+    say: str
+    """At most 25 words, the number first, no symbol that a voice can't read."""
+    show: str = ""
+    """May have lines; empty: the same as `say`."""
+
+
+@dataclass(frozen=True)
+class Reply:
+    """One turn's reply, as in the contract of DEVELOPERS.md."""
+
+    question: str
+    intent: str | None
+    outcome: Outcome
+    say: str
+    show: str
+    values: Mapping[str, Any] = field(default_factory=dict)
+    missing: tuple[str, ...] = ()
+    cautions: tuple[str, ...] = ()
+    sources: tuple[Source, ...] = ()
+    reminders: tuple[str, ...] = ()
+    confidence: float = 0.0
+
+
+# ---------------------------------------------------------------- the world a turn is taken in
+
+
+@dataclass(frozen=True, slots=True)
+class SlotWanted:
+    """A slot that a question can't do without."""
+
+    kind: str
+    ask: str
+    """What to say when it is missing."""
+
+
+@dataclass(frozen=True)
+class Question:
+    """One file of intents/: how it is asked and who answers it."""
+
+    name: str
+    family: str
+    """The module of `answer` that holds its handler."""
+    about: str
+    """One line for help and the README's table."""
+    example: str
+    phrasings: tuple[str, ...]
+    """With {slot} where a name or number stands."""
+    slots: tuple[SlotWanted, ...] = ()
+
+
+@dataclass(frozen=True)
+class Talk:
+    """What the conversation remembers between turns of one sitting. Never recorded."""
+
+    pending: Pending | None = None
+    last: Reply | None = None
+    last_reading: Reading | None = None
+    takes_back: bool = False
+    """The last turn recorded a step from a hearing, so a bare "no" takes it back."""
+    told_until: datetime | None = None
+    """Reminders up to then have been given."""
+
+
+class Reads(Protocol):
+    """Whatever turns what was heard into a reading."""
+
+    def __call__(self, heard: Heard, world: World) -> Reading: ...
+
+
+@dataclass(frozen=True)
+class World:
+    """Everything a turn is answered from."""
+
+    now: datetime
+    """Aware."""
+    household: Household
+    facts: Facts
+    questions: Mapping[str, Question]
+    read: Reads
+    state: State = field(default_factory=State)
+    talk: Talk = field(default_factory=Talk)
+
+
+Handler = Callable[[Reading, World], Answer]
+
+
+@dataclass(frozen=True)
+class Turn:
+    """What one turn gives: the reply, what to record, and what to remember."""
+
+    reply: Reply
+    events: tuple[Event, ...]
+    talk: Talk

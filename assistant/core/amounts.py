@@ -1,0 +1,54 @@
+"""Amounts and mixes as values: what a keeper says, before and after reading.
+
+Here belong the small frozen types that every room passes around. Arithmetic on them lives with its subject
+(`units` converts, `ratio` reads ratios, `dilution` mixes); reading them out of text lives in `understand`.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Literal, TypeAlias
+
+RatioWord: TypeAlias = Literal["in", "to", "colon"]
+
+
+@dataclass(frozen=True, slots=True)
+class Amount:
+    """So much of a unit, exact."""
+
+    amount: Fraction
+    unit: str
+    """A unit's name as the reply contract spells it: "mL", "US fl oz", "tsp", "min", "degC" ... (see `units.UNITS`)."""
+
+
+@dataclass(frozen=True, slots=True)
+class SaidRatio:
+    """A ratio as it was said or written; which reading it has is decided by `ratio.read`."""
+
+    first: Fraction
+    second: Fraction
+    word: RatioWord
+    """What stood between: "1 in 32", "1 to 32", or "1:32" (colon)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Percent:
+    """A strength in percent, in the stock's own terms and basis."""
+
+    percent: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class Ppm:
+    """A strength in parts per million of available chlorine (mg/L)."""
+
+    ppm: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class Neat:
+    """Undiluted."""
+
+
+Mix: TypeAlias = SaidRatio | Percent | Ppm | Neat

@@ -1,0 +1,159 @@
+"""What can happen: the events that make up the record.
+
+Past tense, frozen, and complete in themselves: what a step needed (its wet time, the air changes) is written into the
+event, so that a later change of keeping.toml or of a fact can't rewrite what was required then. When and in which turn
+it happened is the envelope's (`Recorded`). Names of things are the household's own, agents and organisms are ids.
+
+To add one: a dataclass here, its line in `EVENTS`, its case in `fold`, and a test. A field is never removed or renamed;
+a new one gets a default, so that old records still read.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime
+from typing import TypeAlias
+
+
+@dataclass(frozen=True, slots=True)
+class RoundStarted:
+    """A clean of one enclosure was begun; one that was open is replaced."""
+
+    enclosure: str
+    agent: str
+    steps: tuple[str, ...]
+    """What it takes, in order, from `rounds.STEPS`."""
+    hold_s: float | None
+    """Wet time in seconds; None: no figure, so it can't be served."""
+    air_changes_per_hour: float
+    """Airing as the room usually is."""
+    air_changes: float
+    """Air changes that the airing needs in all."""
+    stock: str | None = None
+    bottle: str | None = None
+    organism: str | None = None
+    by_label: bool = False
+    """The wet time is the stock's own label's."""
+
+
+@dataclass(frozen=True, slots=True)
+class StepDone:
+    """A step of an open round, in order and its time served."""
+
+    enclosure: str
+    step: str
+    agent: str | None = None
+    """For `apply`: with what."""
+    bottle: str | None = None
+    hold_s: float | None = None
+    """For `apply`: the wet time that starts now, in seconds; None: no figure."""
+    by_label: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class StayedWet:
+    """The keeper vouched that the surface stayed wet for the whole hold."""
+
+    enclosure: str
+
+
+@dataclass(frozen=True, slots=True)
+class DriedEarly:
+    """The surface dried before its wet time was over; it is to be sprayed again."""
+
+    enclosure: str
+
+
+@dataclass(frozen=True, slots=True)
+class AgentTouched:
+    """An agent was claimed to have touched a surface, where that is no step of a round."""
+
+    enclosure: str
+    agent: str
+
+
+@dataclass(frozen=True, slots=True)
+class SurfaceRinsed:
+    """A surface was rinsed outside the order of a round, to take agents off that must not meet."""
+
+    enclosure: str
+    wiped: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class SurfaceDried:
+    """A surface dried outside the order of a round."""
+
+    enclosure: str
+
+
+@dataclass(frozen=True, slots=True)
+class WindowsOpened:
+    """Openings were said to be open; the airing goes at this rate from now on."""
+
+    enclosure: str
+    openings: int
+    air_changes_per_hour: float
+
+
+@dataclass(frozen=True, slots=True)
+class GasMade:
+    """Two agents that make a gas were said to have met, in a bottle or on a surface: unknown mix, don't use."""
+
+    agents: tuple[str, ...]
+    bottle: str | None = None
+    enclosure: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class RinseBegun:
+    """A splash is being rinsed under running water, by the clock."""
+
+    place: str
+    """ "eye" or "skin"."""
+    victim: str
+    """ "person" or "animal"."""
+    seconds: float
+
+
+@dataclass(frozen=True, slots=True)
+class Away:
+    """No shell was running from then until now, so nobody was watched keeping anything wet."""
+
+    since: datetime
+
+
+@dataclass(frozen=True, slots=True)
+class Voided:
+    """Everything that one turn recorded was taken back."""
+
+    turn: str
+
+
+Event: TypeAlias = (
+    RoundStarted
+    | StepDone
+    | StayedWet
+    | DriedEarly
+    | AgentTouched
+    | SurfaceRinsed
+    | SurfaceDried
+    | WindowsOpened
+    | GasMade
+    | RinseBegun
+    | Away
+    | Voided
+)
+
+EVENTS: tuple[type, ...] = Event.__args__  # type: ignore[attr-defined]
+
+
+@dataclass(frozen=True, slots=True)
+class Recorded:
+    """An event with its envelope."""
+
+    at: datetime
+    """Aware, UTC."""
+    turn: str
+    """The turn that recorded it; a turn's events are undone together."""
+    event: Event

@@ -1,0 +1,96 @@
+"""The present: what the record of events amounts to.
+
+Types only; `fold` makes one from the events, `gate` and `rounds` read it. Frozen, of plain fields, so that the store
+can keep it as a row beside the events.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from datetime import datetime
+
+
+@dataclass(frozen=True, slots=True)
+class Hold:
+    """One wet time."""
+
+    began: datetime
+    seconds: float | None
+    """None: no figure, so it can't be served."""
+    wet_confirmed: bool = False
+    """The keeper said that it stayed wet."""
+    unwatched: bool = False
+    """The program wasn't running for a while of it, so it counts only once the keeper says that it stayed wet."""
+
+
+@dataclass(frozen=True, slots=True)
+class Opening:
+    """From then on the room was aired at this rate."""
+
+    at: datetime
+    air_changes_per_hour: float
+
+
+@dataclass(frozen=True, slots=True)
+class Round:
+    """One enclosure being cleaned once."""
+
+    enclosure: str
+    started_at: datetime
+    agent: str
+    steps: tuple[str, ...]
+    """What it takes, in order."""
+    hold_s: float | None
+    air_changes_per_hour: float
+    air_changes: float
+    stock: str | None = None
+    bottle: str | None = None
+    organism: str | None = None
+    by_label: bool = False
+    done: Mapping[str, datetime] = field(default_factory=dict)
+    """Steps done, and when. A hold is here once its time was served and a later step was recorded on it."""
+    hold: Hold | None = None
+    """The wet time that `apply` began."""
+    openings: tuple[Opening, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Touch:
+    """An agent on a surface, until rinsed off and dried."""
+
+    agent: str
+    at: datetime
+    rinsed: bool = False
+    wiped: bool = False
+    """Wiped with clean water, not rinsed: not enough for bleach, nor for an acid before bleach."""
+    dried: bool = False
+    """Dry after the rinse or wipe."""
+
+
+@dataclass(frozen=True, slots=True)
+class Rinse:
+    """A splash being rinsed under running water."""
+
+    place: str
+    victim: str
+    began: datetime
+    seconds: float
+
+
+@dataclass(frozen=True, slots=True)
+class State:
+    """Everything the record amounts to."""
+
+    rounds: Mapping[str, Round] = field(default_factory=dict)
+    """The latest round of each enclosure."""
+    surfaces: Mapping[str, tuple[Touch, ...]] = field(default_factory=dict)
+    """Agents on each enclosure's surface; no restart or undo clears it."""
+    unknown_mixes: tuple[str, ...] = ()
+    """Bottles that hold an unknown mix."""
+    rinses: tuple[Rinse, ...] = ()
+    """Splashes being rinsed; the last of each place."""
+    turns: tuple[str, ...] = ()
+    """The latest turns that recorded something and aren't undone, oldest first."""
+    last_at: datetime | None = None
+    """When the last event was recorded."""
