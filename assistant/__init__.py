@@ -1,1 +1,1 @@
-"""Rinseback: a hands-free assistant for cleaning and disinfecting reptile enclosures. DEVELOPERS.md tells the way in."""
+"""Rinseback: a hands-free assistant for cleaning and disinfecting reptile enclosures. See DEVELOPERS.md."""
