@@ -128,6 +128,8 @@ class Slots:
     """A strength of the concentrate itself stated in the question ("from six percent bleach"), percent."""
     start_over: bool | None = None
     """ "start over" True, "go on" False."""
+    met: bool = False
+    """It was said that the agents named have met already."""
     choices: tuple[Choice, ...] = ()
     unknown: tuple[Unknown, ...] = ()
     faulty: tuple[Faulty, ...] = ()
@@ -163,9 +165,10 @@ class Pending:
     asked_at: datetime
     missing: tuple[str, ...] = ()
     """Kinds of slot that would answer it; empty for a yes-or-no question."""
-    on_yes: Answer | None = None
-    """The answer that "yes" gives, with the events it records."""
-    on_no: Answer | None = None
+    on_yes: Answer | Reading | None = None
+    """What "yes" gives: a ready answer with the events it records, or a reading to be answered then, as things stand."""
+    on_no: Answer | Reading | None = None
+    """What "no" gives, in the same way; None: nothing is recorded, and that is said."""
     turns_since: int = 0
 
 
@@ -276,6 +279,8 @@ class World:
     read: Reads
     state: State = field(default_factory=State)
     talk: Talk = field(default_factory=Talk)
+    away_since: datetime | None = None
+    """No shell ran from then until now; None: one did."""
 
 
 Handler = Callable[[Reading, World], Answer]

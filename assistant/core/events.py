@@ -48,6 +48,10 @@ class StepDone:
     hold_s: float | None = None
     """For `apply`: the wet time that starts now, in seconds; None: no figure."""
     by_label: bool = False
+    steps: tuple[str, ...] | None = None
+    """For `apply` with another agent than the round's: the steps that the round takes now."""
+    wiped: bool = False
+    """For `rinse`: wiped twice with clean water instead."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,7 +63,21 @@ class StayedWet:
 
 @dataclass(frozen=True, slots=True)
 class DriedEarly:
-    """The surface dried before its wet time was over; it is to be sprayed again."""
+    """The surface dried, or was rinsed, before its wet time was over; it is to be sprayed again."""
+
+    enclosure: str
+
+
+@dataclass(frozen=True, slots=True)
+class HoldDoubted:
+    """Something was said that fits no surface kept wet, so the hold counts only once the keeper vouches for it."""
+
+    enclosure: str
+
+
+@dataclass(frozen=True, slots=True)
+class BackTooSoon:
+    """The animal was put back before the round was over; it is to come out again."""
 
     enclosure: str
 
@@ -106,6 +124,13 @@ class GasMade:
 
 
 @dataclass(frozen=True, slots=True)
+class BottleRinsed:
+    """A bottle was emptied, rinsed out and pumped through with clean water."""
+
+    bottle: str
+
+
+@dataclass(frozen=True, slots=True)
 class RinseBegun:
     """A splash is being rinsed under running water, by the clock."""
 
@@ -135,17 +160,20 @@ Event: TypeAlias = (
     | StepDone
     | StayedWet
     | DriedEarly
+    | HoldDoubted
+    | BackTooSoon
     | AgentTouched
     | SurfaceRinsed
     | SurfaceDried
     | WindowsOpened
     | GasMade
+    | BottleRinsed
     | RinseBegun
     | Away
     | Voided
 )
 
-EVENTS: tuple[type, ...] = Event.__args__  # type: ignore[attr-defined]
+EVENTS: tuple[type, ...] = Event.__args__
 
 
 @dataclass(frozen=True, slots=True)

@@ -18,10 +18,10 @@ class Hold:
     began: datetime
     seconds: float | None
     """None: no figure, so it can't be served."""
-    wet_confirmed: bool = False
-    """The keeper said that it stayed wet."""
-    unwatched: bool = False
-    """The program wasn't running for a while of it, so it counts only once the keeper says that it stayed wet."""
+    vouched: bool = False
+    """The keeper said, when it was over, that it stayed wet throughout."""
+    doubted: bool = False
+    """It counts only if vouched: the program wasn't running for a while, or something was said that doesn't fit."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,6 +79,26 @@ class Rinse:
 
 
 @dataclass(frozen=True, slots=True)
+class Deed:
+    """One thing that a turn recorded, for saying what an undo took back."""
+
+    event: str
+    """Name of the event's class."""
+    thing: str = ""
+    """The enclosure or bottle."""
+    step: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class PastTurn:
+    """A turn that recorded something and isn't undone."""
+
+    turn: str
+    at: datetime
+    deeds: tuple[Deed, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class State:
     """Everything the record amounts to."""
 
@@ -90,7 +110,7 @@ class State:
     """Bottles that hold an unknown mix."""
     rinses: tuple[Rinse, ...] = ()
     """Splashes being rinsed; the last of each place."""
-    turns: tuple[str, ...] = ()
-    """The latest turns that recorded something and aren't undone, oldest first."""
+    turns: tuple[PastTurn, ...] = ()
+    """The latest turns that can be undone, oldest first."""
     last_at: datetime | None = None
     """When the last event was recorded."""

@@ -1,0 +1,279 @@
+"""The present as a fold over the events: one small function an event.
+
+`fold` takes one recorded event on; `fold_all` folds a whole record, leaving out the turns that were undone. An undone
+turn still counts for what must not be forgotten: an agent that touched a surface did touch it, whatever is taken back.
+
+Change what a case does, or a field of `state`, and FOLD_VERSION goes up by one: stores then rebuild their state row.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import replace
+from datetime import datetime, timedelta
+
+from assistant.core.events import (
+    AgentTouched,
+    Away,
+    BackTooSoon,
+    BottleRinsed,
+    DriedEarly,
+    Event,
+    GasMade,
+    HoldDoubted,
+    Recorded,
+    RinseBegun,
+    RoundStarted,
+    StayedWet,
+    StepDone,
+    SurfaceDried,
+    SurfaceRinsed,
+    Voided,
+    WindowsOpened,
+)
+from assistant.core.rounds import STEPS, hold_is_running
+from assistant.core.state import Deed, Hold, Opening, PastTurn, Rinse, Round, State, Touch
+
+FOLD_VERSION = 1
+
+UNDO_DEPTH = 100
+"""How many turns back "undo" can go; bounds the state row."""
+
+
+def fold(state: State, recorded: Recorded) -> State:
+    """The state after one more event. Voided events need `fold_all`: a fold can't be run backwards.
+
+    Fails: ValueError for `Voided`.
+    """
+    at, event = recorded.at, recorded.event
+    if isinstance(event, Voided):
+        raise ValueError("an undo is folded from the whole record, by fold_all")
+    state = _folded(state, event, at)
+    return replace(state, last_at=at, turns=_with_deed(state.turns, recorded))
+
+
+def fold_all(record: Iterable[Recorded]) -> State:
+    """The state that a whole record amounts to, oldest event first."""
+    record = tuple(record)
+    undone = {entry.event.turn for entry in record if isinstance(entry.event, Voided)}
+    state = State()
+    for entry in record:
+        if isinstance(entry.event, Voided):
+            state = replace(state, last_at=entry.at)
+        elif entry.turn in undone:
+            state = replace(_unforgotten(state, entry.event, entry.at), last_at=entry.at)
+        else:
+            state = fold(state, entry)
+    return state
+
+
+def _folded(state: State, event: Event, at: datetime) -> State:
+    match event:
+        case RoundStarted():
+            return _with_round(state, _begun(event, at))
+        case StepDone():
+            return _step_done(state, event, at)
+        case StayedWet():
+            return _on_hold(state, event.enclosure, vouched=True)
+        case HoldDoubted():
+            return _on_hold(state, event.enclosure, doubted=True)
+        case DriedEarly():
+            return _reopened(state, event.enclosure, "apply")
+        case BackTooSoon():
+            return _put_back_too_soon(state, event.enclosure)
+        case WindowsOpened():
+            return _windows_opened(state, event, at)
+        case RinseBegun():
+            rinse = Rinse(event.place, event.victim, at, event.seconds)
+            others = tuple(r for r in state.rinses if (r.place, r.victim) != (rinse.place, rinse.victim))
+            return replace(state, rinses=(*others, rinse))
+        case BottleRinsed():
+            return replace(state, unknown_mixes=tuple(b for b in state.unknown_mixes if b != event.bottle))
+        case SurfaceRinsed():
+            return _rinsed(state, event.enclosure, event.wiped)
+        case SurfaceDried():
+            return _dried(state, event.enclosure)
+        case _:
+            return _unforgotten(state, event, at)
+
+
+def _unforgotten(state: State, event: Event, at: datetime) -> State:
+    """What an event means even after it was undone: what touched a surface or made a gas, and that nobody watched."""
+    match event:
+        case StepDone(step="apply", agent=str() as agent):
+            return _touched(state, event.enclosure, agent, at)
+        case AgentTouched():
+            state = _touched(state, event.enclosure, event.agent, at)
+            return _reopened(state, event.enclosure, "apply")
+        case GasMade():
+            if event.bottle is not None and event.bottle not in state.unknown_mixes:
+                state = replace(state, unknown_mixes=(*state.unknown_mixes, event.bottle))
+            if event.enclosure is not None:
+                for agent in event.agents:
+                    state = _touched(state, event.enclosure, agent, at)
+                state = _reopened(state, event.enclosure, "apply")
+            return state
+        case Away():
+            return _unwatched(state, event.since, at)
+        case _:
+            return state
+
+
+# ---------------------------------------------------------------- rounds
+
+
+def _begun(event: RoundStarted, at: datetime) -> Round:
+    return Round(
+        enclosure=event.enclosure,
+        started_at=at,
+        agent=event.agent,
+        steps=event.steps,
+        hold_s=event.hold_s,
+        air_changes_per_hour=event.air_changes_per_hour,
+        air_changes=event.air_changes,
+        stock=event.stock,
+        bottle=event.bottle,
+        organism=event.organism,
+        by_label=event.by_label,
+    )
+
+
+def _with_round(state: State, round_: Round) -> State:
+    return replace(state, rounds={**state.rounds, round_.enclosure: round_})
+
+
+def _step_done(state: State, event: StepDone, at: datetime) -> State:
+    if event.step == "apply" and event.agent is not None:
+        state = _touched(state, event.enclosure, event.agent, at)
+    round_ = state.rounds.get(event.enclosure)
+    if round_ is not None:
+        state = _with_round(state, _sprayed(round_, event, at) if event.step == "apply" else _done(round_, event, at))
+    if event.step == "rinse":
+        return _rinsed(state, event.enclosure, event.wiped)
+    if event.step == "dry":
+        return _dried(state, event.enclosure)
+    return state
+
+
+def _done(round_: Round, event: StepDone, at: datetime) -> Round:
+    done = {**round_.done, event.step: at}
+    if event.step in ("hold", "rinse", "dry", "air", "return") and "hold" in round_.steps:
+        # A later step was accepted on the served hold; a clock set back can't take it away again.
+        done.setdefault("hold", at)
+    return replace(round_, done=done)
+
+
+def _sprayed(round_: Round, event: StepDone, at: datetime) -> Round:
+    agent, bottle = event.agent or round_.agent, event.bottle or round_.bottle
+    same = agent == round_.agent and bottle == round_.bottle
+    if same and "apply" in round_.done and round_.hold is not None and hold_is_running(round_, at):
+        return round_  # kept wet from the same bottle: the hold runs on
+    done = {step: when for step, when in round_.done.items() if STEPS.index(step) < STEPS.index("apply")}
+    return replace(
+        round_,
+        agent=agent,
+        bottle=bottle,
+        steps=event.steps or round_.steps,
+        hold_s=event.hold_s,
+        by_label=event.by_label,
+        done={**done, "apply": at},
+        hold=Hold(at, event.hold_s) if "hold" in (event.steps or round_.steps) else None,
+        openings=_latest(round_.openings),
+    )
+
+
+def _latest(openings: tuple[Opening, ...]) -> tuple[Opening, ...]:
+    """A window stays open when spraying starts again, but what it aired before is spent."""
+    return openings[-1:]
+
+
+def _on_hold(state: State, enclosure: str, *, vouched: bool = False, doubted: bool = False) -> State:
+    round_ = state.rounds.get(enclosure)
+    if round_ is None or round_.hold is None or "hold" in round_.done:
+        return state
+    hold = replace(
+        round_.hold, vouched=vouched or (round_.hold.vouched and not doubted), doubted=doubted or round_.hold.doubted
+    )
+    return _with_round(state, replace(round_, hold=hold))
+
+
+def _reopened(state: State, enclosure: str, step: str) -> State:
+    """That step and all after it are to be done again."""
+    round_ = state.rounds.get(enclosure)
+    if round_ is None or "return" in round_.done:
+        return state
+    done = {name: when for name, when in round_.done.items() if STEPS.index(name) < STEPS.index(step)}
+    hold = None if STEPS.index(step) <= STEPS.index("hold") else round_.hold
+    return _with_round(state, replace(round_, done=done, hold=hold))
+
+
+def _put_back_too_soon(state: State, enclosure: str) -> State:
+    round_ = state.rounds.get(enclosure)
+    if round_ is None:
+        return state
+    done = {name: when for name, when in round_.done.items() if name not in ("move out", "return")}
+    return _with_round(state, replace(round_, done=done))
+
+
+def _windows_opened(state: State, event: WindowsOpened, at: datetime) -> State:
+    round_ = state.rounds.get(event.enclosure)
+    if round_ is None:
+        return state
+    opening = Opening(at, event.air_changes_per_hour)
+    return _with_round(state, replace(round_, openings=(*round_.openings, opening)))
+
+
+def _unwatched(state: State, since: datetime, until: datetime) -> State:
+    """Every hold whose wet time overlaps the span counts only once the keeper vouches for it."""
+    for enclosure, round_ in state.rounds.items():
+        hold = round_.hold
+        if hold is None or "hold" in round_.done or hold.vouched:
+            continue
+        ends = hold.began + timedelta(seconds=hold.seconds or 0.0)
+        if hold.seconds is None or (hold.began < until and since < ends):
+            state = _on_hold(state, enclosure, doubted=True)
+    return state
+
+
+# ---------------------------------------------------------------- surfaces
+
+
+def _touched(state: State, enclosure: str, agent: str, at: datetime) -> State:
+    others = tuple(touch for touch in state.surfaces.get(enclosure, ()) if touch.agent != agent)
+    return _with_surface(state, enclosure, (*others, Touch(agent, at)))
+
+
+def _rinsed(state: State, enclosure: str, wiped: bool) -> State:
+    touches = state.surfaces.get(enclosure, ())
+    return _with_surface(
+        state,
+        enclosure,
+        tuple(replace(t, wiped=True) if wiped else replace(t, rinsed=True) for t in touches),
+    )
+
+
+def _dried(state: State, enclosure: str) -> State:
+    """Dry after a rinse: what was rinsed off is forgotten; what was only wiped is kept, for some need a rinse."""
+    touches = state.surfaces.get(enclosure, ())
+    kept = tuple(replace(t, dried=t.wiped) for t in touches if not t.rinsed)
+    return _with_surface(state, enclosure, kept)
+
+
+def _with_surface(state: State, enclosure: str, touches: tuple[Touch, ...]) -> State:
+    surfaces: Mapping[str, tuple[Touch, ...]] = {k: v for k, v in state.surfaces.items() if k != enclosure}
+    return replace(state, surfaces={**surfaces, enclosure: touches} if touches else surfaces)
+
+
+# ---------------------------------------------------------------- what can be undone
+
+
+def _with_deed(turns: tuple[PastTurn, ...], recorded: Recorded) -> tuple[PastTurn, ...]:
+    event = recorded.event
+    if isinstance(event, Away):
+        return turns
+    thing = getattr(event, "enclosure", None) or getattr(event, "bottle", None) or getattr(event, "place", None) or ""
+    deed = Deed(type(event).__name__, str(thing), getattr(event, "step", ""))
+    if turns and turns[-1].turn == recorded.turn:
+        last = turns[-1]
+        return (*turns[:-1], replace(last, deeds=(*last.deeds, deed)))
+    return (*turns, PastTurn(recorded.turn, recorded.at, (deed,)))[-UNDO_DEPTH:]
