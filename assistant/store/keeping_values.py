@@ -1,0 +1,222 @@
+"""Single values of keeping.toml: each reader takes what TOML gave and returns what the household holds.
+
+Which key is read by which is `keeping_tables`.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from datetime import date, datetime
+from difflib import get_close_matches
+from fractions import Fraction
+from functools import partial
+from typing import Any
+
+from assistant.core.amounts import Amount
+from assistant.core.facts import Facts
+from assistant.core.quantity import BadQuantity, Gallon, read_amount, read_mix
+from assistant.store.toml_lines import Place
+
+LONGEST_NAME = 60
+
+Read = Callable[[Any], Any]
+
+
+class Wrong(Exception):
+    """One value that can't be taken; becomes a KeepingFault once its place is known."""
+
+    def __init__(self, what: str, fix: str, place: Place = ()) -> None:
+        super().__init__(what)
+        self.what = what
+        self.fix = fix
+        self.place = place
+
+
+_DIMENSIONS = {
+    "volume": "mL L cm^3 m^3 ft^3 tsp tbsp US_gal US_qt US_pt US_cup US_fl_oz imp_gal imp_qt imp_pt imp_fl_oz",
+    "length": "mm cm m in ft",
+    "time": "s min h d week",
+    "temperature": "degC degF",
+}
+
+
+def dimension(unit: str) -> str:
+    return next((kind for kind, units in _DIMENSIONS.items() if unit.replace(" ", "_") in units.split()), "other")
+
+
+_METRES = {
+    "mm": Fraction(1, 1000),
+    "cm": Fraction(1, 100),
+    "m": Fraction(1),
+    "in": Fraction(127, 5000),
+    "ft": Fraction(381, 1250),
+}
+
+
+def metres(side: Amount) -> Fraction:
+    return side.amount * _METRES[side.unit]
+
+
+def text(value: Any) -> str:
+    if not isinstance(value, str):
+        raise Wrong(f"must be text, not {as_given(value)}", "write it in quotes")
+    return " ".join(value.split())
+
+
+def name(value: Any) -> str:
+    given = text(value)
+    if not given:
+        raise Wrong("is empty", "write a name")
+    if len(given) > LONGEST_NAME or not given.isprintable():
+        raise Wrong("is no name to be spoken", f"write at most {LONGEST_NAME} letters")
+    return given
+
+
+def list_of(value: Any, of: Read) -> tuple[Any, ...]:
+    if not isinstance(value, list):
+        raise Wrong(f"must be a list, not {as_given(value)}", 'write it as ["first", "second"]')
+    return tuple(of(entry) for entry in value)
+
+
+def one_of(value: Any, choices: Sequence[str]) -> str:
+    given = text(value).lower()
+    for choice in choices:
+        if choice.lower() == given:
+            return choice
+    raise Wrong(f"can't be {as_given(value)}", "write " + _either([f'"{choice}"' for choice in choices]))
+
+
+def claim(value: Any) -> str:
+    return "sanitise" if value == "sanitize" else one_of(value, ("sanitise", "disinfect"))
+
+
+def yes_or_no(value: Any) -> bool:
+    if not isinstance(value, bool):
+        raise Wrong(f"must be true or false, not {as_given(value)}", "write true or false, without quotes")
+    return value
+
+
+def number(value: Any) -> int | float:
+    if isinstance(value, bool) or not isinstance(value, int | float):
+        raise Wrong(f"must be a number, not {as_given(value)}", "write a number, without quotes and without a unit")
+    if not math.isfinite(value) or not 0 < value < 10**6:
+        raise Wrong(f"can't be {as_given(value)}", "write a number above zero and below a million")
+    return value
+
+
+def count(value: Any) -> int:
+    given = number(value)
+    if not isinstance(given, int):
+        raise Wrong(f"must be a whole number, not {as_given(value)}", "write 1, 2, 3 or so")
+    return given
+
+
+def day(value: Any) -> date:
+    if isinstance(value, datetime) or not isinstance(value, date):
+        raise Wrong(f"must be a date, not {as_given(value)}", "write it as 2026-01-31, without quotes and time")
+    return value
+
+
+def airing(value: Any) -> Any:
+    if isinstance(value, str):
+        return one_of(value, ("shut", "one opening", "two openings", "three openings"))
+    return float(number(value))
+
+
+_EXAMPLES = {
+    "volume": "500 mL",
+    "length": "90 cm",
+    "time": "1 day",
+    "temperature": "22 degC",
+    "percent": "6 percent",
+}
+
+
+def amount_of(value: Any, kind: str, gallon: Gallon) -> Amount:
+    """A quantity of that kind: a dimension's name, or "percent"."""
+    example = f'write it as "{_EXAMPLES[kind]}"'
+    if not isinstance(value, str):
+        raise Wrong(f"needs a unit and quotes, not {as_given(value)}", example)
+    amount = _plain(partial(read_amount, gallon=gallon), value)
+    if (kind == "percent" and amount.unit != "%") or (kind != "percent" and dimension(amount.unit) != kind):
+        raise Wrong(f"{as_given(value)} is no {_KINDS[kind]}", example)
+    if kind == "percent" and amount.amount > 100:
+        raise Wrong(f"{as_given(value)} is over 100 percent", example)
+    return Amount(amount.amount, amount.unit)
+
+
+_KINDS = {
+    "volume": "volume",
+    "length": "length",
+    "time": "span of time",
+    "temperature": "temperature",
+    "percent": "percentage",
+}
+
+
+def mix(value: Any) -> Any:
+    if not isinstance(value, str):
+        raise Wrong(
+            f"must be text, not {as_given(value)}", 'write it as "1 in 32", "0.06 percent", "500 ppm" or "neat"'
+        )
+    return _plain(read_mix, value)
+
+
+def _plain(read: Callable[[str], Any], value: str) -> Any:
+    try:
+        return read(value)
+    except BadQuantity as fault:
+        raise Wrong(fault.why, fault.fix) from fault
+
+
+def agent(value: Any, ids: Mapping[str, str]) -> str:
+    given = text(value).lower()
+    if given in ids:
+        return ids[given]
+    near = get_close_matches(given, ids, n=1)
+    fix = f'did you mean "{near[0]}"?' if near else 'write its plain name, as "bleach", or "other"'
+    raise Wrong(f"no agent is known by {as_given(value)}", fix)
+
+
+def organism(value: Any, ids: Mapping[str, str]) -> str:
+    """A label may list germs that the facts say nothing of; those are kept as written."""
+    given = text(value).lower()
+    return ids.get(given, given)
+
+
+class Ids(Mapping[str, str]):
+    """Ids of the agents or organisms by every name they have, read from the facts when first asked for."""
+
+    def __init__(self, facts: Facts, of: str, more: Mapping[str, str]) -> None:
+        self._facts, self._of, self._more = facts, of, more
+        self._ids: dict[str, str] | None = None
+
+    def _all(self) -> dict[str, str]:
+        if self._ids is None:
+            self._ids = dict(self._more)
+            for id_, thing in getattr(self._facts, self._of).items():
+                for name in (id_, thing.name, *thing.also):
+                    self._ids[name.lower()] = id_
+        return self._ids
+
+    def __getitem__(self, name: str) -> str:
+        return self._all()[name]
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self._all())
+
+    def __len__(self) -> int:
+        return len(self._all())
+
+
+def as_given(value: Any) -> str:
+    if isinstance(value, str):
+        return f'"{value if len(value) <= 40 else value[:37] + "..."}"'
+    if isinstance(value, bool):
+        return "true" if value else "false"
+    return "a list" if isinstance(value, list) else "a table" if isinstance(value, dict) else str(value)
+
+
+def _either(choices: Sequence[str]) -> str:
+    return ", ".join(choices[:-1]) + f" or {choices[-1]}"

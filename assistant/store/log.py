@@ -1,0 +1,275 @@
+"""The record: what happened, appended to an SQLite file and never changed.
+
+The present is a fold over it. A state row, written in the same transaction as each append, keeps opening quick at any
+length of history; it is rebuilt when the fold's version differs. Several shells may have the file open: each reads what
+the others wrote before it answers, and an append that was overtaken by another's says so and writes nothing.
+What an event means is `core.fold`; the tables are `migrations`.
+"""
+
+from __future__ import annotations
+
+import sqlite3
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
+from datetime import UTC, datetime
+from fractions import Fraction
+from functools import cache
+from pathlib import Path
+from types import TracebackType
+from typing import Any, Literal
+
+import msgspec
+
+from assistant.core.events import EVENTS, Event, Recorded, Voided
+from assistant.core.fold import FOLD_VERSION, fold, fold_all
+from assistant.core.state import State
+from assistant.store.migrations import ForeignFile, NewerFile, bring_up_to_date
+
+BUSY_MS = 5000
+"""How long to wait for another shell's append."""
+
+
+class StoreFault(Exception):
+    """The record can't be read or written; its text is one line. Nothing was recorded."""
+
+
+class Overtaken(Exception):
+    """Another shell recorded something since this one last looked: take the turn again."""
+
+
+class Log:
+    """One open record. Every method fails with StoreFault."""
+
+    def __init__(self, database: sqlite3.Connection, name: str) -> None:
+        self._database = database
+        self._name = name
+        self._seen = 0
+        self._state = State()
+
+    @classmethod
+    def open(cls, path: Path | Literal[":memory:"]) -> Log:
+        """The record in that file, made when there is none; ":memory:" keeps it nowhere."""
+        name = str(path)
+        with _one_line(name):
+            database = sqlite3.connect(name, isolation_level=None, timeout=BUSY_MS / 1000)
+        log = cls(database, name)
+        try:
+            with _one_line(name):
+                # Looked at before anything is set: a file of another program or version stays as it is.
+                bring_up_to_date(database)
+                database.execute("PRAGMA journal_mode = WAL")
+                database.execute("PRAGMA synchronous = FULL")
+                database.execute("PRAGMA fullfsync = ON")  # macOS: fsync alone leaves it in the drive's cache
+                database.execute(f"PRAGMA busy_timeout = {BUSY_MS}")
+                log._open_state()
+        except BaseException:
+            database.close()
+            raise
+        return log
+
+    def close(self) -> None:
+        """Closes the file."""
+        self._database.close()
+
+    def __enter__(self) -> Log:
+        return self
+
+    def __exit__(self, kind: type[BaseException] | None, error: BaseException | None, at: TracebackType | None) -> None:
+        self.close()
+
+    def state(self) -> State:
+        """The present, with whatever another shell recorded meanwhile."""
+        with _one_line(self._name):
+            self._seen, self._state = self._caught_up(self._seen, self._state)
+        return self._state
+
+    def next_turn(self) -> str:
+        """A name for a turn that no other has; it holds until the next append."""
+        return str(self._seen + 1)
+
+    def append(self, events: Sequence[Event], turn: str, at: datetime) -> State:
+        """Records what one turn brought about, all or nothing, on disk before this returns.
+
+        at: aware; kept as UTC.
+        Fails: Overtaken when the record has grown since `state` or `append` was last called.
+        """
+        if not events:
+            return self._state
+        recorded = [Recorded(at.astimezone(UTC), turn, event) for event in events]
+        with _one_line(self._name), self._transaction():
+            if self._last_seq() != self._seen:
+                raise Overtaken
+            seq = self._insert(recorded)
+            if any(isinstance(event, Voided) for event in events):
+                state = fold_all(self._record())
+            else:
+                state = self._state
+                for entry in recorded:
+                    state = fold(state, entry)
+            self._write_state(seq, state)
+        self._seen, self._state = seq, state
+        return state
+
+    def record(self) -> tuple[Recorded, ...]:
+        """Everything on record, oldest first, undone turns included."""
+        with _one_line(self._name):
+            return tuple(self._record())
+
+    def last_seen(self) -> datetime | None:
+        """When a shell was last running, as far as `touch` told."""
+        with _one_line(self._name):
+            row = self._database.execute("SELECT at FROM last_seen").fetchone()
+        return None if row is None else datetime.fromisoformat(row[0])
+
+    def touch(self, at: datetime) -> None:
+        """Notes that a shell is running now."""
+        with _one_line(self._name):
+            self._database.execute("INSERT OR REPLACE INTO last_seen VALUES (1, ?)", (at.astimezone(UTC).isoformat(),))
+
+    # ------------------------------------------------------------ inside
+
+    @contextmanager
+    def _transaction(self) -> Iterator[None]:
+        self._database.execute("BEGIN IMMEDIATE")
+        try:
+            yield
+            self._database.execute("COMMIT")
+        except BaseException:
+            if self._database.in_transaction:  # a full disk may have rolled it back already
+                self._database.execute("ROLLBACK")
+            raise
+
+    def _open_state(self) -> None:
+        row = self._database.execute("SELECT fold_version, last_seq, body FROM state").fetchone()
+        if row is not None and row[0] == FOLD_VERSION:
+            try:
+                self._seen, self._state = row[1], _state_decoder().decode(row[2])
+            except msgspec.MsgspecError:
+                row = None  # only a copy: the events are what counts
+        if row is None or row[0] != FOLD_VERSION:
+            self._seen, self._state = self._last_seq(), fold_all(self._record())
+            if self._seen:
+                self._write_state(self._seen, self._state)
+        self._seen, self._state = self._caught_up(self._seen, self._state)
+
+    def _caught_up(self, seen: int, state: State) -> tuple[int, State]:
+        rows = self._rows(seen)
+        if not rows:
+            return seen, state
+        entries = [_recorded(row) for row in rows]
+        if any(isinstance(entry.event, Voided) for entry in entries):
+            return rows[-1][0], fold_all(self._record(up_to=rows[-1][0]))
+        for entry in entries:
+            state = fold(state, entry)
+        return rows[-1][0], state
+
+    def _rows(self, after: int) -> list[tuple[int, str, str, str, bytes]]:
+        return self._database.execute(
+            "SELECT seq, at, turn, kind, body FROM events WHERE seq > ? ORDER BY seq", (after,)
+        ).fetchall()
+
+    def _record(self, up_to: int | None = None) -> Iterator[Recorded]:
+        rows = self._database.execute(
+            "SELECT seq, at, turn, kind, body FROM events WHERE ? IS NULL OR seq <= ? ORDER BY seq", (up_to, up_to)
+        )
+        return map(_recorded, rows)
+
+    def _last_seq(self) -> int:
+        found: int | None = self._database.execute("SELECT max(seq) FROM events").fetchone()[0]
+        return found or 0
+
+    def _insert(self, recorded: Sequence[Recorded]) -> int:
+        for entry in recorded:
+            self._database.execute(
+                "INSERT INTO events (at, turn, kind, body) VALUES (?, ?, ?, ?)",
+                (entry.at.isoformat(), entry.turn, type(entry.event).__name__, _encoder.encode(entry.event)),
+            )
+        return self._last_seq()
+
+    def _write_state(self, seq: int, state: State) -> None:
+        self._database.execute(
+            "INSERT OR REPLACE INTO state VALUES (1, ?, ?, ?)", (FOLD_VERSION, seq, _encoder.encode(state))
+        )
+
+
+# ---------------------------------------------------------------- values as text
+
+
+def _encoded(value: Any) -> Any:
+    if isinstance(value, Fraction):
+        return str(value)
+    raise NotImplementedError(f"can't record a {type(value).__name__}")
+
+
+def _decoded(kind: type, value: Any) -> Any:
+    if kind is Fraction:
+        return Fraction(value)
+    raise NotImplementedError(f"can't read a {kind.__name__} back")
+
+
+_encoder = msgspec.json.Encoder(enc_hook=_encoded)
+_KINDS: dict[str, type] = {kind.__name__: kind for kind in EVENTS}
+
+
+@cache
+def _decoder(kind: str) -> msgspec.json.Decoder[Any]:
+    return msgspec.json.Decoder(_KINDS[kind], dec_hook=_decoded)
+
+
+@cache
+def _state_decoder() -> msgspec.json.Decoder[State]:
+    return msgspec.json.Decoder(State, dec_hook=_decoded)
+
+
+def _recorded(row: tuple[int, str, str, str, bytes]) -> Recorded:
+    seq, at, turn, kind, body = row
+    if kind not in _KINDS:
+        raise _Unreadable(f"event {seq} is of a kind this version doesn't know ({kind}); update rinseback")
+    try:
+        return Recorded(datetime.fromisoformat(at), turn, _decoder(kind).decode(body))
+    except (msgspec.MsgspecError, ValueError) as error:
+        raise _Unreadable(f"event {seq} can't be read ({error}); restore the file from a copy") from error
+
+
+class _Unreadable(Exception):
+    pass
+
+
+# ---------------------------------------------------------------- faults, in one line
+
+
+@contextmanager
+def _one_line(name: str) -> Iterator[None]:
+    try:
+        yield
+    except NewerFile as error:
+        raise StoreFault(
+            f"{name} was written by a newer version of rinseback and was left as it is; update rinseback"
+        ) from error
+    except ForeignFile as error:
+        raise StoreFault(
+            f"{name} is another program's database and was left as it is; choose another folder with --home"
+        ) from error
+    except _Unreadable as error:
+        raise StoreFault(f"{name}: {error}") from error
+    except sqlite3.Error as error:
+        raise StoreFault(f"{name}: {_plain(error)}; nothing was recorded") from error
+
+
+def _plain(error: sqlite3.Error) -> str:
+    said = str(error)
+    for part, plain in _PLAIN.items():
+        if part in said:
+            return plain
+    return said
+
+
+_PLAIN = {
+    "disk is full": "the disk is full; make room",
+    "readonly": "the file or its folder is read-only; make it writable or choose another folder with --home",
+    "unable to open": "can't be opened; make its folder writable or choose another folder with --home",
+    "not a database": "this is not a record of rinseback's; move the file away",
+    "malformed": "the file is damaged; restore it from a copy",
+    "locked": "another program keeps it locked; close that one and try again",
+    "disk I/O error": "the disk can't be written to; look whether it is full or failing",
+}

@@ -1,0 +1,119 @@
+"""The files that come with the program: the questions of intents/ and the cited data of facts/.
+
+Read through importlib.resources alone, so that a wheel and an editable install serve alike. A question's file is
+checked here, and the error names the file. What a fact must carry is `core.facts`.
+"""
+
+from __future__ import annotations
+
+import re
+import tomllib
+from collections.abc import Mapping
+from importlib.resources import files
+from importlib.resources.abc import Traversable
+from typing import Any
+
+from assistant.contract import Question, SlotWanted
+from assistant.core.facts import Facts
+
+_AMOUNTS_AND_TOOLS = ("volume", "mix", "duration", "temperature", "number", "agent", "stock", "bottle", "measure")
+PLACEHOLDERS = frozenset({*_AMOUNTS_AND_TOOLS, "enclosure", "animal", "organism", "step", "stock_strength"})
+"""What may stand in braces in a phrasing."""
+
+_TEXTS = ("name", "family", "about", "example")
+_NEEDED = {*_TEXTS, "phrasings"}
+_SLOT_KEYS = {"kind", "ask"}
+
+
+class PackagedFault(ValueError):
+    """A file of the package can't be taken: which, and what is wrong; its text is one line."""
+
+    def __init__(self, file: str, what: str) -> None:
+        super().__init__(f"{file}: {what}")
+        self.file = file
+        self.what = what
+
+
+def read_questions(folder: Traversable | None = None) -> Mapping[str, Question]:
+    """Every question, by name, in the order of the names.
+
+    folder: where their files are; intents/ of the package unless given.
+    Fails: PackagedFault.
+    """
+    folder = folder if folder is not None else files("assistant.intents")
+    found = sorted((entry for entry in folder.iterdir() if entry.name.endswith(".toml")), key=lambda entry: entry.name)
+    questions = [_question(entry) for entry in found]
+    return {question.name: question for question in questions}
+
+
+def packaged_facts(folder: Traversable | None = None) -> Facts:
+    """The cited data; a topic's file is read when the topic is first asked for.
+
+    Fails, when a topic is read: PackagedFault if its file isn't TOML.
+    """
+    where = folder if folder is not None else files("assistant.facts")
+    topics = sorted(entry.name.removesuffix(".toml") for entry in where.iterdir() if entry.name.endswith(".toml"))
+
+    def load(topic: str) -> Mapping[str, Any]:
+        return _parsed(where / f"{topic}.toml")
+
+    return Facts(load, tuple(topics))
+
+
+def _parsed(entry: Traversable) -> dict[str, Any]:
+    try:
+        return tomllib.loads(entry.read_text(encoding="utf-8"))
+    except (tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
+        raise PackagedFault(entry.name, f"not TOML: {error}") from error
+
+
+def _question(entry: Traversable) -> Question:
+    content = _parsed(entry)
+
+    def refuse(what: str) -> PackagedFault:
+        return PackagedFault(entry.name, what)
+
+    unknown = content.keys() - _NEEDED - {"slot"}
+    if unknown:
+        raise refuse(f"unknown key {sorted(unknown)[0]!r}")
+    missing = _NEEDED - content.keys()
+    if missing:
+        raise refuse(f"no {sorted(missing)[0]!r}")
+    for key in _TEXTS:
+        if not isinstance(content[key], str) or not content[key].strip():
+            raise refuse(f"{key!r} must be text")
+    if content["name"] != entry.name.removesuffix(".toml"):
+        raise refuse(f"its name is {content['name']!r}, but the file is called otherwise")
+    if not content["family"].isidentifier():
+        raise refuse(f"family {content['family']!r} is no module's name")
+    return Question(
+        name=content["name"],
+        family=content["family"],
+        about=content["about"],
+        example=content["example"],
+        phrasings=_phrasings(content["phrasings"], entry.name),
+        slots=_slots(content.get("slot", []), entry.name),
+    )
+
+
+def _phrasings(given: Any, file: str) -> tuple[str, ...]:
+    if not isinstance(given, list) or not given or not all(isinstance(text, str) and text.strip() for text in given):
+        raise PackagedFault(file, "'phrasings' must be a list of texts, at least one")
+    seen: set[str] = set()
+    for text in given:
+        if text in seen:
+            raise PackagedFault(file, f"phrasing twice: {text!r}")
+        seen.add(text)
+        unknown = set(re.findall(r"\{([^}]*)\}", text)) - PLACEHOLDERS
+        if unknown or text.count("{") != text.count("}"):
+            raise PackagedFault(file, f"unknown slot in braces: {text!r}")
+    return tuple(given)
+
+
+def _slots(given: Any, file: str) -> tuple[SlotWanted, ...]:
+    if not isinstance(given, list):
+        raise PackagedFault(file, "write [[slot]] in double brackets")
+    for slot in given:
+        if set(slot) != _SLOT_KEYS or not all(isinstance(text, str) and text.strip() for text in slot.values()):
+            raise PackagedFault(file, "a slot has 'kind' and 'ask', both text, and nothing else")
+    return tuple(SlotWanted(slot["kind"], slot["ask"]) for slot in given)
