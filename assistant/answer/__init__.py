@@ -1,0 +1,52 @@
+"""The answers: one module a family of questions, one function a question, all pure.
+
+A question's file in intents/ names its family; the function of the question's own name there answers it.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from importlib import import_module
+from typing import cast
+
+from assistant.answer.asking import trouble_in
+from assistant.contract import Answer, Handler, Outcome, Pending, Reading, World
+
+
+def answer_to(reading: Reading, world: World) -> Answer:
+    """The answer to one reading, by the function that its question names."""
+    if reading.intent is None:
+        return Answer(None, Outcome.UNSURE, "talk.unsure", details={"nearest": _nearest(reading, world)})
+    question = world.questions[reading.intent]
+    trouble = trouble_in(reading, world, question.family)
+    if trouble is not None:
+        return trouble
+    return _said_back(handler_of(question.family, reading.intent)(reading, world), reading, world)
+
+
+def handler_of(family: str, name: str) -> Handler:
+    """The function that answers a question.
+
+    Fails: AttributeError or ModuleNotFoundError when there is none; a test asks for every file in intents/.
+    """
+    return cast(Handler, getattr(import_module(f"assistant.answer.{family}"), name))
+
+
+def _nearest(reading: Reading, world: World) -> tuple[tuple[str, str], ...]:
+    """The nearest questions, with an example of each."""
+    return tuple((name, world.questions[name].example) for name in reading.nearest if name in world.questions)
+
+
+def _said_back(answer: Answer, reading: Reading, world: World) -> Answer:
+    """The same answer, or, where it would record something on a doubtful hearing, a question whether that was meant."""
+    if not (reading.doubts and answer.events and answer.outcome is Outcome.ANSWER):
+        return answer
+    certain = replace(reading, doubts=())
+    return replace(
+        answer,
+        outcome=Outcome.CONFIRM,
+        message="talk.confirm",
+        details={"doubts": reading.doubts, "steps": reading.slots.steps, "answer": answer},
+        events=(),
+        pending=Pending(certain, world.now, on_yes=certain),
+    )

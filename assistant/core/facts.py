@@ -6,13 +6,17 @@ and this room touches no file. A figure of kind "published" can't be made withou
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import cached_property
 from typing import Any, Literal, TypeAlias
 
 FactKind: TypeAlias = Literal["published", "practice", "memory"]
 SourceKind: TypeAlias = Literal["published", "practice", "memory", "label", "setting"]
+PairVerdict: TypeAlias = Literal["never", "rinse_between", "fine"]
+
+NO_SOURCE = {"practice": "common practice, no source", "memory": "from memory, no source"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,6 +30,10 @@ class Source:
 
 class UncitedFact(ValueError):
     """A figure said to be published lacks its source or its place."""
+
+
+class UnknownFact(KeyError):
+    """No topic holds a fact of that id."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,8 +62,15 @@ class Fact:
 
     def cited(self) -> Source:
         """This figure as a line of a reply's sources."""
-        where = ", ".join(part for part in (self.source, self.place) if part) or "common practice, no source"
+        where = ", ".join(part for part in (self.source, self.place) if part) or NO_SOURCE[self.kind]
         return Source(self.id, self.kind, f"{self.says} ({where})")
+
+    def exact(self) -> Fraction:
+        """Its value as an exact number, as written in the file: 0.41 is 41/100.
+
+        Fails: ValueError if the value is no number.
+        """
+        return Fraction(str(self.value))
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,13 +82,17 @@ class Agent:
     """As spoken: "bleach", "chlorhexidine"."""
     also: tuple[str, ...]
     family: str
-    """The row of the table of pairs it belongs to: chlorine, acid, ammonia, alcohol, peroxide, quat ..."""
+    """The row of the table of pairs it belongs to: chlorine, acid, ammonia, alcohol, peroxide, quat ...; "unknown"."""
     steps: tuple[str, ...]
     """The steps of a round with it, in order, from `rounds.STEPS`."""
     disinfects: bool
     """False for cleaners, which are never offered as disinfectants."""
-    hold: str | None
+    hold: str | None = None
     """Id of the fact that gives its default wet time in minutes; None: no default, its label decides."""
+    habit: str | None = None
+    """Id of the fact of what keepers commonly do instead; told beside the wet time, never used."""
+    no_time: str | None = None
+    """Id of the fact for why it is offered no wet time of its own: it only cleans, or it is the vet's plan."""
     refused: str | None = None
     """Id of the fact for refusing it near any reptile; None: not refused."""
     refused_in_water: str | None = None
@@ -82,6 +101,10 @@ class Agent:
     """No time offered: the vet's plan."""
     needs_cold: bool = False
     """Flammable: spraying waits until heat is off and cold."""
+    acidic: bool = False
+    """Its residue can free chlorine from bleach, so before bleach a wipe is not enough."""
+    wipe_will_do: bool = True
+    """Two wipes with clean water may stand for its rinse."""
     soiling: str | None = None
     """Id of the fact for washing first."""
 
@@ -97,15 +120,18 @@ class Organism:
 
 @dataclass(frozen=True, slots=True)
 class Pair:
-    """What happens when two families of agents meet."""
+    """What happens when two families of agents meet, in one bottle or one after the other."""
 
     first: str
     second: str
-    verdict: Literal["never", "rinse_between", "fine"]
+    verdict: PairVerdict
+    """never: in no bottle, and on a surface only with a rinse between (and drying, when it makes gas)."""
     gas: bool
     """True: meeting makes a gas; both a rinse and drying must lie between them."""
     fact: str
     """Id of the fact with the reason."""
+    because: str
+    """The reason as the end of a sentence that begins with "that": "makes chlorine gas"."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -120,13 +146,16 @@ class Efficacy:
     """Strength tested, percent of active in the agent's usual terms; None: not stated or not comparable."""
     minutes: Fraction | None
     directness: str
+    """How far the organism tested is from the reptile's: "same organism", "surrogate, same genus" ..."""
 
 
 Topic: TypeAlias = Mapping[str, Any]
 
+_FACT_FIELDS = ("id", "kind", "says", "value", "unit", "conditions", "source", "place", "note")
+
 
 class Facts:
-    """All cited data, each topic read when first asked for.
+    """All cited data, each topic read when first asked for, and kept.
 
     load: gives the parsed content of one topic's file, by its name without ending.
     topics: the names that `load` knows.
@@ -135,5 +164,112 @@ class Facts:
     def __init__(self, load: Callable[[str], Topic], topics: tuple[str, ...]) -> None:
         self._load = load
         self.topics = topics
+        self._facts: dict[str, dict[str, Fact]] = {}
+        self._content: dict[str, Topic] = {}
 
-    # The rest (agents, organisms, pairs, efficacy, look-up of a fact by id) is filled in by the facts work.
+    def __getitem__(self, fact_id: str) -> Fact:
+        """The fact of that id. Fails: UnknownFact if no topic holds it."""
+        for topic in self._likely_first(fact_id):
+            found = self._facts_of(topic).get(fact_id)
+            if found is not None:
+                return found
+        raise UnknownFact(fact_id)
+
+    def all(self) -> Iterator[Fact]:
+        """Every fact of every topic, efficacy rows among them; reads all files."""
+        for topic in self.topics:
+            yield from self._facts_of(topic).values()
+
+    @cached_property
+    def agents(self) -> Mapping[str, Agent]:
+        """Every agent by its id."""
+        return {row["id"]: _agent(row) for row in self._rows("agents", "agent")}
+
+    @cached_property
+    def organisms(self) -> Mapping[str, Organism]:
+        """Every organism by its id."""
+        return {
+            row["id"]: Organism(row["id"], row["name"], tuple(row.get("also", ())))
+            for row in self._rows("organisms", "organism")
+        }
+
+    @cached_property
+    def pairs(self) -> Mapping[frozenset[str], Pair]:
+        """What happens when two families meet, by the two; a family with itself is a set of one."""
+        found: dict[frozenset[str], Pair] = {}
+        for row in self._rows("together", "pair"):
+            pair = Pair(row["first"], row["second"], row["verdict"], row.get("gas", False), row["fact"], row["because"])
+            found[frozenset((pair.first, pair.second))] = pair
+        return found
+
+    def efficacy(self, agent: str, organism: str) -> tuple[Efficacy, ...]:
+        """Every published result of that agent against that organism, in the file's order."""
+        return self._efficacy.get((agent, organism), ())
+
+    def agent_named(self, said: str) -> Agent | None:
+        """The agent of that id, name or other name, whatever its case; None: no such."""
+        return self._agent_names.get(_plain(said))
+
+    def organism_named(self, said: str) -> Organism | None:
+        """The organism of that id, name or other name, whatever its case; None: no such."""
+        return self._organism_names.get(_plain(said))
+
+    @cached_property
+    def _agent_names(self) -> Mapping[str, Agent]:
+        return {_plain(name): agent for agent in self.agents.values() for name in (agent.id, agent.name, *agent.also)}
+
+    @cached_property
+    def _organism_names(self) -> Mapping[str, Organism]:
+        return {_plain(n): germ for germ in self.organisms.values() for n in (germ.id, germ.name, *germ.also)}
+
+    @cached_property
+    def _efficacy(self) -> Mapping[tuple[str, str], tuple[Efficacy, ...]]:
+        found: dict[tuple[str, str], tuple[Efficacy, ...]] = {}
+        for row in self._rows("efficacy", "efficacy"):
+            key = (row["agent"], row["organism"])
+            found[key] = (*found.get(key, ()), self._efficacy_of(row))
+        return found
+
+    def _efficacy_of(self, row: Mapping[str, Any]) -> Efficacy:
+        fact = self._facts_of("efficacy")[row["id"]]
+        percent, minutes = (Fraction(str(row[key])) if key in row else None for key in ("percent", "minutes"))
+        return Efficacy(fact, row["agent"], row["organism"], row["outcome"], percent, minutes, row["directness"])
+
+    def _likely_first(self, fact_id: str) -> list[str]:
+        """The topic that its id begins with, topics read already, then the rest, so that few files are read."""
+
+        def unlikely(topic: str) -> tuple[bool, bool]:
+            return not fact_id.startswith(topic.rstrip("s").replace("_", "-")), topic not in self._facts
+
+        return sorted(self.topics, key=unlikely)
+
+    def _facts_of(self, topic: str) -> Mapping[str, Fact]:
+        if topic not in self._facts:
+            content = self._read(topic)
+            studies = content.get("study", {})
+            rows = (*content.get("fact", ()), *content.get("efficacy", ()))
+            self._facts[topic] = {row["id"]: _fact(row, studies) for row in rows}
+        return self._facts[topic]
+
+    def _rows(self, topic: str, table: str) -> tuple[Mapping[str, Any], ...]:
+        return tuple(self._read(topic).get(table, ()))
+
+    def _read(self, topic: str) -> Topic:
+        if topic not in self._content:
+            self._content[topic] = self._load(topic)
+        return self._content[topic]
+
+
+def _fact(row: Mapping[str, Any], studies: Mapping[str, Any]) -> Fact:
+    """A row as a fact; where it names a study, kind, source and place are that study's."""
+    if "study" in row:
+        row = {**studies[row["study"]], **row}
+    return Fact(**{key: row[key] for key in _FACT_FIELDS if key in row})
+
+
+def _agent(row: Mapping[str, Any]) -> Agent:
+    return Agent(**{**row, "also": tuple(row.get("also", ())), "steps": tuple(row["steps"])})
+
+
+def _plain(name: str) -> str:
+    return " ".join(name.casefold().replace("-", " ").split())

@@ -157,6 +157,8 @@ def _step_done(state: State, event: StepDone, at: datetime) -> State:
 
 def _done(round_: Round, event: StepDone, at: datetime) -> Round:
     done = {**round_.done, event.step: at}
+    if event.step == "rinse":
+        done.pop("dry", None)  # rinsed again: wet again
     if event.step in ("hold", "rinse", "dry", "air", "return") and "hold" in round_.steps:
         # A later step was accepted on the served hold; a clock set back can't take it away again.
         done.setdefault("hold", at)

@@ -1,0 +1,55 @@
+"""Answer -> Reply: every word that the tool says or shows, one module a family.
+
+A wording is a function from the answer to a Line, found by the answer's `message`. Numbers come in as details and are
+only formatted here. Nothing here decides anything.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from importlib import import_module
+from typing import cast
+
+from assistant.contract import Answer, Line, Reading, Reply, World
+from assistant.core.gate import Reminder
+from assistant.say.wording.reminders import reminder_line
+
+Wording = Callable[[Answer], Line]
+
+FAMILIES = ("mixing", "choosing", "the_round", "shelf", "harm", "talk")
+
+
+def put_into_words(answer: Answer, reading: Reading, reminders: tuple[str, ...], world: World) -> Reply:
+    """The reply to one turn."""
+    line = line_of(answer)
+    return Reply(
+        question=reading.question,
+        intent=answer.intent,
+        outcome=answer.outcome,
+        say=line.say,
+        show=line.show or line.say,
+        values=answer.values,
+        missing=answer.missing,
+        cautions=tuple(world.facts[caution].says for caution in answer.cautions),
+        sources=answer.sources,
+        reminders=reminders,
+        confidence=reading.confidence,
+    )
+
+
+def line_of(answer: Answer) -> Line:
+    """The words of one answer.
+
+    Fails: KeyError when a message has no wording; a test asks for every message in `answer`.
+    """
+    return lines_of(answer.message.partition(".")[0])[answer.message](answer)
+
+
+def lines_of(family: str) -> Mapping[str, Wording]:
+    """The wordings of one family."""
+    return cast(Mapping[str, Wording], import_module(f"assistant.say.wording.{family}").LINES)
+
+
+def remind(reminder: Reminder, world: World) -> str:
+    """One line for something that came due by itself."""
+    return reminder_line(reminder, world)

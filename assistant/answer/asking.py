@@ -1,0 +1,68 @@
+"""Asking back: a number that can't be taken, a name that fits two things or nothing, a slot that is missing."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from assistant.contract import Answer, Outcome, Pending, Reading, World
+
+NEVER_ASKED_BACK = ("harm", "talk")
+"""Families that answer whatever the slots hold: nobody with bleach in the eye is asked which bottle."""
+
+
+def ask(
+    reading: Reading,
+    world: World,
+    missing: tuple[str, ...],
+    message: str,
+    details: Mapping[str, Any] | None = None,
+    **values: Any,
+) -> Answer:
+    """An answer that asks for what is missing, and waits for it.
+
+    missing: kinds of slot of which any one will do; message: its wording; values: what is known already.
+    """
+    if reading.intent == "done":
+        values = {"recorded": False, **values}
+    return Answer(
+        reading.intent,
+        Outcome.ASK,
+        message,
+        details=details or {},
+        values=values,
+        missing=missing,
+        pending=Pending(reading, world.now, missing=missing),
+    )
+
+
+def trouble_in(reading: Reading, world: World, family: str) -> Answer | None:
+    """What has to be asked back before any answer; None: nothing."""
+    if family in NEVER_ASKED_BACK:
+        return None
+    slots = reading.slots
+    if slots.faulty:
+        return ask(reading, world, ("amount",), "talk.faulty", {"faulty": slots.faulty[0]})
+    if slots.choices:
+        choice = slots.choices[0]
+        return ask(reading, world, (choice.kind,), "talk.choose", {"choice": choice})
+    if slots.unknown:
+        unknown = slots.unknown[0]
+        known = names_of(unknown.kind, world)
+        return ask(reading, world, (unknown.kind,), "talk.unknown", {"unknown": unknown, "known": known})
+    return None
+
+
+def names_of(kind: str, world: World) -> tuple[str, ...]:
+    """The names that the household has for one kind of thing."""
+    household = world.household
+    return tuple(
+        thing.name
+        for thing in {
+            "bottle": household.bottles,
+            "stock": household.stocks,
+            "enclosure": household.enclosures,
+            "animal": household.enclosures,
+            "measure": household.measures,
+        }.get(kind, ())
+    )

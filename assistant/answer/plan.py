@@ -1,0 +1,163 @@
+"""What a round takes: the agent and its stock, the steps, the wet time, the airing, and what forbids it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from assistant.answer.asking import ask
+from assistant.answer.meeting import refused_meeting
+from assistant.contract import Answer, Outcome, Reading, World
+from assistant.core import ratio
+from assistant.core.airing import air_changes_needed
+from assistant.core.amounts import Mix, Neat, Percent, Ppm, SaidRatio
+from assistant.core.facts import Agent, Source
+from assistant.core.household import Bottle, Enclosure, Stock
+from assistant.core.together import uncleared
+from assistant.core.wet_time import WetTime, wet_time
+
+AIR_CHANGES = {
+    "shut": "air-changes-shut",
+    "one opening": "air-changes-one-opening",
+    "two openings": "air-changes-two-openings",
+    "three openings": "air-changes-three-openings",
+}
+"""Facts for how fast a room airs, by what keeping.toml calls it."""
+
+OPENINGS = tuple(AIR_CHANGES)
+
+
+@dataclass(frozen=True, slots=True)
+class Supply:
+    """What is sprayed: an agent, from which stock, in which bottle."""
+
+    agent: Agent
+    stock: Stock | None = None
+    bottle: Bottle | None = None
+
+
+def supply_in(reading: Reading, world: World) -> Supply | None:
+    """The agent that a reading names, by bottle, stock or agent; None: it names none."""
+    household, slots = world.household, reading.slots
+    if slots.bottles:
+        bottle = household.bottle(slots.bottles[0])
+        stock = household.stock(bottle.stock) if bottle else None
+        if bottle is not None and stock is not None and slots.agents in ((), (stock.agent,)):
+            return Supply(world.facts.agents[stock.agent], stock, bottle)
+        if bottle is not None and slots.agents:
+            return Supply(world.facts.agents[slots.agents[0]], None, bottle)
+        return None
+    if slots.stocks:
+        stock = household.stock(slots.stocks[0])
+        if stock is not None:
+            return Supply(world.facts.agents[stock.agent], stock, _only_bottle_of(stock, world))
+    if slots.agents:
+        return supply_of(slots.agents[0], None, world)
+    return None
+
+
+def supply_of(agent: str, bottle: str | None, world: World) -> Supply:
+    """An agent with the bottle named, or with the household's only stock and bottle of it."""
+    named = world.household.bottle(bottle)
+    if named is not None and named.stock is not None:
+        stock = world.household.stock(named.stock)
+        if stock is not None and stock.agent == agent:
+            return Supply(world.facts.agents[agent], stock, named)
+    stocks = world.household.stocks_of(agent)
+    if len(stocks) != 1:
+        return Supply(world.facts.agents[agent], None, named)
+    return Supply(world.facts.agents[agent], stocks[0], named or _only_bottle_of(stocks[0], world))
+
+
+def _only_bottle_of(stock: Stock, world: World) -> Bottle | None:
+    bottles = [bottle for bottle in world.household.bottles if bottle.stock == stock.name]
+    return bottles[0] if len(bottles) == 1 else None
+
+
+def forbidden(reading: Reading, supply: Supply, enclosure: Enclosure, world: World) -> Answer | None:
+    """Why that agent may not be used on that enclosure now, as a refusal; None: nothing forbids it."""
+    agent = supply.agent
+    if supply.bottle is not None and supply.bottle.name in world.state.unknown_mixes:
+        return _refused(reading, world, "the_round.unknown_mix", {"bottle": supply.bottle.name}, ())
+    if agent.refused is not None:
+        return _refused(reading, world, "the_round.refused_agent", {"agent": agent}, (agent.refused,))
+    if agent.refused_in_water is not None and enclosure.water != "dry":
+        details = {"agent": agent, "enclosure": enclosure}
+        return _refused(reading, world, "the_round.refused_in_water", details, (agent.refused_in_water,))
+    touch = uncleared(world.state.surfaces.get(enclosure.name, ()), agent, world.facts)
+    if touch is not None:
+        return refused_meeting(reading.intent, touch, agent, enclosure.name, world)
+    return None
+
+
+def _refused(
+    reading: Reading, world: World, message: str, details: dict[str, object], facts: tuple[str, ...]
+) -> Answer:
+    sources = tuple(world.facts[fact].cited() for fact in facts)
+    return Answer(
+        reading.intent, Outcome.REFUSE, message, details=details, values=_unrecorded(reading), sources=sources
+    )
+
+
+def _unrecorded(reading: Reading) -> dict[str, object]:
+    return {"recorded": False} if reading.intent == "done" else {}
+
+
+def wet_time_of(supply: Supply, enclosure: Enclosure | None, organism: str | None, world: World) -> WetTime:
+    """The wet time that agent takes there, against that organism."""
+    mix = supply.bottle.mix if supply.bottle is not None else None
+    return wet_time(
+        supply.agent,
+        supply.stock,
+        percent_of(mix, supply.stock, world),
+        organism=organism,
+        group=enclosure.group if enclosure is not None else "healthy",
+        facts=world.facts,
+    )
+
+
+def seconds_of(wet: WetTime) -> float | None:
+    """A wet time in seconds; None: no figure."""
+    return None if wet.minutes is None else float(wet.minutes * 60)
+
+
+def percent_of(mix: Mix | None, stock: Stock | None, world: World) -> Fraction | None:
+    """Strength of a mix from that stock in percent, in the stock's own terms; None: it can't be known."""
+    if isinstance(mix, Percent):
+        return mix.percent
+    if isinstance(mix, Ppm):
+        return mix.ppm / 10_000
+    if stock is None or stock.strength is None:
+        return None
+    if isinstance(mix, Neat):
+        return stock.strength.amount
+    if isinstance(mix, SaidRatio):
+        read = ratio.read(mix, world.household.habits.ratio)
+        return stock.strength.amount * read.fraction if isinstance(read, ratio.Ratio) else None
+    return None
+
+
+def room_airing(world: World) -> tuple[float, Source]:
+    """Air changes an hour as the room usually is, and where the figure is from; nothing set counts as shut."""
+    airing = world.household.room.airing
+    if isinstance(airing, int | float):
+        return float(airing), Source("setting-airing", "setting", f"{airing} air changes an hour, as set for the room")
+    fact = world.facts[AIR_CHANGES[airing or "shut"]]
+    return float(fact.value), fact.cited()
+
+
+def airing_with(openings: int, world: World) -> tuple[float, Source]:
+    """Air changes an hour with so many windows or doors open; three stands for more."""
+    fact = world.facts[AIR_CHANGES[OPENINGS[max(0, min(openings, 3))]]]
+    return float(fact.value), fact.cited()
+
+
+def changes_needed(world: World) -> float:
+    """Air changes that the airing needs in all, for the published share removed."""
+    return air_changes_needed(float(world.facts["airing-removal"].value) / 100)
+
+
+def ask_agent(reading: Reading, world: World) -> Answer:
+    """Asks with what."""
+    bottles = tuple(bottle.name for bottle in world.household.bottles)
+    return ask(reading, world, ("bottle", "stock", "agent"), "the_round.with_what", {"bottles": bottles})

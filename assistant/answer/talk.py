@@ -1,0 +1,89 @@
+"""Talk about the talk: help, repeat, yes, no, undo."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import timedelta
+
+from assistant.answer import answer_to
+from assistant.contract import Answer, Outcome, Pending, Reading, World
+from assistant.core.events import Voided
+
+PENDING_LASTS = timedelta(minutes=5)
+"""How long a question of the tool's waits for its answer."""
+
+
+def help(reading: Reading, world: World) -> Answer:
+    """What can be asked, with an example of each."""
+    questions = tuple(world.questions.values())
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "talk.help",
+        details={"questions": questions},
+        values={"questions": tuple(question.name for question in questions)},
+    )
+
+
+def repeat(reading: Reading, world: World) -> Answer:
+    """The last reply again; the turn puts its words in."""
+    if world.talk.last is None:
+        return Answer(reading.intent, Outcome.UNSURE, "talk.nothing_said")
+    return Answer(reading.intent, Outcome.ANSWER, "talk.repeat", values=world.talk.last.values)
+
+
+def yes(reading: Reading, world: World) -> Answer:
+    """The answer that a waiting question gives to "yes"; with nothing waiting it changes nothing."""
+    pending = _waiting(world)
+    if pending is None:
+        return Answer(reading.intent, Outcome.UNSURE, "talk.nothing_waiting")
+    if pending.on_yes is None:
+        return Answer(
+            reading.intent, Outcome.ASK, "talk.which_then", missing=pending.missing, pending=_kept(pending, world)
+        )
+    return _come_to(pending.on_yes, reading, world)
+
+
+def no(reading: Reading, world: World) -> Answer:
+    """The answer that a waiting question gives to "no"; right after a heard step it takes that back."""
+    pending = _waiting(world)
+    if pending is not None and pending.on_no is not None:
+        return _come_to(pending.on_no, reading, world)
+    if pending is not None:
+        return Answer(
+            reading.intent, Outcome.ANSWER, "talk.not_recorded", details={"steps": pending.reading.slots.steps}
+        )
+    if world.talk.takes_back:
+        return undo(reading, world)
+    return Answer(reading.intent, Outcome.UNSURE, "talk.nothing_waiting")
+
+
+def undo(reading: Reading, world: World) -> Answer:
+    """Takes back what the latest turn recorded; said again, the one before it."""
+    if not world.state.turns:
+        return Answer(reading.intent, Outcome.ANSWER, "talk.nothing_to_undo", values={"undone": ()})
+    last = world.state.turns[-1]
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "talk.undone",
+        details={"deeds": last.deeds, "at": last.at, "now": world.now},
+        values={"undone": tuple({"event": d.event, "thing": d.thing, "step": d.step} for d in last.deeds)},
+        events=(Voided(last.turn),),
+    )
+
+
+def _waiting(world: World) -> Pending | None:
+    """The tool's question that still waits; None: none, or it has lapsed."""
+    pending = world.talk.pending
+    return pending if pending is not None and world.now - pending.asked_at <= PENDING_LASTS else None
+
+
+def _kept(pending: Pending, world: World) -> Pending:
+    return replace(pending, asked_at=world.now)
+
+
+def _come_to(outcome: Answer | Reading, reading: Reading, world: World) -> Answer:
+    if isinstance(outcome, Answer):
+        return outcome
+    return answer_to(replace(outcome, spoken=reading.spoken), world)

@@ -1,0 +1,290 @@
+"""The round, one enclosure cleaned once: start, next, status, time left, wet time, and the return gate.
+
+`done` is long enough for a file of its own, `claimed`.
+"""
+
+from __future__ import annotations
+
+from typing import Any
+
+from assistant.answer.asking import ask
+from assistant.answer.claimed import done
+from assistant.answer.plan import (
+    Supply,
+    ask_agent,
+    changes_needed,
+    forbidden,
+    room_airing,
+    seconds_of,
+    supply_in,
+    supply_of,
+    wet_time_of,
+)
+from assistant.answer.which import open_rounds, which_rounds
+from assistant.contract import Answer, Outcome, Reading, World
+from assistant.core.claims import by_hand
+from assistant.core.events import RoundStarted
+from assistant.core.gate import may_go_back, timers
+from assistant.core.household import Enclosure
+from assistant.core.rounds import hold_is_running, is_open, next_step, outstanding
+from assistant.core.state import Round
+
+__all__ = ["done", "hold_time", "next", "return_check", "start", "status", "time_left"]
+
+
+def start(reading: Reading, world: World) -> Answer:
+    """Begins a clean of one or several enclosures, with one agent."""
+    enclosures = _enclosures_to_start(reading, world)
+    if isinstance(enclosures, Answer):
+        return enclosures
+    already = [e for e in enclosures if is_open(world.state.rounds.get(e.name))]
+    if already and reading.slots.start_over is None:
+        details = {"enclosure": already[0].name, "next": next_step(world.state.rounds[already[0].name], world.now)}
+        return ask(reading, world, ("start_over",), "the_round.open_already", details)
+    if already and not reading.slots.start_over:
+        return next(reading, world)
+    supply = supply_in(reading, world)
+    if supply is None:
+        return ask_agent(reading, world)
+    for enclosure in enclosures:
+        refusal = forbidden(reading, supply, enclosure, world)
+        if refusal is not None:
+            return refusal
+    return _started(reading, supply, enclosures, world)
+
+
+def _enclosures_to_start(reading: Reading, world: World) -> tuple[Enclosure, ...] | Answer:
+    names = reading.slots.enclosures
+    every = world.household.enclosures
+    if not names and len(every) == 1:
+        return every
+    if not names:
+        return ask(reading, world, ("enclosure",), "the_round.start_which", {"known": tuple(e.name for e in every)})
+    return tuple(e for e in every if e.name in names)
+
+
+def _started(reading: Reading, supply: Supply, enclosures: tuple[Enclosure, ...], world: World) -> Answer:
+    organism = reading.slots.organisms[0] if reading.slots.organisms else None
+    wet = wet_time_of(supply, enclosures[0], organism, world)
+    timed = "hold" in supply.agent.steps
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "the_round.started",
+        details={"enclosures": enclosures, "supply": supply, "wet": wet, "timed": timed},
+        values={
+            "enclosure": enclosures[0].name,
+            "enclosures": tuple(e.name for e in enclosures),
+            "agent": supply.agent.id,
+            "bottle": supply.bottle.name if supply.bottle else None,
+            "steps": supply.agent.steps,
+            "minutes": wet.minutes if timed else None,
+        },
+        cautions=("caution-label-first", "caution-gloves-eyes", "caution-heat-unplug", "caution-ventilate"),
+        sources=wet.sources,
+        events=tuple(_round_of(enclosure, supply, organism, world) for enclosure in enclosures),
+    )
+
+
+def _round_of(enclosure: Enclosure, supply: Supply, organism: str | None, world: World) -> RoundStarted:
+    """The round as it is required from now on, whatever changes later in keeping.toml or in the facts."""
+    wet = wet_time_of(supply, enclosure, organism, world)
+    rate, _ = room_airing(world)
+    return RoundStarted(
+        enclosure=enclosure.name,
+        agent=supply.agent.id,
+        steps=supply.agent.steps,
+        hold_s=seconds_of(wet),
+        air_changes_per_hour=rate,
+        air_changes=changes_needed(world),
+        stock=supply.stock.name if supply.stock else None,
+        bottle=supply.bottle.name if supply.bottle else None,
+        organism=organism,
+        by_label=wet.basis == "label",
+    )
+
+
+def next(reading: Reading, world: World) -> Answer:
+    """One thing to do now."""
+    named = tuple(world.state.rounds[n] for n in reading.slots.enclosures if is_open(world.state.rounds.get(n)))
+    rounds = named or (() if reading.slots.enclosures else open_rounds(world))
+    if not rounds:
+        names = reading.slots.enclosures
+        return _no_round(reading, names[0] if names else None, {"enclosure": None, "step": None, "seconds": None})
+    round_ = _most_urgent(rounds, world)
+    step = next_step(round_, world.now)
+    left = {t.step: t.seconds for t in timers(world.state, world.now) if t.enclosure == round_.enclosure}
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "the_round.next",
+        details={
+            "enclosure": world.household.enclosure(round_.enclosure),
+            "round": round_,
+            "step": step,
+            "left_s": left.get(step),
+            "agent": world.facts.agents[round_.agent],
+            "several": len(rounds) > 1,
+        },
+        values={"enclosure": round_.enclosure, "step": step, "seconds": left.get(step)},
+    )
+
+
+def _most_urgent(rounds: tuple[Round, ...], world: World) -> Round:
+    """What is to be rinsed off comes first, then what can be done by hand, then the soonest clock."""
+    clocks = {t.enclosure: t.seconds for t in reversed(timers(world.state, world.now))}
+
+    def urgency(round_: Round) -> tuple[int, float]:
+        step = next_step(round_, world.now)
+        if step == "rinse" or (step == "hold" and not hold_is_running(round_, world.now)):
+            return 0, 0.0
+        if step == "return" or by_hand(round_, world.now) is not None:
+            return 1, 0.0
+        return 2, clocks.get(round_.enclosure, float("inf"))
+
+    return min(rounds, key=urgency)
+
+
+def status(reading: Reading, world: World) -> Answer:
+    """What is done and what is left, of one enclosure or of all; or whether one step is on record."""
+    names = reading.slots.enclosures or tuple(round_.enclosure for round_ in open_rounds(world))
+    rounds = tuple(r for name in names if (r := world.state.rounds.get(name)) is not None)
+    if not rounds:
+        return _no_round(reading, names[0] if names else None, {"rounds": ()})
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "the_round.status",
+        details={
+            "rounds": rounds,
+            "steps": reading.slots.steps,
+            "now": world.now,
+            "left": {round_.enclosure: outstanding(round_, world.now) for round_ in rounds},
+            "timers": timers(world.state, world.now),
+        },
+        values={"rounds": tuple(_round_values(round_, world) for round_ in rounds)},
+    )
+
+
+def _round_values(round_: Round, world: World) -> dict[str, Any]:
+    return {
+        "enclosure": round_.enclosure,
+        "agent": round_.agent,
+        "open": is_open(round_),
+        "done": dict(round_.done),
+        "blocked_by": outstanding(round_, world.now) if is_open(round_) else (),
+        "next": next_step(round_, world.now) if is_open(round_) else None,
+    }
+
+
+def time_left(reading: Reading, world: World) -> Answer:
+    """What is left on every running wet time and airing, and on a splash being rinsed."""
+    running = timers(world.state, world.now)
+    asked = [t for t in running if t.enclosure in reading.slots.enclosures]
+    asked = [t for t in asked or running if not reading.slots.steps or t.step in reading.slots.steps] or asked
+    first = None if reading.slots.enclosures and not asked else (asked or list(running) or [None])[0]
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "the_round.time_left",
+        details={"first": first, "timers": running, "asked": reading.slots.enclosures, "over": _over(world)},
+        values={
+            "seconds": first.seconds if first else None,
+            "timers": tuple({"enclosure": t.enclosure, "step": t.step, "seconds": t.seconds} for t in running),
+        },
+    )
+
+
+def _over(world: World) -> tuple[str, ...]:
+    """Enclosures whose wet time is over but not rinsed off yet."""
+    return tuple(
+        r.enclosure
+        for r in open_rounds(world)
+        if r.hold is not None and "hold" not in r.done and not hold_is_running(r, world.now)
+    )
+
+
+def hold_time(reading: Reading, world: World) -> Answer:
+    """How long it must stay wet, by label or published figure, with common practice beside it."""
+    slots = reading.slots
+    name = slots.enclosures[0] if slots.enclosures else None
+    round_ = _round_meant(name, world)
+    supply = supply_in(reading, world)
+    if supply is None and round_ is not None:
+        supply = supply_of(round_.agent, round_.bottle, world)
+    if supply is None:
+        return ask_agent(reading, world)
+    enclosure = world.household.enclosure(name or (round_.enclosure if round_ else None))
+    organism = slots.organisms[0] if slots.organisms else (round_.organism if round_ else None)
+    wet = wet_time_of(supply, enclosure, organism, world)
+    timed = "hold" in supply.agent.steps
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "the_round.hold_time",
+        details={
+            "supply": supply,
+            "wet": wet,
+            "timed": timed,
+            "enclosure": enclosure,
+            "organism": world.facts.organisms.get(organism) if organism else None,
+        },
+        values={"minutes": wet.minutes if timed else None, "agent": supply.agent.id, "basis": wet.basis},
+        cautions=("caution-label-first",),
+        sources=wet.sources,
+    )
+
+
+def _round_meant(name: str | None, world: World) -> Round | None:
+    if name is not None:
+        round_ = world.state.rounds.get(name)
+        return round_ if is_open(round_) else None
+    rounds = open_rounds(world)
+    return rounds[0] if len(rounds) == 1 else None
+
+
+def return_check(reading: Reading, world: World) -> Answer:
+    """May the animal go back: what still blocks it, in order, and the earliest time. Never "safe"."""
+    names = which_rounds(reading, world, lambda round_: False)
+    if isinstance(names, Answer):
+        return names
+    verdicts = [(name, may_go_back(world.state.rounds.get(name), world.now)) for name in names]
+    if not verdicts:
+        return _gate_answer(reading, None, may_go_back(None, world.now), world)
+    blocked = [(name, verdict) for name, verdict in verdicts if not verdict.ready]
+    return _gate_answer(reading, *(blocked or verdicts)[0], world)
+
+
+def _gate_answer(reading: Reading, name: str | None, verdict: Any, world: World) -> Answer:
+    round_ = world.state.rounds.get(name) if name else None
+    if verdict.ready:
+        message = "the_round.ready"
+    elif verdict.blocked_by:
+        message = "the_round.blocked"
+    else:
+        message = "the_round.not_on_record"
+    doubted = bool(round_ and round_.hold and round_.hold.doubted and not hold_is_running(round_, world.now))
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        message,
+        details={
+            "enclosure": world.household.enclosure(name) or name,
+            "round": round_,
+            "verdict": verdict,
+            "now": world.now,
+            "vouch": doubted and "hold" in verdict.blocked_by and "apply" not in verdict.blocked_by,
+        },
+        values={
+            "ready": verdict.ready,
+            "blocked_by": verdict.blocked_by,
+            "earliest": verdict.earliest,
+            "claim": verdict.claim,
+            "enclosure": name,
+        },
+        cautions=("caution-heat-back", "caution-hands") if verdict.ready else (),
+    )
+
+
+def _no_round(reading: Reading, name: str | None, values: dict[str, Any]) -> Answer:
+    return Answer(reading.intent, Outcome.ANSWER, "the_round.none_open", details={"enclosure": name}, values=values)

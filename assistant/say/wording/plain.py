@@ -1,0 +1,113 @@
+"""Plain words for times, steps and lists, shared by every family of wordings.
+
+Spoken words only: no symbol that a voice can't read, and none of the code's own words ("wet time" for hold).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from datetime import datetime
+
+DID = {
+    "move out": "out",
+    "clear": "cleared",
+    "wash": "washed and soap rinsed off",
+    "apply": "sprayed",
+    "hold": "wet time done",
+    "rinse": "rinsed",
+    "dry": "dry",
+    "air": "aired",
+    "return": "back in",
+}
+"""A step as done."""
+
+NAMES = {
+    "move out": "moving out",
+    "clear": "clearing",
+    "wash": "washing",
+    "apply": "spraying",
+    "hold": "wet time",
+    "rinse": "rinsing",
+    "dry": "drying",
+    "air": "airing",
+    "return": "putting back",
+}
+"""A step as a thing."""
+
+TO_DO = {
+    "move out": "move the animal out, unplug the heat",
+    "clear": "clear out droppings, dishes and substrate",
+    "wash": "wash with detergent, then rinse the soap off",
+    "apply": "spray every surface wet",
+    "hold": "keep it wet",
+    "rinse": "rinse with clean water",
+    "dry": "dry it, corners too",
+    "air": "air the room",
+    "return": "look, feel, sniff; then it's your call",
+}
+"""A step as the one thing to do."""
+
+
+def count(number: float, one: str, many: str | None = None) -> str:
+    """ "1 minute", "2 minutes"."""
+    return f"{number:g} {one if number == 1 else many or one + 's'}"
+
+
+def span(seconds: float) -> str:
+    """A length of time as said: seconds under a minute and a half, then minutes, then hours; never rounded down."""
+    whole = int(-(-seconds // 1))
+    if whole < 90:
+        return count(whole, "second")
+    if whole < 600 and whole % 60:
+        return f"{count(whole // 60, 'minute')} {whole % 60}"
+    minutes = -(-whole // 60)
+    if minutes < 100:
+        return count(minutes, "minute")
+    hours, rest = divmod(minutes, 60)
+    return count(hours, "hour") + (f" {rest}" if rest else "")
+
+
+def clock(at: datetime, now: datetime) -> str:
+    """The time of day in the zone of `now`, with the day when it is another one."""
+    there = at.astimezone(now.tzinfo)
+    day = "" if there.date() == now.date() else f" on {there:%A} {there.day} {there:%B}"
+    return f"{there.hour}:{there.minute:02d}{day}"
+
+
+def listed(things: Iterable[str], last: str = "and") -> str:
+    """ "a", "a and b", "a, b and c"."""
+    words = list(things)
+    if len(words) < 2:
+        return "".join(words)
+    return f"{', '.join(words[:-1])} {last} {words[-1]}"
+
+
+def capital(text: str) -> str:
+    """The same with a capital first letter."""
+    return text[:1].upper() + text[1:]
+
+
+DIGITS = {
+    "0": "zero",
+    "1": "one",
+    "2": "two",
+    "3": "three",
+    "4": "four",
+    "5": "five",
+    "6": "six",
+    "7": "seven",
+    "8": "eight",
+    "9": "nine",
+    ".": "point",
+    "/": "over",
+}
+
+
+def digits(number: str) -> str:
+    """A number read back digit by digit: "15" is "one five", "0.5" is "zero point five"."""
+    return " ".join(DIGITS[char] for char in number if char in DIGITS)
+
+
+def steps_done(steps: Sequence[str]) -> str:
+    """ "out, cleared and washed"."""
+    return listed("washed" if step == "wash" else DID[step] for step in steps)

@@ -1,0 +1,36 @@
+"""What the tool says by itself, between the keeper's turns."""
+
+from __future__ import annotations
+
+from assistant.contract import World
+from assistant.core.gate import Reminder
+from assistant.say.wording.plain import capital, count
+
+
+def reminder_line(reminder: Reminder, world: World) -> str:
+    """One line for something that came due."""
+    thing = capital(reminder.thing)
+    match reminder.kind:
+        case "hold over":
+            return f"{thing}: wet time is over. Did it stay wet the whole time? Then rinse or go on."
+        case "vouch":
+            return f"{thing}: wet time is over, but nobody was watching. Did it stay wet the whole time?"
+        case "air over":
+            return f"{thing}: airing time is up. Dry? Any smell left?"
+        case "rinse over":
+            rinsed = _rinsed_for(reminder, world)
+            return f"{thing}: {rinsed} of rinsing are up. Still sore, red or blurred? Get it seen urgently."
+        case _:
+            animal = _animal(reminder.thing, world)
+            waited = count(reminder.minutes, "minute")
+            return f"{thing}: {animal} has waited {waited} in the tub. Shut in, warm enough, away from fumes?"
+
+
+def _animal(enclosure: str, world: World) -> str:
+    found = world.household.enclosure(enclosure)
+    return f"the {found.animal}" if found is not None and found.animal else "the animal"
+
+
+def _rinsed_for(reminder: Reminder, world: World) -> str:
+    rinse = next((r for r in world.state.rinses if r.place == reminder.thing), None)
+    return count(round(rinse.seconds / 60), "minute") if rinse is not None else "the minutes"

@@ -1,0 +1,135 @@
+"""How the talk about the talk is spoken."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from assistant.contract import Answer, Line
+from assistant.say.wording.plain import NAMES, capital, clock, digits, listed, steps_done
+
+
+def _help(answer: Answer) -> Line:
+    shown = ["You can ask, in your own words:"]
+    for question in answer.details["questions"]:
+        shown += [f"  {question.name.replace('_', ' ')}: {question.about}", f'    "{question.example}"']
+    shown.append("The product's label, your vet and the poison centre outrank anything said here.")
+    say = "Ask how much to mix, what's next, how long is left, or may the animal go back. More on the screen."
+    return Line(say, "\n".join(shown))
+
+
+def _unsure(answer: Answer) -> Line:
+    nearest = answer.details["nearest"]
+    if not nearest:
+        return Line("I didn't get that. Say help for what I know.")
+    examples = listed((f'"{example}"' for _, example in nearest), "or")
+    spoken = listed((name.replace("_", " ") for name, _ in nearest), "or")
+    return Line(f"I don't know that one. Did you mean {spoken}?", f"I don't know that one. Nearest I have: {examples}.")
+
+
+def _faulty(answer: Answer) -> Line:
+    faulty = answer.details["faulty"]
+    return Line(_spoken_fault(faulty.why), f'"{faulty.said}": {faulty.why}')
+
+
+def _spoken_fault(why: str) -> str:
+    """The fault as it may be spoken; one that holds symbols or is long is left to the screen."""
+    if len(why.split()) <= 25 and why.isascii() and not set("%/:<>") & set(why):
+        return why
+    return "I can't take that amount. Say it again, please."
+
+
+def _choose(answer: Answer) -> Line:
+    choice = answer.details["choice"]
+    if len(choice.candidates) > 4:
+        return Line(f"Which {choice.kind}?", f"Which {choice.kind}: {listed(choice.candidates, 'or')}?")
+    return Line(f"Which: {listed(choice.candidates, 'or')}?")
+
+
+def _unknown(answer: Answer) -> Line:
+    unknown, known = answer.details["unknown"], answer.details["known"]
+    shown = f'I know no {unknown.kind} called "{unknown.said}".'
+    shown += f" You have: {listed(known)}." if known else f" keeping.toml names no {unknown.kind} yet."
+    return Line(f"I know no {unknown.kind} by that name. Which one is it?", shown)
+
+
+def _confirm(answer: Answer) -> Line:
+    steps = answer.details["steps"]
+    doubts = answer.details["doubts"]
+    number = next((doubt for doubt in doubts if doubt.kind == "number"), None)
+    where = answer.details["answer"].values.get("enclosure")
+    name = f"{capital(where)}: " if isinstance(where, str) else ""
+    if number is not None:
+        return Line(f"{name}{digits(number.heard)}, is that right?")
+    if steps:
+        said = steps_done(steps)
+        return Line(f"{name}{said}, or not {said}?")
+    return Line(f"{name}did I hear that right?")
+
+
+def _not_recorded(answer: Answer) -> Line:
+    steps = answer.details["steps"]
+    return Line(f"Not {steps_done(steps)}. Nothing recorded." if steps else "All right. Nothing recorded.")
+
+
+def _nothing_waiting(answer: Answer) -> Line:
+    return Line("I asked nothing just now, so nothing changes. What is it?")
+
+
+def _which_then(answer: Answer) -> Line:
+    return Line("Which, then? I need a name or a number.")
+
+
+def _nothing_said(answer: Answer) -> Line:
+    return Line("I haven't said anything yet.")
+
+
+def _repeat(answer: Answer) -> Line:
+    return Line("Again.")  # the turn puts the last words in
+
+
+def _nothing_to_undo(answer: Answer) -> Line:
+    return Line("There is nothing on record to take back.")
+
+
+WHAT = {
+    "RoundStarted": "the start",
+    "DriedEarly": "dried early",
+    "StayedWet": "stayed wet",
+    "HoldDoubted": "the doubt about the wet time",
+    "BackTooSoon": "put back too soon",
+    "WindowsOpened": "the window",
+    "GasMade": "the mix",
+    "BottleRinsed": "rinsed out",
+    "RinseBegun": "the rinse timer",
+    "SurfaceRinsed": "rinsed",
+    "SurfaceDried": "dry",
+    "AgentTouched": "the spraying",
+}
+
+
+def _undone(answer: Answer) -> Line:
+    deeds = answer.details["deeds"]
+    told = [", ".join(filter(None, (NAMES.get(d.step) or WHAT.get(d.event, "that"), d.thing))) for d in deeds]
+    spoken = told[0] if len(told) == 1 else f"{told[0]} and {len(told) - 1} more"
+    kept = any(d.event in ("AgentTouched", "GasMade") or d.step == "apply" for d in deeds)
+    shown = f"Taken back: {'; '.join(told)} ({clock(answer.details['at'], answer.details['now'])})."
+    if kept:
+        shown += "\nWhat touched the surface stays on record until a rinse: agents must not meet."
+    return Line(f"Taken back: {spoken}.", shown)
+
+
+LINES: dict[str, Callable[[Answer], Line]] = {
+    "talk.help": _help,
+    "talk.unsure": _unsure,
+    "talk.faulty": _faulty,
+    "talk.choose": _choose,
+    "talk.unknown": _unknown,
+    "talk.confirm": _confirm,
+    "talk.not_recorded": _not_recorded,
+    "talk.nothing_waiting": _nothing_waiting,
+    "talk.which_then": _which_then,
+    "talk.nothing_said": _nothing_said,
+    "talk.repeat": _repeat,
+    "talk.nothing_to_undo": _nothing_to_undo,
+    "talk.undone": _undone,
+}

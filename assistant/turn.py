@@ -1,0 +1,88 @@
+"""One turn, on one screen: from what was heard to the reply and what to record.
+
+Every entry point (chat, ask, hear, rehearse) calls `take_turn` with the same kind of world and gets the same reply. It
+writes nothing: the shell records the events first, then shows and speaks the reply. `speak_up` is the tool's own turn,
+for what came due between two of the keeper's.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import datetime
+
+from assistant.answer import answer_to
+from assistant.answer.due import due_since, pending_after_reminder
+from assistant.contract import Answer, Heard, Outcome, Pending, Reading, Reply, Talk, Turn, World
+from assistant.core.events import Away, Event, Recorded
+from assistant.core.fold import fold
+from assistant.say.wording import put_into_words, remind
+
+PENDING_TURNS = 3
+"""Other turns after which a question of the tool's lapses."""
+
+
+def take_turn(heard: Heard, world: World) -> Turn:
+    """One turn of the keeper's: hear -> understand -> answer -> say.
+
+    Gives the reply, the events to record (before the reply is shown), and what the talk remembers.
+    """
+    world, noted = _caught_up(world)
+    reminders = due_since(_told_until(world), world)
+    reading = world.read(heard, world)
+    answer = answer_to(reading, world)
+    reply = put_into_words(answer, reading, tuple(remind(due, world) for due in reminders), world)
+    if answer.message == "talk.repeat" and world.talk.last is not None:
+        reply = replace(reply, say=world.talk.last.say, show=world.talk.last.show)
+    pending = _pending_after(world.talk.pending, answer, reading) or pending_after_reminder(reminders, answer, world)
+    return Turn(reply, noted + answer.events, _talk_after(world, reading, answer, reply, pending))
+
+
+def speak_up(world: World) -> Turn | None:
+    """What came due by itself since the last word, as a reply of the tool's own; None: nothing."""
+    reminders = due_since(_told_until(world), world)
+    if not reminders:
+        return None
+    lines = tuple(remind(reminder, world) for reminder in reminders)
+    reply = Reply("", None, Outcome.ANSWER, say=" ".join(lines), show="\n".join(lines), reminders=lines)
+    pending = world.talk.pending or pending_after_reminder(reminders, None, world)
+    return Turn(reply, (), replace(world.talk, pending=pending, told_until=world.now))
+
+
+def _caught_up(world: World) -> tuple[World, tuple[Event, ...]]:
+    """The world with a note that no shell ran for a while, where a wet time went unwatched."""
+    if world.away_since is None:
+        return world, ()
+    away = Away(world.away_since)
+    state = fold(world.state, Recorded(world.now, "", away))
+    if state.rounds == world.state.rounds:
+        return world, ()
+    return replace(world, state=state), (away,)
+
+
+def _told_until(world: World) -> datetime:
+    return world.talk.told_until or world.state.last_at or world.now
+
+
+def _pending_after(before: Pending | None, answer: Answer, reading: Reading) -> Pending | None:
+    """What is still waited for: a new question replaces the old; harm and a look at the clocks don't use it up."""
+    if answer.pending is not None:
+        return answer.pending
+    if before is None or reading.intent in ("yes", "no", before.reading.intent):
+        return None
+    if reading.intent in ("splash", "wound", "time_left"):
+        return before
+    if before.turns_since + 1 >= PENDING_TURNS:
+        return None
+    return replace(before, turns_since=before.turns_since + 1)
+
+
+def _talk_after(world: World, reading: Reading, answer: Answer, reply: Reply, pending: Pending | None) -> Talk:
+    steps_heard = reading.spoken and answer.intent == "done" and bool(answer.events)
+    repeated = answer.message == "talk.repeat"
+    return Talk(
+        pending=pending,
+        last=world.talk.last if repeated else reply,
+        last_reading=world.talk.last_reading if reading.intent in (None, "repeat", "yes", "no", "undo") else reading,
+        takes_back=steps_heard,
+        told_until=world.now,
+    )
