@@ -312,7 +312,7 @@ def _answer(reading: Reading, told: list[_Told], ledger: _Ledger) -> Answer:
 def _cautions(steps: tuple[str, ...]) -> tuple[str, ...]:
     """Safety lines that belong to a step just done."""
     if "return" in steps:
-        return ("caution-heat-back", "caution-hands")
+        return ("caution-hands",)
     return ("caution-heat-unplug",) if "move out" in steps else ()
 
 

@@ -17,10 +17,10 @@ from assistant.core.together import uncleared
 from assistant.core.wet_time import WetTime, wet_time
 
 AIR_CHANGES = {
-    "shut": "air-changes-shut",
-    "one opening": "air-changes-one-opening",
-    "two openings": "air-changes-two-openings",
-    "three openings": "air-changes-three-openings",
+    "shut": "airing-shut",
+    "one opening": "airing-one-opening",
+    "two openings": "airing-two-openings",
+    "three openings": "airing-three-openings",
 }
 """Facts for how fast a room airs, by what keeping.toml calls it."""
 

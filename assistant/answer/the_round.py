@@ -282,7 +282,7 @@ def _gate_answer(reading: Reading, name: str | None, verdict: Any, world: World)
             "claim": verdict.claim,
             "enclosure": name,
         },
-        cautions=("caution-heat-back", "caution-hands") if verdict.ready else (),
+        cautions=("caution-hands",) if verdict.ready else (),
     )
 
 
