@@ -85,7 +85,11 @@ def _not_toml(path: Path, text: str, error: tomllib.TOMLDecodeError) -> KeepingF
     bare = _UNQUOTED.match(lines[line - 1])
     why = str(error).split(" (at ")[0].replace("\\n", "line end")
     fix = 'write  key = "value"  on a line of its own, quotes and brackets closed'
-    if bare and not why.startswith("Cannot"):
+    if why == "Illegal character 'line end'":
+        why = "the line ends within quotes"
+    if bare and re.match(r"\d+-", bare[2]):
+        fix = "write a date as 2026-01-31, without quotes and time"
+    elif bare and not why.startswith("Cannot"):
         fix = f'write  {bare[1]} = "{bare[2].strip()}"  with quotes'
     elif why.startswith("Cannot"):
         fix = "keep it once"
@@ -136,7 +140,7 @@ def _made(table: Table, content: Mapping[str, Any], place: Place) -> Any:
         try:
             values[key] = table.keys[key](value)
         except Wrong as wrong:
-            raise Wrong(f"{title}: {key} {wrong.what}", wrong.fix, (*place, key)) from wrong
+            raise Wrong(f"{title}, {key}: {wrong.what}", wrong.fix, (*place, key)) from wrong
     for key in table.needs:
         if key not in values:
             raise Wrong(f"{title} has no {key}", f'add a line  {key} = "..."', place)

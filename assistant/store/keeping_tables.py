@@ -14,7 +14,7 @@ from assistant.core.facts import Facts
 from assistant.core.household import Bottle, Enclosure, Habits, Measure, People, Stock
 from assistant.core.quantity import Gallon
 from assistant.store import keeping_values as read
-from assistant.store.keeping_values import Ids, Read
+from assistant.store.keeping_values import Read
 
 
 @dataclass(frozen=True)
@@ -33,7 +33,6 @@ def tables_of(facts: Facts, gallon: Gallon) -> dict[str, Table]:
     volume, length, time = quantity("volume"), quantity("length"), quantity("time")
     temperature, percent = quantity("temperature"), quantity("percent")
     names = partial(read.list_of, of=read.name)
-    agents, organisms = Ids(facts, "agents", {"other": "other"}), Ids(facts, "organisms", {})
     return {
         "room": Table(
             dict,
@@ -86,7 +85,7 @@ def tables_of(facts: Facts, gallon: Gallon) -> dict[str, Table]:
             {
                 "name": read.name,
                 "also": names,
-                "agent": partial(read.agent, ids=agents),
+                "agent": partial(read.agent, facts=facts),
                 "strength": percent,
                 "basis": partial(read.one_of, choices=("w/w", "w/v", "v/v")),
                 "made": read.day,
@@ -95,7 +94,7 @@ def tables_of(facts: Facts, gallon: Gallon) -> dict[str, Table]:
                 "label_minutes": read.number,
                 "label_mix": read.mix,
                 "label_claim": read.claim,
-                "label_organisms": partial(read.list_of, of=partial(read.organism, ids=organisms)),
+                "label_organisms": partial(read.list_of, of=partial(read.organism, facts=facts)),
                 "label_keeps": time,
             },
             needs=("name", "agent"),

@@ -6,7 +6,7 @@ Which key is read by which is `keeping_tables`.
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Sequence
 from datetime import date, datetime
 from difflib import get_close_matches
 from fractions import Fraction
@@ -170,44 +170,21 @@ def _plain(read: Callable[[str], Any], value: str) -> Any:
         raise Wrong(fault.why, fault.fix) from fault
 
 
-def agent(value: Any, ids: Mapping[str, str]) -> str:
-    given = text(value).lower()
-    if given in ids:
-        return ids[given]
-    near = get_close_matches(given, ids, n=1)
+def agent(value: Any, facts: Facts) -> str:
+    """An agent's id, from any of its names."""
+    found = facts.agent_named(text(value))
+    if found is not None:
+        return found.id
+    names = [name for one in facts.agents.values() for name in (one.name, *one.also)]
+    near = get_close_matches(text(value).lower(), names, n=1)
     fix = f'did you mean "{near[0]}"?' if near else 'write its plain name, as "bleach", or "other"'
     raise Wrong(f"no agent is known by {as_given(value)}", fix)
 
 
-def organism(value: Any, ids: Mapping[str, str]) -> str:
-    """A label may list germs that the facts say nothing of; those are kept as written."""
-    given = text(value).lower()
-    return ids.get(given, given)
-
-
-class Ids(Mapping[str, str]):
-    """Ids of the agents or organisms by every name they have, read from the facts when first asked for."""
-
-    def __init__(self, facts: Facts, of: str, more: Mapping[str, str]) -> None:
-        self._facts, self._of, self._more = facts, of, more
-        self._ids: dict[str, str] | None = None
-
-    def _all(self) -> dict[str, str]:
-        if self._ids is None:
-            self._ids = dict(self._more)
-            for id_, thing in getattr(self._facts, self._of).items():
-                for name in (id_, thing.name, *thing.also):
-                    self._ids[name.lower()] = id_
-        return self._ids
-
-    def __getitem__(self, name: str) -> str:
-        return self._all()[name]
-
-    def __iter__(self) -> Iterator[str]:
-        return iter(self._all())
-
-    def __len__(self) -> int:
-        return len(self._all())
+def organism(value: Any, facts: Facts) -> str:
+    """An organism's id. A label may list germs that the facts say nothing of; those are kept as written."""
+    found = facts.organism_named(text(value))
+    return found.id if found is not None else text(value).lower()
 
 
 def as_given(value: Any) -> str:
