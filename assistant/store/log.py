@@ -163,7 +163,7 @@ class Log:
             state = fold(state, entry)
         return rows[-1][0], state
 
-    def _rows(self, after: int) -> list[tuple[int, str, str, str, bytes]]:
+    def _rows(self, after: int) -> list[tuple[int, str, str, str, str]]:
         return self._database.execute(
             "SELECT seq, at, turn, kind, body FROM events WHERE seq > ? ORDER BY seq", (after,)
         ).fetchall()
@@ -182,14 +182,12 @@ class Log:
         for entry in recorded:
             self._database.execute(
                 "INSERT INTO events (at, turn, kind, body) VALUES (?, ?, ?, ?)",
-                (entry.at.isoformat(), entry.turn, type(entry.event).__name__, _encoder.encode(entry.event)),
+                (entry.at.isoformat(), entry.turn, type(entry.event).__name__, _as_text(entry.event)),
             )
         return self._last_seq()
 
     def _write_state(self, seq: int, state: State) -> None:
-        self._database.execute(
-            "INSERT OR REPLACE INTO state VALUES (1, ?, ?, ?)", (FOLD_VERSION, seq, _encoder.encode(state))
-        )
+        self._database.execute("INSERT OR REPLACE INTO state VALUES (1, ?, ?, ?)", (FOLD_VERSION, seq, _as_text(state)))
 
 
 # ---------------------------------------------------------------- values as text
@@ -208,6 +206,12 @@ def _decoded(kind: type, value: Any) -> Any:
 
 
 _encoder = msgspec.json.Encoder(enc_hook=_encoded)
+
+
+def _as_text(value: object) -> str:
+    return _encoder.encode(value).decode()
+
+
 _KINDS: dict[str, type] = {kind.__name__: kind for kind in EVENTS}
 
 
@@ -221,7 +225,7 @@ def _state_decoder() -> msgspec.json.Decoder[State]:
     return msgspec.json.Decoder(State, dec_hook=_decoded)
 
 
-def _recorded(row: tuple[int, str, str, str, bytes]) -> Recorded:
+def _recorded(row: tuple[int, str, str, str, str]) -> Recorded:
     seq, at, turn, kind, body = row
     if kind not in _KINDS:
         raise _Unreadable(f"event {seq} is of a kind this version doesn't know ({kind}); update rinseback")

@@ -19,19 +19,19 @@ MIGRATIONS: tuple[tuple[str, ...], ...] = (
             at TEXT NOT NULL,
             turn TEXT NOT NULL,
             kind TEXT NOT NULL,
-            body BLOB NOT NULL
-        ) STRICT""",
+            body TEXT NOT NULL
+        )""",
         # The present as of one event, so that opening costs the same at any length of history.
         """CREATE TABLE state (
             id INTEGER PRIMARY KEY CHECK (id = 1),
             fold_version INTEGER NOT NULL,
             last_seq INTEGER NOT NULL,
-            body BLOB NOT NULL
-        ) STRICT""",
+            body TEXT NOT NULL
+        )""",
         """CREATE TABLE last_seen (
             id INTEGER PRIMARY KEY CHECK (id = 1),
             at TEXT NOT NULL
-        ) STRICT""",
+        )""",
     ),
 )
 

@@ -19,7 +19,7 @@ HOUSEHOLD = Path(__file__).parents[2] / "household.toml"
 DEMO = Path(__file__).parents[3] / "assistant" / "demo" / "keeping.toml"
 
 
-@pytest.fixture()
+@pytest.fixture
 def kept(facts: Facts) -> Household:
     return read_household(HOUSEHOLD, facts)
 
