@@ -3,18 +3,15 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from fractions import Fraction
 
 from assistant.answer.asking import ask
 from assistant.answer.meeting import refused_meeting
 from assistant.contract import Answer, Outcome, Reading, World
-from assistant.core import ratio
 from assistant.core.airing import air_changes_needed
-from assistant.core.amounts import Mix, Neat, Percent, Ppm, SaidRatio
 from assistant.core.facts import Agent, Source
 from assistant.core.household import Bottle, Enclosure, Stock
 from assistant.core.together import uncleared
-from assistant.core.wet_time import WetTime, wet_time
+from assistant.core.wet_time import Use, WetTime, wet_time
 
 AIR_CHANGES = {
     "shut": "airing-shut",
@@ -105,36 +102,20 @@ def _unrecorded(reading: Reading) -> dict[str, object]:
 
 def wet_time_of(supply: Supply, enclosure: Enclosure | None, organism: str | None, world: World) -> WetTime:
     """The wet time that agent takes there, against that organism."""
-    mix = supply.bottle.mix if supply.bottle is not None else None
-    return wet_time(
+    use = Use(
         supply.agent,
         supply.stock,
-        percent_of(mix, supply.stock, world),
-        organism=organism,
-        group=enclosure.group if enclosure is not None else "healthy",
-        facts=world.facts,
+        supply.bottle.mix if supply.bottle is not None else None,
+        organism,
+        enclosure.group if enclosure is not None else "healthy",
+        world.household.habits.ratio,
     )
+    return wet_time(use, world.facts)
 
 
 def seconds_of(wet: WetTime) -> float | None:
     """A wet time in seconds; None: no figure."""
     return None if wet.minutes is None else float(wet.minutes * 60)
-
-
-def percent_of(mix: Mix | None, stock: Stock | None, world: World) -> Fraction | None:
-    """Strength of a mix from that stock in percent, in the stock's own terms; None: it can't be known."""
-    if isinstance(mix, Percent):
-        return mix.percent
-    if isinstance(mix, Ppm):
-        return mix.ppm / 10_000
-    if stock is None or stock.strength is None:
-        return None
-    if isinstance(mix, Neat):
-        return stock.strength.amount
-    if isinstance(mix, SaidRatio):
-        read = ratio.read(mix, world.household.habits.ratio)
-        return stock.strength.amount * read.fraction if isinstance(read, ratio.Ratio) else None
-    return None
 
 
 def room_airing(world: World) -> tuple[float, Source]:

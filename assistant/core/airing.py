@@ -1,0 +1,47 @@
+"""Airing: how much air has to be changed, and how long that takes. How fast a room airs is a fact or a setting."""
+
+from __future__ import annotations
+
+from math import log
+
+
+class OutOfRange(ValueError):
+    """A figure outside the range that the formula holds for."""
+
+
+def air_changes_needed(removal: float) -> float:
+    """Air changes after which that share of what hangs in the air is out.
+
+    removal: share removed, above 0 and below 1 (0.99 is 99 percent).
+    Gives: air changes, natural logarithm of 1 over what is left.
+    Fails: OutOfRange.
+    Valid: an empty room, the source gone, perfect mixing; real rooms need more.
+    Source: airing-removal; the formula in the footnote to Table B.1 of the CDC/HICPAC guidelines of 2003.
+
+    >>> round(air_changes_needed(0.99), 3)
+    4.605
+    """
+    if not 0 < removal < 1:
+        raise OutOfRange(f"the share removed must be above 0 and below 1, not {removal}")
+    return log(1 / (1 - removal))
+
+
+def minutes(air_changes_per_hour: float, removal: float, mixing: float = 1.0) -> float:
+    """How long to air a room.
+
+    air_changes_per_hour: above 0.
+    removal: share removed, above 0 and below 1.
+    mixing: factor for imperfect mixing, 1 (perfect) or more; the time is multiplied by it.
+    Gives: minutes.
+    Fails: OutOfRange.
+    Valid: as `air_changes_needed`, and only with clean air coming in.
+    Source: airing-removal, airing-mixing.
+
+    >>> round(minutes(2, 0.99))
+    138
+    """
+    if air_changes_per_hour <= 0:
+        raise OutOfRange(f"air changes an hour must be above 0, not {air_changes_per_hour}")
+    if mixing < 1:
+        raise OutOfRange(f"the mixing factor is 1 or more, not {mixing}")
+    return air_changes_needed(removal) / air_changes_per_hour * 60 * mixing
