@@ -23,7 +23,7 @@ import msgspec
 from assistant.core.events import EVENTS, Event, Recorded, Voided
 from assistant.core.fold import FOLD_VERSION, fold, fold_all
 from assistant.core.state import State
-from assistant.store.migrations import ForeignFile, NewerFile, bring_up_to_date
+from assistant.store.migrations import ForeignFile, NewerFile, bring_up_to_date, transaction
 
 BUSY_MS = 5000
 """How long to wait for another shell's append."""
@@ -96,7 +96,7 @@ class Log:
         if not events:
             return self._state
         recorded = [Recorded(at.astimezone(UTC), turn, event) for event in events]
-        with _one_line(self._name), self._transaction():
+        with _one_line(self._name), transaction(self._database):
             if self._last_seq() != self._seen:
                 raise Overtaken
             seq = self._insert(recorded)
@@ -127,17 +127,6 @@ class Log:
             self._database.execute("INSERT OR REPLACE INTO last_seen VALUES (1, ?)", (at.astimezone(UTC).isoformat(),))
 
     # ------------------------------------------------------------ inside
-
-    @contextmanager
-    def _transaction(self) -> Iterator[None]:
-        self._database.execute("BEGIN IMMEDIATE")
-        try:
-            yield
-            self._database.execute("COMMIT")
-        except BaseException:
-            if self._database.in_transaction:  # a full disk may have rolled it back already
-                self._database.execute("ROLLBACK")
-            raise
 
     def _open_state(self) -> None:
         row = self._database.execute("SELECT fold_version, last_seq, body FROM state").fetchone()

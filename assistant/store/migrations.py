@@ -8,6 +8,8 @@ transaction.
 from __future__ import annotations
 
 import sqlite3
+from collections.abc import Iterator
+from contextlib import contextmanager
 
 APPLICATION_ID = 0x52425331
 """Marks a file as ours, so that some other program's database is never written to."""
@@ -53,16 +55,24 @@ def bring_up_to_date(database: sqlite3.Connection) -> None:
     """
     if _version(database) == VERSION:
         return
-    database.execute("BEGIN IMMEDIATE")
-    try:
+    with transaction(database):
         for statements in MIGRATIONS[_version(database) :]:  # asked again: another shell may have been first
             for statement in statements:
                 database.execute(statement)
         database.execute(f"PRAGMA application_id = {APPLICATION_ID}")
         database.execute(f"PRAGMA user_version = {VERSION}")
+
+
+@contextmanager
+def transaction(database: sqlite3.Connection) -> Iterator[None]:
+    """All of it or nothing."""
+    database.execute("BEGIN IMMEDIATE")
+    try:
+        yield
         database.execute("COMMIT")
     except BaseException:
-        database.execute("ROLLBACK")
+        if database.in_transaction:  # a full disk rolls it back by itself
+            database.execute("ROLLBACK")
         raise
 
 
