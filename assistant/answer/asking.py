@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 from assistant.contract import Answer, Outcome, Pending, Reading, World
+from assistant.core.household import Bottle, Enclosure, Measure, Stock
 
 NEVER_ASKED_BACK = ("harm", "talk")
 """Families that answer whatever the slots hold: nobody with bleach in the eye is asked which bottle."""
@@ -56,13 +57,11 @@ def trouble_in(reading: Reading, world: World, family: str) -> Answer | None:
 def names_of(kind: str, world: World) -> tuple[str, ...]:
     """The names that the household has for one kind of thing."""
     household = world.household
-    return tuple(
-        thing.name
-        for thing in {
-            "bottle": household.bottles,
-            "stock": household.stocks,
-            "enclosure": household.enclosures,
-            "animal": household.enclosures,
-            "measure": household.measures,
-        }.get(kind, ())
-    )
+    things: Mapping[str, Sequence[Bottle | Stock | Enclosure | Measure]] = {
+        "bottle": household.bottles,
+        "stock": household.stocks,
+        "enclosure": household.enclosures,
+        "animal": household.enclosures,
+        "measure": household.measures,
+    }
+    return tuple(thing.name for thing in things.get(kind, ()))

@@ -234,7 +234,7 @@ def _step_of_spraying(name: str, round_: Round, supply: Supply, world: World) ->
         agent=supply.agent.id,
         bottle=supply.bottle.name if supply.bottle else None,
         hold_s=seconds_of(wet),
-        by_label=wet.basis == "label",
+        basis=wet.basis,
         steps=steps if steps != round_.steps else None,
     )
 

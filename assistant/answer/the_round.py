@@ -100,7 +100,7 @@ def _round_of(enclosure: Enclosure, supply: Supply, organism: str | None, world:
         stock=supply.stock.name if supply.stock else None,
         bottle=supply.bottle.name if supply.bottle else None,
         organism=organism,
-        by_label=wet.basis == "label",
+        basis=wet.basis,
     )
 
 
@@ -182,7 +182,8 @@ def time_left(reading: Reading, world: World) -> Answer:
     running = timers(world.state, world.now)
     asked = [t for t in running if t.enclosure in reading.slots.enclosures]
     asked = [t for t in asked or running if not reading.slots.steps or t.step in reading.slots.steps] or asked
-    first = None if reading.slots.enclosures and not asked else (asked or list(running) or [None])[0]
+    wanted = asked if reading.slots.enclosures else asked or list(running)
+    first = wanted[0] if wanted else None
     return Answer(
         reading.intent,
         Outcome.ANSWER,

@@ -32,8 +32,8 @@ class RoundStarted:
     stock: str | None = None
     bottle: str | None = None
     organism: str | None = None
-    by_label: bool = False
-    """The wet time is the stock's own label's."""
+    basis: str = "published"
+    """On what a claim to have disinfected rests: "label", "published", or "none" where nothing vouches for it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,7 +47,8 @@ class StepDone:
     bottle: str | None = None
     hold_s: float | None = None
     """For `apply`: the wet time that starts now, in seconds; None: no figure."""
-    by_label: bool = False
+    basis: str = "published"
+    """For `apply`: as in `RoundStarted`."""
     steps: tuple[str, ...] | None = None
     """For `apply` with another agent than the round's: the steps that the round takes now."""
     wiped: bool = False

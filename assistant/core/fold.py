@@ -134,7 +134,7 @@ def _begun(event: RoundStarted, at: datetime) -> Round:
         stock=event.stock,
         bottle=event.bottle,
         organism=event.organism,
-        by_label=event.by_label,
+        basis=event.basis,
     )
 
 
@@ -177,7 +177,7 @@ def _sprayed(round_: Round, event: StepDone, at: datetime) -> Round:
         bottle=bottle,
         steps=event.steps or round_.steps,
         hold_s=event.hold_s,
-        by_label=event.by_label,
+        basis=event.basis,
         done={**done, "apply": at},
         hold=Hold(at, event.hold_s) if "hold" in (event.steps or round_.steps) else None,
         openings=_latest(round_.openings),

@@ -6,6 +6,7 @@ nothing here says "safe": the keeper's eyes, nose and hand decide.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Literal, TypeAlias
@@ -22,6 +23,10 @@ from assistant.core.rounds import (
 from assistant.core.state import Round, State
 
 ClaimMade: TypeAlias = Literal["disinfected_by_label", "disinfected_by_published", "cleaned_only"]
+
+
+CLAIMS: Mapping[str, ClaimMade] = {"label": "disinfected_by_label", "published": "disinfected_by_published"}
+"""What a served wet time amounts to, by what its figure rests on; on nothing, it was a clean."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,9 +58,9 @@ def may_go_back(round_: Round | None, now: datetime) -> Verdict:
 
 def claim_of(round_: Round) -> ClaimMade:
     """What a finished round amounts to: a disinfection by the label or by published figures, or a clean."""
-    if "hold" not in round_.steps:
+    if "hold" not in round_.steps or round_.basis not in CLAIMS:
         return "cleaned_only"
-    return "disinfected_by_label" if round_.by_label else "disinfected_by_published"
+    return CLAIMS[round_.basis]
 
 
 def _earliest(round_: Round, blocked_by: tuple[str, ...], now: datetime) -> datetime | None:

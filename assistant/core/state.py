@@ -47,7 +47,8 @@ class Round:
     stock: str | None = None
     bottle: str | None = None
     organism: str | None = None
-    by_label: bool = False
+    basis: str = "published"
+    """On what a claim to have disinfected rests: "label", "published" or "none"."""
     done: Mapping[str, datetime] = field(default_factory=dict)
     """Steps done, and when. A hold is here once its time was served and a later step was recorded on it."""
     hold: Hold | None = None

@@ -12,6 +12,17 @@ from assistant.core.household import Enclosure
 from assistant.core.state import Round
 from assistant.say.wording.plain import DID, NAMES, TO_DO, capital, clock, listed, span, steps_done
 
+WHY = {
+    "weaker than label": "The mix is weaker than the label's own, so the longer of label and published figure counts.",
+    "label only sanitises": "The label claims to sanitise, which is less than to disinfect.",
+    "not on label": "The label doesn't list it, so the longer of label and published figure counts.",
+    "new or sick": "A new or sick animal's enclosure takes the longer of label and published figure.",
+    "organism": "The figure for what you named is the longer one.",
+    "too weak for study": "The study that has it work used a stronger mix, or one that can't be compared.",
+    "studies disagree": "Studies disagree: one has it work, another at least as strong has it fail.",
+}
+"""Why a wet time is what it is."""
+
 ADD_MINUTES = "Its label decides; add its label minutes to your household file."
 
 
@@ -369,7 +380,7 @@ def _hold_time(answer: Answer) -> Line:
         )
     basis = "by its label" if wet.basis == "label" else "by published figures"
     shown = [f"{span(float(wet.minutes) * 60)} wet with {agent.name}{against}, {basis}."]
-    shown += [wet.why] if wet.why else []
+    shown += [WHY[why] for why in wet.why if why in WHY]
     shown += [f"Common practice, not counted: {fact.says}" for fact in wet.practice]
     say = f"{span(float(wet.minutes) * 60)}, wet all the time, {basis}."
     if wet.organism_verdict == "fails":
