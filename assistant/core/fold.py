@@ -52,11 +52,14 @@ def fold(state: State, recorded: Recorded) -> State:
     return replace(state, last_at=at, turns=_with_deed(state.turns, recorded))
 
 
-def fold_all(record: Iterable[Recorded]) -> State:
-    """The state that a whole record amounts to, oldest event first."""
+def fold_all(record: Iterable[Recorded], onto: State | None = None) -> State:
+    """The state that a whole record amounts to, oldest event first.
+
+    onto: what everything before it amounts to; only turns of `record` itself can then be undone in it.
+    """
     record = tuple(record)
     undone = {entry.event.turn for entry in record if isinstance(entry.event, Voided)}
-    state = State()
+    state = onto if onto is not None else State()
     for entry in record:
         if isinstance(entry.event, Voided):
             state = replace(state, last_at=entry.at)

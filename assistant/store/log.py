@@ -28,6 +28,13 @@ from assistant.store.migrations import ForeignFile, NewerFile, bring_up_to_date,
 BUSY_MS = 5000
 """How long to wait for another shell's append."""
 
+CHECKPOINT_EVERY = 500
+"""Events between two kept states that an undo can start from."""
+CHECKPOINTS_KEPT = 2
+
+
+_Row = tuple[int, str, str, str, str]
+
 
 class StoreFault(Exception):
     """The record can't be read or written; its text is one line. Nothing was recorded."""
@@ -99,9 +106,10 @@ class Log:
         with _one_line(self._name), transaction(self._database):
             if self._last_seq() != self._seen:
                 raise Overtaken
+            self._keep_checkpoint()
             seq = self._insert(recorded)
             if any(isinstance(event, Voided) for event in events):
-                state = fold_all(self._record())
+                state = self._refolded()
             else:
                 state = self._state
                 for entry in recorded:
@@ -147,21 +155,46 @@ class Log:
             return seen, state
         entries = [_recorded(row) for row in rows]
         if any(isinstance(entry.event, Voided) for entry in entries):
-            return rows[-1][0], fold_all(self._record(up_to=rows[-1][0]))
+            return rows[-1][0], self._refolded(up_to=rows[-1][0])
         for entry in entries:
             state = fold(state, entry)
         return rows[-1][0], state
 
-    def _rows(self, after: int) -> list[tuple[int, str, str, str, str]]:
-        return self._database.execute(
-            "SELECT seq, at, turn, kind, body FROM events WHERE seq > ? ORDER BY seq", (after,)
+    def _refolded(self, up_to: int | None = None) -> State:
+        """The present after an undo: from the latest checkpoint before every turn undone since, else in full."""
+        checkpoints = self._database.execute(
+            "SELECT seq, body FROM checkpoints WHERE fold_version = ? ORDER BY seq DESC", (FOLD_VERSION,)
         ).fetchall()
+        for seq, body in checkpoints:
+            since = tuple(self._record(seq, up_to))
+            undone = {entry.event.turn for entry in since if isinstance(entry.event, Voided)}
+            if undone <= {entry.turn for entry in since}:
+                return fold_all(since, onto=_state_decoder().decode(body))
+        return fold_all(self._record(up_to=up_to))
 
-    def _record(self, up_to: int | None = None) -> Iterator[Recorded]:
-        rows = self._database.execute(
-            "SELECT seq, at, turn, kind, body FROM events WHERE ? IS NULL OR seq <= ? ORDER BY seq", (up_to, up_to)
+    def _keep_checkpoint(self) -> None:
+        """Now and then keeps the state as of the last event seen, and drops the oldest kept."""
+        latest = self._database.execute("SELECT max(seq) FROM checkpoints").fetchone()[0] or 0
+        if self._seen - latest < CHECKPOINT_EVERY:
+            return
+        kept = (self._seen, FOLD_VERSION, _as_text(self._state))
+        self._database.execute("INSERT INTO checkpoints VALUES (?, ?, ?)", kept)
+        self._database.execute(
+            "DELETE FROM checkpoints WHERE seq NOT IN (SELECT seq FROM checkpoints ORDER BY seq DESC LIMIT ?)",
+            (CHECKPOINTS_KEPT,),
         )
-        return map(_recorded, rows)
+
+    def _rows(self, after: int) -> list[_Row]:
+        return list(self._selected(after, None))
+
+    def _record(self, after: int = 0, up_to: int | None = None) -> Iterator[Recorded]:
+        return map(_recorded, self._selected(after, up_to))
+
+    def _selected(self, after: int, up_to: int | None) -> Iterator[_Row]:
+        return self._database.execute(
+            "SELECT seq, at, turn, kind, body FROM events WHERE seq > ? AND (? IS NULL OR seq <= ?) ORDER BY seq",
+            (after, up_to, up_to),
+        )
 
     def _last_seq(self) -> int:
         found: int | None = self._database.execute("SELECT max(seq) FROM events").fetchone()[0]
@@ -214,7 +247,7 @@ def _state_decoder() -> msgspec.json.Decoder[State]:
     return msgspec.json.Decoder(State, dec_hook=_decoded)
 
 
-def _recorded(row: tuple[int, str, str, str, str]) -> Recorded:
+def _recorded(row: _Row) -> Recorded:
     seq, at, turn, kind, body = row
     if kind not in _KINDS:
         raise _Unreadable(f"event {seq} is of a kind this version doesn't know ({kind}); update rinseback")

@@ -30,6 +30,12 @@ MIGRATIONS: tuple[tuple[str, ...], ...] = (
             last_seq INTEGER NOT NULL,
             body TEXT NOT NULL
         )""",
+        # The present as it was now and then, so that an undo needn't go through the whole record.
+        """CREATE TABLE checkpoints (
+            seq INTEGER PRIMARY KEY,
+            fold_version INTEGER NOT NULL,
+            body TEXT NOT NULL
+        )""",
         """CREATE TABLE last_seen (
             id INTEGER PRIMARY KEY CHECK (id = 1),
             at TEXT NOT NULL

@@ -10,8 +10,11 @@ import sys
 from collections.abc import Sequence
 from datetime import UTC, datetime, timedelta, timezone
 from pathlib import Path
+from tempfile import TemporaryDirectory
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as some
 
 from assistant.core import events as happened
 from assistant.core.events import Away, Event, RoundStarted, StayedWet, StepDone, Voided
@@ -41,7 +44,7 @@ def record(log: Log, *events: Event, at: datetime = NOON) -> State:
 
 EVERY_EVENT: tuple[Event, ...] = (
     started(),
-    StepDone("east tank", "apply", "sodium hypochlorite", "orange bottle", 600.0, True, STEPS),
+    StepDone("east tank", "apply", agent="sodium hypochlorite", bottle="orange bottle", hold_s=600.0, steps=STEPS),
     StayedWet("east tank"),
     happened.DriedEarly("east tank"),
     happened.HoldDoubted("east tank"),
@@ -99,6 +102,42 @@ def test_an_undo_takes_a_turn_out_of_the_present(log: Log) -> None:
     after = record(log, Voided(turn))
     assert after.rounds == before.rounds
     assert len(log.record()) == 3
+
+
+@settings(derandomize=True, deadline=None, max_examples=60)
+@given(steps=some.lists(some.integers(-12, 8), min_size=1, max_size=40))
+def test_an_undo_from_a_checkpoint_is_the_same_as_from_the_whole_record(steps: list[int]) -> None:
+    """A number below zero undoes the turn that many back; another does a step. Two shells take turns at it."""
+    with pytest.MonkeyPatch.context() as patch, TemporaryDirectory() as folder:
+        patch.setattr("assistant.store.log.CHECKPOINT_EVERY", 3)
+        path = Path(folder) / "record"
+        with Log.open(path) as one, Log.open(path) as other:
+            record(one, started())
+            for number, step in enumerate(steps):
+                log = (one, other)[number % 2]
+                turns = [turn.turn for turn in log.state().turns]
+                if step >= 0:
+                    record(log, done(STEPS[step]), at=NOON + timedelta(minutes=number))
+                elif len(turns) >= -step:
+                    record(log, Voided(turns[step]), at=NOON + timedelta(minutes=number))
+                assert log.state() == fold_all(log.record())
+            assert one.state() == other.state()
+        with Log.open(path) as log:
+            assert log.state() == fold_all(log.record())
+
+
+def test_a_late_undo_does_not_go_through_the_whole_record(log: Log, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("assistant.store.log.CHECKPOINT_EVERY", 10)
+    for _ in range(60):
+        record(log, done("clear"))
+    folded: list[int] = []
+    monkeypatch.setattr(
+        "assistant.store.log.fold_all",
+        lambda entries, onto=None: (folded.append(len(entries)), fold_all(entries, onto))[1],
+    )
+    record(log, Voided("60"))
+    assert len(folded) == 1
+    assert folded[0] <= 20
 
 
 def test_when_a_shell_was_last_running_is_kept(tmp_path: Path) -> None:
