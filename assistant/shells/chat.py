@@ -1,0 +1,202 @@
+"""The chat: typed turns with live timers in the bottom line, and reminders that come by themselves.
+
+On a terminal that can't do that, or with input from a pipe, or with --json, turns are plain lines and what came due is
+told with the next reply.
+"""
+
+from __future__ import annotations
+
+import asyncio
+import os
+import sys
+from collections.abc import Callable
+from contextlib import suppress
+from dataclasses import dataclass, field
+from datetime import datetime, timedelta
+
+from prompt_toolkit import PromptSession
+from prompt_toolkit.application import get_app_or_none
+from prompt_toolkit.auto_suggest import AutoSuggestFromHistory
+from prompt_toolkit.completion import WordCompleter
+from prompt_toolkit.history import FileHistory, History, InMemoryHistory
+from prompt_toolkit.patch_stdout import patch_stdout
+
+from assistant.contract import Heard, Reply, Talk
+from assistant.core.gate import Timer, timers
+from assistant.core.state import State
+from assistant.shells.folder import Folder
+from assistant.shells.once import stdin_lines
+from assistant.shells.options import Options, opened_folder
+from assistant.shells.out import complain, show
+from assistant.shells.screen import clock, screen_lines
+from assistant.shells.sitting import Sitting, open_sitting
+from assistant.store.log import StoreFault
+
+TICK_S = 1.0
+WATCH_EVERY = timedelta(seconds=30)
+LEAVE = ("quit", "exit")
+
+GREETING = 'Ask, or say what you did. Tab completes, Ctrl-D leaves; "help" lists the questions.'
+
+_STEP_WORDS = {"hold": "wet", "air": "airing", "eye": "rinse eye", "skin": "rinse skin"}
+
+
+def chat(options: Options) -> int:
+    """Talks until the keeper leaves; 0."""
+    with opened_folder(options) as folder, open_sitting(folder) as sitting:
+        if options.json or not _is_a_terminal():
+            _plain_lines(sitting, options)
+        else:
+            history = FileHistory(str(folder.history)) if _may_write(folder) else InMemoryHistory()
+            asyncio.run(Chat(sitting, _clock_from(options), history).run())
+    return 0
+
+
+def _is_a_terminal() -> bool:
+    return sys.stdin.isatty() and sys.stdout.isatty() and os.environ.get("TERM") != "dumb"
+
+
+def _may_write(folder: Folder) -> bool:
+    try:
+        folder.history.touch()
+    except OSError:
+        return False
+    return True
+
+
+def _clock_from(options: Options) -> Callable[[], datetime]:
+    """A clock that runs on from `--at`, or the computer's own."""
+    if options.at is None:
+        return options.now
+    ahead = options.at - datetime.now().astimezone()
+    return lambda: (datetime.now().astimezone() + ahead).astimezone(options.at.tzinfo if options.at else None)
+
+
+def _plain_lines(sitting: Sitting, options: Options) -> None:
+    now = _clock_from(options)
+    for line in stdin_lines():
+        if line.strip().lower() in LEAVE:
+            return
+        if line.strip() or options.json:
+            show(sitting.hear(Heard(line), now()), options)
+
+
+@dataclass
+class Chat:
+    """One chat on a terminal."""
+
+    sitting: Sitting
+    now: Callable[[], datetime]
+    history: History
+    speak: Callable[[Reply], None] = lambda reply: None
+    _watched_at: datetime | None = field(default=None, init=False)
+
+    async def run(self) -> None:
+        """Prompts and replies until Ctrl-D, Ctrl-C or "quit"."""
+        session: PromptSession[str] = PromptSession(
+            history=self.history,
+            completer=WordCompleter(completions(self.sitting), ignore_case=True, sentence=True, match_middle=True),
+            complete_while_typing=False,
+            auto_suggest=AutoSuggestFromHistory(),
+            bottom_toolbar=self._bottom_line,
+            refresh_interval=TICK_S,
+        )
+        with patch_stdout():
+            print(GREETING)
+            watching = asyncio.create_task(self._watch())
+            try:
+                await self._talk(session)
+            finally:
+                watching.cancel()
+                with suppress(asyncio.CancelledError):
+                    await watching
+
+    async def _talk(self, session: PromptSession[str]) -> None:
+        while True:
+            try:
+                text = await session.prompt_async("> ")
+            except (EOFError, KeyboardInterrupt):
+                return
+            if text.strip().lower() in LEAVE:
+                return
+            if text.strip():
+                self._turn(text)
+
+    def _turn(self, text: str) -> None:
+        try:
+            reply = self.sitting.hear(Heard(text), self.now())
+        except StoreFault as fault:
+            complain(str(fault))
+            return
+        self._show(reply)
+        self.speak(reply)
+
+    async def _watch(self) -> None:
+        while True:
+            await asyncio.sleep(TICK_S)
+            self.tick()
+
+    def tick(self) -> None:
+        """What the chat does by itself every second: says what came due, and notes that it runs."""
+        now = self.now()
+        try:
+            reply = self.sitting.speak_up(now)
+            if self._watched_at is None or abs(now - self._watched_at) >= WATCH_EVERY:
+                self.sitting.watch(now)
+                self._watched_at = now
+        except StoreFault:
+            return  # a busy file or a full disk: the next turn says so
+        if reply is not None:
+            self._show(reply)
+            self.speak(reply)
+
+    def _show(self, reply: Reply) -> None:
+        print("\n".join(screen_lines(reply, self._width())))
+
+    def _bottom_line(self) -> str:
+        try:
+            state = self.sitting.state()
+        except StoreFault:
+            return ""
+        return bottom_line(state, self.sitting.talk, self.now(), self._width())
+
+    def _width(self) -> int:
+        app = get_app_or_none()
+        return app.output.get_size().columns if app is not None else 80
+
+
+def completions(sitting: Sitting) -> list[str]:
+    """What Tab offers: the household's names, and an example of every question."""
+    household = sitting.household
+    things = (*household.bottles, *household.enclosures, *household.stocks, *household.measures)
+    names = [name for thing in things for name in (thing.name, *thing.also)]
+    return [*names, *(question.example for question in sitting.questions.values())]
+
+
+def bottom_line(state: State, talk: Talk, now: datetime, width: int) -> str:
+    """The running clocks, soonest first, as many as fit; and whether an answer is waited for."""
+    parts = [_timer(timer) for timer in timers(state, now)]
+    waits = _waits(talk)
+    if waits:
+        parts.insert(0, waits)
+    if not parts:
+        return " no clock is running"
+    line, left_out = " " + parts[0], len(parts) - 1
+    for part in parts[1:]:
+        longer = f"{line} | {part}"
+        more = f" +{left_out - 1}" if left_out > 1 else ""
+        if len(longer) + len(more) > width:
+            break
+        line, left_out = longer, left_out - 1
+    return (line + (f" +{left_out}" if left_out else ""))[:width]
+
+
+def _timer(timer: Timer) -> str:
+    words = _STEP_WORDS.get(timer.step, timer.step)
+    return f"{timer.enclosure} {words} {clock(timer.seconds)}" if timer.enclosure else f"{words} {clock(timer.seconds)}"
+
+
+def _waits(talk: Talk) -> str:
+    if talk.pending is None:
+        return ""
+    return "still needed: " + ", ".join(talk.pending.missing) if talk.pending.missing else "yes or no?"

@@ -1,0 +1,78 @@
+"""`check`: what works on this computer, and how to mend what doesn't. It changes nothing but makes the data folder."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable, Iterator
+from dataclasses import asdict, dataclass
+from textwrap import fill
+
+from assistant.shells.folder import Folder
+from assistant.shells.options import Options, opened_folder
+from assistant.store.keeping import KeepingFault, read_household
+from assistant.store.log import Log, StoreFault
+from assistant.store.packaged import PackagedFault, packaged_facts, read_questions
+
+WORKS, BROKEN = 0, 2
+
+
+@dataclass(frozen=True)
+class Finding:
+    """One part of the program: whether it works here."""
+
+    part: str
+    works: bool
+    detail: str
+    mend: str = ""
+    """What to do when it doesn't; empty when it does."""
+    needed: bool = True
+    """False: everything else works without it."""
+
+
+def check(options: Options) -> int:
+    """Prints a line a part; 0 when all that text needs works, else 2."""
+    with opened_folder(options) as folder:
+        findings = list(_findings(folder))
+    for finding in findings:
+        print(json.dumps(asdict(finding)) if options.json else _line(finding))
+    return WORKS if all(finding.works for finding in findings if finding.needed) else BROKEN
+
+
+def _line(finding: Finding) -> str:
+    mark = "ok" if finding.works else "NO" if finding.needed else "--"
+    text = f"{mark}  {finding.part}: {finding.detail}" + (f"; {finding.mend}" if finding.mend else "")
+    return fill(text, 100, subsequent_indent="      ", break_long_words=False, break_on_hyphens=False)
+
+
+def _findings(folder: Folder) -> Iterator[Finding]:
+    yield Finding("data folder", True, str(folder.path))
+    for look in (_household, _record, _files):
+        yield _found(look, folder)
+
+
+def _found(look: Callable[[Folder], Finding], folder: Folder) -> Finding:
+    try:
+        return look(folder)
+    except (KeepingFault, StoreFault, PackagedFault) as fault:
+        what, _, mend = str(fault).rpartition("; ")
+        return Finding(look.__name__.strip("_"), False, what, mend)
+
+
+def _household(folder: Folder) -> Finding:
+    if not folder.keeping.exists():
+        mend = "write one there; without it, name volumes and mixes in the question; --demo shows a sample at work"
+        return Finding("household", False, f"no {folder.keeping}", mend, needed=False)
+    kept = read_household(folder.keeping, packaged_facts())
+    counts = (("bottles", kept.bottles), ("stocks", kept.stocks), ("measures", kept.measures))
+    counted = ", ".join(f"{len(things)} {name}" for name, things in (*counts, ("enclosures", kept.enclosures)))
+    return Finding("household", True, f"{folder.keeping}: {counted}")
+
+
+def _record(folder: Folder) -> Finding:
+    with Log.open(folder.record) as log:
+        return Finding("record", True, f"{folder.record}: {len(log.record())} events")
+
+
+def _files(folder: Folder) -> Finding:
+    questions, facts = read_questions(), packaged_facts()
+    return Finding("files", True, f"{len(questions)} questions, {sum(1 for _ in facts.all())} cited facts")

@@ -1,0 +1,115 @@
+"""The `rinseback` command: reads the command line and starts the shell it names.
+
+Each command's module is imported when it is called for: the chat's terminal library alone costs as much as an answer.
+Every expected trouble ends here, as one line on stderr.
+"""
+
+from __future__ import annotations
+
+import argparse
+import os
+import sys
+from collections.abc import Sequence
+from importlib import import_module
+from typing import NoReturn, TextIO
+
+from assistant.shells.folder import ShellFault
+from assistant.shells.options import Options, read_time
+from assistant.shells.out import complain
+from assistant.store.keeping import KeepingFault
+from assistant.store.log import StoreFault
+from assistant.store.packaged import PackagedFault
+
+BAD_INPUT = 2
+INTERRUPTED = 130
+
+COMMANDS = {
+    "chat": ("assistant.shells.chat", "chat"),
+    "ask": ("assistant.shells.once", "ask"),
+    "hear": ("assistant.shells.once", "hear"),
+    "rehearse": ("assistant.shells.rehearse", "rehearse"),
+    "check": ("assistant.shells.check", "check"),
+}
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Runs one command; gives its exit code."""
+    for stream in (sys.stdout, sys.stderr):
+        _never_fail_on_a_letter(stream)
+    try:
+        options = _options(list(sys.argv[1:] if arguments is None else arguments))
+        module, name = COMMANDS[options.command]
+        code: int = getattr(import_module(module), name)(options)
+        sys.stdout.flush()
+    except (ShellFault, KeepingFault, StoreFault, PackagedFault) as fault:
+        complain(str(fault))
+        return BAD_INPUT
+    except BrokenPipeError:
+        # Whoever read our output has gone; keep the interpreter from trying once more on its way out.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return 0
+    except KeyboardInterrupt:
+        return INTERRUPTED
+    return code
+
+
+def _never_fail_on_a_letter(stream: TextIO | None) -> None:
+    reconfigure = getattr(stream, "reconfigure", None)
+    if reconfigure is not None:
+        reconfigure(errors="replace")
+
+
+class _Parser(argparse.ArgumentParser):
+    """Its complaints are one line, like all others."""
+
+    def error(self, message: str) -> NoReturn:
+        raise ShellFault(f"{message}; see {self.prog} --help")
+
+
+def _options(arguments: list[str]) -> Options:
+    if not arguments or (arguments[0].startswith("-") and arguments[0] not in ("-h", "--help", "--version")):
+        arguments = ["chat", *arguments]
+    given = vars(_parser().parse_args(arguments))
+    at = given.pop("at", None)
+    return Options(**given, at=None if at is None else read_time(at))
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = _Parser(
+        prog="rinseback",
+        description="Cleaning and disinfecting reptile enclosures: how much, what next, how long, may it go back.",
+        epilog="Without a command it opens the chat; `rinseback --demo` tries it on an invented household.",
+    )
+    parser.add_argument("--version", action="version", version=f"rinseback {_version()}")
+    commands = parser.add_subparsers(dest="command", required=True, metavar="COMMAND")
+    common = _Parser(add_help=False)
+    common.add_argument("--home", metavar="DIR", help="the data folder, instead of your own")
+    common.add_argument("--demo", action="store_true", help="an invented household in a throw-away folder")
+    common.add_argument("--json", action="store_true", help="one JSON object a turn on stdout, nothing else")
+    common.add_argument("--at", metavar="TIME", help="answer as at that time, as 2026-01-31T09:00")
+
+    spoken = _Parser(add_help=False)
+    spoken.add_argument("--speak", action="store_true", help="speak the replies as well")
+
+    written = _Parser(add_help=False)
+    written.add_argument("--say-to", metavar="FILE.wav", help="write the spoken reply to a sound file")
+
+    commands.add_parser("chat", parents=[common, spoken], help="talk by typing, with live timers (the default)")
+    ask = commands.add_parser("ask", parents=[common, spoken, written], help="one question, one answer")
+    ask.add_argument("what", metavar="TEXT", help='the question; "-" takes one from each line of stdin')
+    hear = commands.add_parser("hear", parents=[common, spoken, written], help="one question from a recording")
+    hear.add_argument("what", metavar="FILE.wav", help='a 16-bit PCM WAV file; "-" reads stdin')
+    rehearse = commands.add_parser("rehearse", parents=[common], help="run a script of turns on a clock of its own")
+    rehearse.add_argument("what", metavar="FILE", help='turns, one a line; "+9m30s" moves the clock; "-" reads stdin')
+    commands.add_parser("check", parents=[common], help="what works on this computer, and how to mend what doesn't")
+    return parser
+
+
+def _version() -> str:
+    from importlib.metadata import version  # costs milliseconds, and only --version needs it
+
+    return version("rinseback")
+
+
+if __name__ == "__main__":
+    sys.exit(main())

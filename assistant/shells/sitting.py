@@ -1,0 +1,124 @@
+"""One sitting: the household, the record and the talk, opened; every shell takes its turns here.
+
+The order that keeps the record honest: read what another shell wrote, take the turn, record its events, and only then
+give the reply out. If recording fails there is no reply.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from contextlib import contextmanager, suppress
+from dataclasses import dataclass, field
+from datetime import datetime, timedelta
+from pathlib import Path
+from typing import Literal
+
+from assistant.contract import Heard, Question, Reads, Reply, Talk, Turn, World
+from assistant.core.facts import Facts
+from assistant.core.household import Household
+from assistant.core.state import State
+from assistant.shells.folder import Folder
+from assistant.store.keeping import read_household
+from assistant.store.log import Log, Overtaken, StoreFault
+from assistant.store.packaged import packaged_facts, read_questions
+from assistant.turn import speak_up, take_turn
+
+AWAY = timedelta(minutes=2)
+"""No shell seen for longer than this: nobody was watched keeping anything wet."""
+
+TRIES = 5
+"""How often a turn is taken anew when another shell keeps recording in between."""
+
+
+@dataclass
+class Sitting:
+    """Turns in one household. `talk` is what the conversation remembers; a new one begins without any."""
+
+    log: Log
+    household: Household
+    facts: Facts
+    questions: Mapping[str, Question]
+    read: Reads
+    talk: Talk = field(default_factory=Talk)
+
+    def begin_anew(self) -> None:
+        """Forgets the conversation, as a new start of the program does; what is recorded stays."""
+        self.talk = Talk(told_until=self.log.last_seen())
+
+    def hear(self, heard: Heard, now: datetime) -> Reply:
+        """One turn of the keeper's.
+
+        Fails: StoreFault, with nothing recorded.
+        """
+        for _ in range(TRIES):
+            turn = take_turn(heard, self._world(now))
+            try:
+                return self._kept(turn, now)
+            except Overtaken:
+                continue
+        return self._kept(take_turn(heard, self._world(now)), now)
+
+    def speak_up(self, now: datetime) -> Reply | None:
+        """What came due by itself since the last word; None: nothing."""
+        turn = speak_up(self._world(now))
+        if turn is None:
+            return None
+        self.talk = turn.talk
+        return turn.reply
+
+    def watch(self, now: datetime) -> None:
+        """Notes that a shell is running, while nothing is said.
+
+        After a gap it stays silent until the keeper's next turn has put the gap on record.
+        """
+        if not self._away(now):
+            self.log.touch(now)
+
+    def state(self) -> State:
+        """The present, for clocks on the screen."""
+        return self.log.state()
+
+    def _world(self, now: datetime) -> World:
+        return World(
+            now=now,
+            household=self.household,
+            facts=self.facts,
+            questions=self.questions,
+            read=self.read,
+            state=self.log.state(),
+            talk=self.talk,
+            away_since=self.log.last_seen() if self._away(now) else None,
+        )
+
+    def _away(self, now: datetime) -> bool:
+        seen = self.log.last_seen()
+        return seen is not None and now - seen > AWAY
+
+    def _kept(self, turn: Turn, now: datetime) -> Reply:
+        self.log.append(turn.events, self.log.next_turn(), now)
+        with suppress(StoreFault):  # what counts is on record; seen less, a wet time is only doubted sooner
+            self.log.touch(now)
+        self.talk = turn.talk
+        return turn.reply
+
+
+@contextmanager
+def open_sitting(folder: Folder, record: Path | Literal[":memory:"] | None = None) -> Iterator[Sitting]:
+    """A sitting on that folder's household and record.
+
+    record: another place for the record; ":memory:" keeps it nowhere.
+    Fails: KeepingFault, StoreFault.
+    """
+    facts = packaged_facts()
+    household = read_household(folder.keeping, facts)
+    questions = read_questions()
+    with Log.open(record or folder.record) as log:
+        sitting = Sitting(log, household, facts, questions, _reader(household, facts, questions))
+        sitting.begin_anew()
+        yield sitting
+
+
+def _reader(household: Household, facts: Facts, questions: Mapping[str, Question]) -> Reads:
+    from assistant.understand.read import reader  # type: ignore
+
+    return reader(household, facts, questions)
