@@ -21,7 +21,8 @@ def answer_to(reading: Reading, world: World) -> Answer:
     trouble = trouble_in(reading, world, question.family)
     if trouble is not None:
         return trouble
-    return _said_back(handler_of(question.family, reading.intent)(reading, world), reading, world)
+    answer = handler_of(question.family, reading.intent)(reading, world)
+    return answer if question.family == "harm" else _said_back(answer, reading, world)  # first aid waits for no "yes"
 
 
 def handler_of(family: str, name: str) -> Handler:

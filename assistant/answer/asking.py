@@ -8,8 +8,9 @@ from typing import Any
 from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.household import Bottle, Enclosure, Measure, Stock
 
-NEVER_ASKED_BACK = ("harm", "talk")
-"""Families that answer whatever the slots hold: nobody with bleach in the eye is asked which bottle."""
+NEVER_ASKED_BACK = ("harm", "choosing", "talk")
+"""Families that answer whatever the slots hold: nobody with bleach in the eye is asked which bottle, and a product of
+unknown content is itself an answer to whether it may meet another."""
 
 
 def ask(

@@ -49,13 +49,14 @@ def worst(agents: tuple[Agent, ...], facts: Facts) -> tuple[Agent, Agent, Pair |
         for place, first in enumerate(agents)
         for second in agents[place + 1 :]
     ]
-    return max(pairs, key=lambda found: _badness(found[2]))
+    return max(pairs, key=lambda found: danger(found[2]))
 
 
-def _badness(pair: Pair | None) -> float:
+def danger(pair: Pair | None) -> float:
+    """How bad it is that two meet, for putting pairs in order: gas, then a content not known, then the verdict."""
     if pair is None:
-        return 2.5
-    return 3 if pair.gas else _RANK[pair.verdict]
+        return _RANK["never"] + 0.5
+    return _RANK[pair.verdict] + (1 if pair.gas else 0)
 
 
 # ---------------------------------------------------------------- surfaces
@@ -89,7 +90,7 @@ def standoff(touches: tuple[Touch, ...], new_agent: Agent, facts: Facts) -> Stan
     Source: together-bleach-acid-rinsed (a floor rinsed once after acid, then bleached, made people ill).
     """
     found = [held for touch in touches if (held := _held_by(touch, new_agent, facts)) is not None]
-    return max(found, key=lambda held: _badness(held.pair), default=None)
+    return max(found, key=lambda held: danger(held.pair), default=None)
 
 
 def _held_by(touch: Touch, new_agent: Agent, facts: Facts) -> Standoff | None:

@@ -1,0 +1,153 @@
+"""Choosing: so far, whether two agents may meet, in a bottle or one after the other."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from assistant.answer.asking import ask
+from assistant.answer.meeting import UNKNOWN_FACT, agent_of, gas_made
+from assistant.answer.which import open_rounds
+from assistant.contract import Answer, Outcome, Reading, World
+from assistant.core.events import AgentTouched
+from assistant.core.facts import Agent, Pair
+from assistant.core.together import NOT_LISTED, SAME, danger, meet, worst
+
+PRODUCTS = ("agent", "stock", "bottle")
+"""Kinds of slot that stand for something to clean with."""
+
+
+@dataclass(frozen=True)
+class _Meeting:
+    """What is said to meet, and where."""
+
+    agents: tuple[Agent, ...]
+    bottle: str | None = None
+    enclosure: str | None = None
+
+
+def together(reading: Reading, world: World) -> Answer:
+    """May these meet: never, with a rinse between, or fine. A claim that they have is answered by what to do now."""
+    meeting = _with_context(_named(reading, world), reading, world)
+    if reading.slots.met:
+        return _have_met(meeting, reading, world)
+    if len(meeting.agents) < 2:
+        message = "choosing.with_what" if meeting.agents else "choosing.which_two"
+        return ask(reading, world, ("agent",), message, {"agents": meeting.agents}, verdict=None)
+    first, second, pair = worst(meeting.agents, world.facts)
+    return _verdict(first, second, pair, reading, world)
+
+
+def _named(reading: Reading, world: World) -> _Meeting:
+    """Everything that the words name: agents, what stands in stocks and bottles, and products of unknown content."""
+    slots, household = reading.slots, world.household
+    stocks = [household.stock(name) for name in slots.stocks]
+    ids = [*slots.agents, *(stock.agent for stock in stocks if stock is not None)]
+    for name in slots.bottles:
+        bottle = household.bottle(name)
+        stock = household.stock(bottle.stock) if bottle is not None else None
+        ids.append(stock.agent if stock is not None else "other")
+    for choice in slots.choices:
+        if choice.kind in PRODUCTS:
+            ids += [_agent_called(candidate, world) for candidate in choice.candidates]
+    ids += ["other" for unknown in slots.unknown if unknown.kind in PRODUCTS]
+    agents = tuple(agent_of(agent, world) for agent in dict.fromkeys(ids))
+    return _Meeting(
+        agents,
+        slots.bottles[0] if slots.bottles else None,
+        slots.enclosures[0] if len(slots.enclosures) == 1 else None,
+    )
+
+
+def _agent_called(name: str, world: World) -> str:
+    """The agent behind a name of the household's or the facts'; one that stands for nothing known is "other"."""
+    bottle = world.household.bottle(name)
+    stock = world.household.stock(bottle.stock if bottle is not None else name)
+    if stock is not None:
+        return stock.agent
+    agent = world.facts.agent_named(name)
+    return agent.id if agent is not None else "other"
+
+
+def _with_context(meeting: _Meeting, reading: Reading, world: World) -> _Meeting:
+    """With one agent named, the other is what stands on the surface meant, or what its round goes with."""
+    if len(meeting.agents) != 1 or _names_two_products(reading):
+        return meeting
+    enclosure = meeting.enclosure
+    rounds = open_rounds(world)
+    if enclosure is None and len(rounds) == 1:
+        enclosure = rounds[0].enclosure
+    if enclosure is None:
+        return meeting
+    ids = [touch.agent for touch in world.state.surfaces.get(enclosure, ())]
+    ids += [round_.agent for round_ in rounds if round_.enclosure == enclosure]
+    others = tuple(agent_of(a, world) for a in dict.fromkeys(ids) if a != meeting.agents[0].id)
+    if not others:
+        return meeting
+    # Only pairs with the one named matter: what is on the surface already is not asked about.
+    other = max(others, key=lambda agent: danger(meet(meeting.agents[0], agent, world.facts)))
+    return _Meeting((other, meeting.agents[0]), meeting.bottle, enclosure)
+
+
+def _names_two_products(reading: Reading) -> bool:
+    """Two products were named that came to one agent: unknown ones, or two names of the same."""
+    return len([unknown for unknown in reading.slots.unknown if unknown.kind in PRODUCTS]) > 1
+
+
+def _verdict(first: Agent, second: Agent, pair: Pair | None, reading: Reading, world: World) -> Answer:
+    reason = world.facts[pair.fact if pair is not None else UNKNOWN_FACT]
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "choosing.together",
+        details={
+            "first": first,
+            "second": second,
+            "pair": pair,
+            "reason": reason,
+            "unlisted": pair is not None and pair.fact == NOT_LISTED,
+            "same": pair is not None and pair.fact == SAME,
+            "said": tuple(unknown.said for unknown in reading.slots.unknown if unknown.kind in PRODUCTS),
+        },
+        values={
+            "verdict": pair.verdict if pair is not None else None,
+            "gas": pair.gas if pair is not None else None,
+            "agents": (first.id, second.id),
+        },
+        cautions=("caution-label-first",),
+        sources=(reason.cited(),),
+    )
+
+
+# ---------------------------------------------------------------- they have met
+
+
+def _have_met(meeting: _Meeting, reading: Reading, world: World) -> Answer:
+    """Gas, or a content not known: out first. Else what is lost, and what to do."""
+    ids = tuple(agent.id for agent in meeting.agents)
+    if len(ids) < 2:
+        ids = (*ids, "other")  # something was poured together that wasn't understood
+    gas = gas_made(reading.intent, ids, meeting.bottle, meeting.enclosure, world)
+    if gas is not None:
+        return gas
+    first, second, pair = worst(meeting.agents, world.facts)
+    assert pair is not None, "a product of unknown content is answered as gas"
+    reason = world.facts[pair.fact]
+    touched = tuple(AgentTouched(meeting.enclosure, agent) for agent in ids) if meeting.enclosure is not None else ()
+    return Answer(
+        reading.intent,
+        Outcome.REFUSE if pair.verdict == "never" else Outcome.ANSWER,
+        "choosing.have_met",
+        details={
+            "first": first,
+            "second": second,
+            "pair": pair,
+            "reason": reason,
+            "bottle": meeting.bottle,
+            "enclosure": meeting.enclosure,
+            "unlisted": pair.fact == NOT_LISTED,
+        },
+        values={"verdict": pair.verdict, "gas": False, "agents": ids},
+        cautions=("caution-label-first", "caution-ventilate"),
+        sources=(reason.cited(),),
+        events=touched,
+    )

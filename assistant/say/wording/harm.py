@@ -1,0 +1,142 @@
+"""How harm is spoken of: what to do first, in ten words at most; then whom to call."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Mapping
+
+from assistant.contract import Answer, Line
+from assistant.core.household import People
+from assistant.say.wording.plain import capital, span
+
+MOST_WORDS_IN_A_NUMBER = 4
+"""A longer one isn't spoken but shown, so that the whole stays short."""
+
+NOT_INSTEAD = "This tool stands in for no label, vet or poison centre."
+
+
+def spoken_number(number: str, name: str) -> str:
+    """A place to call as spoken: its name, and its number if that is short."""
+    words = re.sub(r"[^\w ]", " ", number).split()
+    if not words:
+        return name
+    if len(words) > MOST_WORDS_IN_A_NUMBER:
+        return f"{name}, number on screen"
+    return f"{name}, {' '.join(words)}"
+
+
+def poison_centre(people: People) -> str:
+    """The poison centre as spoken."""
+    return spoken_number(
+        people.poison_centre, "the poison centre" if people.poison_centre else "your local poison centre"
+    )
+
+
+def emergency(people: People) -> str:
+    """The emergency number as spoken."""
+    return spoken_number(people.emergency, "emergency" if people.emergency else "your emergency number")
+
+
+def vet(people: People) -> str:
+    """The vet as spoken."""
+    return spoken_number(people.vet, "your vet")
+
+
+def numbers_shown(people: People) -> list[str]:
+    """The numbers of keeping.toml, a line each; those that aren't set say so."""
+    return [
+        f"Poison centre: {people.poison_centre or 'your local one (set poison_centre in keeping.toml)'}",
+        f"Emergency: {people.emergency or 'your local number (set emergency in keeping.toml)'}",
+        f"Vet: {people.vet or 'yours (set vet in keeping.toml)'}",
+    ]
+
+
+# ---------------------------------------------------------------- a splash
+
+
+def _line(say: str, answer: Answer) -> Line:
+    """What is spoken, and below it the steps, the numbers, and how the sources differ."""
+    steps = [f"- {step}." for step in answer.details["steps"]]
+    notes = [f"Note: {note}" for note in answer.details.get("notes", ())]
+    return Line(say, "\n".join([say, *steps, *numbers_shown(answer.details["people"]), *notes, NOT_INSTEAD]))
+
+
+def _then_call(answer: Answer) -> str:
+    people = answer.details["people"]
+    return f"Then call {poison_centre(people) if answer.details['victim'] == 'person' else vet(people)}."
+
+
+def _eye(answer: Answer) -> Line:
+    clock = f"{answer.details['minutes']} minutes, I'm counting."
+    if answer.details["victim"] == "animal":
+        return _line(f"Running water on its eye now, lukewarm. {clock} Nothing by mouth. {_then_call(answer)}", answer)
+    return _line(f"Rinse that eye now, running water. Lens out. {clock} {_then_call(answer)}", answer)
+
+
+def _skin(answer: Answer) -> Line:
+    clock = f"{answer.details['minutes']} minutes, I'm counting."
+    if answer.details["victim"] == "animal":
+        return _line(f"Running water over it now, lukewarm. {clock} Nothing by mouth. {_then_call(answer)}", answer)
+    return _line(f"Running water on it now. Wet clothes off. {clock} {_then_call(answer)}", answer)
+
+
+def _mouth(answer: Answer) -> Line:
+    people = answer.details["people"]
+    if answer.details["victim"] == "animal":
+        return _line(f"Call {vet(people)}, now. Nothing by mouth, don't make it vomit. Label in hand.", answer)
+    return _line(
+        f"Call {poison_centre(people)}, now. Take nothing more unless they say. Collapsed: {emergency(people)}.", answer
+    )
+
+
+def _lungs(answer: Answer) -> Line:
+    people = answer.details["people"]
+    if answer.details["victim"] == "animal":
+        first = "Get yourself to fresh air first. Bring it out only if no fumes sting."
+        return _line(f"{first} Then call {vet(people)}.", answer)
+    return _line(
+        f"Out now, into fresh air. Don't go back. Coughing, stinging: {poison_centre(people)}. "
+        f"Can't breathe: {emergency(people)}.",
+        answer,
+    )
+
+
+def _animal_in_gas(answer: Answer) -> Line:
+    return _line(
+        f"Don't go back in. Call {emergency(answer.details['people'])}: gas from mixed cleaners, animal inside.", answer
+    )
+
+
+def _keep_rinsing(answer: Answer) -> Line:
+    return _line(f"Keep rinsing: {span(answer.details['left_s'])} left. {_then_call(answer)}", answer)
+
+
+def _where(answer: Answer) -> Line:
+    return _line("Running water on it now; from fumes, get out. Eyes, skin, swallowed or breathed in?", answer)
+
+
+# ---------------------------------------------------------------- nothing on an animal
+
+
+def _wound(answer: Answer) -> Line:
+    details = answer.details
+    call = f"Ask {vet(details['people'])}."
+    if details["studied"]:
+        say = f"No. Cleaning strengths aren't wound strengths: in the lab they killed healing cells. {call}"
+    else:
+        say = f"No. {capital(details['agent'].name)} is for surfaces, never for an animal. {call}"
+    reasons = [f"- {reason}." for reason in details["reasons"]]
+    vet_line = numbers_shown(details["people"])[-1]
+    return Line(say, "\n".join([say, *reasons, "No strength for an animal is given here.", vet_line, NOT_INSTEAD]))
+
+
+LINES: Mapping[str, Callable[[Answer], Line]] = {
+    "harm.eye": _eye,
+    "harm.skin": _skin,
+    "harm.mouth": _mouth,
+    "harm.lungs": _lungs,
+    "harm.animal_in_gas": _animal_in_gas,
+    "harm.keep_rinsing": _keep_rinsing,
+    "harm.where": _where,
+    "harm.wound": _wound,
+}
