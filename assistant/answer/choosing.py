@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from assistant.answer.asking import ask
 from assistant.answer.meeting import UNKNOWN_FACT, agent_of, gas_made
@@ -10,7 +10,7 @@ from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.events import AgentTouched
 from assistant.core.facts import Agent, Pair
-from assistant.core.together import NOT_LISTED, SAME, danger, meet, worst
+from assistant.core.together import NOT_LISTED, SAME, UNKNOWN, danger, meet, worst
 
 PRODUCTS = ("agent", "stock", "bottle")
 """Kinds of slot that stand for something to clean with."""
@@ -23,6 +23,8 @@ class _Meeting:
     agents: tuple[Agent, ...]
     bottle: str | None = None
     enclosure: str | None = None
+    twice: bool = False
+    """More than one thing was named, even if they come to one agent."""
 
 
 def together(reading: Reading, world: World) -> Answer:
@@ -30,6 +32,8 @@ def together(reading: Reading, world: World) -> Answer:
     meeting = _with_context(_named(reading, world), reading, world)
     if reading.slots.met:
         return _have_met(meeting, reading, world)
+    if len(meeting.agents) < 2 and any(agent.family == UNKNOWN for agent in meeting.agents):
+        return _verdict(meeting.agents[0], meeting.agents[0], None, reading, world)
     if len(meeting.agents) < 2:
         message = "choosing.with_what" if meeting.agents else "choosing.which_two"
         return ask(reading, world, ("agent",), message, {"agents": meeting.agents}, verdict=None)
@@ -50,11 +54,11 @@ def _named(reading: Reading, world: World) -> _Meeting:
         if choice.kind in PRODUCTS:
             ids += [_agent_called(candidate, world) for candidate in choice.candidates]
     ids += ["other" for unknown in slots.unknown if unknown.kind in PRODUCTS]
-    agents = tuple(agent_of(agent, world) for agent in dict.fromkeys(ids))
     return _Meeting(
-        agents,
+        tuple(agent_of(agent, world) for agent in dict.fromkeys(ids)),
         slots.bottles[0] if slots.bottles else None,
         slots.enclosures[0] if len(slots.enclosures) == 1 else None,
+        twice=len(ids) > 1,
     )
 
 
@@ -69,28 +73,31 @@ def _agent_called(name: str, world: World) -> str:
 
 
 def _with_context(meeting: _Meeting, reading: Reading, world: World) -> _Meeting:
-    """With one agent named, the other is what stands on the surface meant, or what its round goes with."""
-    if len(meeting.agents) != 1 or _names_two_products(reading):
+    """With one agent named, the other is what stands on the surface meant, or what its round goes with.
+
+    One that was named twice, as agent and as bottle, meets itself where no surface is meant.
+    """
+    if len(meeting.agents) != 1:
         return meeting
-    enclosure = meeting.enclosure
+    agent = meeting.agents[0]
+    into_a_bottle = reading.slots.met and meeting.bottle is not None
+    enclosure, others = (meeting.enclosure, ()) if into_a_bottle else _on_the_surface(meeting, world)
+    if others:
+        # Only pairs with the one named matter: what is on the surface already is not asked about.
+        other = max(others, key=lambda earlier: danger(meet(agent, earlier, world.facts)))
+        return replace(meeting, agents=(other, agent), enclosure=enclosure)
+    return replace(meeting, agents=(agent, agent)) if meeting.twice else meeting
+
+
+def _on_the_surface(meeting: _Meeting, world: World) -> tuple[str | None, tuple[Agent, ...]]:
+    """The enclosure meant, the only one with an open round if none was named, and the other agents on it."""
     rounds = open_rounds(world)
-    if enclosure is None and len(rounds) == 1:
-        enclosure = rounds[0].enclosure
+    enclosure = meeting.enclosure or (rounds[0].enclosure if len(rounds) == 1 else None)
     if enclosure is None:
-        return meeting
+        return None, ()
     ids = [touch.agent for touch in world.state.surfaces.get(enclosure, ())]
     ids += [round_.agent for round_ in rounds if round_.enclosure == enclosure]
-    others = tuple(agent_of(a, world) for a in dict.fromkeys(ids) if a != meeting.agents[0].id)
-    if not others:
-        return meeting
-    # Only pairs with the one named matter: what is on the surface already is not asked about.
-    other = max(others, key=lambda agent: danger(meet(meeting.agents[0], agent, world.facts)))
-    return _Meeting((other, meeting.agents[0]), meeting.bottle, enclosure)
-
-
-def _names_two_products(reading: Reading) -> bool:
-    """Two products were named that came to one agent: unknown ones, or two names of the same."""
-    return len([unknown for unknown in reading.slots.unknown if unknown.kind in PRODUCTS]) > 1
+    return enclosure, tuple(agent_of(a, world) for a in dict.fromkeys(ids) if a != meeting.agents[0].id)
 
 
 def _verdict(first: Agent, second: Agent, pair: Pair | None, reading: Reading, world: World) -> Answer:
@@ -125,7 +132,7 @@ def _have_met(meeting: _Meeting, reading: Reading, world: World) -> Answer:
     """Gas, or a content not known: out first. Else what is lost, and what to do."""
     ids = tuple(agent.id for agent in meeting.agents)
     if len(ids) < 2:
-        ids = (*ids, "other")  # something was poured together that wasn't understood
+        ids = (*ids, "other", "other")[:2]  # something was poured together that wasn't understood
     gas = gas_made(reading.intent, ids, meeting.bottle, meeting.enclosure, world)
     if gas is not None:
         return gas
