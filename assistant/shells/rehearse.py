@@ -26,6 +26,8 @@ _SPAN = re.compile(r"\+(-?)((?:\d{1,9}[wdhms])+)")
 _UNITS = {"w": "weeks", "d": "days", "h": "hours", "m": "minutes", "s": "seconds"}
 _FINEST = timedelta(seconds=1)
 LONGEST = timedelta(weeks=520)
+MOST_STOPS = 500
+"""Reminders that one move of the clock stops for; what is left by then is said at its end."""
 
 
 def rehearse(options: Options) -> int:
@@ -76,8 +78,10 @@ class _Rehearsal:
         until = self.now + span
         if not EARLIEST <= until.year <= LATEST:
             raise ShellFault(f"that moves the clock out of the years {EARLIEST} to {LATEST}")
-        while self.now < until:
-            reply, self.now = self._next_due(until)
+        for stop in range(MOST_STOPS + 1):
+            if self.now >= until:
+                break
+            reply, self.now = self._next_due(until) if stop < MOST_STOPS else (self.sitting.speak_up(until), until)
             self.sitting.log.touch(self.now)
             if reply is not None:
                 self._speak_up(reply)
@@ -95,8 +99,11 @@ class _Rehearsal:
             middle = early + (late - early) / 2
             early, late = (early, middle) if self.sitting.speak_up(middle) is not None else (middle, late)
         self.sitting.talk = before
-        late = min(until, late.replace(microsecond=0) + (_FINEST if late.microsecond else timedelta()))
-        return self.sitting.speak_up(late), late
+        for whole in (late.replace(microsecond=0), late.replace(microsecond=0) + _FINEST):
+            reply = self.sitting.speak_up(whole) if early < whole <= until else None
+            if reply is not None:
+                return reply, whole
+        return self.sitting.speak_up(until), until
 
     def _speak_up(self, reply: Reply) -> None:
         if self.options.json:

@@ -33,10 +33,10 @@ _DONE = {"moved out": "move out", "cleared": "clear", "washed": "wash", "sprayed
 
 
 def table_reader(heard: Heard, world: World) -> Reading:
-    """ "start NAME" with bleach, a step's word as done, a question's own name, else no reading."""
+    """ "start NAME" with the first bottle, a step's word as done, a question's own name, else no reading."""
     text = heard.text.strip()
     if text.startswith("start "):
-        return Reading(text, "start", Slots(enclosures=(text[6:],), bottles=("orange bottle",)), 1.0)
+        return Reading(text, "start", Slots(enclosures=(text[6:],), bottles=(world.household.bottles[0].name,)), 1.0)
     if text in _DONE:
         return Reading(text, "done", Slots(steps=(_DONE[text],)), 1.0)
     if text in QUESTIONS:
