@@ -97,14 +97,34 @@ def _would_fit(round_: Round, step: str, world: World) -> bool:
 
 
 def _claims_for(name: str, reading: Reading, ledger: _Ledger) -> _Told:
-    """Judges each step claimed for one enclosure in turn; stops at the first that can't be recorded."""
+    """Judges each step claimed for one enclosure in turn; stops at the first that can't be recorded.
+
+    What is on record already doesn't stop it. What the rest of the sentence says of the surface and the animal is kept.
+    """
     recorded: list[str] = []
-    for step in reading.slots.steps:
+    already: Answer | None = None
+    for place, step in enumerate(reading.slots.steps):
         trouble = _claim(name, step, reading, ledger)
-        if trouble is not None:
+        if trouble is None:
+            recorded.append(step)
+        elif trouble.message == "the_round.already":
+            already = trouble
+        else:
+            _keep_the_rest(name, reading.slots.steps[place + 1 :], reading, ledger)
             return _Told(name, tuple(recorded), trouble=trouble)
-        recorded.append(step)
-    return _Told(name, tuple(recorded))
+    return _Told(name, tuple(recorded), trouble=None if recorded else already)
+
+
+def _keep_the_rest(name: str, steps: tuple[str, ...], reading: Reading, ledger: _Ledger) -> None:
+    """Of steps claimed after one that wasn't recorded: that an agent touched the surface, that the animal is inside."""
+    round_ = ledger.state.rounds.get(name)
+    if round_ is None or not is_open(round_):
+        return
+    if "apply" in steps:
+        supply = supply_in(reading, ledger.world) or supply_of(round_.agent, round_.bottle, ledger.world)
+        ledger.note(AgentTouched(name, supply.agent.id))
+    if "return" in steps:
+        ledger.note(BackTooSoon(name))
 
 
 def _claim(name: str, step: str, reading: Reading, ledger: _Ledger) -> Answer | None:
@@ -154,8 +174,7 @@ def _against(judgement: Judgement, name: str, reading: Reading, ledger: _Ledger)
 def _was_it_done(judgement: Judgement, name: str, reading: Reading, world: World) -> Answer:
     """ "Was that done?": yes records the missing step, then the claimed one."""
     both = _about(reading, name, (judgement.gap, *_from(judgement.step, reading)))
-    answer = _asking(reading, "the_round.gap", world, name, judgement)
-    return replace(answer, pending=Pending(both, world.now, on_yes=both))
+    return _asking(reading, "the_round.gap", world, name, judgement, both)
 
 
 def _did_it_stay_wet(judgement: Judgement, name: str, reading: Reading, world: World) -> Answer:
@@ -163,15 +182,13 @@ def _did_it_stay_wet(judgement: Judgement, name: str, reading: Reading, world: W
     steps = tuple(dict.fromkeys(("hold", *_from(judgement.step, reading))))
     wet = _about(reading, name, steps, stayed_wet=True)
     dry = _about(reading, name, ("hold",), stayed_wet=False)
-    answer = _asking(reading, "the_round.stayed_wet", world, name, judgement)
-    return replace(answer, pending=Pending(wet, world.now, on_yes=wet, on_no=dry))
+    return _asking(reading, "the_round.stayed_wet", world, name, judgement, wet, dry)
 
 
 def _really_mid_hold(judgement: Judgement, name: str, reading: Reading, world: World) -> Answer:
     """A later step while the wet time runs: if it is true, the wet time is lost; until that is told, it is in doubt."""
     lost = _about(reading, name, ("hold",), stayed_wet=False)
-    answer = _asking(reading, "the_round.mid_hold", world, name, judgement)
-    return replace(answer, pending=Pending(lost, world.now, on_yes=lost))
+    return _asking(reading, "the_round.mid_hold", world, name, judgement, lost)
 
 
 def _about(reading: Reading, name: str, steps: tuple[str, ...], stayed_wet: bool | None = None) -> Reading:
@@ -212,8 +229,7 @@ def _sprayed(name: str, round_: Round | None, reading: Reading, ledger: _Ledger)
         return _was_it_done(judgement, name, reading, world)
     if supply.agent.needs_cold and not reading.slots.heat_cold:
         cold = replace(reading, slots=replace(_about(reading, name, _from("apply", reading)).slots, heat_cold=True))
-        answer = _asking(reading, "the_round.is_it_cold", world, name, judgement)
-        return replace(answer, pending=Pending(cold, world.now, on_yes=cold))
+        return _asking(reading, "the_round.is_it_cold", world, name, judgement, cold)
     ledger.note(_step_of_spraying(name, round_, supply, world))
     return None
 
@@ -243,9 +259,11 @@ def _step_of_spraying(name: str, round_: Round, supply: Supply, world: World) ->
 
 
 def _off_the_surface(name: str, step: str, ledger: _Ledger) -> bool:
-    """Keeps a rinse or a drying that no round has a place for, where something is still on the surface."""
+    """Keeps a rinse or a drying that no round has a place for: agents may come off, and a dry surface is wet again."""
     touches = ledger.state.surfaces.get(name, ())
-    if step == "rinse" and touches:
+    round_ = ledger.state.rounds.get(name)
+    wet_again = round_ is not None and is_open(round_) and "dry" in round_.done
+    if step == "rinse" and (touches or wet_again):
         ledger.note(SurfaceRinsed(name, wiped=ledger.wiped))
         return True
     if step == "dry" and any(touch.rinsed or touch.wiped for touch in touches):
@@ -287,6 +305,7 @@ def _answer(reading: Reading, told: list[_Told], ledger: _Ledger) -> Answer:
             "recorded": recorded,
             "rounds": rounds,
             "windows": windows,
+            "soap_again": tuple(n for n in recorded if _soap_again(n, recorded[n], ledger.world)),
             "airing": {
                 r.enclosure: airing_left_s(r, ledger.world.now)
                 for r in open_rounds(replace(ledger.world, state=ledger.state))
@@ -307,6 +326,12 @@ def _answer(reading: Reading, told: list[_Told], ledger: _Ledger) -> Answer:
         cautions=_cautions(reading.slots.steps),
         events=events,
     )
+
+
+def _soap_again(name: str, steps: tuple[str, ...], before: World) -> bool:
+    """Washed after spraying: soap undoes it."""
+    round_ = before.state.rounds.get(name)
+    return "wash" in steps and "apply" not in steps and round_ is not None and "apply" in round_.done
 
 
 def _cautions(steps: tuple[str, ...]) -> tuple[str, ...]:
@@ -347,10 +372,20 @@ def _unrecorded(
     )
 
 
-def _asking(reading: Reading, message: str, world: World, name: str, judgement: Judgement) -> Answer:
-    """The same, where it asks."""
+def _asking(
+    reading: Reading,
+    message: str,
+    world: World,
+    name: str,
+    judgement: Judgement,
+    on_yes: Reading,
+    on_no: Reading | None = None,
+) -> Answer:
+    """The same, where it asks, and what "yes" and "no" then mean."""
     return replace(
-        _unrecorded(reading, message, world, name, judgement, Outcome.ASK), missing=(judgement.gap or "answer",)
+        _unrecorded(reading, message, world, name, judgement, Outcome.ASK),
+        missing=(judgement.gap or "answer",),
+        pending=Pending(on_yes, world.now, on_yes=on_yes, on_no=on_no),
     )
 
 

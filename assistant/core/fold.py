@@ -93,7 +93,7 @@ def _folded(state: State, event: Event, at: datetime) -> State:
         case BottleRinsed():
             return replace(state, unknown_mixes=tuple(b for b in state.unknown_mixes if b != event.bottle))
         case SurfaceRinsed():
-            return _rinsed(state, event.enclosure, event.wiped)
+            return _rinsed(_reopened(state, event.enclosure, "dry"), event.enclosure, event.wiped)
         case SurfaceDried():
             return _dried(state, event.enclosure)
         case _:
@@ -148,6 +148,8 @@ def _with_round(state: State, round_: Round) -> State:
 def _step_done(state: State, event: StepDone, at: datetime) -> State:
     if event.step == "apply" and event.agent is not None:
         state = _touched(state, event.enclosure, event.agent, at)
+    if event.step == "wash":
+        state = _reopened(state, event.enclosure, "apply")  # soap undoes a disinfectant
     round_ = state.rounds.get(event.enclosure)
     if round_ is not None:
         state = _with_round(state, _sprayed(round_, event, at) if event.step == "apply" else _done(round_, event, at))

@@ -205,6 +205,8 @@ def _then(name: str, steps: tuple[str, ...], round_: Round | None, answer: Answe
         return ""
     step = details["next"][name]
     agent = details["agents"][name]
+    if name in details["soap_again"]:
+        return "Soap undoes the spraying, so spray again. If you meant rinsed, say undo."
     if step == "hold" and "apply" in steps and round_.hold is not None:
         if round_.hold.seconds is None:
             return f"No wet time on record for {agent.name}. {ADD_MINUTES}"

@@ -1,0 +1,73 @@
+"""What physically happened to an enclosure, told plainly: the truth that the gate must never run ahead of.
+
+Knows nothing of events, folds or clocks of the program; it is written from what a disinfection is: taken out, cleared,
+washed, sprayed after that, wet for the whole wet time, rinsed after that, dry after that, and aired since the rinse.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+
+
+@dataclass
+class Enclosure:
+    """One enclosure, its animal, and what is on its walls."""
+
+    wet_time: timedelta
+    changes_needed: float
+    rate: float
+    """Air changes an hour before anything is opened."""
+    inside: bool = True
+    cleared: bool = False
+    washed: bool = False
+    sprayed_at: datetime | None = None
+    dried_out_at: datetime | None = None
+    """When the film dried or was taken off, if it did."""
+    rinsed_at: datetime | None = None
+    dry: bool = False
+    opened: tuple[tuple[datetime, float], ...] = ()
+
+    def wash(self) -> None:
+        """Soap takes a film off and undoes it, and leaves the surface wet."""
+        self.washed = self.cleared
+        self.sprayed_at = self.dried_out_at = self.rinsed_at = None
+        self.dry = False
+
+    def spray(self, now: datetime) -> None:
+        """On a film that is still wet it is kept wet; else it is a new film."""
+        film_is_wet = self.sprayed_at is not None and self.dried_out_at is None and self.rinsed_at is None
+        if not film_is_wet:
+            self.sprayed_at = now
+        self.dried_out_at, self.rinsed_at, self.dry = None, None, False
+
+    def dry_out(self, now: datetime) -> None:
+        if self.sprayed_at is not None and self.dried_out_at is None:
+            self.dried_out_at = now
+
+    def rinse(self, now: datetime) -> None:
+        self.dry_out(now)
+        self.rinsed_at, self.dry = now, False
+
+    def stayed_wet(self, now: datetime) -> bool:
+        """Wet without a gap for the whole wet time."""
+        if self.sprayed_at is None:
+            return False
+        served = self.sprayed_at + self.wet_time
+        return now >= served and (self.dried_out_at is None or self.dried_out_at >= served)
+
+    def aired(self, now: datetime) -> bool:
+        if self.rinsed_at is None:
+            return False
+        changes, at, rate = 0.0, self.rinsed_at, self.rate
+        for opened_at, opened_rate in self.opened:
+            if opened_at > at:
+                changes += rate * (opened_at - at).total_seconds() / 3600
+                at = opened_at
+            rate = opened_rate
+        return changes + rate * (now - at).total_seconds() / 3600 >= self.changes_needed - 1e-9
+
+    def fit_for_return(self, now: datetime) -> bool:
+        """The plain truth."""
+        disinfected = self.cleared and self.washed and self.stayed_wet(now)
+        return disinfected and not self.inside and self.rinsed_at is not None and self.dry and self.aired(now)
