@@ -1,0 +1,251 @@
+"""What a keeper may say, as sample sentences for the language model.
+
+The questions' phrasings are filled with the household's own names, the agents and organisms of the facts, and spoken
+numbers, and mixed with a share of ordinary talk. Pure and the same every time: the random choices are seeded by the
+caller. The model itself is `language_model`; how the words sound is `pronunciation`.
+"""
+
+from __future__ import annotations
+
+import random
+import re
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import dataclass
+
+from assistant.contract import Question
+from assistant.core.household import Household
+from assistant.hear.general_english import SENTENCES
+from assistant.hear.spoken_form import ONES, TENS, number_words, words_of
+
+Words = tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class Sayable:
+    """Everything the vocabulary is built from."""
+
+    phrasings: Mapping[str, tuple[str, ...]]
+    """Of each question, with {slot} where a name or number stands."""
+    names: Mapping[str, tuple[str, ...]]
+    """What may stand in each slot that takes a name."""
+
+
+@dataclass(frozen=True)
+class Share:
+    """How the sample is made up; the figures were chosen by tests/bench/recognition.py on one half of its clips."""
+
+    a_phrasing: int = 40
+    """Sentences for each phrasing that has a slot."""
+    plain: int = 12
+    """Times that a phrasing without slots counts."""
+    follow_up: int = 120
+    """Sentences for each way of answering a question of the tool's."""
+    chatter: float = 0.15
+    """Ordinary talk, as a share of all sentences."""
+    seed: int = 1
+
+
+FOLLOW_UPS: tuple[str, ...] = (
+    *("{number}", "{digits}", "{volume}", "{mix}", "{duration}", "{bottle}", "the {bottle}", "{enclosure}"),
+    *("the {enclosure}", "{agent}", "{stock}", "no {number}", "no {digits}", "no {mix}", "no {volume}"),
+    *("no i said {number}", "no i said {mix}", "i said {volume}", "yes {number}", "yes {mix}"),
+)
+"""Answers to what the tool asks: they belong to no file of intents/, since they carry the waiting question's intent."""
+
+_BEFORE = ("okay", "right", "so", "um", "and", "hey", "now", "please", "can you tell me", "excuse me", "alright")
+_AFTER = ("please", "now", "then", "again", "today", "thanks")
+_SLOT = re.compile(r"\{(\w+)\}")
+
+STEPS: tuple[str, ...] = (
+    *("moved out", "cleared", "cleaned out", "washed", "scrubbed", "soap rinsed off", "sprayed", "applied", "soaked"),
+    *("rinsed", "wiped", "dried", "dry", "aired", "aired out", "back in", "move out", "clear", "wash", "spray"),
+    *("rinse", "wipe", "air", "holding", "airing", "drying", "washing", "rinsing", "spraying"),
+)
+"""Said forms of a round's steps, for {step}."""
+
+
+def sayable(
+    questions: Iterable[Question], household: Household, agents: Iterable[str] = (), organisms: Iterable[str] = ()
+) -> Sayable:
+    """Gather what may be said.
+
+    agents, organisms: every name and other name that the facts know them by.
+    """
+    named = {
+        "bottle": [(bottle.name, *bottle.also, *_by_colour(bottle.colour)) for bottle in household.bottles],
+        "stock": [(stock.name, *stock.also) for stock in household.stocks],
+        "measure": [(measure.name, *measure.also) for measure in household.measures],
+        "enclosure": [(home.name, *home.also, *_by_animal(home.animal)) for home in household.enclosures],
+        "animal": [_by_animal(home.animal) for home in household.enclosures],
+        "agent": [tuple(agents)],
+        "organism": [tuple(organisms)],
+        "step": [STEPS],
+    }
+    return Sayable(
+        phrasings={question.name: (*question.phrasings, question.example) for question in questions},
+        names={slot: tuple(sorted({name for names in groups for name in names})) for slot, groups in named.items()},
+    )
+
+
+def _by_colour(colour: str) -> tuple[str, ...]:
+    return (f"{colour} bottle", f"{colour} one") if colour else ()
+
+
+def _by_animal(animal: str) -> tuple[str, ...]:
+    return (f"{animal}", f"{animal}'s") if animal else ()
+
+
+def sentences(said: Sayable, share: Share | None = None) -> list[Words]:
+    """Sample sentences, questions and ordinary talk mixed."""
+    share = share or Share()
+    chance = random.Random(share.seed)
+    fill = _Fill(said.names, chance)
+    sample: list[Words] = []
+    for name in sorted(said.phrasings):
+        for phrasing in said.phrasings[name]:
+            times = share.a_phrasing if _SLOT.search(phrasing) else share.plain
+            sample += [_dressed(fill(phrasing), chance) for _ in range(times)]
+    for phrasing in FOLLOW_UPS:
+        sample += [words for _ in range(share.follow_up) if (words := fill(phrasing))]
+    talk = [words_of(sentence) for sentence in SENTENCES]
+    wanted = round(len(sample) * share.chatter / (1 - share.chatter))
+    sample += [talk[n % len(talk)] for n in range(max(wanted, len(talk)))]
+    return [words for words in sample if words]
+
+
+def _dressed(words: Words, chance: random.Random) -> Words:
+    if not words:
+        return words
+    before = words_of(chance.choice(_BEFORE)) if chance.random() < 0.12 else ()
+    after = words_of(chance.choice(_AFTER)) if chance.random() < 0.08 else ()
+    return (*before, *words, *after)
+
+
+class _Fill:
+    """Fills one phrasing at a time. A slot that nothing can stand in gives no sentence."""
+
+    def __init__(self, names: Mapping[str, tuple[str, ...]], chance: random.Random) -> None:
+        self._names = names
+        self._chance = chance
+        self._counted: Mapping[str, Callable[[random.Random], str]] = {
+            "volume": volume,
+            "mix": mix,
+            "duration": duration,
+            "temperature": temperature,
+            "number": number,
+            "digits": digits,
+            "stock_strength": strength,
+        }
+
+    def __call__(self, phrasing: str) -> Words:
+        filled = phrasing
+        for slot in _SLOT.findall(phrasing):
+            if slot in self._counted:
+                words = self._counted[slot](self._chance)
+            elif self._names.get(slot):
+                words = self._chance.choice(self._names[slot])
+            else:
+                return ()
+            filled = filled.replace(f"{{{slot}}}", f" {words} ", 1)
+        return words_of(filled)
+
+
+# ---------------------------------------------------------------- spoken numbers and amounts
+
+
+def number(chance: random.Random) -> str:
+    """A whole number as said. Every word for a number is about as likely as its neighbour, so that the sound decides
+    between fifteen and fifty, never the model."""
+    kind = chance.random()
+    if kind < 0.30:
+        return ONES[chance.randint(1, 12)]
+    if kind < 0.50:
+        return number_words(chance.randint(13, 19))
+    if kind < 0.70:
+        return TENS[chance.randint(2, 9)]
+    if kind < 0.88:
+        return number_words(chance.randint(2, 9) * 10 + chance.randint(1, 9))
+    hundreds = chance.randint(1, 9)
+    if kind < 0.93:
+        return f"{ONES[hundreds]} hundred"
+    rest = number_words(chance.choice((50, 20, 25, 75, 28, chance.randint(10, 99))))
+    return chance.choice((f"{ONES[hundreds]} hundred {rest}", f"{ONES[hundreds]} hundred and {rest}"))
+
+
+def digits(chance: random.Random) -> str:
+    """A number digit by digit, as it is said back when in doubt."""
+    return " ".join(ONES[chance.randint(0, 9)] for _ in range(chance.choice((2, 2, 2, 3))))
+
+
+def decimal(chance: random.Random) -> str:
+    """A number with a point or a fraction."""
+    point = f"point {ONES[chance.randint(1, 9)]}"
+    return chance.choice(
+        (
+            f"{ONES[chance.randint(1, 12)]} {point}",
+            f"{ONES[chance.randint(1, 12)]} {point}",
+            point,
+            f"zero {point}",
+            f"zero point zero {ONES[chance.randint(1, 9)]}",
+            f"{ONES[chance.randint(1, 9)]} and a half",
+        )
+    )
+
+
+def volume(chance: random.Random) -> str:
+    """A volume: mostly millilitres, as on a keeper's bottles."""
+    kind = chance.random()
+    if kind < 0.55:
+        unit = chance.choice(("mils", "mils", "mil", "millilitres", "millilitre"))
+        return f"{_bottle_size(chance)} {unit}"
+    if kind < 0.65:
+        return f"{decimal(chance)} {chance.choice(('mils', 'litres', 'millilitres', 'gallons'))}"
+    if kind < 0.80:
+        return chance.choice(
+            ("a litre", "one litre", "half a litre", "a litre and a half", "two litres", "one and a half litres")
+        )
+    if kind < 0.88:
+        return f"{number(chance)} {chance.choice(('litres', 'litre'))}"
+    unit = chance.choice(("gallon", "quart", "pint", "cup", "fluid ounce", "ounce", "tablespoon", "teaspoon"))
+    if kind < 0.94:
+        return chance.choice((f"a {unit}", f"one {unit}", f"half a {unit}", f"a quarter {unit}"))
+    return f"{number(chance)} {unit}s"
+
+
+def _bottle_size(chance: random.Random) -> str:
+    if chance.random() < 0.5:
+        return number(chance)
+    hundreds = ONES[chance.randint(1, 9)]
+    return chance.choice((f"{hundreds} fifty", f"{hundreds} hundred", f"{hundreds} hundred and fifty"))
+
+
+def strength(chance: random.Random) -> str:
+    """A percentage."""
+    return f"{chance.choice((number, decimal, decimal))(chance)} percent"
+
+
+def mix(chance: random.Random) -> str:
+    """A dilution: a ratio in either reading, percent, parts per million, or undiluted."""
+    kind = chance.random()
+    if kind < 0.70:
+        return f"one {chance.choice(('in', 'in', 'to'))} {number(chance)}"
+    if kind < 0.84:
+        return strength(chance)
+    if kind < 0.94:
+        size = chance.choice((f"{ONES[chance.randint(1, 9)]} hundred", f"{ONES[chance.randint(1, 10)]} thousand"))
+        return f"{chance.choice((size, number(chance)))} {chance.choice(('parts per million', 'ppm'))}"
+    return chance.choice(("undiluted", "neat", "full strength", "half strength"))
+
+
+def duration(chance: random.Random) -> str:
+    """A time span."""
+    unit = chance.choice(("minutes", "minutes", "minute", "hours", "hour", "seconds", "days", "day", "weeks"))
+    kind = chance.random()
+    if kind < 0.8:
+        return f"{number(chance)} {unit}"
+    return chance.choice(("half an hour", "an hour", "a minute", "a minute and a half", "a day", "a quarter of an hour"))
+
+
+def temperature(chance: random.Random) -> str:
+    """A temperature."""
+    return f"{number(chance)} degrees{chance.choice(('', '', ' celsius', ' fahrenheit'))}"
