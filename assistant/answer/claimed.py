@@ -259,11 +259,9 @@ def _step_of_spraying(name: str, round_: Round, supply: Supply, world: World) ->
 
 
 def _off_the_surface(name: str, step: str, ledger: _Ledger) -> bool:
-    """Keeps a rinse or a drying that no round has a place for: agents may come off, and a dry surface is wet again."""
+    """Keeps a rinse or a drying that no round has a place for, where something is still on the surface."""
     touches = ledger.state.surfaces.get(name, ())
-    round_ = ledger.state.rounds.get(name)
-    wet_again = round_ is not None and is_open(round_) and "dry" in round_.done
-    if step == "rinse" and (touches or wet_again):
+    if step == "rinse" and touches:
         ledger.note(SurfaceRinsed(name, wiped=ledger.wiped))
         return True
     if step == "dry" and any(touch.rinsed or touch.wiped for touch in touches):

@@ -65,6 +65,8 @@ def judge(round_: Round, step: str, now: datetime, *, stayed_wet: bool | None = 
     if step not in round_.steps:
         return Judgement("not needed", step)
     gap = gap_before(round_, step, now)
+    if step in round_.done and step != "apply":
+        gap = None  # done again, whatever has come open before it: the animal put back doesn't unsay soap or water
     if gap == "hold" and _only_needs_vouching(round_, now):
         return Judgement("fits" if stayed_wet else "vouch", step, gap="hold")
     if gap is not None:

@@ -6,32 +6,25 @@ late, again, undone, and for the wrong enclosure's turn; questions are answered 
 
 from __future__ import annotations
 
-from datetime import UTC, datetime, timedelta
+from datetime import datetime, timedelta
 
 import pytest
 from hypothesis import HealthCheck, note, settings
 from hypothesis import strategies as st
 from hypothesis.stateful import RuleBasedStateMachine, invariant, precondition, rule, run_state_machine_as_test
 from physical import Enclosure as Physical
+from tool import Tool
 
 from assistant.answer.plan import changes_needed, room_airing
-from assistant.contract import Heard, Question, Reading, Slots, Talk, World
+from assistant.contract import Pending, Reading
 from assistant.core.amounts import Amount, SaidRatio
-from assistant.core.events import Event, Recorded, Voided
-from assistant.core.fold import fold, fold_all
+from assistant.core.events import Recorded, Voided
+from assistant.core.fold import fold_all
 from assistant.core.gate import may_go_back
 from assistant.core.household import Bottle, Enclosure, Household, Room, Stock
 from assistant.core.rounds import STEPS, is_open, next_step
-from assistant.core.state import State
-from assistant.store.packaged import packaged_facts
-from assistant.turn import speak_up, take_turn
+from assistant.core.state import Round, State
 
-FACTS = packaged_facts()
-FAMILIES = {
-    **dict.fromkeys(("start", "done", "status"), "the_round"),
-    **dict.fromkeys(("yes", "no", "undo"), "talk"),
-}
-QUESTIONS = {name: Question(name, family, "", "", ()) for name, family in FAMILIES.items()}
 NAMES = ("left tub", "right tub")
 HOUSEHOLD = Household(
     room=Room(
@@ -43,7 +36,6 @@ HOUSEHOLD = Household(
 )
 WET_TIME = timedelta(minutes=10)
 names = st.sampled_from(NAMES)
-READ_NOTHING = Reading("", None)
 
 
 class Rounds(RuleBasedStateMachine):
@@ -51,34 +43,25 @@ class Rounds(RuleBasedStateMachine):
 
     def __init__(self) -> None:
         super().__init__()
-        self.now = datetime(2026, 5, 1, 8, tzinfo=UTC)
-        self.record: list[Recorded] = []
-        self.state = State()
-        self.talk = Talk()
-        world = self.world(READ_NOTHING)
+        self.tool = Tool(HOUSEHOLD)
+        world = self.tool.world()
         rate, needed = room_airing(world)[0], changes_needed(world)
         self.truth = {name: Physical(WET_TIME, needed, rate) for name in NAMES}
 
-    # ------------------------------------------------------------ the tool
+    @property
+    def now(self) -> datetime:
+        return self.tool.now
 
-    def world(self, reading: Reading, away: datetime | None = None) -> World:
-        return World(self.now, HOUSEHOLD, FACTS, QUESTIONS, lambda heard, world: reading, self.state, self.talk, away)
+    @property
+    def waiting(self) -> Pending | None:
+        return self.tool.talk.pending
 
-    def keep(self, events: tuple[Event, ...]) -> None:
-        turn = f"turn {len(self.record)}"
-        self.record += [Recorded(self.now, turn, event) for event in events]
-        if any(isinstance(event, Voided) for event in events):
-            self.state = fold_all(self.record)
-        else:
-            for event in events:
-                self.state = fold(self.state, Recorded(self.now, turn, event))
+    def round(self, name: str) -> Round | None:
+        return self.tool.state.rounds.get(name)
 
     def say(self, intent: str, away: datetime | None = None, **slots: object) -> None:
-        reading = Reading("", intent, Slots(**slots))  # type: ignore[arg-type]
-        turn = take_turn(Heard(""), self.world(reading, away))
-        note(f"{self.now:%H:%M:%S} {intent} {slots} -> {turn.reply.outcome}: {turn.reply.say}")
-        self.keep(turn.events)
-        self.talk = turn.talk
+        reply = self.tool.say(intent, away, **slots)
+        note(f"{self.now:%H:%M:%S} {intent} {slots} -> {reply.outcome}: {reply.say}")
 
     def said_done(self, name: str, *steps: str) -> None:
         self.say("done", enclosures=(name,), steps=steps)
@@ -91,7 +74,7 @@ class Rounds(RuleBasedStateMachine):
 
     @rule()
     def start_over(self) -> None:
-        waiting = self.talk.pending
+        waiting = self.waiting
         if waiting is not None and "start_over" in waiting.missing:
             # A keeper who starts over means to do all of it again, though what is done stays done.
             self.say("start", enclosures=waiting.reading.slots.enclosures, bottles=("red",), start_over=True)
@@ -166,7 +149,7 @@ class Rounds(RuleBasedStateMachine):
             self._do_next(name)
 
     def _do_next(self, name: str) -> None:
-        round_ = self.state.rounds.get(name)
+        round_ = self.round(name)
         if round_ is None or not is_open(round_):
             self.start(name)
             return
@@ -179,10 +162,10 @@ class Rounds(RuleBasedStateMachine):
         elif step in ("hold", "air"):
             self.time_passes(10 if step == "hold" else 400)
 
-    @precondition(lambda self: self.talk.pending is not None)
+    @precondition(lambda self: self.waiting is not None)
     @rule()
     def answer_the_question(self) -> None:
-        waiting = self.talk.pending
+        waiting = self.waiting
         assert waiting is not None
         if waiting.missing and waiting.on_yes is None:
             return
@@ -190,7 +173,7 @@ class Rounds(RuleBasedStateMachine):
 
     def is_so(self) -> bool:
         """The truth of what the tool asks: did it stay wet, was that step done, is it really so?"""
-        waiting = self.talk.pending
+        waiting = self.waiting
         assert waiting is not None
         reading = waiting.on_yes
         assert isinstance(reading, Reading)
@@ -213,10 +196,10 @@ class Rounds(RuleBasedStateMachine):
     @rule()
     def undo_a_step(self) -> None:
         """Only what makes the record poorer: to undo "it dried" or a second rinse would be to say that it isn't so."""
-        if not self.state.turns:
+        if not self.tool.state.turns:
             return
-        without = fold_all([*self.record, Recorded(self.now, "undo", Voided(self.state.turns[-1].turn))])
-        if all(self.left(without, name) >= self.left(self.state, name) for name in NAMES):
+        without = fold_all([*self.tool.record, Recorded(self.now, "undo", Voided(self.tool.state.turns[-1].turn))])
+        if all(self.left(without, name) >= self.left(self.tool.state, name) for name in NAMES):
             self.say("undo")
 
     def left(self, state: State, name: str) -> set[str]:
@@ -226,44 +209,38 @@ class Rounds(RuleBasedStateMachine):
 
     @rule(minutes=st.sampled_from((0.5, 1, 3, 9, 10, 11, 45, 130, 300)))
     def time_passes(self, minutes: float) -> None:
-        self.now += timedelta(minutes=minutes)
-        turn = speak_up(self.world(READ_NOTHING))
-        if turn is None:
-            return
-        note(f"{self.now:%H:%M:%S} (unasked) {turn.reply.say}")
-        self.talk = turn.talk
+        said = self.tool.after(minutes=minutes)
+        note(f"{self.now:%H:%M:%S} (unasked) {said}")
         for name in NAMES:
-            if f"{name}: wet time" in turn.reply.say.lower():
+            if f"{name}: wet time" in said.lower():
                 # Asked whether it stayed wet, for one enclosure or two at once, the keeper answers for each.
                 self.say("done", enclosures=(name,), steps=("hold",), stayed_wet=self.truth[name].stayed_wet(self.now))
 
     @rule(minutes=st.sampled_from((1, 5, 12, 200)))
     def the_program_is_closed(self, minutes: float) -> None:
-        since = self.now
-        self.now += timedelta(minutes=minutes)
-        self.talk = Talk()
+        since = self.tool.closed_for(minutes=minutes)
         self.say("status", away=since if minutes > 2 else None)
 
     @rule()
     def clock_goes_back_and_forth(self) -> None:
         """Nothing is said meanwhile; what the clock loses it gains again."""
-        self.now -= timedelta(hours=1)
+        self.tool.now -= timedelta(hours=1)
         self.never_ahead_of_the_truth()
-        self.now += timedelta(hours=1)
+        self.tool.now += timedelta(hours=1)
 
     # ------------------------------------------------------------ what must hold
 
     @invariant()
     def never_ahead_of_the_truth(self) -> None:
         for name in NAMES:
-            verdict = may_go_back(self.state.rounds.get(name), self.now)
+            verdict = may_go_back(self.round(name), self.now)
             if verdict.ready:
                 REACHED.append(name)
                 assert self.truth[name].fit_for_return(self.now), f"{name} is called ready: {self.truth[name]}"
 
     @invariant()
     def the_state_is_the_whole_record_folded(self) -> None:
-        assert self.state == fold_all(self.record)
+        assert self.tool.state == fold_all(self.tool.record)
 
 
 QUICK = settings(
