@@ -1,0 +1,388 @@
+"""Amounts in a text: volumes, ratios, percentages, ppm, durations, temperatures, and the numbers left over.
+
+A number and one unit from the fixed list of `core.quantity`; never evaluated, never guessed. What can't be taken is
+faulty, with one line on why. Ratios are found before units, so that "1 in 32" is never inches.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Literal, TypeAlias
+
+from rapidfuzz import fuzz, process
+
+from assistant.contract import Faulty
+from assistant.core.amounts import Amount, Mix, Neat, Percent, Ppm, RatioWord, SaidRatio
+from assistant.core.quantity import TOO_MUCH, BadQuantity, Gallon, read_unit
+from assistant.understand.spoken_numbers import NUMBER_WORDS, Number, number_at
+from assistant.understand.words import Token
+
+Kind: TypeAlias = Literal["volume", "duration", "temperature", "mix", "number", "length"]
+
+_DURATIONS = frozenset({"s", "min", "h", "d", "week"})
+_TEMPERATURES = frozenset({"degC", "degF"})
+_LENGTHS = frozenset({"mm", "cm", "m", "in", "ft"})
+
+# Ways to say a unit that no file would hold. "ounces" of what is poured are fluid ounces.
+_SAID: dict[str, str] = {
+    "mls": "ml",
+    "mill": "ml",
+    "mills": "ml",
+    "m l": "ml",
+    "ccs": "ml",
+    "c c": "ml",
+    "ltr": "l",
+    "ltrs": "l",
+    "lt": "l",
+    "oz": "fl oz",
+    "ozs": "fl oz",
+    "ounce": "fl oz",
+    "ounces": "fl oz",
+    "fluid oz": "fl oz",
+    "fluid ounzes": "fl oz",
+    "fl ozs": "fl oz",
+    "fl ounces": "fl oz",
+    "us oz": "us fl oz",
+    "us ounces": "us fl oz",
+    "us ounce": "us fl oz",
+    "american gallon": "us gallon",
+    "american gallons": "us gallons",
+    "american pint": "us pint",
+    "american pints": "us pints",
+    "american quart": "us quart",
+    "american quarts": "us quarts",
+    "imperial ounces": "imperial fluid ounces",
+    "imperial ounce": "imperial fluid ounce",
+    "british gallon": "imperial gallon",
+    "british gallons": "imperial gallons",
+    "british pint": "imperial pint",
+    "british pints": "imperial pints",
+    "uk gallon": "imperial gallon",
+    "uk gallons": "imperial gallons",
+    "uk pint": "imperial pint",
+    "uk pints": "imperial pints",
+    "uk fl oz": "imperial fl oz",
+    "gals": "gal",
+    "qts": "qt",
+    "pts": "pt",
+    "tbsps": "tbsp",
+    "tsps": "tsp",
+    "degrees c": "degc",
+    "degrees centigrade": "degc",
+    "centigrade": "degc",
+    "degrees f": "degf",
+    "pct": "%",
+    "percents": "%",
+    "percentage": "%",
+    "p p m": "ppm",
+    "part per million": "ppm",
+    "parts a million": "ppm",
+    "hrs": "hours",
+    "secs": "seconds",
+    "wks": "weeks",
+}
+_LONGEST_UNIT = 3
+# Words that stand after a number for another reason than being its unit.
+_NO_UNIT = frozenset({"in", "to", "for", "at", "c", "f", "s", "m", "d", "h", "o"})
+_LONG_UNITS = (
+    *("millilitre", "millilitres", "milliliter", "milliliters", "litre", "litres", "liter", "liters", "gallon"),
+    *("gallons", "quarts", "percent", "minutes", "minute", "seconds", "tablespoon", "tablespoons", "teaspoon"),
+    *("teaspoons", "ounces", "pints"),
+)
+_SLIPPED_UNIT = 84
+"""Cut-off of rapidfuzz's ratio for a unit's slip: "litters" 92, "minuets" 86; "little" against "litre" 73."""
+
+_NEAT = (("neat",), ("undiluted",), ("full", "strength"), ("straight", "up"), ("straight", "from", "the", "bottle"))
+_EQUAL = (("equal", "parts"), ("fifty", "fifty"), ("50", "50"), ("50", "/", "50"), ("half", "and", "half"))
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """An amount in a text, tokens `start` up to `end`."""
+
+    kind: Kind
+    value: Amount | Mix | Fraction
+    start: int
+    end: int
+    split: bool = False
+    """A bare number that could be a ratio as well: "one fifty"."""
+
+
+@dataclass(frozen=True, slots=True)
+class Amounts:
+    """Everything that a text says in numbers."""
+
+    found: tuple[Found, ...]
+    faulty: tuple[Faulty, ...]
+
+
+def amounts_in(tokens: Sequence[Token], gallon: Gallon, taken: Iterable[int] = ()) -> Amounts:
+    """Every amount in a text, in the order said.
+
+    gallon: which gallon, quart, pint and fluid ounce are meant when unsaid.
+    taken: places of tokens that belong to a name, and so to no number.
+    """
+    search = _Search(tokens, gallon, frozenset(taken))
+    return search.run()
+
+
+class _Search:
+    """One pass over a text."""
+
+    def __init__(self, tokens: Sequence[Token], gallon: Gallon, taken: frozenset[int]) -> None:
+        self._tokens = tokens
+        self._words = [token.text for token in tokens]
+        self._gallon = gallon
+        self._taken = taken
+        self._found: list[Found] = []
+        self._faulty: list[Faulty] = []
+
+    def run(self) -> Amounts:
+        at = 0
+        while at < len(self._tokens):
+            at = at + 1 if at in self._taken else self._next(at)
+        return Amounts(tuple(self._found), tuple(self._faulty))
+
+    def _next(self, at: int) -> int:
+        """Takes whatever amount begins at that token; gives where to go on."""
+        wording = self._wording(at)
+        if wording is not None:
+            self._found.append(wording)
+            return wording.end
+        number = self._number(at)
+        if number is None:
+            return at + 1
+        if number.faulty:
+            return self._refuse(at, number.end, number.faulty)
+        return self._ratio(number) or self._measured(number) or self._bare(number)
+
+    def _number(self, at: int) -> Number | None:
+        number = number_at(self._tokens, at)
+        if number is not None and any(place in self._taken for place in range(number.start, number.end)):
+            return None
+        if number is None and self._words[at] in ("a", "an", "per") and self._unit(at + 1) is not None:
+            return Number(Fraction(1), at, at + 1)
+        return number
+
+    def _wording(self, at: int) -> Found | None:
+        """ "neat", "equal parts"."""
+        for phrase in _NEAT:
+            if tuple(self._words[at : at + len(phrase)]) == phrase:
+                return Found("mix", Neat(), at, at + len(phrase))
+        for phrase in _EQUAL:
+            if tuple(self._words[at : at + len(phrase)]) == phrase and self._unit(at + len(phrase)) is None:
+                return Found("mix", SaidRatio(Fraction(1), Fraction(1), "to"), at, at + len(phrase))
+        return None
+
+    # ------------------------------------------------------------ ratios
+
+    def _ratio(self, first: Number) -> int | None:
+        """Takes a ratio that begins with that number; None: it is none."""
+        first = self._misheard(first)
+        parts = self._word(first.end) in ("part", "parts", "measure")
+        after = self._past_product(first.end + 1) if parts else first.end
+        joined = self._joint(after, parts)
+        if joined is None:
+            return None
+        word, begin = joined
+        second = number_at(self._tokens, begin)
+        if second is None or (self._unit(second.end) is not None and self._word(second.end) != "parts"):
+            return None
+        end = second.end
+        if self._word(end) in ("part", "parts") and self._words[end + 1 : end + 3] != ["per", "million"]:
+            end = self._past_product(end + 1)
+        return self._take_ratio(first, second, word, end)
+
+    def _take_ratio(self, first: Number, second: Number, word: RatioWord, end: int) -> int:
+        fault = first.faulty or second.faulty or _fault_of_parts(first.value, second.value, word)
+        if fault:
+            return self._refuse(first.start, end, fault)
+        self._found.append(Found("mix", SaidRatio(first.value, second.value, word), first.start, end))
+        return end
+
+    def _misheard(self, first: Number) -> Number:
+        """ "one two thirty-two" is "one to thirty-two"; the number stops at "one"."""
+        at = first.start
+        following = number_at(self._tokens, at + 2)
+        heard_to = self._words[at] == "one" and self._word(at + 1) in ("two", "too")
+        if heard_to and following is not None and following.value >= 10 and self._word(at + 2) != "point":
+            return Number(Fraction(1), at, at + 1)
+        return first
+
+    def _joint(self, at: int, parts: bool) -> tuple[RatioWord, int] | None:
+        """What stands between the two numbers of a ratio, and where the second begins."""
+        word, after = self._word(at), at + 1
+        if word in ("in", "into"):
+            return "in", after + (self._word(after) in ("every", "all"))
+        if word == "out" and self._word(after) == "of":
+            return "in", after + 1
+        if word in ("to", "two", "too"):
+            return "to", after
+        if word in ("+", "plus") or (parts and word in ("and", "with")):
+            return "to", after
+        if word in (":", "colon"):
+            return "colon", after
+        return None
+
+    def _past_product(self, at: int) -> int:
+        """Past "bleach" or "of water" after "one part": at most three words up to a joint."""
+        for end in range(at, min(at + 4, len(self._words))):
+            if self._joint(end, parts=True) is not None:
+                return end
+        return at
+
+    # ------------------------------------------------------------ units
+
+    def _measured(self, number: Number) -> int | None:
+        """Takes a number with its unit; None: no unit follows."""
+        begin = self._past_of(number)
+        try:
+            unit = self._unit(begin, strict=True)
+        except BadQuantity as bad:
+            return self._refuse(number.start, begin + 1, bad.fix)
+        if unit is None:
+            return None
+        name, end = unit
+        value = number.value
+        more = self._and_a_half(end, value)
+        if more is not None:
+            value, end = value + more[0], more[1]
+        value, name, end = self._with_minutes(value, name, end)
+        fault = _fault_of(value, name)
+        if fault:
+            return self._refuse(number.start, end, fault)
+        self._found.append(_found(value, name, number.start, end))
+        return end
+
+    def _past_of(self, number: Number) -> int:
+        """Past "of a", "a" between a part and its unit, and past a hyphen."""
+        end = number.end
+        if self._word(end) == "-" and end < len(self._tokens) and self._tokens[end].glued:
+            return end + 1
+        if number.value < 1:
+            end += self._word(end) == "of"
+            end += self._word(end) in ("a", "an", "one")
+        return end
+
+    def _unit(self, at: int, strict: bool = False) -> tuple[str, int] | None:
+        """The unit that begins there, and where it ends.
+
+        Fails, when strict: BadQuantity for a spelling that means something else ("ML", "T").
+        """
+        for length in range(min(_LONGEST_UNIT, len(self._tokens) - at), 0, -1):
+            if any(place in self._taken for place in range(at, at + length)):
+                continue
+            spelling = " ".join(self._words[at : at + length])
+            if length == 1:
+                if spelling in _NO_UNIT and not self._letter_is_unit(at):
+                    continue
+                raw = self._tokens[at].raw
+                spelling = raw if raw in ("ML", "Ml", "T", "t") else spelling
+            spelling = _SAID.get(spelling, spelling)
+            try:
+                return read_unit(spelling, self._gallon), at + length
+            except BadQuantity as bad:
+                if strict and spelling in ("ML", "Ml", "T", "t"):
+                    raise BadQuantity(bad.given, bad.why, bad.fix) from bad
+        return self._slipped_unit(at)
+
+    def _letter_is_unit(self, at: int) -> bool:
+        """A lone letter is a unit only right behind a figure: "25 C", "10m", never "one in"."""
+        before = self._word(at - 1)
+        return self._words[at] in ("c", "f", "h", "s", "m", "d") and bool(before) and before[0].isdecimal()
+
+    def _slipped_unit(self, at: int) -> tuple[str, int] | None:
+        word = self._word(at)
+        if len(word) < 5 or word in NUMBER_WORDS or at in self._taken:
+            return None
+        slip = process.extractOne(word, _LONG_UNITS, scorer=fuzz.ratio, score_cutoff=_SLIPPED_UNIT)
+        return (read_unit(slip[0], self._gallon), at + 1) if slip is not None else None
+
+    def _and_a_half(self, at: int, so_far: Fraction) -> tuple[Fraction, int] | None:
+        """ "a litre and a half"."""
+        if self._word(at) != "and" or so_far.denominator != 1:
+            return None
+        part = number_at(self._tokens, at + 1)
+        if part is None or part.value >= 1 or part.faulty or self._unit(self._past_of(part)) is not None:
+            return None
+        return part.value, part.end
+
+    def _with_minutes(self, value: Fraction, unit: str, end: int) -> tuple[Fraction, str, int]:
+        """ "an hour and twenty minutes" in minutes, "two minutes thirty seconds" in seconds."""
+        smaller = {"h": "min", "min": "s"}.get(unit)
+        if smaller is None:
+            return value, unit, end
+        begin = end + (self._word(end) == "and")
+        more = number_at(self._tokens, begin)
+        if more is None or more.faulty:
+            return value, unit, end
+        following = self._unit(more.end)
+        if following is None or following[0] != smaller:
+            return value, unit, end
+        return value * 60 + more.value, smaller, following[1]
+
+    # ------------------------------------------------------------ the rest
+
+    def _bare(self, number: Number) -> int:
+        """Takes a number that belongs to nothing, unless "one" only stands for a thing."""
+        if self._words[number.start : number.end] == ["one"] and not self._one_counts(number.start):
+            return number.end
+        if abs(number.value) >= TOO_MUCH:
+            return self._refuse(number.start, number.end, "that is too large: write a number below a million")
+        if number.value > 0:
+            self._found.append(Found("number", number.value, number.start, number.end, number.split))
+        return number.end
+
+    def _one_counts(self, at: int) -> bool:
+        return len([word for word in self._words if word.isalpha()]) <= 2 and self._word(at - 1) in ("", "no", "yes")
+
+    def _refuse(self, start: int, end: int, why: str) -> int:
+        said = "".join(
+            (" " if place and not token.glued else "") + token.raw for place, token in self._span(start, end)
+        )
+        self._faulty.append(Faulty(said.strip(), why))
+        return end
+
+    def _span(self, start: int, end: int) -> list[tuple[int, Token]]:
+        return list(enumerate(self._tokens[start:end]))
+
+    def _word(self, at: int) -> str:
+        return self._words[at] if 0 <= at < len(self._words) else ""
+
+
+def _found(value: Fraction, unit: str, start: int, end: int) -> Found:
+    if unit == "%":
+        return Found("mix", Percent(value), start, end)
+    if unit == "ppm":
+        return Found("mix", Ppm(value), start, end)
+    kind: Kind = "volume"
+    if unit in _DURATIONS:
+        kind = "duration"
+    elif unit in _TEMPERATURES:
+        kind = "temperature"
+    elif unit in _LENGTHS:
+        kind = "length"
+    return Found(kind, Amount(value, unit), start, end)
+
+
+def _fault_of(value: Fraction, unit: str) -> str:
+    """Why so much of that unit can't be taken; empty: it can."""
+    if value <= 0 and unit not in _TEMPERATURES:
+        return "that is not more than zero: write a number above zero"
+    if abs(value) >= TOO_MUCH:
+        return "that is too large: write a number below a million"
+    if unit == "%" and value > 100:
+        return "that is over 100 percent: write a percentage up to 100"
+    return ""
+
+
+def _fault_of_parts(first: Fraction, second: Fraction, word: RatioWord) -> str:
+    if first <= 0 or second <= 0:
+        return 'a part of a ratio must be above zero: write it as "1 in 32"'
+    if max(first, second) >= TOO_MUCH:
+        return "that is too large: write a number below a million"
+    if word == "in" and second < first:
+        return 'that has more parts than the whole: write it as "1 in 32"'
+    return ""

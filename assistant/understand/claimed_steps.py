@@ -1,0 +1,402 @@
+"""What a text claims of the round's steps: which are said to be done, and which are not yet, asked or doubtful.
+
+"Haven't rinsed", "about to rinse", "did I rinse?", "nearly dry" must never count as done, so every clause is judged for
+itself, and in doubt against the claim. Which question it is belongs to `match`; this says what may count.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Literal, TypeAlias
+
+Polarity: TypeAlias = Literal["claimed", "not yet", "asked", "doubtful"]
+
+_ONE = (
+    r"(?:he|she|they|it|him|her|them|this one|\{animal\}|(?:the |my |our |his |her )?(?:animals?|snake|lizard|gecko|tortoise|turtle"
+    r"|frog|toad|dragon|python|boa|skink|monitor|newt|reptile|critter|baby|babies|little one|little guy|big guy|guy|girl|boy"
+    r"|\w+ (?:snake|gecko|dragon|python|boa|tortoise|turtle|frog)))"
+)
+_IS = r"(?: is| are| was| were| 's| has been| have been| has| got| am)?"
+_NOW = r"(?: all| now| safely| already| been| both| finally| just| fully| completely| totally| properly| really| nice and| safe and"
+_NOW += r"| out and)*"
+_WAIT = r"(?:(?:holding|spare|travel|travelling|temporary|temp|waiting|plastic|carry|transport|feeding|other) )"
+_TUB = r"(?:tub|box|bin|bucket|carrier|tote|container|bag|pillowcase|faunarium|crate)"
+_LITTER = (
+    r"(?:substrate|bedding|litter|paper|decor|decorations|furniture|furnishings|dishes|bowls?|hides?|branches|plants|everything"
+    r"|all (?:the |his |her |its )?(?:stuff|bits|things))"
+)
+_DONE = r"(?:done|finished|over|complete|completed|sorted)"
+
+_PATTERNS: tuple[tuple[str, str], ...] = (
+    # Waiting tubs come first: "back in the spare tub" is not back home.
+    ("move out", rf"\b{_ONE}{_IS}{_NOW} (?:back )?in(?:to)? (?:the |a |his |her |their |its )?{_WAIT}{_TUB}\b"),
+    (
+        "move out",
+        r"\b(?:put|popped|placed|moved|got|transferred|shifted|relocated|boxed|tubbed|bagged|taken|took)\b"
+        rf"(?: \S+){{0,4}}? (?:in|into|to|over to|across to) (?:the |a |his |her |their |its )?{_WAIT}?{_TUB}\b",
+    ),
+    ("move out", rf"\b{_ONE}{_IS}{_NOW} in (?:the |a )?{_TUB}\b"),
+    ("move out", rf"\b(?:took|got|taken|lifted|scooped|removed|pulled|fetched|moved|have|brought) {_ONE}{_NOW} out\b"),
+    ("move out", rf"\bmoved {_ONE}(?: across| over)?(?: to| into|$)"),
+    ("move out", r"\bmoved (?:\{enclosure\} )?out\b|\b(?:moving|move) out(?: is| 's)? " + _DONE),
+    ("move out", rf"\b{_ONE}{_IS}{_NOW} (?:out|moved)\b"),
+    ("move out", rf"\b(?:tubbed|boxed) (?:up )?{_ONE}|\b{_ONE}{_IS}{_NOW} (?:tubbed|boxed)\b"),
+    ("move out", r"^(?:all )?out$|^out (?:and|,)"),
+    ("return", rf"\b(?:put|popped|placed|moved|got|let|set) {_ONE}{_NOW} (?:straight )?(?:back|home)\b"),
+    (
+        "return",
+        rf"\b{_ONE}{_IS}{_NOW} (?:back|home|returned)\b|\breturned {_ONE}|^(?:all )?back (?:in|home)\b|^returned$",
+    ),
+    ("clear", r"\b(?:cleared|emptied|stripped|gutted|clearing(?: out)?(?: is| 's)? " + _DONE + ")"),
+    (
+        "clear",
+        rf"\b(?:took|taken|got|pulled|removed|scooped|binned|chucked|threw|tipped|lifted)(?: out)? (?:the |all )*{_LITTER}",
+    ),
+    ("clear", rf"\b{_LITTER}(?: and {_LITTER})*{_IS}{_NOW} (?:out|gone|removed|binned)\b"),
+    (
+        "wash",
+        r"\b(?:washed|scrubbed|soaped|shampooed)\b(?!(?: \w+)? hands)|\b(?:washing|scrubbing|wash)(?: is| 's)? "
+        + _DONE,
+    ),
+    ("wash", rf"\b{_DONE} (?:with )?(?:the )?(?:washing|scrubbing)"),
+    ("wash", r"\brinsed (?:off |out )?(?:all )?(?:the )?(?:soap|suds|detergent|dish soap)"),
+    ("wash", r"\b(?:soap|suds|detergent)(?: is| are| 's| has been| all)* (?:rinsed|off|gone|washed)"),
+    (
+        "apply",
+        r"\b(?:sprayed|resprayed|applied|spritzed|doused|drenched|coated|slathered|misted|saturated|soaked|wetted)\b",
+    ),
+    ("apply", rf"\b{_DONE} (?:with )?(?:the )?(?:spraying|applying)|\b(?:spraying|spray)(?: is| 's)? {_DONE}"),
+    (
+        "apply",
+        r"\{(?:agent|stock|bottle)\}(?: is| 's| has)?(?: gone| all| now)* (?:on|down|on there|on it|applied)(?: now| everywhere| the \w+)*$",
+    ),
+    (
+        "apply",
+        r"\b(?:put|got|have|poured|brushed|wiped|used)(?: \S+){0,4}? \{(?:agent|stock|bottle)\}(?: all)? (?:on|over|onto|in|down)\b",
+    ),
+    ("apply", r"\bwiped(?: \S+){0,5}? (?:with|in) (?:the |my )?\{(?:agent|stock|bottle)\}"),
+    ("apply", r"\bused (?:the |my )?\{(?:agent|stock|bottle)\} (?:on|in) "),
+    ("hold", rf"\b{_DONE} (?:with )?(?:the )?(?:holding|hold|wet time|soaking)"),
+    (
+        "hold",
+        r"\b(?:hold|holding|wet time|contact time|soak time|soaking|timer|time|\{duration\}|minutes|countdown)"
+        r"(?: is| are| 's| has| have)?(?: all)? (?:up|over|done|finished|complete|ended|served|passed|gone)\b",
+    ),
+    (
+        "hold",
+        r"\b(?:stayed|kept|remained|been)(?: it| everything| all of it| nice and| really| good and| properly| soaking)* wet\b",
+    ),
+    ("hold", r"\bwet (?:the )?(?:whole|entire|full|all) (?:the )?(?:time|way|through|\{duration\})|\bnever dried\b"),
+    (
+        "rinse",
+        r"\b(?:washed|hosed|flushed|wiped)(?: \S+){0,3} \{(?:agent|stock|bottle)\} off\b|\b(?:washed|wiped) off (?:the )?\{agent\}",
+    ),
+    (
+        "rinse",
+        r"\b(?:rinsed|hosed|flushed)\b|\b(?:rinsing|rinse)(?: is| 's)? "
+        + _DONE
+        + rf"|\b{_DONE} (?:with )?(?:the )?rinsing",
+    ),
+    ("wipe", rf"\bwiped\b|\bwiping(?: is| 's)? {_DONE}|\b{_DONE} (?:with )?(?:the )?wiping"),
+    ("dry", r"\b(?:dry|dried|towelled|toweled)\b|\bdrying(?: is| 's)? " + _DONE + rf"|\b{_DONE} drying"),
+    (
+        "air",
+        rf"\b(?:aired|ventilated)\b|\b(?:airing|ventilating|ventilation)(?: out)?(?: is| 's)? {_DONE}|\b{_DONE} (?:airing|ventilating)",
+    ),
+)
+_STEPS = tuple((step, re.compile(pattern)) for step, pattern in _PATTERNS)
+
+# The words of a step in any form, to see which one is asked about or still to come.
+_MENTIONED: tuple[tuple[str, re.Pattern[str]], ...] = tuple(
+    (step, re.compile(pattern))
+    for step, pattern in (
+        ("move out", r"\b(?:move|moving|moved|take|taking) (?:\w+ )?out\b"),
+        ("clear", r"\bclear(?:ed|ing)?\b"),
+        ("wash", r"\b(?:wash(?:ed|ing)?|scrub(?:bed|bing)?)\b(?!(?: \w+)? hands)"),
+        ("apply", r"\b(?:spray(?:ed|ing)?|appl(?:y|ied|ying)|mist(?:ed|ing)?)\b"),
+        ("hold", r"\bhold(?:ing)?\b"),
+        ("rinse", r"\b(?:rins(?:e|ed|ing)|hos(?:e|ed|ing))\b"),
+        ("wipe", r"\b(?:wip(?:e|ed|ing))\b"),
+        ("dry", r"\b(?:dr(?:y|ied|ying)|wet|damp)\b"),
+        ("air", r"\bair(?:ed|ing)?\b"),
+        ("return", r"\bback\b"),
+    )
+)
+
+_ASKS_FIRST = frozenset(
+    [
+        "did",
+        "have",
+        "has",
+        "had",
+        "is",
+        "are",
+        "was",
+        "were",
+        "am",
+        "do",
+        "does",
+        "should",
+        "shall",
+        "can",
+        "could",
+        "may",
+        "might",
+        "would",
+        "will",
+        "what",
+        "when",
+        "where",
+        "which",
+        "who",
+        "whose",
+        "why",
+        "how",
+        "whether",
+        "whats",
+    ]
+)
+_ASKED = re.compile(
+    r"\b(?:did i|have i|has (?:it|he|she|this|that)|had i|do i|am i|was i|were we|did we|have we|did you|do you|can (?:i|he|she|it|they|you)"
+    r"|may i|should i|whether|remember if|know if|sure if|see if|check if|is it|was it|are they|is (?:he|she))\b"
+    r"|\b(?:is|did|have|has|does|do|was) not (?:it|i|he|she|they)$|, right \?$|, (?:yes|yeah|no|ok) \?$"
+)
+_NOT_YET = re.compile(
+    r"\b(?:not|never|cannot|without|unable|nor|neither|nearly|almost|not quite|barely|hardly|half|halfway|partly|partially|mostly|about to"
+    r"|going to|go to|will|would|shall|let me|let us|need to|needs to|need|needs|have to|has to|had to|got to|must|want to|wants|ready to"
+    r"|yet to|still to|still have|still need|still wet|still damp|still drying|still|before|forgot|forget|forgotten|once|if|until|till|unless"
+    r"|when|while|should|could|might|supposed|trying|try|tried|remind|remember to|wish|hope|plan|planning|time to|meant to|later|soon|tomorrow"
+    r"|in a (?:minute|sec|second|moment)|{to_come}|waiting (?:for|on)|wait for|starting|start|started|begun|beginning|except|apart from|bar|missed"
+    r"|skipped|skip|instead|ought)\b".replace("{to_come}", "next up")
+)
+_UNDER_WAY = re.compile(
+    r"\b(?:i am|am|we are|is|are|'s|just|now|still|busy|currently|{subject})? ?(?:washing|scrubbing|spraying|applying|rinsing|wiping|drying|airing"
+    r"|clearing|moving|hosing|misting|putting)\b".replace("{subject}", "i")
+)
+_HEDGED = re.compile(
+    r"\b(?:i think|i guess|probably|maybe|perhaps|pretty much|more or less|i believe|should be|must be|looks|seems|kind of|sort of"
+    r"|i suppose|as good as|basically|ish|possibly|i reckon|fairly sure|pretty sure)\b"
+)
+# A word like these opens a clause of its own after "and", so the "not" before it doesn't reach over.
+_NEW_CLAUSE = re.compile(
+    r"\s*(?:\b(?:but|though|however|only|then|so|because)\b|[.;!]|,(?! ?(?:or|nor)\b)"
+    r"|\band (?=(?:i|it|he|she|they|we|that|the|{s}|\{enclosure\}|\{animal\}) ))\s*".replace("{s}", "this")
+)
+_DISCOURSE = re.compile(
+    r"^(?:(?:yes|yeah|yep|yup|no|nope|ok|okay|right|alright|so|well|oh|and|great|good|cool|now|hi)\b ?,? ?)+(?!\bnot\b)"
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Claims:
+    """What a text says of steps."""
+
+    done: tuple[str, ...] = ()
+    """Said to be done, in the order said."""
+    polarity: Polarity = "claimed"
+    """Of the whole: "claimed" only when nothing stands against it."""
+    mentioned: tuple[str, ...] = ()
+    """Asked about or not done yet."""
+    stayed_wet: bool | None = None
+
+
+_STAYED = re.compile(
+    r"\b(?:stayed|kept|remained|been)(?: \w+){0,3} wet\b|\bwet (?:the )?(?:whole|entire|full|all)\b|\bnever dried\b|\bdid not dry\b"
+)
+_WENT_DRY = re.compile(
+    r"\bdid not (?:stay|keep|remain)(?: \w+){0,2} wet\b|\bdried (?:out|up|off|early|too)\b|\bwent dry\b|\bnot (?:stay )?wet\b|^(?:no )?(?:it )?dried$"
+)
+_EARLY = re.compile(
+    r"\b(?:dr(?:y|ied) (?:out|up|early|too|before|already|again)|before (?:time|its time|the time)|again|dries|drying too|too (?:soon|fast|early|quick))\b"
+)
+
+
+def claims_in(text: str) -> Claims:
+    """What a masked text says of steps.
+
+    text: small words, names masked as {enclosure}, {agent} ..., signs apart.
+    """
+    stayed = _stayed_wet(text)
+    plain = _DISCOURSE.sub("", text).strip()
+    clauses = [clause.strip(" ,") for clause in _NEW_CLAUSE.split(plain) if clause and clause.strip(" ,")]
+    asks = _asks(plain)
+    done: list[str] = []
+    against: list[str] = []
+    worst: Polarity = "claimed"
+    negated = False
+    for number, clause in enumerate(clauses):
+        steps = _steps_of(clause)
+        polarity = _polarity(clause, first=number == 0)
+        carried = negated and not re.match(r"(?:i|it|he|she|they|we|that|the|\{)", clause) and "but" not in plain
+        if polarity == "claimed" and (carried or (asks and number == 0)):
+            polarity = "asked" if asks else "not yet"
+        negated = polarity == "not yet"
+        if polarity in ("claimed", "doubtful"):
+            done += [step for step in steps if step not in done]
+            worst = "doubtful" if polarity == "doubtful" and steps else worst
+        else:
+            against += [step for step in _mentioned(clause, steps) if step not in against]
+            if not done:
+                worst = polarity
+    if done and worst in ("not yet", "asked"):
+        worst = "claimed"
+    if asks == "all" and done:
+        against, done, worst = done + against, [], "asked"
+    return Claims(tuple(done), worst, tuple(against), stayed)
+
+
+def _stayed_wet(text: str) -> bool | None:
+    if _WENT_DRY.search(text):
+        return False
+    return True if _STAYED.search(text) else None
+
+
+def _asks(text: str) -> str:
+    """ "all": the whole is a question; "first": it begins like one; empty: it isn't."""
+    if text.endswith("?") and not re.search(r"[.,;!] ?(?:what|how|when|which|can|is|now what)\b", text):
+        return "all"
+    return ""
+
+
+def _polarity(clause: str, first: bool) -> Polarity:
+    words = clause.split()
+    if not words:
+        return "claimed"
+    opening = words[0]
+    if opening in _ASKS_FIRST:
+        said_of = (
+            len(words) > 1
+            and any(pattern.match(" ".join(words[1:])) for _, pattern in _STEPS)
+            and opening in ("have", "has", "is", "are")
+        )
+        if not said_of:
+            return "asked"
+        if not _NOT_YET.search(" ".join(words[1:])):
+            return "doubtful"
+    if _ASKED.search(clause):
+        return "asked"
+    hedged = _HEDGED.search(clause)
+    if hedged:
+        clause = _HEDGED.sub(" ", clause)
+    clause = _without_harmless(clause)
+    if _NOT_YET.search(clause) or (_UNDER_WAY.search(clause) and not re.search(rf"\b{_DONE}\b", clause)):
+        return "not yet"
+    if re.match(r"no (?!more )", clause):
+        return "not yet"
+    return "doubtful" if hedged else "claimed"
+
+
+_HARMLESS = re.compile(
+    r"\b(?:did not dry(?: out)?|never dried|not (?:a )?(?:problem|bad)|no problem|half (?:an hour|a litre|the)|wet the whole time|whole time"
+    r"|still wet when|stayed wet|and a half|not long ago|no need to ask|if you (?:must|want to) know|as you said|when you said)\b"
+)
+
+
+def _without_harmless(clause: str) -> str:
+    return _HARMLESS.sub(" ", clause)
+
+
+def _steps_of(clause: str) -> list[str]:
+    """The steps that a clause names as done, in the order said."""
+    found: list[tuple[int, str]] = []
+    rest = clause
+    for step, pattern in _STEPS:
+        for match in pattern.finditer(rest):
+            if step == "clear" and "bottle" in match.string[match.end() :]:
+                continue
+            if not _counts(step, match):
+                continue
+            found.append((match.start(), step))
+        # What one pattern took is not read again, but the places of the words stay.
+        if any(other == step for _, other in found):
+            rest = pattern.sub(lambda taken: "#" * len(taken.group()), rest)
+    ordered = [step for _, step in sorted(found)]
+    return list(dict.fromkeys(ordered))
+
+
+def _counts(step: str, match: re.Match[str]) -> bool:
+    after = match.string[match.end() :]
+    if step == "move out":
+        return not re.match(
+            r" of (?:the |his |her |their |its |a )?(?:\w+ )?" + _TUB + r"\b|.*\b(?:loose|escaped|gone)\b", after
+        )
+    if step == "dry":
+        return not _EARLY.search(match.group() + after) and " to dry" not in match.string[: match.end()]
+    if step in ("rinse", "wash", "wipe"):
+        return not re.match(
+            r"(?: out)?(?: \w+){0,2} (?:hands?|eyes?|mouth|face|gloves|\{bottle\}|bottle|syringe|bowls?|tongs|cloth)\b",
+            after,
+        )
+    if step == "apply":
+        return not (match.group() == "misted" and "again" in after) and not re.match(
+            r"(?: \w+)? (?:in|on) (?:my|me)\b", after
+        )
+    return True
+
+
+def _mentioned(clause: str, steps: Sequence[str]) -> list[str]:
+    """The steps that a clause is about, in whatever form."""
+    return list(steps) or [step for step, pattern in _MENTIONED if pattern.search(clause)]
+
+
+_BARE = re.compile(
+    r"^(?:i am |that is |that 's |it is |all |ok |okay |right |and |yes |yep |yeah |got that |just |i have )*(?:done|finished|did it|done it|done that"
+    r"|did that|complete|completed|all done|sorted)(?: now| then| with that| that| it| here)*$"
+)
+
+
+def bare_done(text: str) -> bool:
+    """ "done", "finished", "that's done": the step that was asked for last."""
+    return _BARE.match(text.strip(" .!,")) is not None
+
+
+_SHUT = re.compile(
+    r"\b(?:closed|shut)\b(?: \w+){0,2} (?:windows?|doors?)\b|\b(?:windows?|doors?)(?: is| are| 's)?(?: all| now)? (?:closed|shut)\b"
+)
+_OPEN = re.compile(
+    r"(?P<count>\b(?:one|two|three|four|both|all three|all|another|second|third|1|2|3|4) )?(?:more )?(?:\w+ )?(?P<what>windows?|doors?|one)"
+    r"(?P<too> and (?:the |a )?(?:\w+ )?(?:window|door))?(?: is| are| 's| has been| have been)?(?: all| now| wide| both)* open(?:ed)?\b"
+)
+_OPENED = re.compile(
+    r"\bopened(?: up)?(?: the| a| my)?(?P<count> one| two| three| both| all| another| second)?(?: of the)?(?: \w+)? (?P<what>windows?|doors?)(?P<too> and (?:the |a )?(?:\w+ )?(?:window|door))?"
+)
+_COUNTS = {
+    "one": 1,
+    "1": 1,
+    "two": 2,
+    "2": 2,
+    "both": 2,
+    "second": 2,
+    "three": 3,
+    "3": 3,
+    "third": 3,
+    "all three": 3,
+    "all": 3,
+    "four": 3,
+    "4": 3,
+}
+
+
+def openings_in(text: str) -> int | None:
+    """How many windows or doors are said to be open now; 0: shut; None: nothing is said."""
+    if _SHUT.search(text):
+        return 0
+    found = _OPEN.search(text) or _OPENED.search(text)
+    if found is None or (found["what"] == "one" and (found["count"] or "").strip() not in ("second", "third")):
+        return None
+    before = text[: found.start()].split()[-2:] + found.group().split()[:1]
+    if {"not", "no", "is", "are", "should", "if", "open"} & set(before) and "?" in text + "?" and _asks_about(text):
+        return None
+    count = (found["count"] or "").strip()
+    if count in _COUNTS:
+        return _COUNTS[count]
+    if found["too"]:
+        return 2
+    return 2 if found["what"] in ("windows", "doors") else 1
+
+
+def _asks_about(text: str) -> bool:
+    words = text.split()
+    return bool(words) and (words[0] in _ASKS_FIRST or text.endswith("?") or _NOT_YET.search(text) is not None)
