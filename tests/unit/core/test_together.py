@@ -141,7 +141,9 @@ def test_bleach_wiped_still_forbids_chlorhexidine(facts: Facts) -> None:
     assert needs(facts, touched(BLEACH, wiped=True, dried=True), "chlorhexidine") == "rinse"
 
 
-@pytest.mark.parametrize("acid", [VINEGAR, "potassium peroxymonosulfate", "povidone-iodine"])
+@pytest.mark.parametrize(
+    "acid", [VINEGAR, "potassium peroxymonosulfate", "povidone-iodine", "accelerated hydrogen peroxide"]
+)
 def test_an_acid_wiped_and_dry_still_forbids_bleach(acid: str, facts: Facts) -> None:
     assert needs(facts, touched(acid, wiped=True, dried=True), BLEACH) == "rinse and dry"
 
