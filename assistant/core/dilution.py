@@ -1,0 +1,93 @@
+"""Mixing concentrate with water: how much of each, how strong, and in how many parts. Exact throughout.
+
+Volumes are taken to add up. Strengths are shares or percentages on one basis; what ppm of chlorine a percentage is
+belongs to `chlorine`.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from assistant.core.amounts import Amount
+from assistant.core.errors import OutOfRange, WrongUnit
+from assistant.core.units import convert, dimension, system
+
+POURED_IN = {"metric": "mL", "US": "US fl oz", "imperial": "imp fl oz"}
+"""The unit that concentrate and water are given in, by the system of the whole."""
+
+
+@dataclass(frozen=True, slots=True)
+class Mixed:
+    """A mix in its parts."""
+
+    concentrate: Amount
+    water: Amount
+    total: Amount
+    """In the unit it was asked in."""
+
+
+def mix(total: Amount, share: Fraction) -> Mixed:
+    """How much concentrate and water make a total at that share of concentrate.
+
+    total: the finished mix; a volume above 0.
+    share: concentrate in the finished mix, above 0 and at most 1 (1 is undiluted).
+    Gives: concentrate and water in mL, US or imperial fluid ounces, after the total's own system; exact.
+    Fails: WrongUnit if the total is no volume; OutOfRange.
+    Valid: any size; no change of volume on mixing is assumed.
+    Source: arithmetic (C1 V1 = C2 V2).
+
+    >>> mix(Amount(Fraction(500), "mL"), Fraction(1, 32)).concentrate
+    Amount(amount=Fraction(125, 8), unit='mL')
+    """
+    if dimension(total.unit) != "volume":
+        raise WrongUnit(total.unit, "volume")
+    if total.amount <= 0:
+        raise OutOfRange("the total", total.amount, "more than 0")
+    if not 0 < share <= 1:
+        raise OutOfRange("the share of concentrate", share, "above 0 and at most 1")
+    whole = convert(total, POURED_IN[system(total.unit)])
+    concentrate = whole.amount * share
+    return Mixed(Amount(concentrate, whole.unit), Amount(whole.amount - concentrate, whole.unit), total)
+
+
+def share_for(wanted: Fraction, stock: Fraction) -> Fraction:
+    """The share of concentrate that brings a stock down to a strength.
+
+    wanted, stock: strengths above 0 in the same unit and on the same basis.
+    Gives: at most 1.
+    Fails: OutOfRange if one isn't above 0, or the stock is weaker than what is wanted.
+    Source: arithmetic; mixing-parts-of-water is the same as 1 over this, less 1.
+
+    >>> share_for(Fraction("0.5"), Fraction("3.5"))
+    Fraction(1, 7)
+    """
+    if wanted <= 0 or stock <= 0:
+        raise OutOfRange("a strength", min(wanted, stock), "more than 0")
+    if wanted > stock:
+        raise OutOfRange("the strength wanted", wanted, f"no more than the stock's {stock}")
+    return wanted / stock
+
+
+def parts_of_water(wanted: Fraction, stock: Fraction) -> Fraction:
+    """Parts of water for each one part of concentrate.
+
+    As `share_for`.
+    Source: mixing-parts-of-water (CDC, Appendix E, examples 1 and 3).
+
+    >>> parts_of_water(Fraction("0.5"), Fraction("3.5"))
+    Fraction(6, 1)
+    """
+    return 1 / share_for(wanted, stock) - 1
+
+
+def share_of(concentrate: Amount, total: Amount) -> Fraction:
+    """Concentrate as a share of a finished mix, whatever units the two are in.
+
+    Fails: WrongUnit if one is no volume; OutOfRange if there is more concentrate than mix, or none of either.
+    """
+    part = convert(concentrate, "mL").amount
+    whole = convert(total, "mL").amount
+    if not 0 < part <= whole:
+        raise OutOfRange("the concentrate", part, f"above 0 and at most the whole, {whole} mL")
+    return part / whole
