@@ -17,7 +17,6 @@ SPINE = {
     *("dose", "start", "next", "done", "status", "time_left", "hold_time", "return_check"),
     *("help", "repeat", "yes", "no", "undo", "splash", "wound", "together", "rinsed_out"),
 }
-)
 
 
 def test_these_are_the_questions() -> None:

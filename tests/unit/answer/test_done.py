@@ -297,6 +297,17 @@ def test_back_too_soon_is_recorded_as_that(tool: Tool) -> None:
     assert blocked_by(tool)[0] == "move out"
 
 
+def test_soap_and_water_again_count_even_while_the_animal_is_back_inside(tool: Tool) -> None:
+    sprayed(tool)
+    tool.after(minutes=10)
+    done(tool, "rinse", "dry")
+    done(tool, "return")
+    assert done(tool, "rinse").values["recorded"] is True
+    assert blocked_by(tool) == ("move out", "dry", "air")
+    done(tool, "wash")
+    assert blocked_by(tool) == ("move out", "apply", "hold", "rinse", "dry", "air")
+
+
 def test_with_the_animal_inside_spraying_is_refused_and_the_touch_is_kept(tool: Tool) -> None:
     started(tool)
     reply = done(tool, "apply")
