@@ -1,51 +1,12 @@
-"""Plain words for times, steps and lists, shared by every family of wordings.
+"""Plain words for times, numbers and lists, shared by every family of wordings.
 
 Spoken words only: no symbol that a voice can't read, and none of the code's own words ("wet time" for hold).
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 from datetime import datetime
-
-DID = {
-    "move out": "out",
-    "clear": "cleared",
-    "wash": "washed and soap rinsed off",
-    "apply": "sprayed",
-    "hold": "wet time done",
-    "rinse": "rinsed",
-    "dry": "dry",
-    "air": "aired",
-    "return": "back in",
-}
-"""A step as done."""
-
-NAMES = {
-    "move out": "moving out",
-    "clear": "clearing",
-    "wash": "washing",
-    "apply": "spraying",
-    "hold": "wet time",
-    "rinse": "rinsing",
-    "dry": "drying",
-    "air": "airing",
-    "return": "putting back",
-}
-"""A step as a thing."""
-
-TO_DO = {
-    "move out": "move the animal out, unplug the heat",
-    "clear": "clear out droppings, dishes and substrate",
-    "wash": "wash with detergent, then rinse the soap off",
-    "apply": "spray every surface wet",
-    "hold": "keep it wet",
-    "rinse": "rinse with clean water",
-    "dry": "dry it, corners too",
-    "air": "air the room",
-    "return": "look, feel, sniff; then it's your call",
-}
-"""A step as the one thing to do."""
 
 
 def count(number: float, one: str, many: str | None = None) -> str:
@@ -106,8 +67,3 @@ DIGITS = {
 def digits(number: str) -> str:
     """A number read back digit by digit: "15" is "one five", "0.5" is "zero point five"."""
     return " ".join(DIGITS[char] for char in number if char in DIGITS)
-
-
-def steps_done(steps: Sequence[str]) -> str:
-    """ "out, cleared and washed"."""
-    return listed("washed" if step == "wash" else DID[step] for step in steps)

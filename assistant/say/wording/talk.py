@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from assistant.contract import Answer, Line
-from assistant.say.wording.plain import NAMES, capital, clock, digits, listed, steps_done
+from assistant.say.wording.plain import capital, clock, digits, listed
+from assistant.say.wording.steps import NAMES, steps_done
 
 
 def _help(answer: Answer) -> Line:

@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable
 from datetime import datetime
 from typing import Any
 
 from assistant.contract import Answer, Line
-from assistant.core.facts import Agent
 from assistant.core.household import Enclosure
 from assistant.core.state import Round
-from assistant.say.wording.plain import DID, NAMES, TO_DO, capital, clock, listed, span, steps_done
+from assistant.say.wording import claimed
+from assistant.say.wording.plain import capital, clock, listed, span
+from assistant.say.wording.steps import ADD_MINUTES, DID, NAMES, name_of, steps_done, to_do
 
 WHY = {
     "weaker than label": "The mix is weaker than the label's own, so the longer of label and published figure counts.",
@@ -23,28 +24,12 @@ WHY = {
 }
 """Why a wet time is what it is."""
 
-ADD_MINUTES = "Its label decides; add its label minutes to your household file."
-
-
-def _animal(enclosure: Enclosure | None) -> str:
-    return f"the {enclosure.animal}" if enclosure is not None and enclosure.animal else "the animal"
-
-
-def _name(enclosure: Any) -> str:
-    return enclosure.name if isinstance(enclosure, Enclosure) else str(enclosure or "it")
-
-
-def _to_do(step: str, enclosure: Enclosure | None, agent: Agent | None) -> str:
-    """The one thing to do, in this enclosure, with this agent."""
-    if step == "move out":
-        return f"move {_animal(enclosure)} out, unplug the heat"
-    if step == "apply" and agent is not None:
-        cold = "heat off and cold first, then " if agent.needs_cold else ""
-        return f"{cold}spray {agent.name}, every surface wet"
-    if step == "rinse" and agent is not None and agent.wipe_will_do:
-        return "rinse, or wipe twice with clean water"
-    return TO_DO[step]
-
+BASIS = {
+    "label": "by its label",
+    "published": "by published figures",
+    "none": "by its label, but nothing vouches that this disinfects",
+}
+"""On whose word a wet time is."""
 
 # ---------------------------------------------------------------- start, next, status
 
@@ -54,7 +39,7 @@ def _started(answer: Answer) -> Line:
     enclosures: tuple[Enclosure, ...] = details["enclosures"]
     supply, wet = details["supply"], details["wet"]
     names = capital(listed(e.name for e in enclosures))
-    first = capital(_to_do("move out", enclosures[0] if len(enclosures) == 1 else None, supply.agent))
+    first = capital(to_do("move out", enclosures[0] if len(enclosures) == 1 else None, supply.agent))
     bottle = f", {supply.bottle.name}" if supply.bottle is not None else ""
     shown = [f"{names}: a clean with {supply.agent.name}{bottle}. First: {first[0].lower()}{first[1:]}."]
     shown.append("Steps: " + ", ".join(NAMES[step] for step in supply.agent.steps) + ".")
@@ -74,8 +59,7 @@ def _wet_time_shown(supply: Any, wet: Any) -> str:
             f"No wet time is on record for {supply.agent.name}: add label_minutes from its label to keeping.toml; "
             "until then the wet time can't be served."
         )
-    basis = "by its label" if wet.basis == "label" else "by published figures"
-    return f"Wet time: {span(float(wet.minutes) * 60)}, {basis}."
+    return f"Wet time: {span(float(wet.minutes) * 60)}, {BASIS[wet.basis]}."
 
 
 def _open_already(answer: Answer) -> Line:
@@ -87,16 +71,16 @@ def _open_already(answer: Answer) -> Line:
 def _next(answer: Answer) -> Line:
     details = answer.details
     enclosure, round_, step, left_s = details["enclosure"], details["round"], details["step"], details["left_s"]
-    name = capital(_name(enclosure))
+    name = capital(name_of(enclosure))
     if step == "hold" and left_s is not None:
-        return Line(f"{span(left_s)} of wet time left in {_name(enclosure)}. Keep it wet.")
+        return Line(f"{span(left_s)} of wet time left in {name_of(enclosure)}. Keep it wet.")
     if step == "hold" and round_.hold is not None and round_.hold.seconds is None:
         return Line(f"{name}: no wet time on record for {details['agent'].name}. {ADD_MINUTES}")
     if step == "hold":
         return Line(f"{name}: wet time is over. Did it stay wet the whole time?")
     if step == "air" and left_s is not None:
-        return Line(f"{span(left_s)} of airing left in {_name(enclosure)}. A second opening shortens it.")
-    return Line(f"{name}: {_to_do(step, enclosure, details['agent'])}.")
+        return Line(f"{span(left_s)} of airing left in {name_of(enclosure)}. A second opening shortens it.")
+    return Line(f"{name}: {to_do(step, enclosure, details['agent'])}.")
 
 
 def _status(answer: Answer) -> Line:
@@ -177,165 +161,6 @@ def _done_what(answer: Answer) -> Line:
     return Line("What is done, and in which enclosure?")
 
 
-# ---------------------------------------------------------------- done
-
-
-def _recorded(answer: Answer) -> Line:
-    details = answer.details
-    recorded: Mapping[str, tuple[str, ...]] = details["recorded"]
-    parts, shown = [], []
-    for name, steps in recorded.items():
-        round_ = details["rounds"].get(name)
-        parts.append(f"{capital(name)}: {steps_done(steps)}.")
-        shown.append(f"{capital(name)}: {steps_done(steps)}. {_then(name, steps, round_, answer)}".rstrip())
-    first = next(iter(recorded))
-    then = _then(first, recorded[first], details["rounds"].get(first), answer)
-    if len(recorded) > 1 and len(set(recorded.values())) == 1:
-        parts = [f"{capital(listed(recorded))}: {steps_done(recorded[first])}."]
-    say = f"{' '.join(parts)} {then}".strip()
-    return Line(say, "\n".join(shown))
-
-
-def _then(name: str, steps: tuple[str, ...], round_: Round | None, answer: Answer) -> str:
-    """What comes after the step just recorded."""
-    details = answer.details
-    if "return" in steps:
-        return "Heat on, lock shut, hands washed."
-    if round_ is None or name not in details["next"]:
-        return ""
-    step = details["next"][name]
-    agent = details["agents"][name]
-    if name in details["soap_again"]:
-        return "Soap undoes the spraying, so spray again. If you meant rinsed, say undo."
-    if step == "hold" and "apply" in steps and round_.hold is not None:
-        if round_.hold.seconds is None:
-            return f"No wet time on record for {agent.name}. {ADD_MINUTES}"
-        return f"Wet time: {span(round_.hold.seconds)}."
-    if step == "hold":
-        return "Keep it wet."
-    if step == "air":
-        left = details["airing"].get(name)
-        return f"About {span(left)} of airing left." if left else "Open a window and tell me."
-    if step == "return":
-        return "Nothing on my record is left to do: look, feel, sniff."
-    return f"Next: {_to_do(step, details['enclosures'].get(name), agent)}."
-
-
-def _windows(answer: Answer) -> Line:
-    window = answer.details["windows"][0]
-    left = answer.details["airing"].get(window.enclosure)
-    opened = {0: "Shut", 1: "One opening", 2: "Two openings"}.get(window.openings, "Three openings")
-    if left is None:
-        return Line(f"{opened}, noted. The airing counts once it's rinsed.")
-    if left == 0:
-        return Line(f"{opened}, noted. The airing time is up.")
-    shorter = " One more opening shortens it." if left > 7200 and window.openings < 3 else ""
-    return Line(
-        f"{opened}: about {span(left)} of airing left.{shorter}",
-        f"{opened}, {window.air_changes_per_hour:g} air changes an hour: about {span(left)} of airing left.{shorter} "
-        "Real rooms take longer than the figure; the nose decides.",
-    )
-
-
-def _gap(answer: Answer) -> Line:
-    judgement = answer.details["judgement"]
-    name = capital(_name(answer.details["enclosure"]))
-    before = _recorded_before(answer)
-    return Line(
-        f"{before}{name}: {NAMES[judgement.gap]} isn't on record before {NAMES[judgement.step]}. Was that done?"
-    )
-
-
-def _recorded_before(answer: Answer) -> str:
-    """What of the same sentence was recorded before the trouble."""
-    for name, steps in answer.details.get("recorded", {}).items():
-        if steps:
-            return f"{capital(name)}: {steps_done(steps)}. "
-    return ""
-
-
-def _stayed_wet(answer: Answer) -> Line:
-    name = capital(_name(answer.details["enclosure"]))
-    return Line(f"{name}: wet time is over. Did it stay wet the whole time?")
-
-
-def _mid_hold(answer: Answer) -> Line:
-    judgement = answer.details["judgement"]
-    name = capital(_name(answer.details["enclosure"]))
-    left = span(judgement.left_s or 0)
-    return Line(
-        f"{name}: {left} of wet time left, not recorded. Is it really {DID[judgement.step]}? Then it starts over."
-    )
-
-
-def _dried(answer: Answer) -> Line:
-    name = capital(_name(answer.details["enclosure"]))
-    round_ = answer.details["round"]
-    again = f", {span(round_.hold_s)} from there" if round_ is not None and round_.hold_s else ""
-    return Line(f"{name}: then the wet time starts over. Spray again, say sprayed{again}.")
-
-
-def _early(answer: Answer) -> Line:
-    judgement = answer.details["judgement"]
-    name = _name(answer.details["enclosure"])
-    if judgement.left_s is None:
-        return Line(f"{capital(name)}: not yet, the airing hasn't begun. Not recorded.")
-    return Line(f"{capital(span(judgement.left_s))} of {NAMES[judgement.step]} left in {name}. Not recorded yet.")
-
-
-def _already(answer: Answer) -> Line:
-    judgement = answer.details["judgement"]
-    return Line(f"{capital(_name(answer.details['enclosure']))}: {steps_done((judgement.step,))} is on record already.")
-
-
-def _no_figure(answer: Answer) -> Line:
-    name, agent = capital(_name(answer.details["enclosure"])), answer.details["agent"]
-    return Line(
-        f"{name}: I have no wet time for {agent.name}, so I can't count it. Its label decides.",
-        f"{name}: no wet time is on record for {agent.name}, so it can't be served. Not recorded. "
-        "Put label_minutes from the product's label into keeping.toml and start over.",
-    )
-
-
-def _back_too_soon(answer: Answer) -> Line:
-    enclosure = answer.details["enclosure"]
-    return Line(
-        "Take the animal out again. Running lukewarm water where it touched anything wet. Ring your vet.",
-        f"{capital(_name(enclosure))} isn't ready. Take {_animal(enclosure)} out again. Lukewarm running water where "
-        "it touched anything wet, nothing by mouth, and ring your vet.",
-    )
-
-
-def _animal_inside(answer: Answer) -> Line:
-    enclosure = answer.details["enclosure"]
-    name = capital(_name(enclosure))
-    return Line(f"Stop: {name} still holds {_animal(enclosure)} on my record. Move it out first, then say it's out.")
-
-
-def _is_it_cold(answer: Answer) -> Line:
-    name = capital(_name(answer.details["enclosure"]))
-    return Line(f"{name}: is the heat off and cold? Alcohol burns. Yes, and I start the wet time.")
-
-
-# ---------------------------------------------------------------- refusals
-
-
-def _unknown_mix(answer: Answer) -> Line:
-    bottle = capital(answer.details["bottle"])
-    return Line(f"No. {bottle} holds an unknown mix. Don't use it; rinse it out, pump it through, then tell me.")
-
-
-def _refused_agent(answer: Answer) -> Line:
-    agent = answer.details["agent"]
-    return Line(f"No. {capital(agent.name)} isn't for use near reptiles. Ask your vet what to use instead.")
-
-
-def _refused_in_water(answer: Answer) -> Line:
-    agent, enclosure = answer.details["agent"], answer.details["enclosure"]
-    name = capital(agent.name)
-    return Line(f"No. {name} harms amphibians and water animals, so not in {enclosure.name}. Ask your vet what to use.")
-
-
 # ---------------------------------------------------------------- clocks and the gate
 
 
@@ -380,7 +205,7 @@ def _hold_time(answer: Answer) -> Line:
             f"I have no wet time for {agent.name}{against}. {ADD_MINUTES}",
             f"No wet time is on record for {agent.name}{against}. Add label_minutes from its label to keeping.toml.",
         )
-    basis = "by its label" if wet.basis == "label" else "by published figures"
+    basis = BASIS[wet.basis]
     shown = [f"{span(float(wet.minutes) * 60)} wet with {agent.name}{against}, {basis}."]
     shown += [WHY[why] for why in wet.why if why in WHY]
     shown += [f"Common practice, not counted: {fact.says}" for fact in wet.practice]
@@ -397,16 +222,14 @@ def _ready(answer: Answer) -> Line:
     claim = answer.values["claim"]
     clean = " It was a clean, not a disinfection." if claim == "cleaned_only" else ""
     say = f"Nothing on my record is left to do. Look, feel, sniff; then it's your call.{clean}"
-    return Line(
-        say,
-        f"{capital(_name(answer.details['enclosure']))}: {say[0].lower()}{say[1:]}\nHeat on, lock shut, hands washed.",
-    )
+    name = capital(name_of(answer.details["enclosure"]))
+    return Line(say, f"{name}: {say[0].lower()}{say[1:]}\nHeat on, lock shut, hands washed.")
 
 
 def _blocked(answer: Answer) -> Line:
     details = answer.details
     verdict, now_at = details["verdict"], details.get("now")
-    name = _name(details["enclosure"])
+    name = name_of(details["enclosure"])
     left = verdict.blocked_by
     if details["vouch"]:
         return Line(
@@ -427,11 +250,12 @@ def _left(name: str, left: tuple[str, ...], verdict: Any, now: datetime | None) 
 
 
 def _not_on_record(answer: Answer) -> Line:
-    where = f" for {_name(answer.details['enclosure'])}" if answer.details["enclosure"] else ""
+    where = f" for {name_of(answer.details['enclosure'])}" if answer.details["enclosure"] else ""
     return Line(f"No clean is open{where}, so nothing on record vouches for it. Look for yourself, or start one.")
 
 
 LINES: dict[str, Callable[[Answer], Line]] = {
+    **claimed.LINES,
     "the_round.started": _started,
     "the_round.open_already": _open_already,
     "the_round.next": _next,
@@ -442,21 +266,6 @@ LINES: dict[str, Callable[[Answer], Line]] = {
     "the_round.which": _which,
     "the_round.done_where": _done_where,
     "the_round.done_what": _done_what,
-    "the_round.recorded": _recorded,
-    "the_round.windows": _windows,
-    "the_round.gap": _gap,
-    "the_round.stayed_wet": _stayed_wet,
-    "the_round.mid_hold": _mid_hold,
-    "the_round.dried": _dried,
-    "the_round.early": _early,
-    "the_round.already": _already,
-    "the_round.no_figure": _no_figure,
-    "the_round.back_too_soon": _back_too_soon,
-    "the_round.animal_inside": _animal_inside,
-    "the_round.is_it_cold": _is_it_cold,
-    "the_round.unknown_mix": _unknown_mix,
-    "the_round.refused_agent": _refused_agent,
-    "the_round.refused_in_water": _refused_in_water,
     "the_round.time_left": _time_left,
     "the_round.hold_time": _hold_time,
     "the_round.ready": _ready,

@@ -1,0 +1,188 @@
+"""How claimed steps are spoken of: recorded, asked about, or refused."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+
+from assistant.contract import Answer, Line
+from assistant.core.state import Round
+from assistant.say.wording.plain import capital, listed, span
+from assistant.say.wording.steps import ADD_MINUTES, DID, NAMES, animal_of, name_of, steps_done, to_do
+
+
+def _recorded(answer: Answer) -> Line:
+    details = answer.details
+    recorded: Mapping[str, tuple[str, ...]] = details["recorded"]
+    parts, shown = [], []
+    for name, steps in recorded.items():
+        round_ = details["rounds"].get(name)
+        parts.append(f"{capital(name)}: {steps_done(steps)}.")
+        shown.append(f"{capital(name)}: {steps_done(steps)}. {_then(name, steps, round_, answer)}".rstrip())
+    first = next(iter(recorded))
+    then = _then(first, recorded[first], details["rounds"].get(first), answer)
+    if len(recorded) > 1 and len(set(recorded.values())) == 1:
+        parts = [f"{capital(listed(recorded))}: {steps_done(recorded[first])}."]
+    say = f"{' '.join(parts)} {then}".strip()
+    return Line(say, "\n".join(shown))
+
+
+def _then(name: str, steps: tuple[str, ...], round_: Round | None, answer: Answer) -> str:
+    """What comes after the step just recorded."""
+    details = answer.details
+    if "return" in steps:
+        return "Heat on, lock shut, hands washed."
+    if round_ is None or name not in details["next"]:
+        return ""
+    step = details["next"][name]
+    agent = details["agents"][name]
+    if name in details["soap_again"]:
+        return "Soap undoes the spraying, so spray again. If you meant rinsed, say undo."
+    if step == "hold" and "apply" in steps and round_.hold is not None:
+        if round_.hold.seconds is None:
+            return f"No wet time on record for {agent.name}. {ADD_MINUTES}"
+        return f"Wet time: {span(round_.hold.seconds)}."
+    if step == "hold":
+        return "Keep it wet."
+    if step == "air":
+        left = details["airing"].get(name)
+        return f"About {span(left)} of airing left." if left else "Open a window and tell me."
+    if step == "return":
+        return "Nothing on my record is left to do: look, feel, sniff."
+    return f"Next: {to_do(step, details['enclosures'].get(name), agent)}."
+
+
+def _windows(answer: Answer) -> Line:
+    window = answer.details["windows"][0]
+    left = answer.details["airing"].get(window.enclosure)
+    opened = {0: "Shut", 1: "One opening", 2: "Two openings"}.get(window.openings, "Three openings")
+    if left is None:
+        return Line(f"{opened}, noted. The airing counts once it's rinsed.")
+    if left == 0:
+        return Line(f"{opened}, noted. The airing time is up.")
+    shorter = " One more opening shortens it." if left > 7200 and window.openings < 3 else ""
+    return Line(
+        f"{opened}: about {span(left)} of airing left.{shorter}",
+        f"{opened}, {window.air_changes_per_hour:g} air changes an hour: about {span(left)} of airing left.{shorter} "
+        "Real rooms take longer than the figure; the nose decides.",
+    )
+
+
+def _gap(answer: Answer) -> Line:
+    judgement = answer.details["judgement"]
+    name = capital(name_of(answer.details["enclosure"]))
+    before = _recorded_before(answer)
+    return Line(
+        f"{before}{name}: {NAMES[judgement.gap]} isn't on record before {NAMES[judgement.step]}. Was that done?"
+    )
+
+
+def _recorded_before(answer: Answer) -> str:
+    """What of the same sentence was recorded before the trouble."""
+    for name, steps in answer.details.get("recorded", {}).items():
+        if steps:
+            return f"{capital(name)}: {steps_done(steps)}. "
+    return ""
+
+
+def _stayed_wet(answer: Answer) -> Line:
+    name = capital(name_of(answer.details["enclosure"]))
+    return Line(f"{name}: wet time is over. Did it stay wet the whole time?")
+
+
+def _mid_hold(answer: Answer) -> Line:
+    judgement = answer.details["judgement"]
+    name = capital(name_of(answer.details["enclosure"]))
+    left = span(judgement.left_s or 0)
+    return Line(
+        f"{name}: {left} of wet time left, not recorded. Is it really {DID[judgement.step]}? Then it starts over."
+    )
+
+
+def _dried(answer: Answer) -> Line:
+    name = capital(name_of(answer.details["enclosure"]))
+    round_ = answer.details["round"]
+    again = f", {span(round_.hold_s)} from there" if round_ is not None and round_.hold_s else ""
+    return Line(f"{name}: then the wet time starts over. Spray again, say sprayed{again}.")
+
+
+def _early(answer: Answer) -> Line:
+    judgement = answer.details["judgement"]
+    name = name_of(answer.details["enclosure"])
+    if judgement.left_s is None:
+        return Line(f"{capital(name)}: not yet, the airing hasn't begun. Not recorded.")
+    return Line(f"{capital(span(judgement.left_s))} of {NAMES[judgement.step]} left in {name}. Not recorded yet.")
+
+
+def _already(answer: Answer) -> Line:
+    judgement = answer.details["judgement"]
+    return Line(
+        f"{capital(name_of(answer.details['enclosure']))}: {steps_done((judgement.step,))} is on record already."
+    )
+
+
+def _no_figure(answer: Answer) -> Line:
+    name, agent = capital(name_of(answer.details["enclosure"])), answer.details["agent"]
+    return Line(
+        f"{name}: I have no wet time for {agent.name}, so I can't count it. Its label decides.",
+        f"{name}: no wet time is on record for {agent.name}, so it can't be served. Not recorded. "
+        "Put label_minutes from the product's label into keeping.toml and start over.",
+    )
+
+
+def _back_too_soon(answer: Answer) -> Line:
+    enclosure = answer.details["enclosure"]
+    name = capital(name_of(enclosure))
+    return Line(
+        "Take the animal out again. Running lukewarm water where it touched anything wet. Ring your vet.",
+        f"{name} isn't ready. Take {animal_of(enclosure)} out again. Lukewarm running water where it "
+        "touched anything wet, nothing by mouth, and ring your vet.",
+    )
+
+
+def _animal_inside(answer: Answer) -> Line:
+    enclosure = answer.details["enclosure"]
+    name = capital(name_of(enclosure))
+    return Line(f"Stop: {name} still holds {animal_of(enclosure)} on my record. Move it out, then say it's out.")
+
+
+def _is_it_cold(answer: Answer) -> Line:
+    name = capital(name_of(answer.details["enclosure"]))
+    return Line(f"{name}: is the heat off and cold? Alcohol burns. Yes, and I start the wet time.")
+
+
+# ---------------------------------------------------------------- refusals
+
+
+def _unknown_mix(answer: Answer) -> Line:
+    bottle = capital(answer.details["bottle"])
+    return Line(f"No. {bottle} holds an unknown mix. Don't use it; rinse it out, pump it through, then tell me.")
+
+
+def _refused_agent(answer: Answer) -> Line:
+    agent = answer.details["agent"]
+    return Line(f"No. {capital(agent.name)} isn't for use near reptiles. Ask your vet what to use instead.")
+
+
+def _refused_in_water(answer: Answer) -> Line:
+    agent, enclosure = answer.details["agent"], answer.details["enclosure"]
+    name = capital(agent.name)
+    return Line(f"No. {name} harms amphibians and water animals, so not in {enclosure.name}. Ask your vet what to use.")
+
+
+LINES: dict[str, Callable[[Answer], Line]] = {
+    "the_round.recorded": _recorded,
+    "the_round.windows": _windows,
+    "the_round.gap": _gap,
+    "the_round.stayed_wet": _stayed_wet,
+    "the_round.mid_hold": _mid_hold,
+    "the_round.dried": _dried,
+    "the_round.early": _early,
+    "the_round.already": _already,
+    "the_round.no_figure": _no_figure,
+    "the_round.back_too_soon": _back_too_soon,
+    "the_round.animal_inside": _animal_inside,
+    "the_round.is_it_cold": _is_it_cold,
+    "the_round.unknown_mix": _unknown_mix,
+    "the_round.refused_agent": _refused_agent,
+    "the_round.refused_in_water": _refused_in_water,
+}

@@ -1,0 +1,76 @@
+"""The steps of a round in the keeper's words: as done, as a thing, and as the one thing to do."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Any
+
+from assistant.core.facts import Agent
+from assistant.core.household import Enclosure
+from assistant.say.wording.plain import listed
+
+DID = {
+    "move out": "out",
+    "clear": "cleared",
+    "wash": "washed and soap rinsed off",
+    "apply": "sprayed",
+    "hold": "wet time done",
+    "rinse": "rinsed",
+    "dry": "dry",
+    "air": "aired",
+    "return": "back in",
+}
+"""A step as done."""
+
+NAMES = {
+    "move out": "moving out",
+    "clear": "clearing",
+    "wash": "washing",
+    "apply": "spraying",
+    "hold": "wet time",
+    "rinse": "rinsing",
+    "dry": "drying",
+    "air": "airing",
+    "return": "putting back",
+}
+"""A step as a thing."""
+
+TO_DO = {
+    "move out": "move the animal out, unplug the heat",
+    "clear": "clear out droppings, dishes and substrate",
+    "wash": "wash with detergent, then rinse the soap off",
+    "apply": "spray every surface wet",
+    "hold": "keep it wet",
+    "rinse": "rinse with clean water",
+    "dry": "dry it, corners too",
+    "air": "air the room",
+    "return": "look, feel, sniff; then it's your call",
+}
+"""A step as the one thing to do."""
+
+ADD_MINUTES = "Its label decides; add its label minutes to your household file."
+
+
+def steps_done(steps: Sequence[str]) -> str:
+    """ "out, cleared and washed"."""
+    return listed("washed" if step == "wash" else DID[step] for step in steps)
+
+
+def animal_of(enclosure: Enclosure | None) -> str:
+    return f"the {enclosure.animal}" if enclosure is not None and enclosure.animal else "the animal"
+
+
+def name_of(enclosure: Any) -> str:
+    return enclosure.name if isinstance(enclosure, Enclosure) else str(enclosure or "it")
+
+
+def to_do(step: str, enclosure: Enclosure | None, agent: Agent | None) -> str:
+    """The one thing to do, in this enclosure, with this agent."""
+    if step == "move out":
+        return f"move {animal_of(enclosure)} out, unplug the heat"
+    if step == "apply" and agent is not None:
+        cold = "heat off and cold first, then " if agent.needs_cold else ""
+        return f"{cold}spray {agent.name}, every surface wet"
+    if step == "rinse" and agent is not None and agent.wipe_will_do:
+        return "rinse, or wipe twice with clean water"
+    return TO_DO[step]
