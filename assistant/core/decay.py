@@ -50,8 +50,8 @@ class Age:
 def fraction_left(g_per_l: float, degrees: float, days: float, facts: Facts) -> float:
     """What is left of a bleach's strength.
 
-    Second order: C = C0 / (1 + k C0 t), with log10 k = 0.149 mu + log10(A T exp(-E/RT) exp(S/R)). The ionic strength mu
-    is taken as the hypochlorite, as much salt again, and the excess caustic; it stays as it was while the bleach decays.
+    Second order: C = C0 / (1 + k C0 t), with log10 k = 0.149 mu + log10(A T exp(-E/RT) exp(S/R)). The ionic strength
+    mu is taken as the hypochlorite, as much salt again, and the excess caustic; it stays the same as the bleach decays.
 
     g_per_l: available chlorine when made, in g/L.
     degrees: where it is kept, in degrees Celsius.

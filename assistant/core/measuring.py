@@ -85,7 +85,8 @@ def best_measure(wanted: Amount, tools: tuple[Measure, ...], facts: Facts) -> Me
         return None
     least = min(_relative(way) for way in ways)
     near = least + facts[AS_GOOD].exact() / 100
-    return min((way for way in ways if _relative(way) <= near), key=lambda way: (way.fills, _relative(way)))
+    as_good = [way for way in ways if _relative(way) <= near]
+    return min(as_good, key=lambda way: (not way.good_enough, way.fills, _relative(way)))
 
 
 def measured_with(tool: Measure, wanted: Amount, facts: Facts) -> Measured | None:

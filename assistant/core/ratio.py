@@ -30,7 +30,7 @@ class Ratio:
     """The second number when the first is 1: parts of water with "to", parts in all with "in"."""
     reading: Reading
     why: Why = "said"
-    """What decided the reading: the word said, the keeper's setting, the shipped default, or 1:1, where nothing must."""
+    """What decided the reading: the word said, the keeper's setting, the shipped default, or 1:1, read alike by all."""
 
     @property
     def share(self) -> Fraction:
@@ -71,8 +71,8 @@ class EitherWay:
 def read(said: SaidRatio, setting: Reading | None) -> Ratio | EitherWay:
     """What a ratio means.
 
-    A ratio that doesn't start with 1 is scaled: "2 to 50" is 1 to 25. "1 in 1" is undiluted. 1:1 is equal parts
-    whatever is set. A colon follows the keeper's setting; without one it is "to", but from 1:1 up to 1:5 it is asked.
+    A ratio that doesn't start with 1 is scaled: "2 to 50" is 1 to 25. "1 in 1" is undiluted; 1 to 1 and 1:1
+    are equal parts whatever is set. A colon follows the keeper's setting; without one it is "to", but from 1:1 up to 1:5 it is asked.
 
     said: as said or written; both parts above 0.
     setting: what this keeper's colon means; None when nothing is set.
@@ -91,10 +91,10 @@ def read(said: SaidRatio, setting: Reading | None) -> Ratio | EitherWay:
     n = said.second / said.first
     if said.word == "in":
         return _in_all(n, "said")
-    if said.word == "to":
-        return Ratio(n, "to")
     if n == 1:
         return Ratio(n, "to", "equal parts")
+    if said.word == "to":
+        return Ratio(n, "to")
     if setting is None:
         return EitherWay(Ratio(n, "in"), Ratio(n, "to")) if 1 < n <= ASKED_UP_TO else Ratio(n, SHIPPED, "default")
     return _in_all(n, "setting") if setting == "in" else Ratio(n, "to", "setting")

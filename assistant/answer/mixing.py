@@ -1,0 +1,308 @@
+"""Mixing: so far, how much concentrate for a bottle or volume."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from fractions import Fraction
+from typing import Any
+
+from assistant.answer.asking import ask
+from assistant.answer.product import Product, forbidden, meant_for_another, own_stock, product_in
+from assistant.answer.strength import Strength, strength_of
+from assistant.contract import Answer, Outcome, Pending, Reading, World
+from assistant.core.amounts import Amount, Mix, Neat, Percent, SaidRatio
+from assistant.core.decay import BUY_FRESH
+from assistant.core.dilution import Mixed, mix, share_of
+from assistant.core.errors import OutOfRange
+from assistant.core.facts import Source
+from assistant.core.measuring import Measured, best_measure
+from assistant.core.ratio import Ratio, read
+from assistant.core.units import convert
+
+WANTED_FROM_BOTTLE = "bottle"
+WANTED_FROM_LABEL = "label"
+
+
+@dataclass(frozen=True, slots=True)
+class _Dose:
+    """All that an answer is made from."""
+
+    product: Product
+    mixed: Mixed
+    strength: Strength
+    measured: Measured | None
+    taken_from: str
+    """Where the mix came from: "" as asked, or the bottle's or label's own."""
+
+
+def dose(reading: Reading, world: World) -> Answer:
+    """How much concentrate for this bottle or volume, at this ratio, percentage or ppm, and to which mark."""
+    product = product_in(reading, world)
+    if isinstance(product, Answer):
+        return product
+    refused = forbidden(product, reading, world)
+    if refused is not None:
+        return refused
+    wanted = _wanted(product, reading, world)
+    if isinstance(wanted, Answer):
+        return wanted
+    total = _total(product, reading, world)
+    strength = strength_of(wanted, product, reading, world) if wanted is not None else None
+    if isinstance(strength, Answer) and strength.outcome is Outcome.REFUSE:
+        return strength
+    if isinstance(total, Answer):
+        return total
+    if total is None or strength is None:
+        return _ask_for(total, strength, product, reading, world)
+    if isinstance(strength, Answer):
+        return strength
+    return _answer(_measured(product, total, strength, reading, world), reading, world)
+
+
+# ---------------------------------------------------------------- what is asked
+
+
+def _total(product: Product, reading: Reading, world: World) -> Amount | Answer | None:
+    """The finished mix: the volume said, else the bottle's capacity; None: neither was named."""
+    volumes = tuple(dict.fromkeys(reading.slots.volumes))
+    if len(volumes) > 1:
+        return ask(reading, world, ("volume",), "mixing.which_volume", {"candidates": volumes})
+    bottle = product.bottle
+    if not volumes:
+        return bottle.capacity if bottle is not None else None
+    if bottle is not None and convert(volumes[0], "mL").amount > convert(bottle.capacity, "mL").amount:
+        return ask(reading, world, ("volume", "bottle"), "mixing.too_much", {"bottle": bottle, "volume": volumes[0]})
+    return volumes[0]
+
+
+def _wanted(product: Product, reading: Reading, world: World) -> Mix | Answer | None:
+    """The mix said, else the bottle's own, else the label's; None: none is known."""
+    mixes = tuple(dict.fromkeys(reading.slots.mixes))
+    if len(mixes) > 1:
+        return ask(reading, world, ("mix",), "mixing.which_mix", {"candidates": mixes})
+    if mixes:
+        return mixes[0]
+    if product.bottle is not None and product.bottle.mix is not None and own_stock(product, world):
+        return product.bottle.mix
+    return product.stock.label_mix if product.stock is not None else None
+
+
+def _taken_from(product: Product, reading: Reading, world: World) -> str:
+    if reading.slots.mixes:
+        return ""
+    own = product.bottle is not None and product.bottle.mix is not None and own_stock(product, world)
+    return WANTED_FROM_BOTTLE if own else WANTED_FROM_LABEL
+
+
+def _ask_for(
+    total: Amount | None, strength: Strength | Answer | None, product: Product, reading: Reading, world: World
+) -> Answer:
+    """Asks for the total, the mix, or both; either may be answered next."""
+    missing = ("total",) * (total is None) + ("mix",) * (strength is None)
+    kinds = ("bottle", "volume") * (total is None) + ("mix",) * (strength is None)
+    asked = {slot.kind: slot.ask for slot in world.questions["dose"].slots}
+    details = {"ask": asked.get(missing[0], ""), "kind": missing[0], "name": product.name}
+    return replace(ask(reading, world, kinds, "mixing.missing", details), missing=missing)
+
+
+# ---------------------------------------------------------------- the answer
+
+
+def _measured(product: Product, total: Amount, strength: Strength, reading: Reading, world: World) -> _Dose:
+    mixed = mix(total, strength.share)
+    names = reading.slots.measures
+    tools = tuple(tool for tool in world.household.measures if not names or tool.name in names)
+    undiluted = strength.share == 1  # poured straight from its own bottle
+    measured = None if undiluted else best_measure(mixed.concentrate, tools, world.facts)
+    return _Dose(product, mixed, strength, measured, _taken_from(product, reading, world))
+
+
+def _answer(found: _Dose, reading: Reading, world: World) -> Answer:
+    answer = Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "mixing.dose",
+        details=_details(found, reading, world),
+        values=_values(found),
+        cautions=_cautions(found.product),
+        sources=_sources(found, world),
+    )
+    doubts = tuple(doubt for doubt in reading.doubts if doubt.kind == "number")
+    if not doubts:
+        return answer
+    certain = replace(reading, doubts=())
+    kinds = ("mix", "volume")
+    again = Answer(
+        reading.intent,
+        Outcome.ASK,
+        "mixing.say_again",
+        missing=kinds,
+        pending=Pending(certain, world.now, missing=kinds),
+    )
+    return replace(
+        answer,
+        outcome=Outcome.CONFIRM,
+        message="mixing.confirm",
+        details={**answer.details, "doubts": doubts},
+        pending=Pending(certain, world.now, missing=kinds, on_yes=answer, on_no=again),
+    )
+
+
+def _values(found: _Dose) -> Mapping[str, Any]:
+    strength, measured = found.strength, found.measured
+    low, high = _range(found)
+    mark = None
+    if measured is not None:
+        mark = {"tool": measured.tool.name, "amount": measured.mark.amount, "unit": measured.mark.unit}
+    return {
+        "concentrate": found.mixed.concentrate,
+        "water": found.mixed.water,
+        "total": found.mixed.total,
+        "strength_percent": strength.mixed_percent,
+        "strength_ppm": strength.mixed_ppm,
+        "parts": strength.ratio.parts,
+        "reading": strength.ratio.reading,
+        "mark": mark,
+        "full_fills": measured.full_fills if measured is not None else None,
+        "strength_low": low,
+        "strength_high": high,
+    }
+
+
+def _range(found: _Dose) -> tuple[Fraction | None, Fraction | None]:
+    """The weakest and strongest the mix may come out, in percent, by the tool's marks and tolerance."""
+    percent, measured = found.strength.percent, found.measured
+    if percent is None:
+        return None, None
+    if measured is None:
+        return (percent, percent) if found.strength.share == 1 else (None, None)
+    total = found.mixed.total
+    most = convert(measured.most, "mL").amount
+    whole = convert(total, "mL").amount
+    high = percent if most > whole else percent * share_of(measured.most, total)
+    low = percent * share_of(measured.least, total) if measured.least.amount > 0 else Fraction(0)
+    return low, high
+
+
+def _details(found: _Dose, reading: Reading, world: World) -> Mapping[str, Any]:
+    product, strength = found.product, found.strength
+    own_label = _label_ratio(product, world)
+    return {
+        "name": product.name,
+        "mixed": found.mixed,
+        "measured": found.measured,
+        "tools": bool(world.household.measures),
+        "wanted": strength.wanted,
+        "ratio": strength.ratio,
+        "other": _other_reading(found),
+        "percent": strength.mixed_percent,
+        "ppm": strength.mixed_ppm,
+        "range": _range(found),
+        "chlorine": strength.chlorine,
+        "age": strength.age,
+        "buy_fresh": strength.age is not None and strength.age.verdict in BUY_FRESH,
+        "is_ratio": strength.is_ratio,
+        "stock_percent": product.percent,
+        "taken_from": found.taken_from,
+        "bottle": product.bottle,
+        "bottle_for": meant_for_another(product, world),
+        "weaker_than_label": own_label is not None and strength.share < own_label.share,
+        "label_ratio": own_label,
+        "spoken": reading.spoken,
+    }
+
+
+def _label_ratio(product: Product, world: World) -> Ratio | None:
+    """The label's own dilution, where it is a ratio that can be read."""
+    label = product.stock.label_mix if product.stock is not None else None
+    if not isinstance(label, SaidRatio):
+        return None
+    try:
+        ratio = read(label, world.household.habits.ratio or "to")
+    except OutOfRange:
+        return None
+    return ratio if isinstance(ratio, Ratio) else None
+
+
+def _other_reading(found: _Dose) -> tuple[Ratio, Amount] | None:
+    """What the same numbers would take under the other word, where a tool could tell the two apart."""
+    if not isinstance(found.strength.wanted, SaidRatio):
+        return None
+    other = found.strength.ratio.other
+    if other is None:
+        return None
+    concentrate = mix(found.mixed.total, other.share).concentrate
+    apart = abs(concentrate.amount - found.mixed.concentrate.amount)
+    tool = found.measured.tool if found.measured is not None else None
+    if tool is not None and tool.graduation is not None:
+        graduation = convert(tool.graduation, concentrate.unit).amount
+        if apart <= graduation:
+            return None
+    return other, concentrate
+
+
+# ---------------------------------------------------------------- cautions and sources
+
+ALCOHOL = "alcohol"
+
+
+def _cautions(product: Product) -> tuple[str, ...]:
+    """The label first; then what mixing this asks for."""
+    if product.is_bleach:
+        return (
+            "caution-label-first",
+            "mixing-into-water",
+            "caution-cold-water",
+            "caution-never-mix",
+            "caution-gloves-eyes",
+        )
+    fire = ("caution-alcohol-fire",) if product.agent is not None and product.agent.family == ALCOHOL else ()
+    return ("caution-label-first", "mixing-into-water", *fire, "caution-never-mix", "caution-gloves-eyes")
+
+
+def _sources(found: _Dose, world: World) -> tuple[Source, ...]:
+    """Every fact and setting that the answer rests on."""
+    facts = [*_mix_facts(found)]
+    if found.strength.chlorine is not None:
+        facts += found.strength.chlorine.facts
+    if found.strength.age is not None and found.strength.age.left is not None:
+        facts += ["bleach-age-law", "bleach-age-second-order"]
+    if found.measured is not None and found.measured.fact:
+        facts.append(found.measured.fact)
+    cited = tuple(world.facts[fact].cited() for fact in dict.fromkeys(facts))
+    return (*cited, *_settings(found, world))
+
+
+def _mix_facts(found: _Dose) -> tuple[str, ...]:
+    wanted = found.strength.wanted
+    if isinstance(wanted, SaidRatio):
+        colon = ("mixing-ratio-colon",) if wanted.word == "colon" else ()
+        return (f"mixing-ratio-{found.strength.ratio.reading}", *colon)
+    if isinstance(wanted, Neat):
+        return ()
+    if isinstance(wanted, Percent) or found.product.is_bleach:
+        return ("mixing-parts-of-water",)
+    return ("mixing-parts-of-water", "mixing-ppm-other")
+
+
+def _settings(found: _Dose, world: World) -> tuple[Source, ...]:
+    product, ratio = found.product, found.strength.ratio
+    sources = []
+    if ratio.why == "setting":
+        sources.append(Source("setting-ratio", "setting", f'a colon means "{ratio.reading}", as you set it'))
+    if ratio.why == "default":
+        sources.append(Source("setting-ratio", "setting", 'a colon means "to" until you set it'))
+    if found.taken_from == WANTED_FROM_BOTTLE and product.bottle is not None:
+        sources.append(Source("setting-mix", "setting", f"the {product.bottle.name}'s own mix, as you set it"))
+    if found.taken_from == WANTED_FROM_LABEL and product.stock is not None:
+        sources.append(
+            Source(f"label-{product.stock.name}", "label", f"{product.stock.name}: its own label's dilution")
+        )
+    if product.stock is not None and product.percent is not None and product.said_strength is None:
+        text = f"{product.stock.name}: {float(product.percent):g} percent, as you set it"
+        sources.append(Source("setting-strength", "setting", text))
+    if found.measured is not None and not found.measured.fact:
+        text = f"{found.measured.tool.name}: its tolerance, as you set it"
+        sources.append(Source("setting-tolerance", "setting", text))
+    return tuple(sources)
