@@ -107,7 +107,9 @@ class Pocketsphinx:
 
     def _heard(self) -> Heard:
         words = tuple(
-            Word(_text(part.word), min(1.0, part.prob)) for part in self._decoder.seg() or () if part.word not in SILENCE
+            Word(_text(part.word), min(1.0, part.prob))
+            for part in self._decoder.seg() or ()
+            if part.word not in SILENCE
         )
         text = " ".join(word.text for word in words)
         if not text:

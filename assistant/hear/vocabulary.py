@@ -243,7 +243,9 @@ def duration(chance: random.Random) -> str:
     kind = chance.random()
     if kind < 0.8:
         return f"{number(chance)} {unit}"
-    return chance.choice(("half an hour", "an hour", "a minute", "a minute and a half", "a day", "a quarter of an hour"))
+    return chance.choice(
+        ("half an hour", "an hour", "a minute", "a minute and a half", "a day", "a quarter of an hour")
+    )
 
 
 def temperature(chance: random.Random) -> str:
