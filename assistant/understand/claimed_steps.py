@@ -14,7 +14,7 @@ from typing import Literal, TypeAlias
 Polarity: TypeAlias = Literal["claimed", "not yet", "asked", "doubtful"]
 
 _ONE = (
-    r"(?:he|she|they|it|him|her|them|this one|\{animal\}|(?:the |my |our |his |her )?(?:animals?|snake|lizard|gecko|tortoise|turtle"
+    r"(?:he|she|they|it|him|her|them|this one|ANIMAL|(?:the |my |our |his |her )?(?:animals?|snake|lizard|gecko|tortoise|turtle"
     r"|frog|toad|dragon|python|boa|skink|monitor|newt|reptile|critter|baby|babies|little one|little guy|big guy|guy|girl|boy"
     r"|\w+ (?:snake|gecko|dragon|python|boa|tortoise|turtle|frog)))"
 )
@@ -40,7 +40,7 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("move out", rf"\b{_ONE}{_IS}{_NOW} in (?:the |a )?{_TUB}\b"),
     ("move out", rf"\b(?:took|got|taken|lifted|scooped|removed|pulled|fetched|moved|have|brought) {_ONE}{_NOW} out\b"),
     ("move out", rf"\bmoved {_ONE}(?: across| over)?(?: to| into|$)"),
-    ("move out", r"\bmoved (?:\{enclosure\} )?out\b|\b(?:moving|move) out(?: is| 's)? " + _DONE),
+    ("move out", r"\bmoved (?:ENCLOSURE )?out\b|\b(?:moving|move) out(?: is| 's)? " + _DONE),
     ("move out", rf"\b{_ONE}{_IS}{_NOW} (?:out|moved)\b"),
     ("move out", rf"\b(?:tubbed|boxed) (?:up )?{_ONE}|\b{_ONE}{_IS}{_NOW} (?:tubbed|boxed)\b"),
     ("move out", r"^(?:all )?out$|^out (?:and|,)"),
@@ -81,17 +81,17 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("hold", rf"\b{_DONE} (?:with )?(?:the )?(?:holding|hold|wet time|soaking)"),
     (
         "hold",
-        r"\b(?:hold|holding|wet time|contact time|soak time|soaking|timer|time|\{duration\}|minutes|countdown)"
+        r"\b(?:hold|holding|wet time|contact time|soak time|soaking|timer|time|DURATION|minutes|countdown)"
         r"(?: is| are| 's| has| have)?(?: all)? (?:up|over|done|finished|complete|ended|served|passed|gone)\b",
     ),
     (
         "hold",
         r"\b(?:stayed|kept|remained|been)(?: it| everything| all of it| nice and| really| good and| properly| soaking)* wet\b",
     ),
-    ("hold", r"\bwet (?:the )?(?:whole|entire|full|all) (?:the )?(?:time|way|through|\{duration\})|\bnever dried\b"),
+    ("hold", r"\bwet (?:the )?(?:whole|entire|full|all) (?:the )?(?:time|way|through|DURATION)|\bnever dried\b"),
     (
         "rinse",
-        r"\b(?:washed|hosed|flushed|wiped)(?: \S+){0,3} \{(?:agent|stock|bottle)\} off\b|\b(?:washed|wiped) off (?:the )?\{agent\}",
+        r"\b(?:washed|hosed|flushed|wiped)(?: \S+){0,3} \{(?:agent|stock|bottle)\} off\b|\b(?:washed|wiped) off (?:the )?AGENT",
     ),
     (
         "rinse",
@@ -182,7 +182,7 @@ _HEDGED = re.compile(
 # A word like these opens a clause of its own after "and", so the "not" before it doesn't reach over.
 _NEW_CLAUSE = re.compile(
     r"\s*(?:\b(?:but|though|however|only|then|so|because)\b|[.;!]|,(?! ?(?:or|nor)\b)"
-    r"|\band (?=(?:i|it|he|she|they|we|that|the|{s}|\{enclosure\}|\{animal\}) ))\s*".replace("{s}", "this")
+    r"|\band (?=(?:i|it|he|she|they|we|that|the|{s}|ENCLOSURE|ANIMAL) ))\s*".replace("{s}", "this")
 )
 _DISCOURSE = re.compile(
     r"^(?:(?:yes|yeah|yep|yup|no|nope|ok|okay|right|alright|so|well|oh|and|great|good|cool|now|hi)\b ?,? ?)+(?!\bnot\b)"
@@ -216,7 +216,7 @@ _EARLY = re.compile(
 def claims_in(text: str) -> Claims:
     """What a masked text says of steps.
 
-    text: small words, names masked as {enclosure}, {agent} ..., signs apart.
+    text: small words, names masked as ENCLOSURE, AGENT ..., signs apart.
     """
     stayed = _stayed_wet(text)
     plain = _DISCOURSE.sub("", text).strip()
@@ -326,7 +326,7 @@ def _counts(step: str, match: re.Match[str]) -> bool:
         return not _EARLY.search(match.group() + after) and " to dry" not in match.string[: match.end()]
     if step in ("rinse", "wash", "wipe"):
         return not re.match(
-            r"(?: out)?(?: \w+){0,2} (?:hands?|eyes?|mouth|face|gloves|\{bottle\}|bottle|syringe|bowls?|tongs|cloth)\b",
+            r"(?: out)?(?: \w+){0,2} (?:hands?|eyes?|mouth|face|gloves|BOTTLE|bottle|syringe|bowls?|tongs|cloth)\b",
             after,
         )
     if step == "apply":

@@ -1,0 +1,124 @@
+"""How sure a hearing is: which of the recogniser's alternatives to take, and what must be read back.
+
+A number is certain only when each of its words has a posterior of 0.99 or more and no other number stands among the
+alternatives. A step is doubtful where an alternative says "not", "about to" or asks.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import replace
+from fractions import Fraction
+
+from assistant.contract import Doubt, Heard, Reading
+from assistant.core.amounts import Amount, Percent, Ppm, SaidRatio
+from assistant.understand.claimed_steps import claims_in
+from assistant.understand.follow_up import said_number
+from assistant.understand.parsing import Parsed
+from assistant.understand.spoken_numbers import NUMBER_WORDS, ONES, TENS, ZEROS
+
+CERTAIN = 0.99
+"""Posterior that each word of a number needs (DESIGN: measured, no wrong number got through)."""
+BETTER = 0.25
+"""An alternative is taken only when its reading is surer by this much; the first hearing is mostly right."""
+LOOKED_AT = 8
+"""Alternatives that are read in full; the numbers of all of them count."""
+HEARD_WELL = 0.5
+"""Least posterior of a word of a step, a start or a yes that isn't read back. Chosen, not measured."""
+
+_NUMBERS = NUMBER_WORDS | ONES.keys() | TENS.keys() | ZEROS.keys()
+
+
+def best_of(heard: Heard, read: Callable[[str], Reading]) -> tuple[str, Reading]:
+    """The text to take, of what was heard and its alternatives, with its reading."""
+    text, best = heard.text, read(heard.text)
+    for alternative in heard.alternatives[:LOOKED_AT]:
+        if alternative == text or best.intent in ("splash", "wound"):
+            continue
+        reading = read(alternative)
+        better = reading.confidence >= best.confidence + BETTER or best.intent is None
+        if reading.intent is not None and (better or reading.intent == "splash"):
+            text, best = alternative, reading
+    return text, best
+
+
+def doubts_of(reading: Reading, text: str, heard: Heard, parse: Callable[[str], Parsed]) -> tuple[Doubt, ...]:
+    """What of a reading was not heard with certainty."""
+    doubts = list(reading.doubts)
+    doubts += _number_doubts(reading, text, heard, parse)
+    if reading.intent in ("done", "start", "yes") and not any(doubt.kind == "polarity" for doubt in doubts):
+        doubts += _polarity_doubts(reading, text, heard, parse)
+    return tuple(doubts)
+
+
+def _number_doubts(reading: Reading, text: str, heard: Heard, parse: Callable[[str], Parsed]) -> list[Doubt]:
+    taken = _numbers_of(parse(text))
+    if not taken or reading.intent in ("splash", "wound", None):
+        return []
+    others: list[Fraction] = []
+    changed: list[Fraction] = []
+    for alternative in dict.fromkeys((heard.text, *heard.alternatives)):
+        numbers = _numbers_of(parse(alternative))
+        for place, number in enumerate(numbers):
+            mine = taken[place] if place < len(taken) else None
+            if mine is not None and number != mine:
+                others += [number] * (number not in others)
+                changed += [mine] * (mine not in changed)
+    if len(changed) == 0 and _well_heard(text, heard):
+        return []
+    doubted = changed[-1] if changed else _least_sure(taken, reading)
+    return [Doubt("number", said_number(doubted), tuple(said_number(other) for other in others))]
+
+
+def _well_heard(text: str, heard: Heard) -> bool:
+    if not heard.words or text != heard.text:
+        return False
+    sure = [word.posterior for word in heard.words if word.text.lower() in _NUMBERS or word.text.isdecimal()]
+    return bool(sure) and min(sure) >= CERTAIN
+
+
+def _least_sure(taken: Sequence[Fraction], reading: Reading) -> Fraction:
+    """The number that is asked about: the one that matters most, the last part of the ratio."""
+    for mix in reading.slots.mixes:
+        if isinstance(mix, SaidRatio):
+            return mix.second
+    return taken[-1]
+
+
+def _numbers_of(parsed: Parsed) -> list[Fraction]:
+    """Every number of a text, in order."""
+    numbers: list[Fraction] = []
+    for found in parsed.amounts.found:
+        value = found.value
+        if isinstance(value, SaidRatio):
+            numbers += [value.first, value.second]
+        elif isinstance(value, Percent):
+            numbers.append(value.percent)
+        elif isinstance(value, Ppm):
+            numbers.append(value.ppm)
+        elif isinstance(value, Amount):
+            numbers.append(value.amount)
+        elif isinstance(value, Fraction):
+            numbers.append(value)
+    return numbers
+
+
+def _polarity_doubts(reading: Reading, text: str, heard: Heard, parse: Callable[[str], Parsed]) -> list[Doubt]:
+    said = reading.slots.steps[0] if reading.slots.steps else reading.intent or ""
+    for alternative in (heard.text, *heard.alternatives):
+        if alternative == text:
+            continue
+        plain = parse(alternative).plain
+        claims = claims_in(plain)
+        against = claims.polarity in ("not yet", "asked") or (not claims.done and set(claims.mentioned) & {said})
+        refusal = reading.intent == "yes" and {"no", "not", "nope"} & set(plain.split())
+        if (reading.intent == "done" and against and {said} & {*claims.mentioned, *claims.done}) or refusal:
+            return [Doubt("polarity", said, (alternative,))]
+    if heard.words and text == heard.text and min(word.posterior for word in heard.words) < HEARD_WELL:
+        return [Doubt("polarity", said)]
+    return []
+
+
+def with_doubts(reading: Reading, text: str, heard: Heard, parse: Callable[[str], Parsed]) -> Reading:
+    """The reading with its doubts, marked as spoken."""
+    return replace(reading, spoken=True, doubts=doubts_of(reading, text, heard, parse))

@@ -1,0 +1,259 @@
+"""What a turn means after the one before: a missing slot supplied, a correction, "and for the blue?".
+
+A full new question always beats what was pending; that is decided in `reader`. Here a short answer is joined to the
+question that it answers.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, replace
+from datetime import timedelta
+from fractions import Fraction
+from typing import Any
+
+from assistant.contract import Choice, Pending, Reading, Slots, World
+from assistant.core.amounts import Amount, Mix, Percent, Ppm, SaidRatio
+from assistant.understand.parsing import Parsed
+
+PENDING_LASTS = timedelta(minutes=5)
+"""A question of the tool's waits this long for its answer."""
+
+_CONNECTING = frozenset(
+    "the a an in for with it is at use on of one ones and please no not i mean said meant make that 's to from my what about how yes wait sorry then"
+    " bottle tub tank box spray into ok um them him by go using put say just was number ml size this do should be ratio mix other rather instead"
+    " want would like there up now right colour concentrate stock total all together {number}".split()
+)
+_ANSWER = re.compile(r"^(?:(?:yes|ok|um|er|oh) ?,? ?)*")
+_CORRECTS = re.compile(r"^(?:no|nope|not|wait|sorry|i said|i meant|i mean|actually|make that|rather)\b|\b(?:i said|i meant|i mean|make that|instead)\b")
+_ANOTHER = re.compile(r"^(?:and|what about|how about|same for|same with|the same for|also|then|now|or|and what about|and how about)\b")
+
+SAFE_TO_CORRECT = frozenset({"dose", "hold_time", "return_check", "status", "time_left", "next", "together"})
+"""Questions that record nothing, so that a changed word only asks them again."""
+
+_FIELDS = ("volumes", "mixes", "numbers", "bottles", "stocks", "agents", "measures", "enclosures", "organisms", "steps", "durations", "temperatures")
+_SUPPLIES: dict[str, tuple[str, ...]] = {
+    "enclosure": ("enclosures", "every_enclosure"),
+    "animal": ("enclosures", "every_enclosure"),
+    "bottle": ("bottles",),
+    "stock": ("stocks", "agents"),
+    "agent": ("agents", "stocks"),
+    "measure": ("measures",),
+    "organism": ("organisms",),
+    "total": ("volumes", "bottles", "numbers"),
+    "volume": ("volumes", "numbers"),
+    "amount": ("volumes", "mixes", "numbers", "durations", "stock_strength"),
+    "number": ("numbers", "volumes", "mixes"),
+    "mix": ("mixes", "numbers", "stock_strength"),
+    "ratio": ("mixes", "numbers"),
+    "reading": ("mixes",),
+    "strength": ("stock_strength", "mixes", "numbers"),
+    "stock_strength": ("stock_strength", "mixes", "numbers"),
+    "duration": ("durations", "numbers"),
+    "minutes": ("durations", "numbers"),
+    "step": ("steps",),
+    "start_over": ("start_over",),
+    "place": ("place",),
+}
+"""What each kind of missing slot is answered by."""
+
+
+@dataclass(frozen=True, slots=True)
+class Answering:
+    """A short turn with everything that its words name."""
+
+    parsed: Parsed
+    slots: Slots
+    spoken: bool
+
+
+def pending_of(world: World) -> Pending | None:
+    """The tool's question that still waits; None: none, or it has lapsed."""
+    pending = world.talk.pending
+    return pending if pending is not None and world.now - pending.asked_at <= PENDING_LASTS else None
+
+
+def is_short(parsed: Parsed) -> bool:
+    """True when a text says little beyond names and amounts, so that it can be an answer."""
+    rest = [word for word in parsed.words if word[0] != "{" and word not in _CONNECTING]
+    return len(rest) <= 1 and len(parsed.words) <= 9
+
+
+def supplied(answering: Answering, pending: Pending) -> Reading | None:
+    """The pending question with what was missing; None: the turn supplies none of it."""
+    fields = [field for kind in pending.missing for field in _SUPPLIES.get(kind, (kind + "s",))]
+    given = _given(answering.slots)
+    if "start_over" in fields and (over := _over(answering.parsed.plain)) is not None:
+        return _joined(pending.reading, answering, replace(pending.reading.slots, start_over=over))
+    if "reading" in pending.missing and (word := _ratio_word(answering.parsed.plain)):
+        mixes = tuple(replace(m, word=word) if isinstance(m, SaidRatio) else m for m in pending.reading.slots.mixes)
+        return _joined(pending.reading, answering, replace(pending.reading.slots, mixes=mixes))
+    troubled = answering.slots.choices or answering.slots.faulty or answering.slots.unknown
+    if not troubled and not any(field in given for field in fields):
+        return None
+    if {"strength", "stock_strength"} & set(pending.missing) and "mixes" in given:
+        given = _as_stock_strength(given)
+    return _joined(pending.reading, answering, _merged(pending.reading.slots, given, answering.slots))
+
+
+def corrected(answering: Answering, before: Reading, world: World) -> Reading | None:
+    """The reading before, with the slot that "no, fifty" or "no, the copper one" puts right; None: it names nothing."""
+    slots = answering.slots
+    given = _given(slots)
+    bottle = _bottle_of_size(answering.parsed, slots, world)
+    if bottle:
+        given = {"bottles": bottle} if len(bottle) == 1 else {}
+        choice = Choice("bottle", answering.parsed.text, bottle)
+        slots = replace(slots, choices=() if len(bottle) == 1 else (choice,), numbers=(), volumes=())
+    elif "numbers" in given and len(given) == 1:
+        return _joined(before, answering, _with_number(before, slots.numbers[-1]))
+    if not given and not slots.choices and not slots.unknown and not slots.faulty:
+        return None
+    return _joined(before, answering, _merged(before.slots, given, slots))
+
+
+def asks_for_another(parsed: Parsed) -> bool:
+    """ "and for the blue?", "what about one in fifty"."""
+    return _ANOTHER.match(parsed.plain) is not None and is_short(parsed)
+
+
+def corrects(parsed: Parsed) -> bool:
+    """ "no, fifty", "I said the copper one"."""
+    return _CORRECTS.search(parsed.plain) is not None and is_short(parsed)
+
+
+# ---------------------------------------------------------------- joining
+
+
+def _given(slots: Slots) -> dict[str, Any]:
+    """The slots that a short answer fills."""
+    given: dict[str, Any] = {field: value for field in _FIELDS if (value := getattr(slots, field))}
+    for field in ("every_enclosure", "stock_strength", "heat_cold", "place"):
+        if getattr(slots, field):
+            given[field] = getattr(slots, field)
+    return given
+
+
+def _joined(before: Reading, answering: Answering, slots: Slots) -> Reading:
+    return replace(
+        before,
+        question=answering.parsed.text,
+        slots=slots,
+        confidence=max(before.confidence, 0.9),
+        doubts=(),
+        spoken=answering.spoken,
+        nearest=(),
+    )
+
+
+def _merged(base: Slots, given: dict[str, Any], answer: Slots) -> Slots:
+    """The base with what the answer gives in its place; one way to say a total, or with what, replaces the other."""
+    cleared: dict[str, Any] = {}
+    if "bottles" in given or "volumes" in given:
+        cleared |= {"volumes": (), "bottles": (), "numbers": ()}
+    if {"bottles", "stocks", "agents"} & given.keys():
+        cleared |= {"stocks": (), "agents": ()}
+    if "bottles" in given and not given.get("agents") and base.mixes:
+        cleared |= {"stocks": base.stocks, "agents": base.agents}
+    if "enclosures" in given:
+        cleared |= {"every_enclosure": False}
+    if "every_enclosure" in given:
+        cleared |= {"enclosures": ()}
+    if "mixes" in given:
+        cleared |= {"numbers": ()}
+    return replace(
+        base, **{**cleared, **given}, choices=answer.choices, unknown=answer.unknown, faulty=answer.faulty
+    )
+
+
+def _as_stock_strength(given: dict[str, Any]) -> dict[str, Any]:
+    percents = [mix for mix in given["mixes"] if isinstance(mix, Percent)]
+    if not percents:
+        return given
+    rest = {field: value for field, value in given.items() if field != "mixes"}
+    return {**rest, "stock_strength": Amount(percents[0].percent, "%")}
+
+
+def _with_number(before: Reading, number: Fraction) -> Slots:
+    """The doubted number replaced, keeping what kind of amount it was; else the last one said."""
+    slots = before.slots
+    doubted = {doubt.heard for doubt in before.doubts if doubt.kind == "number"}
+    doubted |= {other for doubt in before.doubts if doubt.kind == "number" for other in doubt.others if not doubted}
+    for field in ("mixes", "volumes", "numbers"):
+        values = getattr(slots, field)
+        for place, value in enumerate(values):
+            changed = _put(value, number, doubted)
+            if changed is not None:
+                return replace(slots, **{field: (*values[:place], changed, *values[place + 1 :])}, faulty=())
+    for field in ("mixes", "volumes", "numbers"):
+        values = getattr(slots, field)
+        if values and (changed := _put(values[-1], number, None)) is not None:
+            return replace(slots, **{field: (*values[:-1], changed)}, faulty=())
+    return replace(slots, numbers=(number,), faulty=())
+
+
+def _put(value: Mix | Amount | Fraction, number: Fraction, doubted: set[str] | None) -> Any:
+    """A value with that number for its doubted one (any, when None); None: it holds no such."""
+
+    def fits(part: Fraction) -> bool:
+        return doubted is None or said_number(part) in doubted
+
+    if isinstance(value, SaidRatio) and fits(value.second):
+        return replace(value, second=number)
+    if isinstance(value, SaidRatio) and doubted is not None and fits(value.first):
+        return replace(value, first=number)
+    if isinstance(value, Percent) and fits(value.percent):
+        return Percent(number)
+    if isinstance(value, Ppm) and fits(value.ppm):
+        return Ppm(number)
+    if isinstance(value, Amount) and fits(value.amount):
+        return replace(value, amount=number)
+    if isinstance(value, Fraction) and fits(value):
+        return number
+    return None
+
+
+def said_number(number: Fraction) -> str:
+    """A number in figures: "15", "0.5", "1/3"."""
+    if number.denominator == 1:
+        return str(number.numerator)
+    decimal = float(number)
+    return f"{decimal:g}" if Fraction(f"{decimal:g}") == number else str(number)
+
+
+def _bottle_of_size(parsed: Parsed, slots: Slots, world: World) -> tuple[str, ...]:
+    """ "no, the five hundred": the bottles that hold so much, where "the" stands before the number."""
+    sizes = [*slots.numbers, *(volume.amount for volume in slots.volumes)]
+    if not sizes or not re.search(r"\bthe (?:NUMBER|VOLUME)\b(?! of)", parsed.plain) or slots.bottles:
+        return ()
+    return tuple(bottle.name for bottle in world.household.bottles if bottle.capacity.amount == sizes[0])
+
+
+def _over(plain: str) -> bool | None:
+    if re.search(r"\b(?:over|again|afresh|anew|new|scratch|beginning|restart)\b", plain):
+        return True
+    return False if re.search(r"\b(?:on|continue|carry|keep|resume|finish)\b", plain) else None
+
+
+def _ratio_word(plain: str) -> Any:
+    if re.search(r"\b(?:in all|in total|total|in|parts in all)\b", plain):
+        return "in"
+    return "to" if re.search(r"\b(?:to|plus|parts water|water)\b", plain) else None
+
+
+_PLACES = (
+    ("eye", r"\beyes?\b"),
+    ("mouth", r"\b(?:mouth|swallow\w*|drank|drunk)\b"),
+    ("lungs", r"\b(?:breath\w*|fumes?|cough\w*|lungs?|inhaled|throat|nose)\b"),
+    ("skin", r"\b(?:skin|hands?|arms?|legs?|face|foot|feet|fingers?)\b"),
+)
+
+
+def place_in(plain: str) -> Any:
+    """Where a splash got to, said in a word."""
+    return next((place for place, pattern in _PLACES if re.search(pattern, plain)), None)
+
+
+def starts_with_yes(plain: str) -> str:
+    """A text without its leading "yes"."""
+    return _ANSWER.sub("", plain)

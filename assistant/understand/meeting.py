@@ -1,0 +1,73 @@
+"""Agents that meet: asked about, or said to have met already.
+
+Found by rule beside the matcher, because a claim that a gas pair met must not be taken for a step or for nothing.
+"""
+
+from __future__ import annotations
+
+import re
+
+from assistant.contract import Slots
+from assistant.core.household import Household
+from assistant.understand.parsing import Parsed
+
+_PRODUCT = r"(?:AGENT|STOCK|BOTTLE|soap|detergent|dish soap)"
+_MET = re.compile(
+    rf"\b(?:poured|added|tipped|put|squirted|dumped|chucked|got|splashed|topped(?: up)?|emptied|dropped|added)\b(?: \S+){{0,4}}? {_PRODUCT}(?: \S+){{0,3}}?"
+    rf" (?:in|into|to|on|onto|over|with|on top of|top of|in with) (?:the |my |some |a |top of )*(?:\S+ )?{_PRODUCT}"
+    rf"|\b(?:sprayed|used|applied|misted|wiped)\b(?: \S+)? {_PRODUCT}(?: \S+){{0,4}}? (?:on top of|over|on|onto|after|right after|straight after|with|and) (?:the |some |my )?{_PRODUCT}"
+    rf"|\b(?:mixed|combined|blended)(?: up| together)? (?:the |some |my |in )*{_PRODUCT}(?: \S+){{0,3}}? (?:and|with|in|into|to) (?:the |some |my )*{_PRODUCT}"
+    rf"|\b{_PRODUCT}(?: \S+){{0,3}} (?:got|went|fell|dripped|ran|spilled|splashed|leaked|is|was) (?:in|into|on|onto|over|on top of|mixed with) (?:the |some |my )?{_PRODUCT}"
+    rf"|\bthere (?:was|is) (?:still |some )?{_PRODUCT} (?:in|on) (?:the |my )?{_PRODUCT}"
+)
+_ASKED = re.compile(
+    r"^(?:so |and |um |ok |wait |but |what if |hey )*(?:can|could|may|should|shall|is|are|do|does|will|would|what|how|when|why|which|am)\b|\bif i\b|\bwhat happens\b"
+    r"|\bshould i\b|\bcan i\b|\bok to\b|\bsafe to\b"
+)
+_MEETING = re.compile(
+    r"\b(?:mix|mixes|mixed|mixing|together|combine\w*|combining|after|before|meet|meets|react\w*|on top of|over|follow\w*|blend|between|compatible|touch\w*|add|pour"
+    r"|gas|go with|goes with|alongside|in with|straight after|next to|then)\b"
+)
+_DOSES = re.compile(r"\b(?:MIX|VOLUME)\b|\bhow (?:much|many|long)\b")
+_BETTER = re.compile(r"\b(?:better|best|which|stronger|cheaper|difference|instead|rather|work|works|kill|kills|or)\b")
+
+
+def meets(parsed: Parsed, slots: Slots, household: Household, chance: float) -> bool | None:
+    """True: they are said to have met; False: it is asked whether they may; None: neither.
+
+    chance: the matcher's, of the question `together`.
+    """
+    plain = parsed.plain
+    products = _products(slots, household)
+    asked = _ASKED.search(plain) is not None or plain.endswith("?")
+    if len(products) >= 2 and _MET.search(plain):
+        return not asked
+    if len(products) < 2:
+        return None
+    if _DOSES.search(plain) and not re.search(r"\b(?:mix|use|put) (?:\S+ ){1,3}(?:and|with) |\btogether\b", plain):
+        return None
+    if "ENCLOSURE" in plain and re.search(r"\b(?:start|clean|begin|disinfect)\b", plain) and not _MEETING.search(plain):
+        return None
+    if _BETTER.search(plain) and not _MEETING.search(plain):
+        return None
+    if _MEETING.search(plain) or chance >= 0.3 or _side_by_side(plain):
+        return False
+    return None
+
+
+def _side_by_side(plain: str) -> bool:
+    """Hardly more than two products: "bleach and vinegar?"."""
+    return re.match(rf"^(?:what about |is |are |and )*(?:the )?{_PRODUCT} (?:and|with|plus|then|after|on) (?:the )?{_PRODUCT}(?: \S+){{0,3}}$", plain) is not None
+
+
+def _products(slots: Slots, household: Household) -> set[str]:
+    """The agents that a text names, as agents, stocks or bottles."""
+    agents = set(slots.agents)
+    for name in slots.bottles:
+        bottle = household.bottle(name)
+        stock = household.stock(bottle.stock) if bottle is not None else None
+        agents.add(stock.agent if stock is not None else name)
+    for name in slots.stocks:
+        found = household.stock(name)
+        agents.add(found.agent if found is not None else name)
+    return agents

@@ -1,0 +1,152 @@
+"""One text taken apart: its words, its names and amounts, and its words once these are masked.
+
+The same is done with a question's phrasings, so that both lie side by side when they are matched.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
+from functools import lru_cache
+
+from rapidfuzz import fuzz, process
+
+from assistant.core.quantity import Gallon
+from assistant.understand.amounts import Amounts, amounts_in
+from assistant.understand.names import CONTAINERS, HOMES, TOOLS, Mention, Names
+from assistant.understand.spoken_numbers import NUMBER_WORDS, TENS
+from assistant.understand.words import ARTICLES, FILLERS, SIGNS, Token, tokens_of
+
+SLIP = 82.0
+"""Cut-off of rapidfuzz's ratio for a slip of an ordinary word: "sprayd" 92, "rinced" 83; "dinner" for rinse 55."""
+_SHORTEST = 4
+SLIPPED_END = 85.0
+"""The same for the word that a name ends in: "botle" and "bottel" for bottle 91 and 83, "battle" 83."""
+_ENDS = tuple(sorted(word for word in CONTAINERS | HOMES | TOOLS if len(word) > _SHORTEST))
+
+_SAME: dict[str, str] = {
+    "she": "he",
+    "they": "he",
+    "her": "him",
+    "them": "him",
+    "hers": "his",
+    "their": "his",
+    "{stock}": "{agent}",
+    "{stock_strength}": "{mix}",
+    **dict.fromkeys(("okay", "alright", "k"), "ok"),
+    **dict.fromkeys(("yeah", "yep", "yup", "yea", "ya", "aye"), "yes"),
+    **dict.fromkeys(("nope", "nah", "naw"), "no"),
+    **dict.fromkeys(("mils", "mil", "millilitres", "milliliters"), "ml"),
+    **dict.fromkeys(
+        "animal animals snake snakes gecko geckos lizard lizards tortoise turtle frog dragon python boa skink monitor reptile critter".split(),
+        "{animal}",
+    ),
+}
+_KEPT_SLOTS = frozenset({"bottle", "agent", "enclosure", "animal", "organism", "measure", "stock"})
+
+
+@dataclass(frozen=True)
+class Parsed:
+    """A text taken apart."""
+
+    text: str
+    tokens: tuple[Token, ...]
+    mentions: tuple[Mention, ...]
+    amounts: Amounts
+    plain: str
+    """Small words and signs, names and amounts in capitals: "rinsed ENCLOSURE , one window open"."""
+    words: tuple[str, ...]
+    """For matching: no signs, articles or fillers; names and amounts in braces."""
+
+
+def phrasing_words(phrasing: str) -> tuple[str, ...]:
+    """A phrasing's words as they are matched."""
+    return matched_words([token.text for token in tokens_of(phrasing)])
+
+
+def matched_words(words: Iterable[str]) -> tuple[str, ...]:
+    """Words without what carries nothing, and with what means the same spelled the same."""
+    kept = [_SAME.get(word, word) for word in words if word not in SIGNS and word not in FILLERS]
+    spare = tuple(word for word in kept if word not in ARTICLES and word != "'s")
+    return spare or tuple(kept)
+
+
+class Parser:
+    """Takes texts apart with one household's names."""
+
+    def __init__(self, names: Names, gallon: Gallon, vocabulary: Iterable[str]) -> None:
+        self._names = names
+        self._gallon: Gallon = gallon
+        self._known = frozenset(vocabulary) | names.words | NUMBER_WORDS | TENS.keys() | SIGNS
+        self._repairs = tuple(sorted(word for word in set(vocabulary) if len(word) >= _SHORTEST and word[0] != "{"))
+        self._mend = lru_cache(maxsize=2000)(self._mended)
+
+    def __call__(self, text: str) -> Parsed:
+        """Takes one text apart."""
+        tokens = tuple(self._with_its_end_mended(token) for token in tokens_of(text[:_LONGEST]))
+        mentions = self._names.in_text(tokens)
+        taken = {place for mention in mentions for place in range(mention.start, mention.end)}
+        amounts = amounts_in(tokens, self._gallon, taken)
+        mentions = tuple(mention for mention in mentions if not _inside(mention, amounts))
+        masked = _masked(tokens, mentions, amounts)
+        mended = [self._mend(word) for word in masked]
+        return Parsed(
+            text=" ".join(text.split()),
+            tokens=tokens,
+            mentions=mentions,
+            amounts=amounts,
+            plain=" ".join(word[1:-1].upper() if word[0] == "{" else word for word in mended),
+            words=matched_words(mended),
+        )
+
+    def _with_its_end_mended(self, token: Token) -> Token:
+        """ "botle" and "tnak" are put right before names are looked for, since names end in them."""
+        if len(token.text) < _SHORTEST or token.text in self._known or not token.text.isalpha():
+            return token
+        slip = process.extractOne(token.text, _ENDS, scorer=fuzz.ratio, score_cutoff=SLIPPED_END)
+        return replace(token, text=slip[0]) if slip is not None else token
+
+    def _mended(self, word: str) -> str:
+        """A slip of a known word as that word; anything else as it is."""
+        if len(word) < _SHORTEST or word in self._known or not word.isalpha():
+            return word
+        slip = process.extractOne(word, self._repairs, scorer=fuzz.ratio, score_cutoff=SLIP)
+        return slip[0] if slip is not None else word
+
+
+_LONGEST = 400
+"""Letters of a text that are read; a turn is a sentence or two."""
+
+
+def _inside(mention: Mention, amounts: Amounts) -> bool:
+    return any(found.start < mention.end and mention.start < found.end for found in amounts.found if found.kind != "mix")
+
+
+def _masked(tokens: Sequence[Token], mentions: Sequence[Mention], amounts: Amounts) -> list[str]:
+    """The words with every name and amount as one word in braces."""
+    spans = {mention.start: (mention.end, _kind_of(mention)) for mention in mentions}
+    for found in amounts.found:
+        kind = "number" if found.kind == "length" else found.kind
+        spans[found.start] = (found.end, f"{{{kind}}}")
+    masked: list[str] = []
+    at = 0
+    while at < len(tokens):
+        if at in spans:
+            end, word = spans[at]
+            masked += word.split()
+            at = max(end, at + 1)
+        else:
+            masked.append(tokens[at].text)
+            at += 1
+    return masked
+
+
+def _kind_of(mention: Mention) -> str:
+    """A mention as a masked word; soap is a word of the washing as well, so it stays."""
+    if mention.said in ("soap", "detergent", "dish soap"):
+        return mention.said
+    kinds = [thing.kind for thing in mention.things]
+    for kind in ("bottle", "enclosure", "animal"):
+        if kind in kinds:
+            return f"{{{kind}}}"
+    return f"{{{kinds[0]}}}"

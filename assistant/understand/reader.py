@@ -1,0 +1,264 @@
+"""Text to reading: which question was asked, with which slots, and how sure that is.
+
+The order is one of safety. Harm first; then agents that meet; then what is said to be done, where anything that isn't
+plainly a claim is kept from counting; then answers to what the tool asked; then the nearest question, or none.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from functools import lru_cache
+
+from assistant.contract import Doubt, Heard, Pending, Question, Reading, Slots, World
+from assistant.core.facts import Facts
+from assistant.core.household import Household
+from assistant.understand import follow_up
+from assistant.understand.certainty import best_of, with_doubts
+from assistant.understand.claimed_steps import Claims, bare_done, claims_in, openings_in
+from assistant.understand.cries import cry_in
+from assistant.understand.follow_up import Answering
+from assistant.understand.learned_model import learned
+from assistant.understand.learning import OUTSIDE
+from assistant.understand.matching import Matcher
+from assistant.understand.meeting import meets
+from assistant.understand.names import Names
+from assistant.understand.parsing import Parsed, Parser
+from assistant.understand.slots import Asked, slots_of
+
+ENOUGH = 0.50
+"""Least chance of a question that is taken. On the held-out phrasings and outside lines: see tests/bench/README.md."""
+BY_RULE = 0.97
+"""Confidence of a reading found by rule: harm, agents that meet, plain claims."""
+CLAIM_ENOUGH = 0.06
+"""A text that plainly claims a step needs only this chance of being `done`."""
+OUTSIDE_FOR_SURE = 0.80
+"""A claim in a text that is this surely about something else is none."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Look:
+    """One text as it was looked at."""
+
+    parsed: Parsed
+    claims: Claims
+    chances: Mapping[str, float]
+    world: World
+    spoken: bool
+
+    @property
+    def top(self) -> str:
+        return max(self.chances, key=lambda label: self.chances[label])
+
+    @property
+    def nearest(self) -> tuple[str, ...]:
+        ranked = sorted((label for label in self.chances if label != OUTSIDE), key=lambda label: -self.chances[label])
+        return tuple(ranked[:2])
+
+
+class Reader:
+    """Reads the turns of one household. Built once; knows nothing of the turn before but what the world holds."""
+
+    def __init__(self, household: Household, facts: Facts, questions: Mapping[str, Question]) -> None:
+        self._matcher = Matcher(questions, learned())
+        vocabulary = self._matcher.vocabulary | _RULE_WORDS
+        self._parser = Parser(Names(household, facts, vocabulary), household.habits.gallon or "US", vocabulary)
+        self._parse = lru_cache(maxsize=64)(self._parser)
+        self._questions = questions
+        self._yes = _words_of(questions, "yes")
+        self._no = _words_of(questions, "no")
+
+    def __call__(self, heard: Heard, world: World) -> Reading:
+        """The reading of one turn; for a heard one, of its likeliest alternative, with its doubts."""
+        if not heard.spoken:
+            return self._read(heard.text, world, spoken=False)
+        text, reading = best_of(heard, lambda said: self._read(said, world, spoken=True))
+        return with_doubts(reading, text, heard, self._parse)
+
+    def _read(self, text: str, world: World, spoken: bool) -> Reading:
+        parsed = self._parse(text)
+        claims = claims_in(parsed.plain)
+        look = _Look(parsed, claims, self._matcher.chances(parsed.words), world, spoken)
+        return self._harm(look) or self._meeting(look) or self._in_talk(look) or self._question(look)
+
+    # ------------------------------------------------------------ before anything else
+
+    def _harm(self, look: _Look) -> Reading | None:
+        cry = cry_in(look.parsed.plain)
+        if cry is None or cry.intent not in self._questions:
+            return None
+        slots = self._slots(look, cry.intent)
+        # Nobody with bleach in the eye is asked which bottle, or told that a number is faulty.
+        slots = replace(slots, place=cry.place, victim=cry.victim, steps=(), choices=(), unknown=(), faulty=())
+        return self._reading(look, cry.intent, slots, BY_RULE)
+
+    def _meeting(self, look: _Look) -> Reading | None:
+        if "together" not in self._questions:
+            return None
+        slots = self._slots(look, "together")
+        met = meets(look.parsed, slots, look.world.household, look.chances.get("together", 0.0))
+        if met is None:
+            return None
+        return self._reading(look, "together", replace(slots, met=met, steps=()), BY_RULE)
+
+    # ------------------------------------------------------------ answers to what was asked
+
+    def _in_talk(self, look: _Look) -> Reading | None:
+        plain = look.parsed.plain.strip(" .!?,")
+        if self._says(look, self._no) and look.top in ("no", OUTSIDE, "undo", "status"):
+            return self._reading(look, "no", Slots(), 0.95)
+        if self._says(look, self._yes) and look.top in ("yes", OUTSIDE):
+            return self._reading(look, "yes", Slots(), 0.95)
+        pending = follow_up.pending_of(look.world)
+        if pending is not None:
+            wet = self._wet_answer(look, pending)
+            if wet is not None:
+                return wet
+        short = follow_up.is_short(look.parsed)
+        if not short or look.claims.done or (plain in self._exact):
+            return None
+        return self._joined(look, pending)
+
+    def _joined(self, look: _Look, pending: Pending | None) -> Reading | None:
+        """A short turn joined to the question that it answers, corrects or repeats."""
+        before = pending.reading if pending is not None else look.world.talk.last_reading
+        if before is None or before.intent is None:
+            return None
+        full = look.chances[look.top] >= ENOUGH and look.top not in (OUTSIDE, before.intent, "yes", "no")
+        slots = replace(self._slots(look, before.intent), place=follow_up.place_in(look.parsed.plain))
+        if pending is not None and "step" in pending.missing:
+            slots = replace(slots, steps=look.claims.done or look.claims.mentioned)
+        answering = Answering(look.parsed, slots, look.spoken)
+        if follow_up.corrects(look.parsed) and (pending is not None or before.intent in follow_up.SAFE_TO_CORRECT):
+            corrected = follow_up.corrected(answering, before, look.world)
+            if corrected is not None:
+                return corrected
+        if pending is not None and pending.missing and (not full or follow_up.starts_with_yes(look.parsed.plain) == ""):
+            return follow_up.supplied(answering, pending)
+        if follow_up.asks_for_another(look.parsed) and before.intent in follow_up.SAFE_TO_CORRECT and not full:
+            return follow_up.corrected(answering, before, look.world)
+        if pending is not None and pending.reading.doubts:
+            return follow_up.corrected(answering, before, look.world)
+        return None
+
+    def _wet_answer(self, look: _Look, pending: Pending) -> Reading | None:
+        """ "It dried out" answers "did it stay wet?"; nowhere else is it a step."""
+        yes = pending.on_yes
+        if not isinstance(yes, Reading) or yes.slots.stayed_wet is None or look.claims.stayed_wet is None:
+            return None
+        wet = look.claims.stayed_wet
+        answer = yes if yes.slots.stayed_wet is wet else pending.on_no
+        if not isinstance(answer, Reading):
+            answer = replace(yes, slots=replace(yes.slots, steps=("hold",), stayed_wet=wet))
+        return replace(answer, question=look.parsed.text, confidence=BY_RULE, spoken=look.spoken)
+
+    def _says(self, look: _Look, words: frozenset[str]) -> bool:
+        return 0 < len(look.parsed.words) <= 6 and set(look.parsed.words) <= words and not look.parsed.plain.endswith("?")
+
+    # ------------------------------------------------------------ a question of its own
+
+    def _question(self, look: _Look) -> Reading:
+        intent, confidence = self._claimed(look) or self._nearest(look)
+        if intent is None:
+            return Reading(look.parsed.text, None, Slots(), confidence, look.nearest, (), look.spoken)
+        slots = self._slots(look, intent)
+        reading = self._reading(look, intent, slots, confidence)
+        if intent == "done" and look.claims.polarity == "doubtful":
+            step = slots.steps[0] if slots.steps else "done"
+            reading = replace(reading, doubts=(Doubt("polarity", step),))
+        return reading
+
+    def _claimed(self, look: _Look) -> tuple[str | None, float] | None:
+        """`done` or `status` for what is said of steps; None: nothing is."""
+        claims, chances, plain = look.claims, look.chances, look.parsed.plain
+        openings = openings_in(plain)
+        asked = claims.polarity in ("asked", "not yet")
+        if claims.polarity == "not yet" and claims.mentioned and not claims.done:
+            doing = chances.get("done", 0.0) + chances.get("status", 0.0)
+            if doing >= 0.3 or _HAS_STEP_WORD.search(plain) and look.top in (OUTSIDE, "done", "status", "no", "start") and chances[OUTSIDE] < OUTSIDE_FOR_SURE:
+                return "status", max(doing, 0.8)
+            return None
+        if claims.done and not asked:
+            sure = chances[OUTSIDE] < OUTSIDE_FOR_SURE or len(look.parsed.words) <= 2
+            wins = look.top in ("done", OUTSIDE, "status", "no", "yes", "undo") or chances["done"] >= 0.25
+            if sure and wins and chances["done"] >= CLAIM_ENOUGH and not (claims.stayed_wet is False):
+                return "done", max(chances["done"], 0.9)
+            return None
+        if openings is not None and not asked and look.top in ("done", OUTSIDE) and not plain.endswith("?"):
+            return "done", max(chances["done"], 0.9)
+        if bare_done(plain) and not plain.endswith("?"):
+            return "done", max(chances["done"], 0.9)
+        return None
+
+    def _nearest(self, look: _Look) -> tuple[str | None, float]:
+        """The likeliest question, if it is likely enough; a claim never comes in by likeness alone."""
+        chances = dict(look.chances)
+        if chances.pop("done", 0.0) >= ENOUGH:
+            if look.claims.polarity == "asked" and look.claims.mentioned:
+                return "status", 0.8
+            return None, chances[OUTSIDE]
+        top = max(chances, key=lambda label: chances[label])
+        if top == OUTSIDE or chances[top] < ENOUGH or not _may_be(top, look):
+            return None, chances[top] if top != OUTSIDE else max((v for k, v in chances.items() if k != OUTSIDE), default=0.0)
+        return top, chances[top]
+
+    # ------------------------------------------------------------ making the reading
+
+    def _slots(self, look: _Look, intent: str | None) -> Slots:
+        return slots_of(look.parsed, Asked(intent, look.claims, look.world))
+
+    def _reading(self, look: _Look, intent: str, slots: Slots, confidence: float) -> Reading:
+        return Reading(look.parsed.text, intent, slots, min(confidence, 0.99), look.nearest, (), look.spoken)
+
+    @property
+    def _exact(self) -> frozenset[str]:
+        """Texts that are a question of their own however short."""
+        return _EXACT
+
+
+_EXACT = frozenset({"next", "help", "undo", "repeat", "status", "again", "pardon", "what now", "now what"})
+
+_HAS_STEP_WORD = re.compile(
+    r"\b(?:rins\w+|wash\w*|spray\w*|dry|dried|drying|wet|damp|wip\w+|air\w*|clear\w*|appl\w+|scrub\w*|mist\w*)\b"
+)
+_HURT = frozenset(
+    "ow ouch eye eyes skin mouth throat face hand hands swallowed swallow drank breathe breathing burn burns burning stings sting stinging splash"
+    " splashed fumes dizzy sick cough coughing choking poisoned inhaled".split()
+)
+
+
+def _may_be(intent: str, look: _Look) -> bool:
+    """A likeness that lacks what the question can't be without is none."""
+    words = set(look.parsed.words)
+    if intent in ("yes", "no"):
+        return False  # said in words that are not its own
+    if intent == "splash":
+        return bool(words & _HURT)
+    if intent == "wound":
+        return bool(words & {"{animal}", "him", "his", "it", "wound", "burn", "cut"})
+    if intent == "start":
+        return bool(words & {"{enclosure}", "{animal}", "start", "begin", "clean", "round", "starting", "begin"})
+    if intent == "dose":
+        return bool(words & {"{agent}", "{bottle}", "{mix}", "{volume}", "{number}", "concentrate", "dose", "mix", "dilute", "put"})
+    return True
+
+
+def _words_of(questions: Mapping[str, Question], name: str) -> frozenset[str]:
+    from assistant.understand.parsing import phrasing_words
+
+    return frozenset(w for text in (questions[name].phrasings if name in questions else ()) for w in phrasing_words(text))
+
+
+_RULE_WORDS = frozenset(
+    "swallowed swallow drank drunk licked splashed splash spilled spilt squirted inhaled breathe breathing coughing choking dizzy fumes sting stings"
+    " stinging burning burns burnt eye eyes mouth skin hand hands face throat accident accidentally wound burn abscess blister infection soak bathe"
+    " rinsed washed sprayed wiped dried aired cleared moved returned emptied scrubbed applied holding hosed misted haven't rinsing washing spraying"
+    " drying airing nearly almost about going finished poured added mixed together tipped bottle bottles spray tub tank percent window windows opened"
+    " there their then than them with what when where which while your have been being from into over under after before because could would should"
+    " water room table floor kitchen house time minutes hours today tomorrow morning evening really very just only even more most much many some food"
+    " feeding heat lamp light lights temperature humidity glass wood metal plastic cork paper towel gloves mask door week month year good best better"
+    " still again never always maybe sure think know want need like make made take took give gave look looks feel feels safe clean dirty fresh empty"
+    " full small large little long short high warm cold wet damp hold keep kept leave left right wrong first last next other another every each both"
+    " sprained springs praying raising rising dryer drier washer prayed strayed printed pointed wrinkled pinched raised washes watched wished waited".split()
+)
