@@ -116,6 +116,8 @@ class Amounts:
 
     found: tuple[Found, ...]
     faulty: tuple[Faulty, ...]
+    faulty_spans: tuple[tuple[int, int], ...] = ()
+    """Tokens of each that is faulty, from and up to."""
 
 
 def amounts_in(tokens: Sequence[Token], gallon: Gallon, taken: Iterable[int] = ()) -> Amounts:
@@ -138,12 +140,13 @@ class _Search:
         self._taken = taken
         self._found: list[Found] = []
         self._faulty: list[Faulty] = []
+        self._faulty_spans: list[tuple[int, int]] = []
 
     def run(self) -> Amounts:
         at = 0
         while at < len(self._tokens):
             at = at + 1 if at in self._taken else self._next(at)
-        return Amounts(tuple(self._found), tuple(self._faulty))
+        return Amounts(tuple(self._found), tuple(self._faulty), tuple(self._faulty_spans))
 
     def _next(self, at: int) -> int:
         """Takes whatever amount begins at that token; gives where to go on."""
@@ -343,6 +346,7 @@ class _Search:
             (" " if place and not token.glued else "") + token.raw for place, token in self._span(start, end)
         )
         self._faulty.append(Faulty(said.strip(), why))
+        self._faulty_spans.append((start, end))
         return end
 
     def _span(self, start: int, end: int) -> list[tuple[int, Token]]:

@@ -70,7 +70,7 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("apply", rf"\b{_DONE} (?:with )?(?:the )?(?:spraying|applying)|\b(?:spraying|spray)(?: is| 's)? {_DONE}"),
     (
         "apply",
-        r"\{(?:agent|stock|bottle)\}(?: is| 's| has)?(?: gone| all| now)* (?:on|down|on there|on it|applied)(?: now| everywhere| the \w+)*$",
+        r"\{(?:agent|stock|bottle)\}(?: is| 's| has)?(?: gone| all| now)* (?:on|down|on there|on it|applied)(?: now| everywhere| the \w+| ENCLOSURE| the ENCLOSURE)*$",
     ),
     (
         "apply",
@@ -245,6 +245,11 @@ def claims_in(text: str) -> Claims:
     if asks == "all" and done:
         against, done, worst = done + against, [], "asked"
     return Claims(tuple(done), worst, tuple(against), stayed)
+
+
+def dried_early(text: str) -> bool:
+    """It is said that it dried too soon, which is neither the step of drying nor a thing not done yet."""
+    return re.search(r"\bdr(?:y|ied) (?:out|up|early|too|before|already|again)|\b(?:drying|dries) (?:too|so) |\bwent dry", text) is not None
 
 
 def _stayed_wet(text: str) -> bool | None:

@@ -21,6 +21,8 @@ SPREAD = 10.0
 """Points of rapidfuzz's ratio that make a chance e times larger; 10 was better than 5."""
 FLOOR = 30.0
 """Likeness of a question none of whose phrasings is among the nearest."""
+EXACT = 40.0
+"""Points more for a text that is a phrasing word for word."""
 NEAREST = 12
 SHARPNESS = 1.0
 
@@ -63,5 +65,5 @@ class Matcher:
         best: dict[str, float] = {}
         for _, score, place in process.extract(text, self._texts, scorer=fuzz.ratio, limit=NEAREST):
             label = self._labels[place]
-            best[label] = max(best.get(label, FLOOR), score)
+            best[label] = max(best.get(label, FLOOR), score + EXACT * (score == 100))
         return best

@@ -501,6 +501,11 @@ seriously
 what do you think
 what would you do
 any news
+it is all clear now
+all clear here
+can they go back to school
+can he go back to work
+can we go back inside
 {agent}
 {stock}
 {bottle}

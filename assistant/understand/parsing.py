@@ -15,10 +15,10 @@ from assistant.core.quantity import Gallon
 from assistant.understand.amounts import Amounts, amounts_in
 from assistant.understand.names import CONTAINERS, HOMES, TOOLS, Mention, Names
 from assistant.understand.spoken_numbers import NUMBER_WORDS, TENS
-from assistant.understand.words import ARTICLES, FILLERS, SIGNS, Token, tokens_of
+from assistant.understand.words import ARTICLES, FILLERS, OPENERS, SIGNS, Token, tokens_of
 
-SLIP = 82.0
-"""Cut-off of rapidfuzz's ratio for a slip of an ordinary word: "sprayd" 92, "rinced" 83; "dinner" for rinse 55."""
+SLIP = 80.0
+"""Cut-off of rapidfuzz's ratio for a slip of an ordinary word: "sprayd" 92, "rinced" 83, "strat" 80; "dinner" for rinse 55."""
 _SHORTEST = 4
 SLIPPED_END = 85.0
 """The same for the word that a name ends in: "botle" and "bottel" for bottle 91 and 83, "battle" 83."""
@@ -67,8 +67,10 @@ def phrasing_words(phrasing: str) -> tuple[str, ...]:
 def matched_words(words: Iterable[str]) -> tuple[str, ...]:
     """Words without what carries nothing, and with what means the same spelled the same."""
     kept = [_SAME.get(word, word) for word in words if word not in SIGNS and word not in FILLERS]
-    spare = tuple(word for word in kept if word not in ARTICLES and word != "'s")
-    return spare or tuple(kept)
+    spare = [word for word in kept if word not in ARTICLES and word != "'s"] or kept
+    while len(spare) > 1 and spare[0] in OPENERS:
+        del spare[0]
+    return tuple(spare)
 
 
 class Parser:
@@ -77,8 +79,10 @@ class Parser:
     def __init__(self, names: Names, gallon: Gallon, vocabulary: Iterable[str]) -> None:
         self._names = names
         self._gallon: Gallon = gallon
-        self._known = frozenset(vocabulary) | names.words | NUMBER_WORDS | TENS.keys() | SIGNS
-        self._repairs = tuple(sorted(word for word in set(vocabulary) if len(word) >= _SHORTEST and word[0] != "{"))
+        self._known = frozenset(vocabulary) | ARTICLES | FILLERS | OPENERS | _SAME.keys() | names.words | NUMBER_WORDS | TENS.keys() | SIGNS
+        self._repairs: dict[str, list[str]] = {}
+        for word in sorted(word for word in set(vocabulary) if len(word) >= _SHORTEST):
+            self._repairs.setdefault(word[0], []).append(word)
         self._mend = lru_cache(maxsize=2000)(self._mended)
 
     def __call__(self, text: str) -> Parsed:
@@ -110,7 +114,9 @@ class Parser:
         """A slip of a known word as that word; anything else as it is."""
         if len(word) < _SHORTEST or word in self._known or not word.isalpha():
             return word
-        slip = process.extractOne(word, self._repairs, scorer=fuzz.ratio, score_cutoff=SLIP)
+        # Thumbs and ears mostly get the first letter right; "popped" is no "topped".
+        alike = self._repairs.get(word[0], ())
+        slip = process.extractOne(word, alike, scorer=fuzz.ratio, score_cutoff=SLIP)
         return slip[0] if slip is not None else word
 
 
@@ -128,6 +134,8 @@ def _masked(tokens: Sequence[Token], mentions: Sequence[Mention], amounts: Amoun
     for found in amounts.found:
         kind = "number" if found.kind == "length" else found.kind
         spans[found.start] = (found.end, f"{{{kind}}}")
+    for start, end in amounts.faulty_spans:
+        spans[start] = (end, "{volume}")
     masked: list[str] = []
     at = 0
     while at < len(tokens):

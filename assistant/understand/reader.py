@@ -16,7 +16,7 @@ from assistant.core.facts import Facts
 from assistant.core.household import Household
 from assistant.understand import follow_up
 from assistant.understand.certainty import best_of, with_doubts
-from assistant.understand.claimed_steps import Claims, bare_done, claims_in, openings_in
+from assistant.understand.claimed_steps import Claims, bare_done, claims_in, dried_early, openings_in
 from assistant.understand.cries import cry_in
 from assistant.understand.follow_up import Answering
 from assistant.understand.learned_model import learned
@@ -31,7 +31,7 @@ ENOUGH = 0.50
 """Least chance of a question that is taken. On the held-out phrasings and outside lines: see tests/bench/README.md."""
 BY_RULE = 0.97
 """Confidence of a reading found by rule: harm, agents that meet, plain claims."""
-CLAIM_ENOUGH = 0.06
+CLAIM_ENOUGH = 0.02
 """A text that plainly claims a step needs only this chance of being `done`."""
 OUTSIDE_FOR_SURE = 0.80
 """A claim in a text that is this surely about something else is none."""
@@ -154,7 +154,9 @@ class Reader:
         return replace(answer, question=look.parsed.text, confidence=BY_RULE, spoken=look.spoken)
 
     def _says(self, look: _Look, words: frozenset[str]) -> bool:
-        return 0 < len(look.parsed.words) <= 6 and set(look.parsed.words) <= words and not look.parsed.plain.endswith("?")
+        said, plain = look.parsed.words, look.parsed.plain
+        asks = plain.endswith("?") or plain.split(" ", 1)[0] in ("is", "was", "did", "do", "are", "they")
+        return 0 < len(said) <= 6 and set(said) <= words and not asks
 
     # ------------------------------------------------------------ a question of its own
 
@@ -172,31 +174,39 @@ class Reader:
     def _claimed(self, look: _Look) -> tuple[str | None, float] | None:
         """`done` or `status` for what is said of steps; None: nothing is."""
         claims, chances, plain = look.claims, look.chances, look.parsed.plain
-        openings = openings_in(plain)
-        asked = claims.polarity in ("asked", "not yet")
-        if claims.polarity == "not yet" and claims.mentioned and not claims.done:
-            doing = chances.get("done", 0.0) + chances.get("status", 0.0)
-            if doing >= 0.3 or _HAS_STEP_WORD.search(plain) and look.top in (OUTSIDE, "done", "status", "no", "start") and chances[OUTSIDE] < OUTSIDE_FOR_SURE:
-                return "status", max(doing, 0.8)
+        if claims.stayed_wet is False or dried_early(plain):
             return None
-        if claims.done and not asked:
+        if claims.polarity in ("asked", "not yet") and not claims.done:
+            return self._of_steps(look) if claims.mentioned else None
+        if claims.done:
             sure = chances[OUTSIDE] < OUTSIDE_FOR_SURE or len(look.parsed.words) <= 2
-            wins = look.top in ("done", OUTSIDE, "status", "no", "yes", "undo") or chances["done"] >= 0.25
-            if sure and wins and chances["done"] >= CLAIM_ENOUGH and not (claims.stayed_wet is False):
-                return "done", max(chances["done"], 0.9)
-            return None
-        if openings is not None and not asked and look.top in ("done", OUTSIDE) and not plain.endswith("?"):
+            wins = look.top not in _BEATS_A_CLAIM or chances["done"] >= 0.25
+            return ("done", max(chances["done"], 0.9)) if sure and wins and chances["done"] >= CLAIM_ENOUGH else None
+        opened = openings_in(plain) is not None and look.top in ("done", OUTSIDE)
+        if (opened or bare_done(plain)) and not plain.endswith("?"):
             return "done", max(chances["done"], 0.9)
-        if bare_done(plain) and not plain.endswith("?"):
-            return "done", max(chances["done"], 0.9)
+        return None
+
+    def _of_steps(self, look: _Look) -> tuple[str | None, float] | None:
+        """`status`, or whether the animal may go back, for steps that are asked about or not done yet; None: neither."""
+        chances, claims = look.chances, look.claims
+        about = chances["done"] + chances["status"]
+        if chances[OUTSIDE] >= OUTSIDE_FOR_SURE or not _HAS_STEP_WORD.search(look.parsed.plain):
+            return ("status", about) if about >= ENOUGH else None
+        if claims.polarity == "not yet":
+            fits = look.top in ("done", "status", "no", "start", "time_left", "next", "rinsed_out", OUTSIDE)
+            return ("status", max(about, 0.8)) if fits else None
+        if claims.mentioned == ("return",):
+            return ("return_check", max(chances["return_check"], 0.8)) if chances["return_check"] >= 0.2 else None
+        looks_back = _LOOKS_BACK.search(look.parsed.plain) is not None and not re.search(r"\btime\b", look.parsed.plain)
+        if looks_back and (look.top in ("done", "status", OUTSIDE) or about >= 0.2):
+            return "status", max(about, 0.8)
         return None
 
     def _nearest(self, look: _Look) -> tuple[str | None, float]:
         """The likeliest question, if it is likely enough; a claim never comes in by likeness alone."""
         chances = dict(look.chances)
         if chances.pop("done", 0.0) >= ENOUGH:
-            if look.claims.polarity == "asked" and look.claims.mentioned:
-                return "status", 0.8
             return None, chances[OUTSIDE]
         top = max(chances, key=lambda label: chances[label])
         if top == OUTSIDE or chances[top] < ENOUGH or not _may_be(top, look):
@@ -219,8 +229,14 @@ class Reader:
 
 _EXACT = frozenset({"next", "help", "undo", "repeat", "status", "again", "pardon", "what now", "now what"})
 
+_BEATS_A_CLAIM = frozenset({"rinsed_out", "start", "dose", "hold_time", "help", "repeat", "undo"})
+"""Questions that aren't a claim of a step though they hold the words of one."""
+_LOOKS_BACK = re.compile(
+    r"^(?:so |and |but |wait |ok |um )*(?:did|have|has|had|is|are|was|were)\b|\b(?:not i|not it|right|yes|yeah) \?$|^(?:\S+ ){0,3}\S+ \?$"
+    r"|\b(?:remember|sure|know|see|check|tell me|forget|forgot) (?:if|whether)\b"
+)
 _HAS_STEP_WORD = re.compile(
-    r"\b(?:rins\w+|wash\w*|spray\w*|dry|dried|drying|wet|damp|wip\w+|air\w*|clear\w*|appl\w+|scrub\w*|mist\w*)\b"
+    r"\b(?:rins\w+|wash\w*|spray\w*|dry|dried|drying|wet|damp|wip\w+|air\w*|clear\w*|appl\w+|scrub\w*|mist\w*|back|hos\w+)\b"
 )
 _HURT = frozenset(
     "ow ouch eye eyes skin mouth throat face hand hands swallowed swallow drank breathe breathing burn burns burning stings sting stinging splash"
@@ -260,5 +276,7 @@ _RULE_WORDS = frozenset(
     " feeding heat lamp light lights temperature humidity glass wood metal plastic cork paper towel gloves mask door week month year good best better"
     " still again never always maybe sure think know want need like make made take took give gave look looks feel feels safe clean dirty fresh empty"
     " full small large little long short high warm cold wet damp hold keep kept leave left right wrong first last next other another every each both"
+    " quart quarts pint pints gallon gallons litre litres liter liters millilitre millilitres cup cups ounce ounces fluid teaspoon teaspoons tablespoon"
+    " tablespoons second seconds hour day days degrees celsius parts million"
     " sprained springs praying raising rising dryer drier washer prayed strayed printed pointed wrinkled pinched raised washes watched wished waited".split()
 )

@@ -39,7 +39,7 @@ _EVERY = re.compile(
     r"(?=.*\b(?:are|tubs|tanks|boxes)\b)|\beverything is (?:sprayed|rinsed|washed)\b"
 )
 _COLD = re.compile(r"\b(?:heat\w*|heat (?:mat|lamp)|lamps?|mats?|bulbs?)\b.*\b(?:off|cold|cool|unplugged)\b|\b(?:off|unplugged) and cold\b")
-_OVER = re.compile(r"\bstart (?:it |this |that |ENCLOSURE )?(?:over|again|afresh|anew)\b|\bfrom (?:scratch|the beginning|the start|the top)\b|\bbegin again\b|\brestart\b")
+_OVER = re.compile(r"\bstart (?:it |this |that |him |her |(?:the |my )?(?:ENCLOSURE|ANIMAL) )?(?:over|again|afresh|anew)\b|\bfrom (?:scratch|the beginning|the start|the top)\b|\bbegin again\b|\brestart\b")
 _ON = re.compile(r"\b(?:go on|carry on|continue|keep going|resume|pick up|go on with it)\b")
 
 _STOCK_BEFORE = re.compile(r"(?:\bfrom|\busing|\bmy|\bwith|\bout of|\bhave|\bgot|\bof (?:the|my)|\bis|\bhow much|\bmany \w+ of|\bstock|\bconcentrate)(?: a| the| my| some| only)*$")

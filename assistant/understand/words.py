@@ -84,6 +84,7 @@ _LOST_APOSTROPHE = {
     "thats": "that is",
     "theres": "there is",
     "lets": "let us",
+    "let's": "let us",
     "gonna": "going to",
     "gotta": "got to",
     "wanna": "want to",
@@ -143,6 +144,9 @@ FILLERS = frozenset(
     {"um", "uh", "er", "erm", "hmm", "mm", "ah", "please", "thanks", "hey", "like", "actually", "basically"}
 )
 """Words that carry nothing; left out before a question is matched."""
+
+OPENERS = frozenset({"ok", "right", "so", "well", "now", "and", "oh", "then"})
+"""Words that only open a sentence; alone they may be a "yes"."""
 
 ARTICLES = frozenset({"the", "a", "an", "my", "our", "this", "that", "these", "those", "some"})
 """Words before a name that don't belong to it."""
