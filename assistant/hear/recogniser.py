@@ -45,7 +45,7 @@ class Recogniser(Protocol):
         ...
 
 
-@dataclass(frozen=True)
+@dataclass(eq=False)
 class CannotListen(Exception):
     """No recogniser can be had. One line: what is wrong, where, and what to do."""
 

@@ -9,10 +9,12 @@ from __future__ import annotations
 
 import random
 import re
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
+from itertools import cycle, islice
 
 from assistant.contract import Question
+from assistant.core.facts import Agent, Organism
 from assistant.core.household import Household
 from assistant.hear.general_english import SENTENCES
 from assistant.hear.spoken_form import ONES, TENS, number_words, words_of
@@ -34,12 +36,12 @@ class Sayable:
 class Share:
     """How the sample is made up; the figures were chosen by tests/bench/recognition.py on one half of its clips."""
 
-    a_phrasing: int = 40
-    """Sentences for each phrasing that has a slot."""
-    plain: int = 12
-    """Times that a phrasing without slots counts."""
-    follow_up: int = 120
-    """Sentences for each way of answering a question of the tool's."""
+    a_question: int = 600
+    """Sentences for each question, however many phrasings it has."""
+    with_slot: int = 3
+    """How much oftener a phrasing with a slot is taken than one without: it stands for many sentences."""
+    follow_ups: int = 1800
+    """Sentences that answer a question of the tool's."""
     chatter: float = 0.15
     """Ordinary talk, as a share of all sentences."""
     seed: int = 1
@@ -55,6 +57,23 @@ FOLLOW_UPS: tuple[str, ...] = (
 _BEFORE = ("okay", "right", "so", "um", "and", "hey", "now", "please", "can you tell me", "excuse me", "alright")
 _AFTER = ("please", "now", "then", "again", "today", "thanks")
 _SLOT = re.compile(r"\{(\w+)\}")
+_WITH_ARTICLE = ("bottle", "enclosure", "animal", "measure", "stock")
+_APART = re.compile(r"\s+'s\b")
+_TWICE = re.compile(r"\b(?:the|my|a) the ")
+_SHORTENED = tuple(
+    (re.compile(full), short)
+    for full, short in (
+        (r"\b(i) am\b", r"\1'm"),
+        (r"\b(i|you|we|they) have\b", r"\1've"),
+        (r"\b(i|you|he|she|it|we|they) will\b", r"\1'll"),
+        (r"\b(he|she|it|that|what|where|there|who|how) is\b", r"\1's"),
+        (r"\b(you|we|they) are\b", r"\1're"),
+        (r"\b(do|does|did|is|are|was|has|have|had|would|could|should) not\b", r"\1n't"),
+        (r"\bcannot\b", "can't"),
+        (r"\blet us\b", "let's"),
+    )
+)
+"""Phrasings are written out; people say them short."""
 
 STEPS: tuple[str, ...] = (
     *("moved out", "cleared", "cleaned out", "washed", "scrubbed", "soap rinsed off", "sprayed", "applied", "soaked"),
@@ -65,11 +84,14 @@ STEPS: tuple[str, ...] = (
 
 
 def sayable(
-    questions: Iterable[Question], household: Household, agents: Iterable[str] = (), organisms: Iterable[str] = ()
+    questions: Iterable[Question],
+    household: Household,
+    agents: Iterable[Agent] = (),
+    organisms: Iterable[Organism] = (),
 ) -> Sayable:
     """Gather what may be said.
 
-    agents, organisms: every name and other name that the facts know them by.
+    agents, organisms: all that the facts know; agents that stand on the keeper's shelf are named more often.
     """
     named = {
         "bottle": [(bottle.name, *bottle.also, *_by_colour(bottle.colour)) for bottle in household.bottles],
@@ -77,14 +99,24 @@ def sayable(
         "measure": [(measure.name, *measure.also) for measure in household.measures],
         "enclosure": [(home.name, *home.also, *_by_animal(home.animal)) for home in household.enclosures],
         "animal": [_by_animal(home.animal) for home in household.enclosures],
-        "agent": [tuple(agents)],
-        "organism": [tuple(organisms)],
+        "organism": [(organism.name, *organism.also) for organism in organisms],
         "step": [STEPS],
     }
+    shelf = {stock.agent for stock in household.stocks}
     return Sayable(
         phrasings={question.name: (*question.phrasings, question.example) for question in questions},
-        names={slot: tuple(sorted({name for names in groups for name in names})) for slot, groups in named.items()},
+        names={
+            **{slot: tuple(sorted({name for names in groups for name in names})) for slot, groups in named.items()},
+            "agent": _agents(list(agents), shelf),
+        },
     )
+
+
+def _agents(agents: list[Agent], shelf: set[str]) -> tuple[str, ...]:
+    """Every agent's names; those on the shelf make up half, and an everyday name counts three times."""
+    every = [name for agent in agents for name in (agent.name, *agent.also)]
+    own = [name for agent in agents if agent.id in shelf for name in (*(agent.name,) * 3, *agent.also)]
+    return tuple(every) + tuple(own) * (len(every) // len(own) if own else 0)
 
 
 def _by_colour(colour: str) -> tuple[str, ...]:
@@ -102,15 +134,19 @@ def sentences(said: Sayable, share: Share | None = None) -> list[Words]:
     fill = _Fill(said.names, chance)
     sample: list[Words] = []
     for name in sorted(said.phrasings):
-        for phrasing in said.phrasings[name]:
-            times = share.a_phrasing if _SLOT.search(phrasing) else share.plain
-            sample += [_dressed(fill(phrasing), chance) for _ in range(times)]
-    for phrasing in FOLLOW_UPS:
-        sample += [words for _ in range(share.follow_up) if (words := fill(phrasing))]
+        weighed = [(phrasing, share.with_slot if "{" in phrasing else 1) for phrasing in said.phrasings[name]]
+        sample += [_dressed(fill(phrasing), chance) for phrasing in _spread(weighed, share.a_question)]
+    sample += [fill(phrasing) for phrasing in _spread([(phrasing, 1) for phrasing in FOLLOW_UPS], share.follow_ups)]
     talk = [words_of(sentence) for sentence in SENTENCES]
     wanted = round(len(sample) * share.chatter / (1 - share.chatter))
     sample += [talk[n % len(talk)] for n in range(max(wanted, len(talk)))]
     return [words for words in sample if words]
+
+
+def _spread(weighed: list[tuple[str, int]], wanted: int) -> Iterator[str]:
+    """Each phrasing by its weight, over and over until so many are had, each at least once."""
+    once = [phrasing for phrasing, weight in weighed for _ in range(weight)]
+    return islice(cycle(once), max(wanted, len(once)))
 
 
 def _dressed(words: Words, chance: random.Random) -> Words:
@@ -138,15 +174,21 @@ class _Fill:
         }
 
     def __call__(self, phrasing: str) -> Words:
-        filled = phrasing
+        filled = _APART.sub("'s", phrasing)
         for slot in _SLOT.findall(phrasing):
             if slot in self._counted:
                 words = self._counted[slot](self._chance)
             elif self._names.get(slot):
                 words = self._chance.choice(self._names[slot])
+                if slot in _WITH_ARTICLE and self._chance.random() < 0.5:
+                    words = f"the {words}"
             else:
                 return ()
-            filled = filled.replace(f"{{{slot}}}", f" {words} ", 1)
+            filled = filled.replace(f"{{{slot}}}", words, 1)
+        filled = _TWICE.sub("the ", filled)
+        for full, short in _SHORTENED:
+            if self._chance.random() < 0.6:
+                filled = full.sub(short, filled)
         return words_of(filled)
 
 
@@ -168,7 +210,7 @@ def number(chance: random.Random) -> str:
     hundreds = chance.randint(1, 9)
     if kind < 0.93:
         return f"{ONES[hundreds]} hundred"
-    rest = number_words(chance.choice((50, 20, 25, 75, 28, chance.randint(10, 99))))
+    rest = number_words(chance.randint(10, 99))
     return chance.choice((f"{ONES[hundreds]} hundred {rest}", f"{ONES[hundreds]} hundred and {rest}"))
 
 
@@ -213,10 +255,13 @@ def volume(chance: random.Random) -> str:
 
 
 def _bottle_size(chance: random.Random) -> str:
-    if chance.random() < 0.5:
-        return number(chance)
+    kind = chance.random()
     hundreds = ONES[chance.randint(1, 9)]
-    return chance.choice((f"{hundreds} fifty", f"{hundreds} hundred", f"{hundreds} hundred and fifty"))
+    if kind < 0.6:
+        return number(chance)
+    if kind < 0.85:
+        return f"{hundreds} hundred"
+    return chance.choice((f"{hundreds} fifty", f"{hundreds} hundred and fifty"))
 
 
 def strength(chance: random.Random) -> str:

@@ -24,7 +24,7 @@ _MEND = "give a 16-bit PCM WAV, mono or stereo"
 _NAMES = {0x0001: "PCM", 0x0003: "floating-point", 0x0006: "A-law", 0x0007: "mu-law", 0x0011: "ADPCM", 0x0055: "MP3"}
 
 
-@dataclass(frozen=True)
+@dataclass(eq=False)
 class BadRecording(Exception):
     """A recording that can't be used. One line: where, what is wrong, what to do."""
 
@@ -69,11 +69,11 @@ def read_bytes(content: bytes, where: str) -> bytes:
     if coded not in (0x0001, 0xFFFE):
         raise BadRecording(where, f"its sound is coded as {_NAMES.get(coded, f'format {coded}')}, not as 16-bit PCM")
     try:
-        with wave.open(io.BytesIO(_with_true_sizes(content))) as opened:
+        with wave.open(io.BytesIO(_with_true_sizes(_plain(content)))) as opened:
             channels, width, rate, frames = opened.getparams()[:4]
             _check(where, channels, width, rate)
             raw = opened.readframes(min(frames, LONGEST_S * rate + 1))
-    except (wave.Error, EOFError, ValueError) as fault:
+    except (wave.Error, EOFError, ValueError, RuntimeError) as fault:
         raise BadRecording(where, f"it isn't a whole WAV file ({fault or 'it breaks off in its header'})") from None
     whole = len(raw) // (channels * 2)
     if whole < frames and whole <= LONGEST_S * rate:
@@ -110,6 +110,12 @@ def _coding(content: bytes, where: str) -> int:
         # The extensible form names the true coding further on.
         return int.from_bytes(content[at + 32 : at + 34], "little")
     return coded
+
+
+def _plain(content: bytes) -> bytes:
+    """The same with the extensible form's code written as plain PCM; Python's reader knows no other before 3.12."""
+    at = content.find(b"fmt ", 12)
+    return content[: at + 8] + (1).to_bytes(2, "little") + content[at + 10 :]
 
 
 _UNKNOWN_SIZES = (0x7FFFFFFF, 0xFFFFFFFF)

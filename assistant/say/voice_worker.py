@@ -80,22 +80,24 @@ def _load_speech_library() -> None:
 
 
 def _speak(engine: Any, request: dict[str, Any]) -> None:
+    faults: list[Exception] = []
+    # The library keeps its drivers' errors to itself unless asked.
+    told = engine.connect("error", lambda name, exception: faults.append(exception))
     if request["voice"]:
         engine.setProperty("voice", request["voice"])
     engine.setProperty("rate", request["words_a_minute"])
     engine.setProperty("volume", request["volume"])
-    wanted = Path(request["path"])
-    spoken = wanted.with_suffix(".aiff") if sys.platform == "darwin" else wanted
-    faults: list[Exception] = []
-    told = engine.connect("error", lambda name, exception: faults.append(exception))
-    engine.save_to_file(request["text"], str(spoken))
-    engine.runAndWait()
+    if not faults:
+        wanted = Path(request["path"])
+        spoken = wanted.with_suffix(".aiff") if sys.platform == "darwin" else wanted
+        engine.save_to_file(request["text"], str(spoken))
+        engine.runAndWait()
+        if spoken != wanted:
+            subprocess.run(["afconvert", "-f", "WAVE", "-d", "LEI16", str(spoken), str(wanted)], check=True)
+            spoken.unlink()
     engine.disconnect(told)
     if faults:
         raise faults[0]
-    if spoken != wanted:
-        subprocess.run(["afconvert", "-f", "WAVE", "-d", "LEI16", str(spoken), str(wanted)], check=True)
-        spoken.unlink()
 
 
 if __name__ == "__main__":
