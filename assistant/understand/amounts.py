@@ -17,6 +17,7 @@ from assistant.contract import Faulty
 from assistant.core.amounts import Amount, Mix, Neat, Percent, Ppm, RatioWord, SaidRatio
 from assistant.core.quantity import TOO_MUCH, BadQuantity, Gallon, read_unit
 from assistant.understand.spoken_numbers import NUMBER_WORDS, Number, number_at
+from assistant.understand.unit_words import EQUAL, LONG_UNITS, LONGEST_UNIT, NEAT, NO_UNIT, SAID, SLIPPED_UNIT
 from assistant.understand.words import Token
 
 Kind: TypeAlias = Literal["volume", "duration", "temperature", "mix", "number", "length"]
@@ -24,78 +25,6 @@ Kind: TypeAlias = Literal["volume", "duration", "temperature", "mix", "number", 
 _DURATIONS = frozenset({"s", "min", "h", "d", "week"})
 _TEMPERATURES = frozenset({"degC", "degF"})
 _LENGTHS = frozenset({"mm", "cm", "m", "in", "ft"})
-
-# Ways to say a unit that no file would hold. "ounces" of what is poured are fluid ounces.
-_SAID: dict[str, str] = {
-    "mls": "ml",
-    "mill": "ml",
-    "mills": "ml",
-    "m l": "ml",
-    "ccs": "ml",
-    "c c": "ml",
-    "ltr": "l",
-    "ltrs": "l",
-    "lt": "l",
-    "oz": "fl oz",
-    "ozs": "fl oz",
-    "ounce": "fl oz",
-    "ounces": "fl oz",
-    "fluid oz": "fl oz",
-    "fluid ounzes": "fl oz",
-    "fl ozs": "fl oz",
-    "fl ounces": "fl oz",
-    "us oz": "us fl oz",
-    "us ounces": "us fl oz",
-    "us ounce": "us fl oz",
-    "american gallon": "us gallon",
-    "american gallons": "us gallons",
-    "american pint": "us pint",
-    "american pints": "us pints",
-    "american quart": "us quart",
-    "american quarts": "us quarts",
-    "imperial ounces": "imperial fluid ounces",
-    "imperial ounce": "imperial fluid ounce",
-    "british gallon": "imperial gallon",
-    "british gallons": "imperial gallons",
-    "british pint": "imperial pint",
-    "british pints": "imperial pints",
-    "uk gallon": "imperial gallon",
-    "uk gallons": "imperial gallons",
-    "uk pint": "imperial pint",
-    "uk pints": "imperial pints",
-    "uk fl oz": "imperial fl oz",
-    "gals": "gal",
-    "qts": "qt",
-    "pts": "pt",
-    "tbsps": "tbsp",
-    "tsps": "tsp",
-    "degrees c": "degc",
-    "degrees centigrade": "degc",
-    "centigrade": "degc",
-    "degrees f": "degf",
-    "pct": "%",
-    "percents": "%",
-    "percentage": "%",
-    "p p m": "ppm",
-    "part per million": "ppm",
-    "parts a million": "ppm",
-    "hrs": "hours",
-    "secs": "seconds",
-    "wks": "weeks",
-}
-_LONGEST_UNIT = 3
-# Words that stand after a number for another reason than being its unit.
-_NO_UNIT = frozenset({"in", "to", "for", "at", "c", "f", "s", "m", "d", "h", "o"})
-_LONG_UNITS = (
-    *("millilitre", "millilitres", "milliliter", "milliliters", "litre", "litres", "liter", "liters", "gallon"),
-    *("gallons", "quarts", "percent", "minutes", "minute", "seconds", "tablespoon", "tablespoons", "teaspoon"),
-    *("teaspoons", "ounces", "pints"),
-)
-_SLIPPED_UNIT = 84
-"""Cut-off of rapidfuzz's ratio for a unit's slip: "litters" 92, "minuets" 86; "little" against "litre" 73."""
-
-_NEAT = (("neat",), ("undiluted",), ("full", "strength"), ("straight", "up"), ("straight", "from", "the", "bottle"))
-_EQUAL = (("equal", "parts"), ("fifty", "fifty"), ("50", "50"), ("50", "/", "50"), ("half", "and", "half"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -171,10 +100,10 @@ class _Search:
 
     def _wording(self, at: int) -> Found | None:
         """ "neat", "equal parts"."""
-        for phrase in _NEAT:
+        for phrase in NEAT:
             if tuple(self._words[at : at + len(phrase)]) == phrase:
                 return Found("mix", Neat(), at, at + len(phrase))
-        for phrase in _EQUAL:
+        for phrase in EQUAL:
             if tuple(self._words[at : at + len(phrase)]) == phrase and self._unit(at + len(phrase)) is None:
                 return Found("mix", SaidRatio(Fraction(1), Fraction(1), "to"), at, at + len(phrase))
         return None
@@ -274,16 +203,16 @@ class _Search:
 
         Fails, when strict: BadQuantity for a spelling that means something else ("ML", "T").
         """
-        for length in range(min(_LONGEST_UNIT, len(self._tokens) - at), 0, -1):
+        for length in range(min(LONGEST_UNIT, len(self._tokens) - at), 0, -1):
             if any(place in self._taken for place in range(at, at + length)):
                 continue
             spelling = " ".join(self._words[at : at + length])
             if length == 1:
-                if spelling in _NO_UNIT and not self._letter_is_unit(at):
+                if spelling in NO_UNIT and not self._letter_is_unit(at):
                     continue
                 raw = self._tokens[at].raw
                 spelling = raw if raw in ("ML", "Ml", "T", "t") else spelling
-            spelling = _SAID.get(spelling, spelling)
+            spelling = SAID.get(spelling, spelling)
             try:
                 return read_unit(spelling, self._gallon), at + length
             except BadQuantity as bad:
@@ -300,7 +229,7 @@ class _Search:
         word = self._word(at)
         if len(word) < 5 or word in NUMBER_WORDS or at in self._taken:
             return None
-        slip = process.extractOne(word, _LONG_UNITS, scorer=fuzz.ratio, score_cutoff=_SLIPPED_UNIT)
+        slip = process.extractOne(word, LONG_UNITS, scorer=fuzz.ratio, score_cutoff=SLIPPED_UNIT)
         return (read_unit(slip[0], self._gallon), at + 1) if slip is not None else None
 
     def _and_a_half(self, at: int, so_far: Fraction) -> tuple[Fraction, int] | None:
@@ -332,6 +261,13 @@ class _Search:
         """Takes a number that belongs to nothing, unless "one" only stands for a thing."""
         if self._words[number.start : number.end] == ["one"] and not self._one_counts(number.start):
             return number.end
+        if (
+            self._words[number.start : number.end] in (["half"], ["quarter"], ["a", "half"])
+            and self._word(number.end).isalpha()
+        ):
+            return number.end  # "half rinsed", "half of it"
+        if self._word(number.end) in ("window", "windows", "door", "doors"):
+            return number.end  # counted as openings
         if abs(number.value) >= TOO_MUCH:
             return self._refuse(number.start, number.end, "that is too large: write a number below a million")
         if number.value > 0:

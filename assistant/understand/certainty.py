@@ -13,7 +13,7 @@ from fractions import Fraction
 from assistant.contract import Doubt, Heard, Reading
 from assistant.core.amounts import Amount, Percent, Ppm, SaidRatio
 from assistant.understand.claimed_steps import claims_in
-from assistant.understand.follow_up import said_number
+from assistant.understand.corrections import said_number
 from assistant.understand.parsing import Parsed
 from assistant.understand.spoken_numbers import NUMBER_WORDS, ONES, TENS, ZEROS
 

@@ -24,8 +24,10 @@ class Cry:
 
 
 _ANIMAL = (
-    r"(?:ANIMAL|(?:animals?|snakes?|lizards?|geckos?|geckoes|tortoises?|turtles?|terrapins?|frogs?|toads?|dragons?|pythons?"
-    r"|boas?|skinks?|monitors?|iguanas?|chameleons?|newts?|salamanders?|reptiles?|hatchlings?|pets?|dogs?|cats?|puppy|kitten))"
+    r"(?:ANIMAL|(?:animals?|snakes?|lizards?|geckos?|geckoes|tortoises?|turtles?|terrapins?|frogs?"
+    r"|toads?|dragons?|pythons?"
+    r"|boas?|skinks?|monitors?|iguanas?|chameleons?|newts?|salamanders?|reptiles?|hatchlings?|pets?"
+    r"|dogs?|cats?|puppy|kitten))"
 )
 _WHOSE = rf"(?:my|his|her|their|its|the|one|both|your|our|{_ANIMAL} 's|\w+ 's)"
 _PRODUCT = (
@@ -33,57 +35,78 @@ _PRODUCT = (
     r"|product|antiseptic|detergent|soap)"
 )
 _LIMBS = (
-    r"(?:hands?|arms?|skin|legs?|face|foot|feet|fingers?|wrists?|neck|knees?|thighs?|lap|stomach|chin|cheeks?|forehead|elbows?|toes?"
+    r"(?:hands?|arms?|skin|legs?|face|foot|feet|fingers?|wrists?|neck|knees?|thighs?|lap|stomach|chin"
+    r"|cheeks?|forehead|elbows?|toes?"
     r"|scalp|ears?|lips?|palms?|thumbs?|shirt|clothes|trousers|glove|gloves|sleeve|socks?|shoes?)"
 )
-_HURTS = r"(?:sting\w*|stung|burn\w*|burnt|hurt\w*|water(?:ing|y)|sore|itch\w*|red|blurr\w*|smart\w*|tingl\w*|on fire|killing|swollen|raw|blister\w*)"
+_HURTS = (
+    r"(?:sting\w*|stung|burn\w*|burnt|hurt\w*|water(?:ing|y)|sore|itch\w*|red|blurr\w*|smart\w*"
+    r"|tingl\w*|on fire|killing|swollen|raw|blister\w*)"
+)
 _GOT = (
-    r"(?:splash\w*|spill\w*|spilt|drip\w*|dripped|squirt\w*|sprayed|spraying|poured|got|get|getting|gotten|have|had|tipped|knocked|dropped"
+    r"(?:splash\w*|spill\w*|spilt|drip\w*|dripped|squirt\w*|sprayed|spraying|poured|got|get|getting"
+    r"|gotten|have|had|tipped|knocked|dropped"
     r"|flicked|flew|hit|went|landed|spat|spattered|splattered|sloshed|leaked|ran|rubbed|touched|soaked)"
 )
 
 _EYE = re.compile(
     rf"\b(?:in|into|near|on|to|at) (?:{_WHOSE} )?(?:left |right |own |bad )?eye(?:s|ball|balls|lid)?\b"
-    rf"|\beyes?\b(?: \S+){{0,3}} {_HURTS}\b|\b{_HURTS} (?:\S+ ){{0,3}}eyes?\b|\b{_GOT}\b.*\beyes?\b|^(?:my |ow |ouch |the )*eyes?(?: eyes?)*$"
-    r"|\bmy eyes?\b.*\{(?:agent|stock)\}|\bcan not see\b|\bmy eyes?$|\bmy eyes? (?:help|what|how|quick|now|hurry)\b"
+    rf"|\beyes?\b(?: \S+){{0,3}} {_HURTS}\b|\b{_HURTS} (?:\S+ ){{0,3}}eyes?\b|\b{_GOT}\b.*\beyes?\b"
+    rf"|^(?:my |ow |ouch |the )*eyes?(?: eyes?)*$"
+    r"|\bmy eyes?\b.*(?:AGENT|STOCK)|\bcan not see\b|\bmy eyes?$|\bmy eyes? (?:help|what|how|quick|now|hurry)\b"
 )
 _MOUTH = re.compile(
-    rf"\bswallow(?:ed|ing|s)?\b|\bingest\w*|\b(?:drank|drunk|drink|drinking|gulped|sipped|licked|licking|lapped|ate|eaten|tasted|bit into)\b"
+    rf"\bswallow(?:ed|ing|s)?\b|\bingest\w*|\b(?:drank|drunk|drink|drinking|gulped|sipped|licked"
+    rf"|licking|lapped|ate|eaten|tasted|bit into)\b"
     rf"(?: \S+){{0,5}} (?:{_PRODUCT}|it|some of it)\b|\b(?:in|into) {_WHOSE} mouth\b|\b{_GOT}\b.*\b(?:mouth|tongue)\b"
     rf"|\bmouth(?: \S+)? {_HURTS}|\b{_HURTS} (?:\S+ )?(?:mouth|tongue)\b"
 )
 _LUNGS = re.compile(
-    r"\bcough\w*|\bchok(?:ing|ed|e)\b|\bwheez\w*|\bcan not (?:\w+ )?(?:breathe|breath)\b|\b(?:hard|hurts|difficult|trouble|struggling|unable)"
-    r"(?: \w+)? breath\w*|\bshort of breath\b|\b(?:breathed|inhaled|inhaling|inhale)\b|\bbreathing (?:in|it|the|is|feels|hurts|problems|trouble|difficult)"
-    r"|\bbreathing\b.*\b(?:fumes|gas|{a})|\breek\w*|\bdizzy\b|\blight ?headed\b|\bwoozy\b|\bfumes?\b|\bchlorine gas\b|\bgassed\b|\bgassing\b"
-    r"|\b(?:throat|chest|lungs?|nose)\b(?: \S+){0,3} (?:sting\w*|burn\w*|hurt\w*|sore|tight\w*|raw|on fire|itch\w*|scratchy)"
+    r"\bcough\w*|\bchok(?:ing|ed|e)\b|\bwheez\w*|\bcan not (?:\w+ )?(?:breathe|breath)\b|\b(?:hard"
+    r"|hurts|difficult|trouble|struggling|unable)"
+    r"(?: \w+)? breath\w*|\bshort of breath\b|\b(?:breathed|inhaled|inhaling|inhale)\b|\bbreathing"
+    r" (?:in|it|the|is|feels|hurts|problems|trouble|difficult)"
+    r"|\bbreathing\b.*\b(?:fumes|gas|{a})|\breek\w*|\bdizzy\b|\blight ?headed\b|\bwoozy\b|\bfumes?\b"
+    r"|\bchlorine gas\b|\bgassed\b|\bgassing\b"
+    r"|\b(?:throat|chest|lungs?|nose)\b(?: \S+){0,3} (?:sting\w*|burn\w*|hurt\w*|sore|tight\w*|raw|on"
+    r" fire|itch\w*|scratchy)"
     r"|\b(?:sting\w*|burn\w*|hurt\w*|sore|tight) (?:\S+ )?(?:throat|chest|lungs?|nose)\b|\bup (?:my|his|her) nose\b"
     r"|\bfeel(?:ing)? (?:\w+ )?(?:sick|faint|ill|dizzy|funny|rough)\b|\bpassed out\b|\bfainted\b|\bpass(?:ing)? out\b"
-    r"|\b(?:gas|smoke|cloud|vapou?r)(?: is| 's)? (?:coming|everywhere|rising|pouring)|\bsmell\w* (?:is )?(?:so|too|really|unbearabl\w*|overpowering)"
+    r"|\b(?:gas|smoke|cloud|vapou?r)(?: is| 's)? (?:coming|everywhere|rising|pouring)|\bsmell\w*"
+    r" (?:is )?(?:so|too|really|unbearabl\w*|overpowering)"
     r" ?(?:strong|bad|awful)?\b(?=.*\b(?:head|sick|eyes|breathe|in here|can not|help)\b)".replace("{a}", r"AGENT")
 )
 _SKIN = re.compile(
-    rf"\b{_GOT}\b(?: \S+){{0,6}} (?:on|over|onto|down|in|inside|into|through|up|with) (?:to )?(?:{_WHOSE} )?(?:\w+ )?{_LIMBS}\b"
-    rf"|\b{_GOT}\b(?: \S+){{0,5}} (?:on|over|onto|down|all over) (?:to )?(?:me|myself|him|her|us|(?:the |my )?{_ANIMAL})\b(?! 's)"
-    rf"|\b{_LIMBS}\b(?: \S+){{0,2}} {_HURTS}\b|\b{_HURTS} (?:my |his |her |the )(?:\w+ )?{_LIMBS}\b|\bit (?:really )?(?:burns|stings|hurts)\b"
-    rf"|\b{_PRODUCT}(?: \S+){{0,3}} (?:on|over|down|onto) (?:my|his|her|our|{_ANIMAL} 's) (?:\w+ )?{_LIMBS}\b|\b{_PRODUCT} (?:all )?(?:on|over) me\b"
-    rf"|\b(?:splashed|sprayed|squirted|doused|soaked|caught|hit|drenched|misted) (?:myself|me|(?:the |my )?{_ANIMAL}|him|her)\b(?! 's)"
+    rf"\b{_GOT}\b(?: \S+){{0,6}} (?:on|over|onto|down|in|inside|into|through|up|with)"
+    rf" (?:to )?(?:{_WHOSE} )?(?:\w+ )?{_LIMBS}\b"
+    rf"|\b{_GOT}\b(?: \S+){{0,5}} (?:on|over|onto|down|all over) (?:to )?(?:me|myself|him|her|us"
+    rf"|(?:the |my )?{_ANIMAL})\b(?! 's)"
+    rf"|\b{_LIMBS}\b(?: \S+){{0,2}} {_HURTS}\b|\b{_HURTS} (?:my |his |her |the )(?:\w+ )?{_LIMBS}\b"
+    rf"|\bit (?:really )?(?:burns|stings|hurts)\b"
+    rf"|\b{_PRODUCT}(?: \S+){{0,3}} (?:on|over|down|onto) (?:my|his|her|our|{_ANIMAL} 's)"
+    rf" (?:\w+ )?{_LIMBS}\b|\b{_PRODUCT} (?:all )?(?:on|over) me\b"
+    rf"|\b(?:splashed|sprayed|squirted|doused|soaked|caught|hit|drenched|misted) (?:myself|me|(?:the "
+    rf"|my )?{_ANIMAL}|him|her)\b(?! 's)"
     r"(?=.*(?:AGENT|STOCK|BOTTLE|accident|mistake|oops|{p}))|\bon my (?:bare )?skin\b|\bskin (?:contact|burn)".replace(
         "{p}", "disinfectant|cleaner|concentrate"
     )
 )
 _OUCH = re.compile(r"\b(?:ow+|ouch+|argh+|aa+h+|aargh+|yeow+)\b")
 _POISONED = re.compile(
-    r"\bpoison(?:ed|ing)\b(?! cent)|\bfirst aid\b|\bsplashed (?:myself|me)\b|\bgot splashed\b|\bemergency\b|\bhelp me\b.*AGENT"
+    r"\bpoison(?:ed|ing)\b(?! cent)|\bfirst aid\b|\bsplashed (?:myself|me)\b|\bgot splashed\b"
+    r"|\bemergency\b|\bhelp me\b.*AGENT"
 )
 
 # Said of what might be worn or aired, not of what has happened.
 _PREPARING = re.compile(
-    r"\b(?:protect\w*|goggles|glasses|wear|wearing|mask|respirator|visor|apron|gloves for|should i cover|fumes (?:gone|clear\w*)|fumes to"
-    r"|(?:clear|get rid of|air out|for) (?:the |all the )?fumes|fumes out|keep an eye|eye level|any fumes|without fumes|no fumes|low fumes|less fumes)\b"
+    r"\b(?:protect\w*|goggles|glasses|wear|wearing|mask|respirator|visor|apron|gloves for|should i"
+    r" cover|fumes (?:gone|clear\w*)|fumes to"
+    r"|(?:clear|get rid of|air out|for) (?:the |all the )?fumes|fumes out|keep an eye|eye level|any"
+    r" fumes|without fumes|no fumes|low fumes|less fumes)\b"
 )
 _HAPPENED = re.compile(
-    r"\b(?:splashed|got|stings?|stinging|burns?|burning|hurts?|swallowed|drank|coughing|choking|inhaled|dizzy|ow|ouch|help)\b"
+    r"\b(?:splashed|got|stings?|stinging|burns?|burning|hurts?|swallowed|drank|coughing|choking"
+    r"|inhaled|dizzy|ow|ouch|help)\b"
 )
 
 _ME = re.compile(
@@ -91,57 +114,80 @@ _ME = re.compile(
     r"|\bi (?:am|have|just|accidentally|think|feel|can not|breathed|inhaled|swallowed|drank|got|licked|tasted)\b"
 )
 _SOMEONE = re.compile(
-    r"\b(?:kid|kids|son|daughter|wife|husband|partner|child|children|toddler|friend|mate|mum|mom|dad|brother|sister|someone|somebody"
+    r"\b(?:kid|kids|son|daughter|wife|husband|partner|child|children|toddler|friend|mate|mum|mom|dad"
+    r"|brother|sister|someone|somebody"
     r"|flatmate|roommate|neighbour|student|pupil|guy|man|woman|grandson|granddaughter|helper|keeper)\b"
 )
 _ITS = re.compile(
-    rf"\b(?:his|her|its|their|{_ANIMAL} 's) (?:\w+ )?(?:eyes?|face|head|skin|back|tail|scales|shell|nose|belly|body|leg|foot)\b|\b(?:him|her)\b"
+    rf"\b(?:his|her|its|their|ENCLOSURE 's|{_ANIMAL} 's) (?:\w+ )?(?:eyes?|face|head|skin|back|tail"
+    rf"|scales|shell|nose|belly|body|leg|foot)\b|\b(?:him|her)\b"
 )
 _LICKED = re.compile(r"\b(?:licked|lapped|licking)\b")
 
 _SORE = (
-    r"(?:wounds?|cuts?|burns?|bites?|bitten|sores?|abscess\w*|ulcers?|(?:mouth|scale|shell|tail|belly|skin|blister) (?:rot|disease)|rot|blisters?"
-    r"|infect(?:ion|ed|ions)|lesions?|scrapes?|grazes?|scratch\w*|stitches|injur\w+|(?:stuck|retained|bad|old) shed|shedding|prolapse|scabs?"
+    r"(?:wounds?|cuts?|burns?|bites?|bitten|sores?|abscess\w*|ulcers?|(?:mouth|scale|shell|tail|belly"
+    r"|skin|blister) (?:rot|disease)|rot|blisters?"
+    r"|infect(?:ion|ed|ions)|lesions?|scrapes?|grazes?|scratch\w*|stitches|injur\w+|(?:stuck|retained"
+    r"|bad|old) shed|shedding|prolapse|scabs?"
     r"|swelling|rash|ringworm|thermal burn|gash|puncture)"
 )
 _BODY = (
-    r"(?:skin|shell|scales?|tail|mouth|belly|foot|feet|legs?|nose|nostrils?|eyes?|vent|cloaca|head|toes?|gums?|back|body|face|neck|jaw|tongue"
+    r"(?:skin|shell|scales?|tail|mouth|belly|foot|feet|legs?|nose|nostrils?|eyes?|vent|cloaca|head"
+    r"|toes?|gums?|back|body|face|neck|jaw|tongue"
     r"|plastron|carapace|side|stump|claws?)"
 )
 _HIS = rf"(?:his|her|its|their|{_ANIMAL} 's|(?:the |my |a )?\w* ?{_ANIMAL} 's)"
 _TREAT = (
-    r"(?:treat\w*|clean\w*|disinfect\w*|dab\w*|soak\w*|bath\w*|bathe|dip\w*|swab\w*|put\w*|us(?:e|ing)|apply\w*|rub\w*|flush\w*|rins\w+|wash\w*|wip\w+"
-    r"|spray\w*|mist\w*|giv\w+|dos\w+|inject\w*|drop\w*|pour\w*|paint\w*|sterili\w+|mak\w+|mix\w*|need|help\w*|dilut\w+|safe|ok|okay|good|for)"
+    r"(?:treat\w*|clean\w*|disinfect\w*|dab\w*|soak\w*|bath\w*|bathe|dip\w*|swab\w*|put\w*|us(?:e"
+    r"|ing)|apply\w*|rub\w*|flush\w*|rins\w+|wash\w*|wip\w+"
+    r"|spray\w*|mist\w*|giv\w+|dos\w+|inject\w*|drop\w*|pour\w*|paint\w*|sterili\w+|mak\w+|mix\w*"
+    r"|need|help\w*|dilut\w+|safe|ok|okay|good|for)"
 )
-_SOAK = r"(?:soak|soaking|soaks|bathe|bathing|bath|dip|dipping|dips|dunk|swab|dab|spray|spraying|mist|misting|wash|washing|rinse|rinsing|clean|cleaning|disinfect|disinfecting|wipe|wiping|treat|treating|dose|dosing|inject|scrub|scrubbing|sterilise|sterilize|cover|rub)"
+_SOAK = (
+    r"(?:soak|soaking|soaks|bathe|bathing|bath|dip|dipping|dips|dunk|swab|dab|spray|spraying|mist"
+    r"|misting|wash|washing|rinse|rinsing|clean|cleaning|disinfect|disinfecting|wipe|wiping|treat"
+    r"|treating|dose|dosing|inject|scrub|scrubbing|sterilise|sterilize|cover|rub)"
+)
 _NOT_HOME = (
-    r"(?! 's)(?! (?:\w+ )?(?:tubs?|tanks?|box|boxes|cages?|viv|vivs|bowls?|dish|hides?|racks?|enclosures?|vivarium|home|house|room|stuff"
+    r"(?! 's)(?! (?:\w+ )?(?:tubs?|tanks?|box|boxes|cages?|viv|vivs|bowls?|dish|hides?|racks?"
+    r"|enclosures?|vivarium|home|house|room|stuff"
     r"|things|glass|floor|lid)\b)"
 )
 _WATERED = r"(?:drinking water|his water|her water|its water|water bowl|water dish|soak water|bath water|food|feed)"
 _MEDICINE = (
-    r"(?:medicines?|medication|meds|antibiotics?|antiseptic cream|ivermectin|metronidazole|fenbendazole|enrofloxacin|meloxicam|ceftazidime"
-    r"|praziquantel|painkillers?|dewormer|wormer|ointment|eye drops|drops|injection|tablets?|paracetamol|aspirin|ibuprofen|steroids?|silver sulfadiazine)"
+    r"(?:medicines?|medication|meds|antibiotics?|antiseptic cream|ivermectin|metronidazole"
+    r"|fenbendazole|enrofloxacin|meloxicam|ceftazidime"
+    r"|praziquantel|painkillers?|dewormer|wormer|ointment|eye drops|drops|injection|tablets?"
+    r"|paracetamol|aspirin|ibuprofen|steroids?|silver sulfadiazine)"
 )
 _WOUND = re.compile(
     # a sore of the animal's with anything that treats it, or with a product or strength
-    rf"(?=.*\b{_TREAT}\b)(?=.*\b{_SORE}\b)(?=.*(?:{_PRODUCT}|percent|\bon\b|\bfor\b|\btreat|\bclean|\bdisinfect|\bdab|\bput|\buse|\bhelp))"
+    rf"(?=.*\b{_TREAT}\b)(?=.*\b{_SORE}\b)(?=.*(?:{_PRODUCT}|percent|\bon\b|\bfor\b|\btreat|\bclean"
+    rf"|\bdisinfect|\bdab|\bput|\buse|\bhelp))"
+    rf"|\b{_PRODUCT}(?: \S+){{0,3}} (?:on|onto|in|into|for|over|to) (?:a |an |the |his |her |its "
+    rf"|this |that )?(?:\w+ )?{_SORE}\b"
     # bathing, dipping, spraying the animal itself
     rf"|\b{_SOAK} (?:down |off )?(?:the |my |a |our )?(?:\w+ )?(?:{_ANIMAL}|him|her|hatchlings)\b{_NOT_HOME}(?="
     rf".*(?:{_PRODUCT}|\bin\b|\bwith\b|\bdip\b|\bbath\b|\bmites\b|ORGANISM))"
-    rf"|\b(?:give|giving) (?:the |my )?(?:{_ANIMAL}|him|her) (?:a |an |some )?(?:\S+ )?(?:{_PRODUCT}|{_MEDICINE}|bath|soak|dip|dose)\b"
+    rf"|\b(?:give|giving) (?:the |my )?(?:{_ANIMAL}|him|her) (?:a |an |some )?(?:\S+ )?(?:{_PRODUCT}"
+    rf"|{_MEDICINE}|bath|soak|dip|dose)\b"
     # a product on a part of it, in its water, in it
-    rf"|(?=.*{_PRODUCT}).*\b(?:on|onto|in|into|over|to|up|around) {_HIS} (?:\w+ )?{_BODY}\b"
+    rf"|(?=.*{_PRODUCT}).*\b(?:on|onto|in|into|over|to|up|around|for) {_HIS} (?:\w+ )?{_BODY}\b"
     rf"|(?=.*{_PRODUCT}).*\b(?:in|into|to|with) (?:{_HIS} |the |my )?(?:\S+ )?{_WATERED}\b"
-    rf"|\b(?:put|use|apply|rub|spray|pour|dab)\b(?: \S+){{0,3}} {_PRODUCT}(?: \S+){{0,3}} (?:on|onto|over|in) (?:the |my |a )?(?:{_ANIMAL}|him|her)\b{_NOT_HOME}"
+    rf"|\b(?:put|use|apply|rub|spray|pour|dab)\b(?: \S+){{0,3}} {_PRODUCT}(?: \S+){{0,3}} (?:on|onto"
+    rf"|over|in) (?:the |my |a )?(?:{_ANIMAL}|him|her)\b{_NOT_HOME}"
     rf"|\b{_PRODUCT}(?: \S+){{0,3}} (?:on|onto|over|in) (?:the |my |a )?(?:{_ANIMAL}|him|her)\b{_NOT_HOME}"
-    rf"|\b{_PRODUCT} (?:dip|bath|soak)\b(?=.*(?:{_ANIMAL}|\bhim\b|\bher\b))|\b(?:dip|bath|soak) (?:for|of) (?:the |my )?(?:{_ANIMAL}|him|her)\b"
+    rf"|\b{_PRODUCT} (?:dip|bath|soak)\b(?=.*(?:{_ANIMAL}|\bhim\b|\bher\b))|\b(?:dip|bath|soak) (?:for"
+    rf"|of) (?:the |my )?(?:{_ANIMAL}|him|her)\b"
     # medicines
-    rf"|\b{_MEDICINE}\b(?=.*(?:{_ANIMAL}|\bhim\b|\bher\b|\bhe\b|\bshe\b|dose|how much|give))|\b(?:dose|dosage|how much)\b.*\b{_MEDICINE}\b"
-    rf"|\b(?:dose|dosage)\b.*\b(?:for|give) (?:the |my )?(?:{_ANIMAL}|him|her)\b(?! 's)|\bkill (?:the )?mites on (?:him|her|(?:the |my )?{_ANIMAL})\b"
+    rf"|\b{_MEDICINE}\b(?=.*(?:{_ANIMAL}|\bhim\b|\bher\b|\bhe\b|\bshe\b|dose|how much|give))|\b(?:dose"
+    rf"|dosage|how much)\b.*\b{_MEDICINE}\b"
+    rf"|\b(?:dose|dosage)\b.*\b(?:for|give) (?:the |my )?(?:{_ANIMAL}|him|her)\b(?! 's)|\bkill"
+    rf" (?:the )?mites on (?:him|her|(?:the |my )?{_ANIMAL})\b"
 )
 _WISH = re.compile(
-    r"\b(?:can|could|should|may|might|how|what|which|is it|is|would|do|does|want|need|need to|i will|going to|let me|about to|make|mix|ok to|safe to|best|try)\b"
+    r"\b(?:can|could|should|may|might|how|what|which|is it|is|would|do|does|want|need|need to|i will"
+    r"|going to|let me|about to|make|mix|ok to|safe to|best|try)\b"
 )
 _MY_OWN = re.compile(rf"\bmy (?:own )?(?:\w+ )?(?:{_SORE}|{_LIMBS}|eyes?)\b")
 
@@ -162,7 +208,8 @@ def cry_in(text: str) -> Cry | None:
 def _is_wish(text: str) -> bool:
     """A wish to treat the animal rather than an accident."""
     return bool(_WISH.search(text) and _WOUND.search(text)) and not re.search(
-        r"\b(?:accident\w*|mistake|oops|splash\w*|spilled|spilt|swallowed|drank|licked|what (?:do|should) i do|got (?:\S+ ){0,3}in)\b",
+        r"\b(?:accident\w*|mistake|oops|splash\w*|spilled|spilt|swallowed|drank|licked|what (?:do|should)"
+        r" i do|got (?:\S+ ){0,3}in)\b",
         text,
     )
 
@@ -185,15 +232,10 @@ def _splash(text: str) -> Cry | None:
 
 
 def _victim(text: str, place: Place | None) -> Victim:
-    """Who was hit: a person unless an animal is named; swallowed by "him" counts as a person, who is called for first."""
+    """Who was hit: a person unless an animal is named; "he swallowed it" counts as a person, who is called for first."""
     if _ME.search(text) or _SOMEONE.search(text):
-        return (
-            "animal"
-            if re.search(rf"\bmy (?:\w+ )?{_ANIMAL}\b", text)
-            and not re.search(r"\bme\b|\bmyself\b|\bmy (?:eye|hand|face|skin)", text)
-            else _of_ours(text)
-        )
-    if re.search(rf"\b{_ANIMAL}\b", text):
+        return _of_ours(text)
+    if re.search(rf"\b{_ANIMAL}\b", text) or re.search(r"\bENCLOSURE (?:drank|swallowed|licked|ate)\b", text):
         return "animal"
     if place in ("eye", "skin") and _ITS.search(text):
         return "animal"
@@ -203,8 +245,31 @@ def _victim(text: str, place: Place | None) -> Victim:
 def _of_ours(text: str) -> Victim:
     """ "I sprayed the snake": I am named, but the animal was hit."""
     mine = re.search(
-        rf"\bmy (?:\w+ )?(?:eyes?|mouth|throat|chest|nose|lungs?|head|tongue|{_LIMBS})\b|\bme\b|\bmyself\b|\bi (?:am|feel|can not|breathed|inhaled|swallowed|drank)\b",
+        rf"\bmy (?:\w+ )?(?:eyes?|mouth|throat|chest|nose|lungs?|head|tongue|{_LIMBS})\b|\bme\b|\bmyself\b"
+        rf"|\bi (?:am|feel|can not|breathed|inhaled|swallowed|drank)\b",
         text,
     )
     hit = re.search(rf"\b{_ANIMAL}\b", text) or _ITS.search(text)
     return "person" if mine or _SOMEONE.search(text) or not hit else "animal"
+
+
+WORDS = frozenset(
+    word
+    for pattern in (
+        _EYE,
+        _MOUTH,
+        _LUNGS,
+        _SKIN,
+        _OUCH,
+        _POISONED,
+        _PREPARING,
+        _HAPPENED,
+        _ME,
+        _SOMEONE,
+        _ITS,
+        _WOUND,
+        _WISH,
+    )
+    for word in re.findall(r"(?<!\\)[a-z]{3,}", pattern.pattern)
+)
+"""Every word that a rule here turns on."""

@@ -9,29 +9,43 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, replace
 from datetime import timedelta
-from fractions import Fraction
 from typing import Any
 
 from assistant.contract import Choice, Pending, Reading, Slots, World
-from assistant.core.amounts import Amount, Mix, Percent, Ppm, SaidRatio
+from assistant.core.amounts import Amount, Percent, SaidRatio
+from assistant.understand.corrections import with_number
+from assistant.understand.known_words import CONNECTING
 from assistant.understand.parsing import Parsed
 
 PENDING_LASTS = timedelta(minutes=5)
 """A question of the tool's waits this long for its answer."""
 
-_CONNECTING = frozenset(
-    "the a an in for with it is at use on of one ones and please no not i mean said meant make that 's to from my what about how yes wait sorry then"
-    " bottle tub tank box spray into ok um them him by go using put say just was number ml size this do should be ratio mix other rather instead"
-    " want would like there up now right colour concentrate stock total all together {number}".split()
-)
 _ANSWER = re.compile(r"^(?:(?:yes|ok|um|er|oh) ?,? ?)*")
-_CORRECTS = re.compile(r"^(?:no|nope|not|wait|sorry|i said|i meant|i mean|actually|make that|rather)\b|\b(?:i said|i meant|i mean|make that|instead)\b")
-_ANOTHER = re.compile(r"^(?:and|what about|how about|same for|same with|the same for|also|then|now|or|and what about|and how about)\b")
+_CORRECTS = re.compile(
+    r"^(?:no|nope|not|wait|sorry|i said|i meant|i mean|actually|make that|rather)\b|\b(?:i said|i"
+    r" meant|i mean|make that|instead)\b"
+)
+_ANOTHER = re.compile(
+    r"^(?:and|what about|how about|same for|same with|the same for|also|then|now|or|and what about|and how about)\b"
+)
 
 SAFE_TO_CORRECT = frozenset({"dose", "hold_time", "return_check", "status", "time_left", "next", "together"})
 """Questions that record nothing, so that a changed word only asks them again."""
 
-_FIELDS = ("volumes", "mixes", "numbers", "bottles", "stocks", "agents", "measures", "enclosures", "organisms", "steps", "durations", "temperatures")
+_FIELDS = (
+    "volumes",
+    "mixes",
+    "numbers",
+    "bottles",
+    "stocks",
+    "agents",
+    "measures",
+    "enclosures",
+    "organisms",
+    "steps",
+    "durations",
+    "temperatures",
+)
 _SUPPLIES: dict[str, tuple[str, ...]] = {
     "enclosure": ("enclosures", "every_enclosure"),
     "animal": ("enclosures", "every_enclosure"),
@@ -75,7 +89,7 @@ def pending_of(world: World) -> Pending | None:
 
 def is_short(parsed: Parsed) -> bool:
     """True when a text says little beyond names and amounts, so that it can be an answer."""
-    rest = [word for word in parsed.words if word[0] != "{" and word not in _CONNECTING]
+    rest = [word for word in parsed.words if word[0] != "{" and word not in CONNECTING]
     return len(rest) <= 1 and len(parsed.words) <= 9
 
 
@@ -85,6 +99,8 @@ def supplied(answering: Answering, pending: Pending) -> Reading | None:
     given = _given(answering.slots)
     if "start_over" in fields and (over := _over(answering.parsed.plain)) is not None:
         return _joined(pending.reading, answering, replace(pending.reading.slots, start_over=over))
+    if "step" in pending.missing and "steps" in given:
+        return _joined(pending.reading, answering, replace(pending.reading.slots, steps=given["steps"]))
     if "reading" in pending.missing and (word := _ratio_word(answering.parsed.plain)):
         mixes = tuple(replace(m, word=word) if isinstance(m, SaidRatio) else m for m in pending.reading.slots.mixes)
         return _joined(pending.reading, answering, replace(pending.reading.slots, mixes=mixes))
@@ -100,13 +116,17 @@ def corrected(answering: Answering, before: Reading, world: World) -> Reading | 
     """The reading before, with the slot that "no, fifty" or "no, the copper one" puts right; None: it names nothing."""
     slots = answering.slots
     given = _given(slots)
+    if re.search(r"\b(?:half|twice|double|quarter|third)\b.*\b(?:that|it|as much)\b|\bhalf$", answering.parsed.plain):
+        return None  # "half of that" is arithmetic on the last answer, not a number to put in
+    if "NUMBER" in answering.parsed.plain and re.search(r"\bof (?:that|it)$", answering.parsed.plain):
+        return None
     bottle = _bottle_of_size(answering.parsed, slots, world)
     if bottle:
         given = {"bottles": bottle} if len(bottle) == 1 else {}
         choice = Choice("bottle", answering.parsed.text, bottle)
         slots = replace(slots, choices=() if len(bottle) == 1 else (choice,), numbers=(), volumes=())
     elif "numbers" in given and len(given) == 1:
-        return _joined(before, answering, _with_number(before, slots.numbers[-1]))
+        return _joined(before, answering, with_number(before, slots.numbers[-1]))
     if not given and not slots.choices and not slots.unknown and not slots.faulty:
         return None
     return _joined(before, answering, _merged(before.slots, given, slots))
@@ -161,9 +181,7 @@ def _merged(base: Slots, given: dict[str, Any], answer: Slots) -> Slots:
         cleared |= {"enclosures": ()}
     if "mixes" in given:
         cleared |= {"numbers": ()}
-    return replace(
-        base, **{**cleared, **given}, choices=answer.choices, unknown=answer.unknown, faulty=answer.faulty
-    )
+    return replace(base, **{**cleared, **given}, choices=answer.choices, unknown=answer.unknown, faulty=answer.faulty)
 
 
 def _as_stock_strength(given: dict[str, Any]) -> dict[str, Any]:
@@ -172,53 +190,6 @@ def _as_stock_strength(given: dict[str, Any]) -> dict[str, Any]:
         return given
     rest = {field: value for field, value in given.items() if field != "mixes"}
     return {**rest, "stock_strength": Amount(percents[0].percent, "%")}
-
-
-def _with_number(before: Reading, number: Fraction) -> Slots:
-    """The doubted number replaced, keeping what kind of amount it was; else the last one said."""
-    slots = before.slots
-    doubted = {doubt.heard for doubt in before.doubts if doubt.kind == "number"}
-    doubted |= {other for doubt in before.doubts if doubt.kind == "number" for other in doubt.others if not doubted}
-    for field in ("mixes", "volumes", "numbers"):
-        values = getattr(slots, field)
-        for place, value in enumerate(values):
-            changed = _put(value, number, doubted)
-            if changed is not None:
-                return replace(slots, **{field: (*values[:place], changed, *values[place + 1 :])}, faulty=())
-    for field in ("mixes", "volumes", "numbers"):
-        values = getattr(slots, field)
-        if values and (changed := _put(values[-1], number, None)) is not None:
-            return replace(slots, **{field: (*values[:-1], changed)}, faulty=())
-    return replace(slots, numbers=(number,), faulty=())
-
-
-def _put(value: Mix | Amount | Fraction, number: Fraction, doubted: set[str] | None) -> Any:
-    """A value with that number for its doubted one (any, when None); None: it holds no such."""
-
-    def fits(part: Fraction) -> bool:
-        return doubted is None or said_number(part) in doubted
-
-    if isinstance(value, SaidRatio) and fits(value.second):
-        return replace(value, second=number)
-    if isinstance(value, SaidRatio) and doubted is not None and fits(value.first):
-        return replace(value, first=number)
-    if isinstance(value, Percent) and fits(value.percent):
-        return Percent(number)
-    if isinstance(value, Ppm) and fits(value.ppm):
-        return Ppm(number)
-    if isinstance(value, Amount) and fits(value.amount):
-        return replace(value, amount=number)
-    if isinstance(value, Fraction) and fits(value):
-        return number
-    return None
-
-
-def said_number(number: Fraction) -> str:
-    """A number in figures: "15", "0.5", "1/3"."""
-    if number.denominator == 1:
-        return str(number.numerator)
-    decimal = float(number)
-    return f"{decimal:g}" if Fraction(f"{decimal:g}") == number else str(number)
 
 
 def _bottle_of_size(parsed: Parsed, slots: Slots, world: World) -> tuple[str, ...]:
@@ -252,6 +223,11 @@ _PLACES = (
 def place_in(plain: str) -> Any:
     """Where a splash got to, said in a word."""
     return next((place for place, pattern in _PLACES if re.search(pattern, plain)), None)
+
+
+def goes_on(parsed: Parsed) -> bool:
+    """ "start over", "go on", "carry on": an answer to whether an open clean goes on."""
+    return _over(parsed.plain) is not None and len(parsed.words) <= 6
 
 
 def starts_with_yes(plain: str) -> str:

@@ -13,7 +13,10 @@ class _Rows(Mapping[str, tuple[tuple[int, float], ...]]):
     """Rows as written, "feature<tab>place:weight ...", weights in hundredths."""
 
     def __init__(self, text: str) -> None:
-        self._written: dict[str, str] = dict(line.split("\t", 1) for line in text.splitlines())  # type: ignore[misc]
+        self._written: dict[str, str] = {}
+        for line in text.splitlines():
+            feature, _, row = line.partition("\t")
+            self._written[feature] = row
 
     def __getitem__(self, feature: str) -> tuple[tuple[int, float], ...]:
         pairs = (pair.split(":") for pair in self._written[feature].split())

@@ -10,6 +10,7 @@ import hashlib
 import math
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
+import itertools
 
 OUTSIDE = "outside"
 """The label of what is not answered."""
@@ -22,7 +23,7 @@ def features_of(words: Sequence[str]) -> list[str]:
     """What a text shows: its words, two in a row, two with one between, and letters in a row of longer words."""
     padded = ["^", *words, "$"]
     found = list(dict.fromkeys(words))
-    found += [f"{first} {second}" for first, second in zip(padded, padded[1:], strict=False)]
+    found += [f"{first} {second}" for first, second in itertools.pairwise(padded)]
     found += [f"{first} _ {second}" for first, second in zip(padded, padded[2:], strict=False)]
     for word in dict.fromkeys(words):
         if len(word) > 3 and word[0] != "{":

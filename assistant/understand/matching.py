@@ -29,7 +29,9 @@ SHARPNESS = 1.0
 
 def rows_of(questions: Mapping[str, Question]) -> list[Row]:
     """Every phrasing and every line outside, as matched, with its label: what a model is trained on."""
-    rows = [(" ".join(phrasing_words(text)), name) for name, question in questions.items() for text in question.phrasings]
+    rows = [
+        (" ".join(phrasing_words(text)), name) for name, question in questions.items() for text in question.phrasings
+    ]
     inside = {text for text, _ in rows}
     rows += [(text, OUTSIDE) for line in LINES if (text := " ".join(phrasing_words(line))) not in inside]
     return list(dict.fromkeys(rows))

@@ -13,19 +13,25 @@ from assistant.understand.parsing import Parsed
 
 _PRODUCT = r"(?:AGENT|STOCK|BOTTLE|soap|detergent|dish soap)"
 _MET = re.compile(
-    rf"\b(?:poured|added|tipped|put|squirted|dumped|chucked|got|splashed|topped(?: up)?|emptied|dropped|added)\b(?: \S+){{0,4}}? {_PRODUCT}(?: \S+){{0,3}}?"
+    rf"\b(?:poured|added|tipped|put|squirted|dumped|chucked|got|splashed|topped(?: up)?|emptied"
+    rf"|dropped|added)\b(?: \S+){{0,4}}? {_PRODUCT}(?: \S+){{0,3}}?"
     rf" (?:in|into|to|on|onto|over|with|on top of|top of|in with) (?:the |my |some |a |top of )*(?:\S+ )?{_PRODUCT}"
-    rf"|\b(?:sprayed|used|applied|misted|wiped)\b(?: \S+)? {_PRODUCT}(?: \S+){{0,4}}? (?:on top of|over|on|onto|after|right after|straight after|with|and) (?:the |some |my )?{_PRODUCT}"
-    rf"|\b(?:mixed|combined|blended)(?: up| together)? (?:the |some |my |in )*{_PRODUCT}(?: \S+){{0,3}}? (?:and|with|in|into|to) (?:the |some |my )*{_PRODUCT}"
-    rf"|\b{_PRODUCT}(?: \S+){{0,3}} (?:got|went|fell|dripped|ran|spilled|splashed|leaked|is|was) (?:in|into|on|onto|over|on top of|mixed with) (?:the |some |my )?{_PRODUCT}"
+    rf"|\b(?:sprayed|used|applied|misted|wiped)\b(?: \S+)? {_PRODUCT}(?: \S+){{0,4}}? (?:on top of"
+    rf"|over|on|onto|after|right after|straight after|with|and) (?:the |some |my )?{_PRODUCT}"
+    rf"|\b(?:mixed|combined|blended)(?: up| together)? (?:the |some |my "
+    rf"|in )*{_PRODUCT}(?: \S+){{0,3}}? (?:and|with|in|into|to) (?:the |some |my )*{_PRODUCT}"
+    rf"|\b{_PRODUCT}(?: \S+){{0,3}} (?:got|went|fell|dripped|ran|spilled|splashed|leaked|is|was) (?:in"
+    rf"|into|on|onto|over|on top of|mixed with) (?:the |some |my )?{_PRODUCT}"
     rf"|\bthere (?:was|is) (?:still |some )?{_PRODUCT} (?:in|on) (?:the |my )?{_PRODUCT}"
 )
 _ASKED = re.compile(
-    r"^(?:so |and |um |ok |wait |but |what if |hey )*(?:can|could|may|should|shall|is|are|do|does|will|would|what|how|when|why|which|am)\b|\bif i\b|\bwhat happens\b"
+    r"^(?:so |and |um |ok |wait |but |what if |hey )*(?:can|could|may|should|shall|is|are|do|does"
+    r"|will|would|what|how|when|why|which|am)\b|\bif i\b|\bwhat happens\b"
     r"|\bshould i\b|\bcan i\b|\bok to\b|\bsafe to\b"
 )
 _MEETING = re.compile(
-    r"\b(?:mix|mixes|mixed|mixing|together|combine\w*|combining|after|before|meet|meets|react\w*|on top of|over|follow\w*|blend|between|compatible|touch\w*|add|pour"
+    r"\b(?:mix|mixes|mixed|mixing|together|combine\w*|combining|after|before|meet|meets|react\w*|on"
+    r" top of|over|follow\w*|blend|between|compatible|touch\w*|add|pour"
     r"|gas|go with|goes with|alongside|in with|straight after|next to|then)\b"
 )
 _DOSES = re.compile(r"\b(?:MIX|VOLUME)\b|\bhow (?:much|many|long)\b")
@@ -57,7 +63,14 @@ def meets(parsed: Parsed, slots: Slots, household: Household, chance: float) -> 
 
 def _side_by_side(plain: str) -> bool:
     """Hardly more than two products: "bleach and vinegar?"."""
-    return re.match(rf"^(?:what about |is |are |and )*(?:the )?{_PRODUCT} (?:and|with|plus|then|after|on) (?:the )?{_PRODUCT}(?: \S+){{0,3}}$", plain) is not None
+    return (
+        re.match(
+            rf"^(?:what about |is |are |and )*(?:the )?{_PRODUCT} (?:and|with|plus|then|after|on)"
+            rf" (?:the )?{_PRODUCT}(?: \S+){{0,3}}$",
+            plain,
+        )
+        is not None
+    )
 
 
 def _products(slots: Slots, household: Household) -> set[str]:

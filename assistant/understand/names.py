@@ -1,8 +1,8 @@
 """Names in a text: the household's bottles, stocks, enclosures, measures and animals, and the facts' agents and germs.
 
-Exact names first, the longest before the shorter; then slips ("bleech", "firm box") by rapidfuzz, where the words stand
-for nothing else. A mention keeps every thing that it could be; which one is meant depends on the question and is decided
-in `slots`.
+Exact names first, the longest before the shorter; then slips ("bleech", "firm box") by rapidfuzz, where the words
+stand for nothing else. A mention keeps every thing that it could be; which one is meant depends on the question and is
+decided in `slots`.
 """
 
 from __future__ import annotations
@@ -45,7 +45,7 @@ class Mention:
 
 
 SLIPPED_WORD = 78.0
-"""Cut-off of rapidfuzz's ratio for a name of one word: "vinigar" 86, "bleech" 83, "chlorhexadine" 92; "peach" for bleach 73."""
+"""Cut-off of rapidfuzz's ratio for a name of one word: "vinigar" 86, "bleech" 83, "chlorhexadine" 92; "peach" 73."""
 SLIPPED_NAME = 82.0
 """The same for a name of several words: "firm box" for fern box 88; "slate tub" for maple tub 67."""
 CLEAR_LEAD = 5.0
@@ -149,7 +149,11 @@ class Names:
 
     def _stands_for_else(self, words: list[str], at: int, length: int, things: list[Thing]) -> bool:
         """A part of a name that is an ordinary word as well is no name, unless it stands like one."""
-        if length > 1 or not all(thing.weak for thing in things) or words[at] not in self._ordinary:
+        if (
+            length > 1
+            or not all(thing.weak and thing.kind != "animal" for thing in things)
+            or words[at] not in self._ordinary
+        ):
             return False
         stands_alone = at + 1 == len(words) or words[at + 1] in ("?", "!", ".", "please")
         like_a_name = words[at] not in _NEVER_ALONE and len(words) <= 6 and stands_alone
@@ -185,12 +189,8 @@ class Names:
         names = self._by_length.get(len(window), [])
         if len(window) > 1:  # "chlor hexidine", "vin egar": one word heard as two
             names = names + self._by_length.get(1, [])
-        close = process.extract(said, names, scorer=fuzz.ratio, score_cutoff=cut_off, limit=4)
-        close = [
-            (name, score)
-            for name, score, _ in close
-            if self._same_numbers(window, name) and abs(len(name) - len(said)) <= 3
-        ]
+        nearest = process.extract(said, names, scorer=fuzz.ratio, score_cutoff=cut_off, limit=4)
+        close = [(name, score) for name, score, _ in nearest if self._may_be(window, said, name)]
         if not close:
             return []
         best = close[0][1]
@@ -199,6 +199,9 @@ class Names:
             if score >= best - CLEAR_LEAD:
                 things += [thing for thing in self._things[self._spelled[name]] if thing not in things]
         return [Mention(_strongest(things), said, at, at + len(window), best)]
+
+    def _may_be(self, window: list[str], said: str, name: str) -> bool:
+        return self._same_numbers(window, name) and abs(len(name) - len(said)) <= 3
 
     def _same_numbers(self, window: list[str], name: str) -> bool:
         """A name never swallows a number word that isn't its own."""

@@ -1,4 +1,4 @@
-"""What is not answered: lines near to the questions or far from them, so that a likeness to one of these counts against.
+"""What is not answered: lines near to the questions or far from them; a likeness to one of these counts against.
 
 One line each, in the form that phrasings have. A question that is taken up later takes its lines out of here.
 """

@@ -18,7 +18,7 @@ from assistant.understand.spoken_numbers import NUMBER_WORDS, TENS
 from assistant.understand.words import ARTICLES, FILLERS, OPENERS, SIGNS, Token, tokens_of
 
 SLIP = 80.0
-"""Cut-off of rapidfuzz's ratio for a slip of an ordinary word: "sprayd" 92, "rinced" 83, "strat" 80; "dinner" for rinse 55."""
+"""Cut-off of rapidfuzz's ratio for a slip of an ordinary word: "sprayd" 92, "rinced" 83, "strat" 80."""
 _SHORTEST = 4
 SLIPPED_END = 85.0
 """The same for the word that a name ends in: "botle" and "bottel" for bottle 91 and 83, "battle" 83."""
@@ -38,7 +38,26 @@ _SAME: dict[str, str] = {
     **dict.fromkeys(("nope", "nah", "naw"), "no"),
     **dict.fromkeys(("mils", "mil", "millilitres", "milliliters"), "ml"),
     **dict.fromkeys(
-        "animal animals snake snakes gecko geckos lizard lizards tortoise turtle frog dragon python boa skink monitor reptile critter".split(),
+        [
+            "animal",
+            "animals",
+            "snake",
+            "snakes",
+            "gecko",
+            "geckos",
+            "lizard",
+            "lizards",
+            "tortoise",
+            "turtle",
+            "frog",
+            "dragon",
+            "python",
+            "boa",
+            "skink",
+            "monitor",
+            "reptile",
+            "critter",
+        ],
         "{animal}",
     ),
 }
@@ -55,6 +74,8 @@ class Parsed:
     amounts: Amounts
     plain: str
     """Small words and signs, names and amounts in capitals: "rinsed ENCLOSURE , one window open"."""
+    as_said: tuple[str, ...]
+    """The words of `plain` before slips were mended."""
     words: tuple[str, ...]
     """For matching: no signs, articles or fillers; names and amounts in braces."""
 
@@ -79,7 +100,17 @@ class Parser:
     def __init__(self, names: Names, gallon: Gallon, vocabulary: Iterable[str]) -> None:
         self._names = names
         self._gallon: Gallon = gallon
-        self._known = frozenset(vocabulary) | ARTICLES | FILLERS | OPENERS | _SAME.keys() | names.words | NUMBER_WORDS | TENS.keys() | SIGNS
+        self._known = (
+            frozenset(vocabulary)
+            | ARTICLES
+            | FILLERS
+            | OPENERS
+            | _SAME.keys()
+            | names.words
+            | NUMBER_WORDS
+            | TENS.keys()
+            | SIGNS
+        )
         self._repairs: dict[str, list[str]] = {}
         for word in sorted(word for word in set(vocabulary) if len(word) >= _SHORTEST):
             self._repairs.setdefault(word[0], []).append(word)
@@ -100,6 +131,7 @@ class Parser:
             mentions=mentions,
             amounts=amounts,
             plain=" ".join(word[1:-1].upper() if word[0] == "{" else word for word in mended),
+            as_said=tuple(masked),
             words=matched_words(mended),
         )
 
@@ -125,7 +157,9 @@ _LONGEST = 400
 
 
 def _inside(mention: Mention, amounts: Amounts) -> bool:
-    return any(found.start < mention.end and mention.start < found.end for found in amounts.found if found.kind != "mix")
+    return any(
+        found.start < mention.end and mention.start < found.end for found in amounts.found if found.kind != "mix"
+    )
 
 
 def _masked(tokens: Sequence[Token], mentions: Sequence[Mention], amounts: Amounts) -> list[str]:

@@ -16,14 +16,18 @@ from assistant.core.facts import Facts
 from assistant.core.household import Household
 from assistant.understand import follow_up
 from assistant.understand.certainty import best_of, with_doubts
-from assistant.understand.claimed_steps import Claims, bare_done, claims_in, dried_early, openings_in
+from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
+from assistant.understand.claimed_steps import Claims, bare_done, claims_in, dried_early, steps_named
+from assistant.understand.cries import WORDS as CRY_WORDS
 from assistant.understand.cries import cry_in
 from assistant.understand.follow_up import Answering
+from assistant.understand.known_words import EVERYDAY, HURT
 from assistant.understand.learned_model import learned
 from assistant.understand.learning import OUTSIDE
 from assistant.understand.matching import Matcher
 from assistant.understand.meeting import meets
 from assistant.understand.names import Names
+from assistant.understand.openings import openings_in
 from assistant.understand.parsing import Parsed, Parser
 from assistant.understand.slots import Asked, slots_of
 
@@ -31,10 +35,10 @@ ENOUGH = 0.50
 """Least chance of a question that is taken. On the held-out phrasings and outside lines: see tests/bench/README.md."""
 BY_RULE = 0.97
 """Confidence of a reading found by rule: harm, agents that meet, plain claims."""
-CLAIM_ENOUGH = 0.02
-"""A text that plainly claims a step needs only this chance of being `done`."""
 OUTSIDE_FOR_SURE = 0.80
 """A claim in a text that is this surely about something else is none."""
+NOT_YET_OUTSIDE = 0.97
+"""The same for "haven't rinsed", "will rinse later", which record nothing."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,7 +66,7 @@ class Reader:
 
     def __init__(self, household: Household, facts: Facts, questions: Mapping[str, Question]) -> None:
         self._matcher = Matcher(questions, learned())
-        vocabulary = self._matcher.vocabulary | _RULE_WORDS
+        vocabulary = self._matcher.vocabulary | EVERYDAY | CLAIM_WORDS | CRY_WORDS
         self._parser = Parser(Names(household, facts, vocabulary), household.habits.gallon or "US", vocabulary)
         self._parse = lru_cache(maxsize=64)(self._parser)
         self._questions = questions
@@ -106,17 +110,19 @@ class Reader:
 
     def _in_talk(self, look: _Look) -> Reading | None:
         plain = look.parsed.plain.strip(" .!?,")
+        pending = follow_up.pending_of(look.world)
+        if pending is not None and "start_over" in pending.missing and follow_up.goes_on(look.parsed):
+            return follow_up.supplied(Answering(look.parsed, Slots(), look.spoken), pending)
         if self._says(look, self._no) and look.top in ("no", OUTSIDE, "undo", "status"):
             return self._reading(look, "no", Slots(), 0.95)
         if self._says(look, self._yes) and look.top in ("yes", OUTSIDE):
             return self._reading(look, "yes", Slots(), 0.95)
-        pending = follow_up.pending_of(look.world)
         if pending is not None:
             wet = self._wet_answer(look, pending)
             if wet is not None:
                 return wet
         short = follow_up.is_short(look.parsed)
-        if not short or look.claims.done or (plain in self._exact):
+        if not short or plain in _EXACT or (look.claims.done and not (pending and "step" in pending.missing)):
             return None
         return self._joined(look, pending)
 
@@ -128,7 +134,7 @@ class Reader:
         full = look.chances[look.top] >= ENOUGH and look.top not in (OUTSIDE, before.intent, "yes", "no")
         slots = replace(self._slots(look, before.intent), place=follow_up.place_in(look.parsed.plain))
         if pending is not None and "step" in pending.missing:
-            slots = replace(slots, steps=look.claims.done or look.claims.mentioned)
+            slots = replace(slots, steps=look.claims.done or steps_named(look.parsed.plain))
         answering = Answering(look.parsed, slots, look.spoken)
         if follow_up.corrects(look.parsed) and (pending is not None or before.intent in follow_up.SAFE_TO_CORRECT):
             corrected = follow_up.corrected(answering, before, look.world)
@@ -174,30 +180,35 @@ class Reader:
     def _claimed(self, look: _Look) -> tuple[str | None, float] | None:
         """`done` or `status` for what is said of steps; None: nothing is."""
         claims, chances, plain = look.claims, look.chances, look.parsed.plain
-        if claims.stayed_wet is False or dried_early(plain):
+        if claims.stayed_wet is False or (claims.stayed_wet is None and dried_early(plain)):
             return None
         if claims.polarity in ("asked", "not yet") and not claims.done:
             return self._of_steps(look) if claims.mentioned else None
         if claims.done:
             sure = chances[OUTSIDE] < OUTSIDE_FOR_SURE or len(look.parsed.words) <= 2
             wins = look.top not in _BEATS_A_CLAIM or chances["done"] >= 0.25
-            return ("done", max(chances["done"], 0.9)) if sure and wins and chances["done"] >= CLAIM_ENOUGH else None
+            return ("done", max(chances["done"], 0.9)) if sure and wins else None
         opened = openings_in(plain) is not None and look.top in ("done", OUTSIDE)
         if (opened or bare_done(plain)) and not plain.endswith("?"):
             return "done", max(chances["done"], 0.9)
         return None
 
     def _of_steps(self, look: _Look) -> tuple[str | None, float] | None:
-        """`status`, or whether the animal may go back, for steps that are asked about or not done yet; None: neither."""
+        """`status` or `return_check`, for steps that are asked about or not done yet; None: neither."""
         chances, claims = look.chances, look.claims
         about = chances["done"] + chances["status"]
-        if chances[OUTSIDE] >= OUTSIDE_FOR_SURE or not _HAS_STEP_WORD.search(look.parsed.plain):
+        too_far = NOT_YET_OUTSIDE if claims.polarity == "not yet" else OUTSIDE_FOR_SURE
+        if chances[OUTSIDE] >= too_far or not _HAS_STEP_WORD.search(look.parsed.plain):
             return ("status", about) if about >= ENOUGH else None
         if claims.polarity == "not yet":
             fits = look.top in ("done", "status", "no", "start", "time_left", "next", "rinsed_out", OUTSIDE)
             return ("status", max(about, 0.8)) if fits else None
         if claims.mentioned == ("return",):
-            return ("return_check", max(chances["return_check"], 0.8)) if chances["return_check"] >= 0.2 else None
+            return (
+                ("return_check", max(chances["return_check"], 0.8))
+                if max(chances["return_check"], chances["done"]) >= 0.2
+                else None
+            )
         looks_back = _LOOKS_BACK.search(look.parsed.plain) is not None and not re.search(r"\btime\b", look.parsed.plain)
         if looks_back and (look.top in ("done", "status", OUTSIDE) or about >= 0.2):
             return "status", max(about, 0.8)
@@ -210,7 +221,9 @@ class Reader:
             return None, chances[OUTSIDE]
         top = max(chances, key=lambda label: chances[label])
         if top == OUTSIDE or chances[top] < ENOUGH or not _may_be(top, look):
-            return None, chances[top] if top != OUTSIDE else max((v for k, v in chances.items() if k != OUTSIDE), default=0.0)
+            return None, chances[top] if top != OUTSIDE else max(
+                (v for k, v in chances.items() if k != OUTSIDE), default=0.0
+            )
         return top, chances[top]
 
     # ------------------------------------------------------------ making the reading
@@ -221,26 +234,19 @@ class Reader:
     def _reading(self, look: _Look, intent: str, slots: Slots, confidence: float) -> Reading:
         return Reading(look.parsed.text, intent, slots, min(confidence, 0.99), look.nearest, (), look.spoken)
 
-    @property
-    def _exact(self) -> frozenset[str]:
-        """Texts that are a question of their own however short."""
-        return _EXACT
-
 
 _EXACT = frozenset({"next", "help", "undo", "repeat", "status", "again", "pardon", "what now", "now what"})
 
 _BEATS_A_CLAIM = frozenset({"rinsed_out", "start", "dose", "hold_time", "help", "repeat", "undo"})
 """Questions that aren't a claim of a step though they hold the words of one."""
 _LOOKS_BACK = re.compile(
-    r"^(?:so |and |but |wait |ok |um )*(?:did|have|has|had|is|are|was|were)\b|\b(?:not i|not it|right|yes|yeah) \?$|^(?:\S+ ){0,3}\S+ \?$"
+    r"^(?:so |and |but |wait |ok |um )*(?:did|have|has|had|is|are|was|were)\b|\b(?:not i|not it|right"
+    r"|yes|yeah) \?$|^(?:\S+ ){0,3}\S+ \?$"
     r"|\b(?:remember|sure|know|see|check|tell me|forget|forgot) (?:if|whether)\b"
 )
 _HAS_STEP_WORD = re.compile(
-    r"\b(?:rins\w+|wash\w*|spray\w*|dry|dried|drying|wet|damp|wip\w+|air\w*|clear\w*|appl\w+|scrub\w*|mist\w*|back|hos\w+)\b"
-)
-_HURT = frozenset(
-    "ow ouch eye eyes skin mouth throat face hand hands swallowed swallow drank breathe breathing burn burns burning stings sting stinging splash"
-    " splashed fumes dizzy sick cough coughing choking poisoned inhaled".split()
+    r"\b(?:rins\w+|wash\w*|spray\w*|dry|dried|drying|wet|damp|wip\w+|air\w*|clear\w*|appl\w+|scrub\w*"
+    r"|mist\w*|back|hos\w+)\b"
 )
 
 
@@ -250,33 +256,22 @@ def _may_be(intent: str, look: _Look) -> bool:
     if intent in ("yes", "no"):
         return False  # said in words that are not its own
     if intent == "splash":
-        return bool(words & _HURT)
+        return bool(words & HURT)
     if intent == "wound":
         return bool(words & {"{animal}", "him", "his", "it", "wound", "burn", "cut"})
     if intent == "start":
-        return bool(words & {"{enclosure}", "{animal}", "start", "begin", "clean", "round", "starting", "begin"})
+        return bool(words & {"{enclosure}", "{animal}", "start", "begin", "clean", "round", "starting"})
     if intent == "dose":
-        return bool(words & {"{agent}", "{bottle}", "{mix}", "{volume}", "{number}", "concentrate", "dose", "mix", "dilute", "put"})
+        return bool(
+            words
+            & {"{agent}", "{bottle}", "{mix}", "{volume}", "{number}", "concentrate", "dose", "mix", "dilute", "put"}
+        )
     return True
 
 
 def _words_of(questions: Mapping[str, Question], name: str) -> frozenset[str]:
     from assistant.understand.parsing import phrasing_words
 
-    return frozenset(w for text in (questions[name].phrasings if name in questions else ()) for w in phrasing_words(text))
-
-
-_RULE_WORDS = frozenset(
-    "swallowed swallow drank drunk licked splashed splash spilled spilt squirted inhaled breathe breathing coughing choking dizzy fumes sting stings"
-    " stinging burning burns burnt eye eyes mouth skin hand hands face throat accident accidentally wound burn abscess blister infection soak bathe"
-    " rinsed washed sprayed wiped dried aired cleared moved returned emptied scrubbed applied holding hosed misted haven't rinsing washing spraying"
-    " drying airing nearly almost about going finished poured added mixed together tipped bottle bottles spray tub tank percent window windows opened"
-    " there their then than them with what when where which while your have been being from into over under after before because could would should"
-    " water room table floor kitchen house time minutes hours today tomorrow morning evening really very just only even more most much many some food"
-    " feeding heat lamp light lights temperature humidity glass wood metal plastic cork paper towel gloves mask door week month year good best better"
-    " still again never always maybe sure think know want need like make made take took give gave look looks feel feels safe clean dirty fresh empty"
-    " full small large little long short high warm cold wet damp hold keep kept leave left right wrong first last next other another every each both"
-    " quart quarts pint pints gallon gallons litre litres liter liters millilitre millilitres cup cups ounce ounces fluid teaspoon teaspoons tablespoon"
-    " tablespoons second seconds hour day days degrees celsius parts million"
-    " sprained springs praying raising rising dryer drier washer prayed strayed printed pointed wrinkled pinched raised washes watched wished waited".split()
-)
+    return frozenset(
+        w for text in (questions[name].phrasings if name in questions else ()) for w in phrasing_words(text)
+    )

@@ -179,7 +179,10 @@ def _spoken(tokens: Words, at: int) -> Number | None:
     fractional = PARTS.get(_word(tokens, end), 0)
     if fractional > 2 and 0 < value < 20 and _word(tokens, end).endswith("s"):
         return Number(Fraction(value, fractional), at, end + 1)
-    return _with_part(tokens, _sized(tokens, at, value, end))
+    sized = _sized(tokens, at, value, end)
+    if _word(tokens, sized.end) == "point":
+        return _decimals(tokens, at, sized.value, sized.end) or sized
+    return _with_part(tokens, sized)
 
 
 def _small(tokens: Words, at: int) -> tuple[int, int] | None:

@@ -145,7 +145,7 @@ FILLERS = frozenset(
 )
 """Words that carry nothing; left out before a question is matched."""
 
-OPENERS = frozenset({"ok", "right", "so", "well", "now", "and", "oh", "then"})
+OPENERS = frozenset({"ok", "right", "so", "well", "now", "and", "oh"})
 """Words that only open a sentence; alone they may be a "yes"."""
 
 ARTICLES = frozenset({"the", "a", "an", "my", "our", "this", "that", "these", "those", "some"})

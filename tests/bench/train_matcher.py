@@ -28,7 +28,7 @@ def written(model: Linear, mark: str) -> str:
             lines.append(feature + "\t" + " ".join(f"{place}:{weight}" for place, weight in kept))
     return "\n".join(
         [
-            '"""Weights learned from the phrasings of intents/. Written by tests/bench/train_matcher.py; don\'t edit."""',
+            '"""Learned from the phrasings of intents/; written by tests/bench/train_matcher.py."""',
             "# ruff: noqa",
             f'TRAINED_ON = "{mark}"',
             f"LABELS = {model.labels!r}",

@@ -35,4 +35,6 @@ def _text(value: Any) -> Any:
 
 
 def _number(value: Fraction) -> str:
-    return str(value) if value.denominator in (1, 2, 4) and value.denominator != 1 and value < 2 else f"{float(value):g}"
+    return (
+        str(value) if value.denominator in (1, 2, 4) and value.denominator != 1 and value < 2 else f"{float(value):g}"
+    )

@@ -1,0 +1,62 @@
+"""A number put right: "no, fifty" keeps what kind of amount it was."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+from typing import Any
+
+from assistant.contract import Reading, Slots
+from assistant.core.amounts import Amount, Mix, Percent, Ppm, SaidRatio
+
+
+def with_number(before: Reading, number: Fraction) -> Slots:
+    """The doubted number replaced, keeping what kind of amount it was; else the last one said."""
+    slots = before.slots
+    doubted = {doubt.heard for doubt in before.doubts if doubt.kind == "number"}
+    doubted |= {other for doubt in before.doubts if doubt.kind == "number" for other in doubt.others if not doubted}
+    for field in ("mixes", "volumes", "numbers"):
+        values = getattr(slots, field)
+        for place, value in enumerate(values):
+            changed = _put(value, number, doubted)
+            if changed is not None:
+                return _with(slots, field, (*values[:place], changed, *values[place + 1 :]))
+    for field in ("mixes", "volumes", "numbers"):
+        values = getattr(slots, field)
+        if values and (changed := _put(values[-1], number, None)) is not None:
+            return _with(slots, field, (*values[:-1], changed))
+    return replace(slots, numbers=(number,), faulty=())
+
+
+def _with(slots: Slots, field: str, values: tuple[Any, ...]) -> Slots:
+    changed: dict[str, Any] = {field: values, "faulty": ()}
+    return replace(slots, **changed)
+
+
+def _put(value: Mix | Amount | Fraction, number: Fraction, doubted: set[str] | None) -> Any:
+    """A value with that number for its doubted one (any, when None); None: it holds no such."""
+
+    def fits(part: Fraction) -> bool:
+        return doubted is None or said_number(part) in doubted
+
+    if isinstance(value, SaidRatio) and fits(value.second):
+        return replace(value, second=number)
+    if isinstance(value, SaidRatio) and doubted is not None and fits(value.first):
+        return replace(value, first=number)
+    if isinstance(value, Percent) and fits(value.percent):
+        return Percent(number)
+    if isinstance(value, Ppm) and fits(value.ppm):
+        return Ppm(number)
+    if isinstance(value, Amount) and fits(value.amount):
+        return replace(value, amount=number)
+    if isinstance(value, Fraction) and fits(value):
+        return number
+    return None
+
+
+def said_number(number: Fraction) -> str:
+    """A number in figures: "15", "0.5", "1/3"."""
+    if number.denominator == 1:
+        return str(number.numerator)
+    decimal = float(number)
+    return f"{decimal:g}" if Fraction(f"{decimal:g}") == number else str(number)

@@ -1,0 +1,84 @@
+"""Lists of plain words that the reading turns on. Words of one question belong to its file in intents/."""
+
+from __future__ import annotations
+
+
+def _set(words: str) -> frozenset[str]:
+    return frozenset(words.split())
+
+
+# Words before "bottle" or "tank" that are no name.
+ORDINARY = _set(
+    """
+    a about all an and animal animals another any around as at back ball big bleach both can clean cleaned cleaning
+    dilute dirty do done dry each empty entire every feeding fill filled filling first for from full gecko's glass
+    good half her his holding hospital how i in inside into is it its labeled labelled large last litre little long
+    made mist mix mixed ml much my need new next no of off old on one only or other our out over per plastic put
+    python's quarantine ready right same second size sized small snake snake's soak spare spray start that the their
+    these third this those three to travel trigger two under up use waiting want water wet what which whole with
+    wrong your
+    """
+)
+
+# Colours, by which bottles are told apart.
+COLOURS = _set(
+    """
+    amber beige black blue bronze brown checked clear copper coral cream crimson cyan gold golden gray green grey
+    indigo ivory khaki lavender lilac lime magenta maroon mauve navy olive orange peach pink purple red scarlet
+    silver spotted striped tan teal turquoise violet white yellow
+    """
+)
+
+# Last words of products whose content isn't known: "toilet cleaner".
+PRODUCT_ENDS = _set(
+    """
+    cleaner cleaners cleanser descaler disinfectant freshener polish powder remover tablets
+    """
+)
+
+# Words known beside those of the phrasings, so that none is taken for a slip of another.
+EVERYDAY = _set(
+    """
+    about abscess accident accidentally added after again aired airing almost always another applied bathe because
+    been before being best better blister both bottle bottles breathe breathing burn burning burns burnt celsius
+    choking clean cleared cold cork coughing could cup cups damp day days degrees dirty dizzy door drank dried drier
+    drunk dryer drying each emptied empty even evening every eye eyes face feeding feel feels finished first floor
+    fluid food fresh from full fumes gallon gallons gave give glass gloves going good hand hands have haven't heat
+    high hold holding hosed hour hours house humidity infection inhaled into just keep kept kitchen know lamp large
+    last leave left licked light lights like liter liters litre litres little long look looks made make many mask
+    maybe metal millilitre millilitres million minutes misted mixed month more morning most mouth moved much nearly
+    need never next only opened other ounce ounces over paper parts percent pinched pint pints plastic pointed
+    poured prayed praying printed quart quarts raised raising really returned right rinsed rinsing rising room safe
+    scrubbed second seconds short should skin small soak some spilled spilt splash splashed sprained spray sprayed
+    spraying springs squirted still sting stinging stings strayed sure swallow swallowed table tablespoon
+    tablespoons take tank teaspoon teaspoons temperature than their them then there think throat time tipped today
+    together tomorrow took towel tub under very waited want warm washed washer washes washing watched water week wet
+    what when where which while window windows wiped wished with wood would wound wrinkled wrong year your
+    """
+)
+
+# Words without one of which a likeness to a splash is none.
+HURT = _set(
+    """
+    breathe breathing burn burning burns choking cough coughing dizzy drank eye eyes face fumes hand hands inhaled
+    mouth ouch ow poisoned sick skin splash splashed sting stinging stings swallow swallowed throat
+    """
+)
+
+# Words that a short answer may hold beside names and amounts.
+CONNECTING = _set(
+    """
+    's a about all an and at be bottle box by colour concentrate do for from go him how i in instead into is it just
+    like make mean meant mix ml my no not now number of ok on one ones other please put rather ratio right said say
+    should size sorry spray stock tank that the them then there this to together total tub um up use using wait want
+    was what with would yes {number}
+    """
+)
+
+# Words that a question begins with.
+ASKS_FIRST = _set(
+    """
+    am are can could did do does had has have how is may might shall should was were what whats when where whether
+    which who whose why will would
+    """
+)

@@ -1,0 +1,61 @@
+"""How many windows or doors a text says are open. The airing's clock goes by them."""
+
+from __future__ import annotations
+
+import re
+
+from assistant.understand.claimed_steps import not_yet
+from assistant.understand.known_words import ASKS_FIRST
+
+_SHUT = re.compile(
+    r"\b(?:closed|shut)\b(?: \w+){0,2} (?:windows?|doors?)\b|\b(?:windows?|doors?)(?: is| are"
+    r"| 's)?(?: all| now)? (?:closed|shut)\b"
+)
+_OPEN = re.compile(
+    r"(?P<count>\b(?:one|two|three|four|both|all three|all|another|second|third|1|2|3"
+    r"|4) )?(?:more )?(?:\w+ )?(?P<what>windows?|doors?|one)"
+    r"(?P<too> and (?:the |a )?(?:\w+ )?(?:window|door))?(?: is| are| 's| has been| have"
+    r" been)?(?: all| now| wide| both)* open(?:ed)?\b"
+)
+_OPENED = re.compile(
+    r"\bopened(?: up)?(?: the| a| my)?(?P<count> one| two| three| both| all| another| second)?(?: of"
+    r" the)?(?: \w+)? (?P<what>windows?|doors?)(?P<too> and (?:the |a )?(?:\w+ )?(?:window|door))?"
+)
+_COUNTS = {
+    "one": 1,
+    "1": 1,
+    "two": 2,
+    "2": 2,
+    "both": 2,
+    "second": 2,
+    "three": 3,
+    "3": 3,
+    "third": 3,
+    "all three": 3,
+    "all": 3,
+    "four": 3,
+    "4": 3,
+}
+
+
+def openings_in(text: str) -> int | None:
+    """How many windows or doors are said to be open now; 0: shut; None: nothing is said."""
+    if _SHUT.search(text):
+        return 0
+    found = _OPEN.search(text) or _OPENED.search(text)
+    if found is None or (found["what"] == "one" and (found["count"] or "").strip() not in ("second", "third")):
+        return None
+    before = text[: found.start()].split()[-2:] + found.group().split()[:1]
+    if {"not", "no", "is", "are", "should", "if", "open"} & set(before) and "?" in text + "?" and _asks_about(text):
+        return None
+    count = (found["count"] or "").strip()
+    if count in _COUNTS:
+        return _COUNTS[count]
+    if found["too"]:
+        return 2
+    return 2 if found["what"] in ("windows", "doors") else 1
+
+
+def _asks_about(text: str) -> bool:
+    words = text.split()
+    return bool(words) and (words[0] in ASKS_FIRST or text.endswith("?") or not_yet(text))
