@@ -46,13 +46,14 @@ def open_recogniser(said: Sayable, models: Path, cache: Path) -> Recogniser:
 
     said: from `vocabulary.sayable`.
     models: where a Vosk model may lie; it need not exist.
-    cache: where pocketsphinx keeps its vocabulary between starts; made when absent.
+    cache: where pocketsphinx keeps its vocabulary between starts, and which model was tried out; made when absent.
     Fails: CannotListen with one line. A broken model isn't passed over in silence: the keeper put it there to be used.
     """
     found = find_model(models)
     if found.chosen is not None:
-        from assistant.hear.vosk_engine import Vosk, load_model
+        from assistant.hear.vosk_engine import Vosk, load_model, try_out
 
+        try_out(found.chosen, cache)
         return Vosk(load_model(found.chosen), sentences(said), found.chosen.name)
     try:
         import pocketsphinx  # noqa: F401

@@ -28,6 +28,8 @@ TRADE: Mapping[str, tuple[Sounds, ...]] = {
     "millilitres": ("M IH L AH L IY T ER Z",),
     "litre": ("L IY T ER",),
     "litres": ("L IY T ER Z",),
+    # The t is swallowed before most digits; "plain five percent" for "point five percent" would be ten times the dose.
+    "point": ("P OY N T", "P OY N"),
 }
 """From memory: how keepers say them."""
 

@@ -2,13 +2,21 @@
 
 Three searches run over the same sound. Two know only the household's vocabulary: one gives the words with their
 confidences, the other the alternatives (the library gives one or the other, never both). The third listens with the
-model's own language, because a search that knows few words is sure of them even when something else was said: what it
-hears joins the alternatives, so that another number there makes a number doubtful.
+model's own language, because a search that knows few words is sure of them even when something else was said. What it
+hears joins the alternatives, so that another number there makes a number doubtful; and a word that it never hears is
+never certain.
+
+Run as a program (`python -m assistant.hear.vosk_engine FOLDER`) it tries a model out: see `try_out`.
 """
 
 from __future__ import annotations
 
+import contextlib
+import hashlib
 import json
+import os
+import subprocess
+import sys
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from heapq import nlargest
@@ -17,7 +25,7 @@ from pathlib import Path
 from typing import Any
 
 from assistant.contract import Heard, Word
-from assistant.hear.recogniser import RATE_HZ, CannotListen
+from assistant.hear.recogniser import BYTES_A_SAMPLE, RATE_HZ, CannotListen
 
 ALTERNATIVES = 30
 """Of the vocabulary's search."""
@@ -25,6 +33,10 @@ SECOND_OPINIONS = 5
 """Of the search with the model's own language."""
 SENTENCES_USED = 3000
 """Sample sentences that the library counts pairs of words in; more only makes the start slower."""
+UNHEARD = 0.9
+"""Most that a word can be sure of when the model's own language has it nowhere: too little for a number to be certain."""
+LEAD_IN = bytes(RATE_HZ * 3 // 10 * BYTES_A_SAMPLE)
+"""Silence before the first sound, for recordings cut close to the first word."""
 UNKNOWN = "[unk]"
 _MEND = "take it out of the models folder, or unpack the model again; models/README.md says how"
 _NEEDED = (
@@ -72,6 +84,39 @@ def load_model(folder: Path) -> Any:
         raise CannotListen("the Vosk model can't be loaded", str(folder), _MEND) from fault
 
 
+def try_out(folder: Path, cache: Path) -> None:
+    """Load the model and let it listen, in a program of its own: the library ends its process on some broken models.
+
+    A model that passed is remembered in the cache and not tried again until its files change.
+    Fails: CannotListen with one line.
+    """
+    absent = lacking(folder)
+    if absent:
+        raise CannotListen(f"the Vosk model lacks {', '.join(absent)}", str(folder), _MEND)
+    passed = cache / f"model-{_fingerprint(folder)}.works"
+    if passed.exists():
+        return
+    command = [sys.executable, "-m", "assistant.hear.vosk_engine", str(folder.absolute())]
+    here = str(Path(__file__).resolve().parents[2])
+    paths = os.pathsep.join(path for path in (here, os.environ.get("PYTHONPATH")) if path)
+    tried = subprocess.run(
+        command, capture_output=True, text=True, errors="replace", env={**os.environ, "PYTHONPATH": paths}
+    )
+    complaint = next((line for line in tried.stderr.splitlines() if line.startswith(("ERROR", "ASSERTION_FAILED"))), "")
+    if tried.returncode or complaint:
+        why = complaint.partition("): ")[2] or complaint or f"the library stopped, code {tried.returncode}"
+        raise CannotListen(f"the Vosk model is broken: {why.strip()}", str(folder), _MEND)
+    with contextlib.suppress(OSError):
+        cache.mkdir(parents=True, exist_ok=True)
+        passed.touch()
+
+
+def _fingerprint(folder: Path) -> str:
+    files = sorted(path for path in folder.rglob("*") if path.is_file())
+    listed = [f"{path.relative_to(folder)} {path.stat().st_size} {path.stat().st_mtime_ns}" for path in files]
+    return hashlib.sha256("\n".join([str(folder.absolute()), *listed]).encode()).hexdigest()[:16]
+
+
 class Vosk:
     """A `Recogniser`. Not for use from two threads at once."""
 
@@ -83,10 +128,12 @@ class Vosk:
         """
         import vosk
 
-        grammar, self.unknown = _grammar(model, sample)
-        self._words = vosk.KaldiRecognizer(model, RATE_HZ, grammar)
+        phrases, self.unknown = _phrases(model, sample)
+        # The library dies of an empty vocabulary, and takes UTF-8, not escapes.
+        grammar = (json.dumps(phrases, ensure_ascii=False),) if phrases else ()
+        self._words = vosk.KaldiRecognizer(model, RATE_HZ, *grammar)
         self._words.SetWords(True)
-        self._others = vosk.KaldiRecognizer(model, RATE_HZ, grammar)
+        self._others = vosk.KaldiRecognizer(model, RATE_HZ, *grammar)
         self._others.SetMaxAlternatives(ALTERNATIVES)
         self._free = vosk.KaldiRecognizer(model, RATE_HZ)
         self._free.SetMaxAlternatives(SECOND_OPINIONS)
@@ -99,9 +146,13 @@ class Vosk:
             search.Reset()
         self._heard: list[Word] = []
         self._parts: dict[str, list[list[Scored]]] = {"others": [], "free": []}
+        self._fed = False
 
     def feed(self, piece: bytes) -> None:
         """Search the next piece. A long pause ends a stretch; its result is kept and the turn goes on."""
+        if not self._fed:
+            self._fed = True
+            piece = LEAD_IN + piece
         if self._words.AcceptWaveform(piece):
             self._heard += _words(self._words.Result())
         if self._others.AcceptWaveform(piece):
@@ -116,17 +167,22 @@ class Vosk:
 
     def finish(self) -> Heard:
         """End the turn."""
-        words = tuple(word for word in (*self._heard, *_words(self._words.FinalResult())) if word.text != UNKNOWN)
+        found = [word for word in (*self._heard, *_words(self._words.FinalResult())) if word.text != UNKNOWN]
         parts = self._parts
         parts["others"].append(_scored(self._others.FinalResult()))
         parts["free"].append(_scored(self._free.FinalResult()))
-        text = " ".join(word.text for word in words)
-        found = dict.fromkeys((*_joined(parts["others"], ALTERNATIVES), *_joined(parts["free"], SECOND_OPINIONS)))
         self.start()
-        return Heard(text, spoken=True, alternatives=tuple(other for other in found if other != text), words=words)
+        free = _joined(parts["free"], SECOND_OPINIONS)
+        anywhere = {word for text in free for word in text.split()}
+        words = tuple(
+            word if word.text in anywhere else Word(word.text, min(word.posterior, UNHEARD)) for word in found
+        )
+        text = " ".join(word.text for word in words)
+        others = dict.fromkeys((*_joined(parts["others"], ALTERNATIVES), *free))
+        return Heard(text, spoken=True, alternatives=tuple(other for other in others if other != text), words=words)
 
 
-def _grammar(model: Any, sample: Iterable[Sequence[str]]) -> tuple[str, tuple[str, ...]]:
+def _phrases(model: Any, sample: Iterable[Sequence[str]]) -> tuple[list[str], tuple[str, ...]]:
     """The vocabulary as the library takes it, and the words that the model doesn't know."""
     taken = [tuple(words) for words in sample]
     wanted = {word for words in taken for word in words}
@@ -136,9 +192,9 @@ def _grammar(model: Any, sample: Iterable[Sequence[str]]) -> tuple[str, tuple[st
     # Every n-th, so that all questions stay in; then each word once, so that none is lost.
     spread = list(phrases)[:: max(1, -(-len(phrases) // SENTENCES_USED))]
     spread += sorted(known)
-    if model.vosk_model_find_word(UNKNOWN) >= 0:
+    if spread and model.vosk_model_find_word(UNKNOWN) >= 0:
         spread.append(UNKNOWN)
-    return json.dumps(spread, ensure_ascii=False), tuple(sorted(wanted - known))
+    return spread, tuple(sorted(wanted - known))
 
 
 def _words(result: str) -> list[Word]:
@@ -166,3 +222,9 @@ def _joined(parts: Sequence[list[Scored]], most: int) -> list[str]:
         )
         texts = nlargest(most, both, key=lambda whole: whole.score)
     return [whole.text for whole in texts if whole.text]
+
+
+if __name__ == "__main__":
+    _search = Vosk(load_model(Path(sys.argv[1])), (), "tried")
+    _search.feed(bytes(2 * RATE_HZ))
+    _search.finish()
