@@ -119,6 +119,6 @@ def open_sitting(folder: Folder, record: Path | Literal[":memory:"] | None = Non
 
 
 def _reader(household: Household, facts: Facts, questions: Mapping[str, Question]) -> Reads:
-    from assistant.understand.read import reader  # type: ignore
+    from assistant.understand.reader import Reader
 
-    return reader(household, facts, questions)
+    return Reader(household, facts, questions)

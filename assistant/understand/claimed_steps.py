@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from typing import Literal, TypeAlias
 
 from assistant.understand.known_words import ASKS_FIRST
+from assistant.understand.patterns import Pattern, words_in
 
 Polarity: TypeAlias = Literal["claimed", "not yet", "asked", "doubtful"]
 
@@ -113,18 +114,84 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
         + rf"|\b{_DONE} (?:with )?(?:the )?rinsing",
     ),
     ("wipe", rf"\bwiped\b|\bwiping(?: is| 's)? {_DONE}|\b{_DONE} (?:with )?(?:the )?wiping"),
-    ("dry", r"\b(?:dry|dried|towelled|toweled)\b|\bdrying(?: is| 's)? " + _DONE + rf"|\b{_DONE} drying"),
+    (
+        "dry",
+        r"\bdry\b(?= ?(?:$|now|[,.!?]|and|as|too|already|all|to the touch|everywhere|inside|enough"
+        r"|again))|\b(?:dried|towelled|toweled)\b|\bdrying(?: is| 's)? " + _DONE + rf"|\b{_DONE} drying",
+    ),
     (
         "air",
         rf"\b(?:aired|ventilated)\b|\b(?:airing|ventilating|ventilation)(?: out)?(?: is| 's)? {_DONE}"
         rf"|\b{_DONE} (?:airing|ventilating)",
     ),
 )
-_STEPS = tuple((step, re.compile(pattern)) for step, pattern in _PATTERNS)
+_HINTS: dict[str, tuple[str, ...]] = {
+    "move out": (
+        "out",
+        "moved",
+        "tub",
+        "box",
+        "bin",
+        "bucket",
+        "carrier",
+        "tote",
+        "container",
+        "bag",
+        "pillow",
+        "faun",
+        "crate",
+    ),
+    "return": ("back", "home", "return"),
+    "clear": (
+        "clear",
+        "empt",
+        "strip",
+        "gutted",
+        "took",
+        "taken",
+        "pull",
+        "remov",
+        "scoop",
+        "binn",
+        "chuck",
+        "threw",
+        "tipp",
+        "lift",
+        "out",
+        "gone",
+        "got",
+    ),
+    "wash": ("wash", "scrub", "soap", "shampoo", "suds", "detergent"),
+    "apply": (
+        "spray",
+        "appl",
+        "spritz",
+        "dous",
+        "drench",
+        "coat",
+        "slather",
+        "mist",
+        "satur",
+        "soak",
+        "wett",
+        " on",
+        " over",
+        " down",
+        " in",
+        "wip",
+        "used",
+    ),
+    "hold": ("hold", "wet", "time", "soak", "DURATION", "minutes", "countdown", "dried"),
+    "rinse": ("rins", "hos", "flush", "wash", "wip"),
+    "wipe": ("wip",),
+    "dry": ("dry", "dri", "towel"),
+    "air": ("air", "ventil"),
+}
+_STEPS = tuple((step, Pattern(pattern, *_HINTS[step])) for step, pattern in _PATTERNS)
 
 # The words of a step in any form, to see which one is asked about or still to come.
-_MENTIONED: tuple[tuple[str, re.Pattern[str]], ...] = tuple(
-    (step, re.compile(pattern))
+_MENTIONED: tuple[tuple[str, Pattern], ...] = tuple(
+    (step, Pattern(pattern))
     for step, pattern in (
         ("move out", r"\b(?:move|moving|moved|take|taking) (?:\w+ )?out\b"),
         ("clear", r"\bclear(?:ed|ing)?\b"),
@@ -142,13 +209,14 @@ _MENTIONED: tuple[tuple[str, re.Pattern[str]], ...] = tuple(
 _SUBJECTS = frozenset(
     {"i", "it", "he", "she", "they", "we", "you", "that", "this", "the", "ENCLOSURE", "ANIMAL", "AGENT"}
 )
-_ASKED = re.compile(
+_ASKED = Pattern(
     r"\b(?:did i|have i|has (?:it|he|she|this|that)|had i|do i|am i|was i|were we|did we|have we|did"
     r" you|do you|can (?:i|he|she|it|they|you)"
-    r"|may i|should i|whether|remember if|know if|sure if|see if|check if|is it|was it|are they|is (?:he|she))\b"
+    r"|may i|should i|whether|remember if|know if|sure if|see if|check if|(?<!that )is it"
+    r"|(?<!that )was it|are they|is (?:he|she))\b"
     r"|\b(?:is|did|have|has|does|do|was) not (?:it|i|he|she|they)$|, right \?$|, (?:yes|yeah|no|ok) \?$"
 )
-_NOT_YET = re.compile(
+_NOT_YET = Pattern(
     r"\b(?:not|never|cannot|without|unable|nor|neither|nearly|almost|not quite|barely|hardly|half"
     r"|halfway|partly|partially|mostly|about to"
     r"|going to|go to|will|would|shall|let me|let us|need to|needs to|need|needs|have to|has to|had"
@@ -162,22 +230,22 @@ _NOT_YET = re.compile(
     r"|skipped|skip|instead|ought|most of|some of|part of|parts of|bits? of|all but|everything but"
     r"|everything except|one side)\b".replace("{to_come}", "next up")
 )
-_UNDER_WAY = re.compile(
+_UNDER_WAY = Pattern(
     r"\b(?:i am|am|we are|is|are|'s|just|now|still|busy|currently|{subject})? ?(?:washing|scrubbing"
     r"|spraying|applying|rinsing|wiping|drying|airing"
     r"|clearing|moving|hosing|misting|putting)\b".replace("{subject}", "i")
 )
-_HEDGED = re.compile(
+_HEDGED = Pattern(
     r"\b(?:i think|i guess|probably|maybe|perhaps|pretty much|more or less|i believe|should be|must"
     r" be|looks|seems|kind of|sort of"
     r"|i suppose|as good as|basically|ish|possibly|i reckon|fairly sure|pretty sure|pretty|fairly|quite|reasonably)\b"
 )
 # A word like these opens a clause of its own after "and", so the "not" before it doesn't reach over.
-_NEW_CLAUSE = re.compile(
+_NEW_CLAUSE = Pattern(
     r"\s*(?:\b(?:but|though|however|only|then|so|because)\b|[.;!]|,(?! ?(?:or|nor)\b)"
     r"|\band (?=(?:i|it|he|she|they|we|that|the|{s}|ENCLOSURE|ANIMAL) ))\s*".replace("{s}", "this")
 )
-_DISCOURSE = re.compile(
+_DISCOURSE = Pattern(
     r"^(?:(?:yes|yeah|yep|yup|no|nope|ok|okay|right|alright|so|well|oh|and|great|good|cool|now|hi)\b ?,? ?)+(?!\bnot\b)"
 )
 
@@ -195,19 +263,15 @@ class Claims:
     stayed_wet: bool | None = None
 
 
-def _words_in(*patterns: re.Pattern[str]) -> frozenset[str]:
-    return frozenset(word for pattern in patterns for word in re.findall(r"(?<!\\)[a-z]{3,}", pattern.pattern))
-
-
-_STAYED = re.compile(
+_STAYED = Pattern(
     r"\b(?:stayed|kept|remained|been)(?: \w+){0,3} wet\b|\bwet (?:the )?(?:whole|entire|full|all)\b"
     r"|\bnever dried\b|\bdid not dry\b"
 )
-_WENT_DRY = re.compile(
+_WENT_DRY = Pattern(
     r"\bdid not (?:stay|keep|remain)(?: \w+){0,2} wet\b|\bdried (?:out|up|off|early|too)\b|\bwent"
     r" dry\b|\bnot (?:stay |stayed |kept |remained )?(?:\w+ )?wet\b|^(?:no )?(?:it )?dried$"
 )
-_EARLY = re.compile(
+_EARLY = Pattern(
     r"\b(?:dr(?:y|ied) (?:out|up|early|too|before|already|again)|before (?:time|its time|the time)"
     r"|again|dries|drying too|too (?:soon|fast|early|quick))\b"
 )
@@ -310,7 +374,7 @@ def _polarity(clause: str, text: str) -> Polarity:
     return "doubtful" if hedged or cried else "claimed"
 
 
-_HARMLESS = re.compile(
+_HARMLESS = Pattern(
     r"\b(?:did not dry(?: out)?|never dried|not (?:a )?(?:problem|bad)|no problem|half (?:an hour|a"
     r" litre|the)|wet the whole time|whole time"
     r"|still wet when|stayed wet|and a half|not long ago|no need to ask|if you (?:must|want to) know"
@@ -367,7 +431,7 @@ def _mentioned(clause: str, steps: Sequence[str]) -> list[str]:
     return list(steps) or [step for step, pattern in _MENTIONED if pattern.search(clause)]
 
 
-_BARE = re.compile(
+_BARE = Pattern(
     r"^(?:i am |that is |that 's |it is |all |ok |okay |right |and |yes |yep |yeah |got that |just |i"
     r" have )*(?:done|finished|did it|done it|done that"
     r"|did that|complete|completed|all done|sorted)(?: now| then| with that| that| it| here)*$"
@@ -384,7 +448,7 @@ def bare_done(text: str) -> bool:
     return _BARE.match(text.strip(" .!,")) is not None
 
 
-WORDS = _words_in(
+WORDS = words_in(
     *(pattern for _, pattern in (*_STEPS, *_MENTIONED)),
     *(_ASKED, _NOT_YET, _UNDER_WAY, _HEDGED, _HARMLESS, _BARE, _STAYED, _WENT_DRY, _EARLY),
 )

@@ -10,6 +10,8 @@ import re
 from dataclasses import dataclass
 from typing import Literal, TypeAlias
 
+from assistant.understand.patterns import Pattern, words_in
+
 Place: TypeAlias = Literal["eye", "skin", "mouth", "lungs"]
 Victim: TypeAlias = Literal["person", "animal"]
 
@@ -21,6 +23,10 @@ class Cry:
     intent: Literal["splash", "wound"]
     place: Place | None = None
     victim: Victim | None = None
+
+
+def _set(words: str) -> frozenset[str]:
+    return frozenset(words.split())
 
 
 _ANIMAL = (
@@ -49,19 +55,57 @@ _GOT = (
     r"|flicked|flew|hit|went|landed|spat|spattered|splattered|sloshed|leaked|ran|rubbed|touched|soaked)"
 )
 
-_EYE = re.compile(
+_ANIMALS = _set(
+    """
+    ANIMAL animal snake lizard geck tortoise turtle terrapin frog toad dragon python boa skink monitor iguana
+    chameleon newt salamander reptile hatchling pet dog cat puppy kitten
+    """
+)
+# Bits of text without one of which that pattern can't match; a test holds them to it.
+_HINTS: dict[str, frozenset[str]] = {
+    "eye": frozenset({"eye", "see"}),
+    "mouth": _set("swallow ingest drank drunk drink gulp sip lick lap ate eaten tast bit mouth tongue"),
+    "lungs": _set(
+        """
+        cough chok wheez breath inhal reek dizzy light woozy fume chlorine gas throat chest lung nose feel
+        pass faint smoke cloud vapo smell
+        """
+    ),
+    "skin": _ANIMALS
+    | {" me", "myself", " him", " her", " us"}
+    | _set(
+        """
+        hand arm skin leg face foot feet finger wrist neck knee thigh lap stomach chin cheek forehead elbow
+        toe scalp ear lip palm thumb shirt cloth trouser glove sleeve sock shoe burns stings hurts
+        """
+    ),
+    "wound": _ANIMALS
+    | _set(
+        """
+        his him her its their 's wound cut burn bit sore absc ulcer rot disease blister infect lesion scrape
+        graze scratch stitch injur shed prolapse scab swell rash ringworm gash puncture water food feed dip
+        bath soak medic meds antibiotic antiseptic ivermectin metronidazole fenbendazole enrofloxacin
+        meloxicam ceftazidime praziquantel painkiller wormer ointment drops injection tablet paracetamol
+        aspirin ibuprofen steroid sulfadiazine
+        """
+    ),
+}
+
+_EYE = Pattern(
     rf"\b(?:in|into|near|on|to|at) (?:{_WHOSE} )?(?:left |right |own |bad )?eye(?:s|ball|balls|lid)?\b"
     rf"|\beyes?\b(?: \S+){{0,3}} {_HURTS}\b|\b{_HURTS} (?:\S+ ){{0,3}}eyes?\b|\b{_GOT}\b.*\beyes?\b"
     rf"|^(?:my |ow |ouch |the )*eyes?(?: eyes?)*$"
-    r"|\bmy eyes?\b.*(?:AGENT|STOCK)|\bcan not see\b|\bmy eyes?$|\bmy eyes? (?:help|what|how|quick|now|hurry)\b"
+    r"|\bmy eyes?\b.*(?:AGENT|STOCK)|\bcan not see\b|\bmy eyes?$|\bmy eyes? (?:help|what|how|quick|now|hurry)\b",
+    *_HINTS["eye"],
 )
-_MOUTH = re.compile(
+_MOUTH = Pattern(
     rf"\bswallow(?:ed|ing|s)?\b|\bingest\w*|\b(?:drank|drunk|drink|drinking|gulped|sipped|licked"
     rf"|licking|lapped|ate|eaten|tasted|bit into)\b"
     rf"(?: \S+){{0,5}} (?:{_PRODUCT}|it|some of it)\b|\b(?:in|into) {_WHOSE} mouth\b|\b{_GOT}\b.*\b(?:mouth|tongue)\b"
-    rf"|\bmouth(?: \S+)? {_HURTS}|\b{_HURTS} (?:\S+ )?(?:mouth|tongue)\b"
+    rf"|\bmouth(?: \S+)? {_HURTS}|\b{_HURTS} (?:\S+ )?(?:mouth|tongue)\b",
+    *_HINTS["mouth"],
 )
-_LUNGS = re.compile(
+_LUNGS = Pattern(
     r"\bcough\w*|\bchok(?:ing|ed|e)\b|\bwheez\w*|\bcan not (?:\w+ )?(?:breathe|breath)\b|\b(?:hard"
     r"|hurts|difficult|trouble|struggling|unable)"
     r"(?: \w+)? breath\w*|\bshort of breath\b|\b(?:breathed|inhaled|inhaling|inhale)\b|\bbreathing"
@@ -74,9 +118,10 @@ _LUNGS = re.compile(
     r"|\bfeel(?:ing)? (?:\w+ )?(?:sick|faint|ill|dizzy|funny|rough)\b|\bpassed out\b|\bfainted\b|\bpass(?:ing)? out\b"
     r"|\b(?:gas|smoke|cloud|vapou?r)(?: is| 's)? (?:coming|everywhere|rising|pouring)|\bsmell\w*"
     r" (?:is )?(?:so|too|really|unbearabl\w*|overpowering)"
-    r" ?(?:strong|bad|awful)?\b(?=.*\b(?:head|sick|eyes|breathe|in here|can not|help)\b)".replace("{a}", r"AGENT")
+    r" ?(?:strong|bad|awful)?\b(?=.*\b(?:head|sick|eyes|breathe|in here|can not|help)\b)".replace("{a}", r"AGENT"),
+    *_HINTS["lungs"],
 )
-_SKIN = re.compile(
+_SKIN = Pattern(
     rf"\b{_GOT}\b(?: \S+){{0,6}} (?:on|over|onto|down|in|inside|into|through|up|with)"
     rf" (?:to )?(?:{_WHOSE} )?(?:\w+ )?{_LIMBS}\b"
     rf"|\b{_GOT}\b(?: \S+){{0,5}} (?:on|over|onto|down|all over) (?:to )?(?:me|myself|him|her|us"
@@ -89,40 +134,41 @@ _SKIN = re.compile(
     rf"|my )?{_ANIMAL}|him|her)\b(?! 's)"
     r"(?=.*(?:AGENT|STOCK|BOTTLE|accident|mistake|oops|{p}))|\bon my (?:bare )?skin\b|\bskin (?:contact|burn)".replace(
         "{p}", "disinfectant|cleaner|concentrate"
-    )
+    ),
+    *_HINTS["skin"],
 )
-_OUCH = re.compile(r"\b(?:ow+|ouch+|argh+|aa+h+|aargh+|yeow+)\b")
-_POISONED = re.compile(
+_OUCH = Pattern(r"\b(?:ow+|ouch+|argh+|aa+h+|aargh+|yeow+)\b")
+_POISONED = Pattern(
     r"\bpoison(?:ed|ing)\b(?! cent)|\bfirst aid\b|\bsplashed (?:myself|me)\b|\bgot splashed\b"
     r"|\bemergency\b|\bhelp me\b.*AGENT"
 )
 
 # Said of what might be worn or aired, not of what has happened.
-_PREPARING = re.compile(
+_PREPARING = Pattern(
     r"\b(?:protect\w*|goggles|glasses|wear|wearing|mask|respirator|visor|apron|gloves for|should i"
     r" cover|fumes (?:gone|clear\w*)|fumes to"
     r"|(?:clear|get rid of|air out|for) (?:the |all the )?fumes|fumes out|keep an eye|eye level|any"
     r" fumes|without fumes|no fumes|low fumes|less fumes)\b"
 )
-_HAPPENED = re.compile(
+_HAPPENED = Pattern(
     r"\b(?:splashed|got|stings?|stinging|burns?|burning|hurts?|swallowed|drank|coughing|choking"
     r"|inhaled|dizzy|ow|ouch|help)\b"
 )
 
-_ME = re.compile(
+_ME = Pattern(
     rf"\b(?:my|our) (?:\w+ )?(?:eyes?|mouth|throat|chest|nose|lungs?|head|tongue|{_LIMBS})\b|\bme\b|\bmyself\b"
     r"|\bi (?:am|have|just|accidentally|think|feel|can not|breathed|inhaled|swallowed|drank|got|licked|tasted)\b"
 )
-_SOMEONE = re.compile(
+_SOMEONE = Pattern(
     r"\b(?:kid|kids|son|daughter|wife|husband|partner|child|children|toddler|friend|mate|mum|mom|dad"
     r"|brother|sister|someone|somebody"
     r"|flatmate|roommate|neighbour|student|pupil|guy|man|woman|grandson|granddaughter|helper|keeper)\b"
 )
-_ITS = re.compile(
+_ITS = Pattern(
     rf"\b(?:his|her|its|their|ENCLOSURE 's|{_ANIMAL} 's) (?:\w+ )?(?:eyes?|face|head|skin|back|tail"
     rf"|scales|shell|nose|belly|body|leg|foot)\b|\b(?:him|her)\b"
 )
-_LICKED = re.compile(r"\b(?:licked|lapped|licking)\b")
+_LICKED = Pattern(r"\b(?:licked|lapped|licking)\b")
 
 _SORE = (
     r"(?:wounds?|cuts?|burns?|bites?|bitten|sores?|abscess\w*|ulcers?|(?:mouth|scale|shell|tail|belly"
@@ -160,7 +206,7 @@ _MEDICINE = (
     r"|praziquantel|painkillers?|dewormer|wormer|ointment|eye drops|drops|injection|tablets?"
     r"|paracetamol|aspirin|ibuprofen|steroids?|silver sulfadiazine)"
 )
-_WOUND = re.compile(
+_WOUND = Pattern(
     # a sore of the animal's with anything that treats it, or with a product or strength
     rf"(?=.*\b{_TREAT}\b)(?=.*\b{_SORE}\b)(?=.*(?:{_PRODUCT}|percent|\bon\b|\bfor\b|\btreat|\bclean"
     rf"|\bdisinfect|\bdab|\bput|\buse|\bhelp))"
@@ -183,13 +229,14 @@ _WOUND = re.compile(
     rf"|\b{_MEDICINE}\b(?=.*(?:{_ANIMAL}|\bhim\b|\bher\b|\bhe\b|\bshe\b|dose|how much|give))|\b(?:dose"
     rf"|dosage|how much)\b.*\b{_MEDICINE}\b"
     rf"|\b(?:dose|dosage)\b.*\b(?:for|give) (?:the |my )?(?:{_ANIMAL}|him|her)\b(?! 's)|\bkill"
-    rf" (?:the )?mites on (?:him|her|(?:the |my )?{_ANIMAL})\b"
+    rf" (?:the )?mites on (?:him|her|(?:the |my )?{_ANIMAL})\b",
+    *_HINTS["wound"],
 )
-_WISH = re.compile(
+_WISH = Pattern(
     r"\b(?:can|could|should|may|might|how|what|which|is it|is|would|do|does|want|need|need to|i will"
     r"|going to|let me|about to|make|mix|ok to|safe to|best|try)\b"
 )
-_MY_OWN = re.compile(rf"\bmy (?:own )?(?:\w+ )?(?:{_SORE}|{_LIMBS}|eyes?)\b")
+_MY_OWN = Pattern(rf"\bmy (?:own )?(?:\w+ )?(?:{_SORE}|{_LIMBS}|eyes?)\b")
 
 
 def cry_in(text: str) -> Cry | None:
@@ -232,7 +279,7 @@ def _splash(text: str) -> Cry | None:
 
 
 def _victim(text: str, place: Place | None) -> Victim:
-    """Who was hit: a person unless an animal is named; "he swallowed it" counts as a person, who is called for first."""
+    """Who was hit: a person unless an animal is named; "he swallowed it" counts as a person, called for first."""
     if _ME.search(text) or _SOMEONE.search(text):
         return _of_ours(text)
     if re.search(rf"\b{_ANIMAL}\b", text) or re.search(r"\bENCLOSURE (?:drank|swallowed|licked|ate)\b", text):
@@ -253,23 +300,7 @@ def _of_ours(text: str) -> Victim:
     return "person" if mine or _SOMEONE.search(text) or not hit else "animal"
 
 
-WORDS = frozenset(
-    word
-    for pattern in (
-        _EYE,
-        _MOUTH,
-        _LUNGS,
-        _SKIN,
-        _OUCH,
-        _POISONED,
-        _PREPARING,
-        _HAPPENED,
-        _ME,
-        _SOMEONE,
-        _ITS,
-        _WOUND,
-        _WISH,
-    )
-    for word in re.findall(r"(?<!\\)[a-z]{3,}", pattern.pattern)
+WORDS = words_in(
+    *(_EYE, _MOUTH, _LUNGS, _SKIN, _OUCH, _POISONED, _PREPARING, _HAPPENED, _ME, _SOMEONE, _ITS, _WOUND, _WISH)
 )
-"""Every word that a rule here turns on."""
+"""Every word that a rule here turns on: known words, so that none is mended into another."""

@@ -16,16 +16,17 @@ from assistant.core.amounts import Amount, Percent, SaidRatio
 from assistant.understand.corrections import with_number
 from assistant.understand.known_words import CONNECTING
 from assistant.understand.parsing import Parsed
+from assistant.understand.patterns import Pattern
 
 PENDING_LASTS = timedelta(minutes=5)
 """A question of the tool's waits this long for its answer."""
 
-_ANSWER = re.compile(r"^(?:(?:yes|ok|um|er|oh) ?,? ?)*")
-_CORRECTS = re.compile(
+_ANSWER = Pattern(r"^(?:(?:yes|ok|um|er|oh) ?,? ?)*")
+_CORRECTS = Pattern(
     r"^(?:no|nope|not|wait|sorry|i said|i meant|i mean|actually|make that|rather)\b|\b(?:i said|i"
     r" meant|i mean|make that|instead)\b"
 )
-_ANOTHER = re.compile(
+_ANOTHER = Pattern(
     r"^(?:and|what about|how about|same for|same with|the same for|also|then|now|or|and what about|and how about)\b"
 )
 

@@ -10,9 +10,10 @@ import re
 from assistant.contract import Slots
 from assistant.core.household import Household
 from assistant.understand.parsing import Parsed
+from assistant.understand.patterns import Pattern
 
 _PRODUCT = r"(?:AGENT|STOCK|BOTTLE|soap|detergent|dish soap)"
-_MET = re.compile(
+_MET = Pattern(
     rf"\b(?:poured|added|tipped|put|squirted|dumped|chucked|got|splashed|topped(?: up)?|emptied"
     rf"|dropped|added)\b(?: \S+){{0,4}}? {_PRODUCT}(?: \S+){{0,3}}?"
     rf" (?:in|into|to|on|onto|over|with|on top of|top of|in with) (?:the |my |some |a |top of )*(?:\S+ )?{_PRODUCT}"
@@ -24,18 +25,18 @@ _MET = re.compile(
     rf"|into|on|onto|over|on top of|mixed with) (?:the |some |my )?{_PRODUCT}"
     rf"|\bthere (?:was|is) (?:still |some )?{_PRODUCT} (?:in|on) (?:the |my )?{_PRODUCT}"
 )
-_ASKED = re.compile(
+_ASKED = Pattern(
     r"^(?:so |and |um |ok |wait |but |what if |hey )*(?:can|could|may|should|shall|is|are|do|does"
     r"|will|would|what|how|when|why|which|am)\b|\bif i\b|\bwhat happens\b"
     r"|\bshould i\b|\bcan i\b|\bok to\b|\bsafe to\b"
 )
-_MEETING = re.compile(
+_MEETING = Pattern(
     r"\b(?:mix|mixes|mixed|mixing|together|combine\w*|combining|after|before|meet|meets|react\w*|on"
     r" top of|over|follow\w*|blend|between|compatible|touch\w*|add|pour"
     r"|gas|go with|goes with|alongside|in with|straight after|next to|then)\b"
 )
-_DOSES = re.compile(r"\b(?:MIX|VOLUME)\b|\bhow (?:much|many|long)\b")
-_BETTER = re.compile(r"\b(?:better|best|which|stronger|cheaper|difference|instead|rather|work|works|kill|kills|or)\b")
+_DOSES = Pattern(r"\b(?:MIX|VOLUME)\b|\bhow (?:much|many|long)\b")
+_BETTER = Pattern(r"\b(?:better|best|which|stronger|cheaper|difference|instead|rather|work|works|kill|kills|or)\b")
 
 
 def meets(parsed: Parsed, slots: Slots, household: Household, chance: float) -> bool | None:

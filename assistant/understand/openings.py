@@ -2,22 +2,21 @@
 
 from __future__ import annotations
 
-import re
-
 from assistant.understand.claimed_steps import not_yet
 from assistant.understand.known_words import ASKS_FIRST
+from assistant.understand.patterns import Pattern
 
-_SHUT = re.compile(
+_SHUT = Pattern(
     r"\b(?:closed|shut)\b(?: \w+){0,2} (?:windows?|doors?)\b|\b(?:windows?|doors?)(?: is| are"
     r"| 's)?(?: all| now)? (?:closed|shut)\b"
 )
-_OPEN = re.compile(
+_OPEN = Pattern(
     r"(?P<count>\b(?:one|two|three|four|both|all three|all|another|second|third|1|2|3"
     r"|4) )?(?:more )?(?:\w+ )?(?P<what>windows?|doors?|one)"
     r"(?P<too> and (?:the |a )?(?:\w+ )?(?:window|door))?(?: is| are| 's| has been| have"
     r" been)?(?: all| now| wide| both)* open(?:ed)?\b"
 )
-_OPENED = re.compile(
+_OPENED = Pattern(
     r"\bopened(?: up)?(?: the| a| my)?(?P<count> one| two| three| both| all| another| second)?(?: of"
     r" the)?(?: \w+)? (?P<what>windows?|doors?)(?P<too> and (?:the |a )?(?:\w+ )?(?:window|door))?"
 )

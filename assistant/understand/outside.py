@@ -501,6 +501,18 @@ seriously
 what do you think
 what would you do
 any news
+is it bad to skip a step
+is it bad if i forget to wash
+start the film
+start the recorder
+next film
+next chapter please
+can you help my brother
+can they help with the cleaning
+dry sense of humour
+dry run
+lather rinse and repeat
+wash and go
 it is all clear now
 all clear here
 can they go back to school

@@ -5,6 +5,7 @@ The same is done with a question's phrasings, so that both lie side by side when
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from functools import lru_cache
@@ -61,7 +62,10 @@ _SAME: dict[str, str] = {
         "{animal}",
     ),
 }
-_KEPT_SLOTS = frozenset({"bottle", "agent", "enclosure", "animal", "organism", "measure", "stock"})
+_PLAIN = re.compile(
+    r"(?:[a-z]{3,}|\{\w+\}|it|is|in|on|to|do|my|of|at|he|me|so|ok|no|up|we|am|be|or|if|go|by|an|as|us|i|a| )+"
+)
+"""A phrasing that needs no evening out: no sign, no contraction."""
 
 
 @dataclass(frozen=True)
@@ -82,6 +86,8 @@ class Parsed:
 
 def phrasing_words(phrasing: str) -> tuple[str, ...]:
     """A phrasing's words as they are matched."""
+    if _PLAIN.fullmatch(phrasing):  # most are, and there are many to read at start-up
+        return matched_words(phrasing.split())
     return matched_words([token.text for token in tokens_of(phrasing)])
 
 

@@ -6,7 +6,6 @@ by what is open; what is left over becomes a choice, and is asked.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from typing import Any
@@ -17,6 +16,7 @@ from assistant.understand.claimed_steps import Claims
 from assistant.understand.names import Mention, Thing
 from assistant.understand.openings import openings_in
 from assistant.understand.parsing import Parsed
+from assistant.understand.patterns import Pattern
 from assistant.understand.strengths import bare_numbers, mixes_in
 from assistant.understand.unknown_names import ROUND, unknown_names
 
@@ -32,22 +32,22 @@ _FIELD = {
     "organism": "organisms",
 }
 
-_EVERY = re.compile(
+_EVERY = Pattern(
     r"\b(?:both|all|every|each)(?: of)?(?: the| my| these| those)? (?:them|tubs?|tanks?|boxes|box"
     r"|cages?|vivs?|vivariums?|enclosures?|homes?|of them"
     r"|racks?|two|three|animals?)\b|\bboth\b(?! windows| doors| bottles| the windows)|\ball of"
     r" (?:them|em)\b|\ball (?:are|is|done|sprayed|rinsed|dry|washed)\b"
     r"(?=.*\b(?:are|tubs|tanks|boxes)\b)|\beverything is (?:sprayed|rinsed|washed)\b"
 )
-_COLD = re.compile(
+_COLD = Pattern(
     r"\b(?:heat\w*|heat (?:mat|lamp)|lamps?|mats?|bulbs?)\b.*\b(?:off|cold|cool|unplugged)\b|\b(?:off"
     r"|unplugged) and cold\b"
 )
-_OVER = re.compile(
+_OVER = Pattern(
     r"\bstart (?:it |this |that |him |her |(?:the |my )?(?:ENCLOSURE|ANIMAL) )?(?:over|again|afresh"
     r"|anew)\b|\bfrom (?:scratch|the beginning|the start|the top)\b|\bbegin again\b|\brestart\b"
 )
-_ON = re.compile(r"\b(?:go on|carry on|continue|keep going|resume|pick up|go on with it)\b")
+_ON = Pattern(r"\b(?:go on|carry on|continue|keep going|resume|pick up|go on with it)\b")
 
 
 @dataclass(frozen=True, slots=True)

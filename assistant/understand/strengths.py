@@ -10,15 +10,15 @@ from typing import Any
 from assistant.core.amounts import Amount, Percent
 from assistant.understand.amounts import Found
 from assistant.understand.parsing import Parsed
+from assistant.understand.patterns import Pattern
 
-_STOCK_BEFORE = re.compile(
+_STOCK_BEFORE = Pattern(
     r"(?:\bfrom|\busing|\bmy|\bwith|\bout of|\bhave|\bgot|\bof (?:the|my)|\bis|\bhow much"
     r"|\bmany \w+ of|\bstock|\bconcentrate)(?: a| the| my| some| only)*$"
 )
-_TARGET_BEFORE = re.compile(
-    r"(?:\bmake|\bmix|\bwant|\bneed|\bget|\bat|\bto|\bfor|\bin|\ba|\bmaking|\breach|\bof"
+_TARGET_BEFORE = Pattern(
+    r"(?i)(?:\bmake|\bmix|\bwant|\bneed|\bget|\bat|\bto|\bfor|\bin|\ba|\bmaking|\breach|\bof"
     r"|\binto)(?: up| me| a| some| about| around| volume)*$",
-    re.IGNORECASE,
 )
 
 

@@ -10,8 +10,9 @@ from __future__ import annotations
 from pathlib import Path
 
 from assistant.store.packaged import read_questions
-from assistant.understand.learning import Linear, fingerprint, train
+from assistant.understand.learning import Linear
 from assistant.understand.matching import rows_of
+from assistant.understand.training import fingerprint, train
 
 WHERE = Path(__file__).parents[2] / "assistant" / "understand" / "learned.py"
 SMALLEST = 60

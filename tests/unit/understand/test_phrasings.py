@@ -12,8 +12,10 @@ from phrasings.said_as import written
 
 from assistant.contract import Question, Reading
 from assistant.understand.learned import TRAINED_ON
-from assistant.understand.learning import fingerprint
 from assistant.understand.matching import rows_of
+from assistant.understand.parsing import matched_words, phrasing_words
+from assistant.understand.training import fingerprint
+from assistant.understand.words import tokens_of
 
 FOLDER = Path(__file__).parents[2] / "phrasings"
 
@@ -29,8 +31,6 @@ NOT_READ_YET = {
     # Said in words that no phrasing has; the tool says that it isn't sure, which harms nobody.
     "what do I measure out for the blue bottle on the small syringe",
     "how does this thing work",
-    "what was that last bit",
-    "we're doing the corn snake's tank for salmonella with bleach",
 }
 
 
@@ -80,3 +80,9 @@ def test_no_test_phrasing_is_trained_on(questions: Mapping[str, Question]) -> No
 
 def test_the_learned_weights_are_of_these_phrasings(questions: Mapping[str, Question]) -> None:
     assert fingerprint(rows_of(questions)) == TRAINED_ON, "run: python tests/bench/train_matcher.py"
+
+
+def test_a_plain_phrasing_is_read_the_same_as_any_text(questions: Mapping[str, Question]) -> None:
+    for question in questions.values():
+        for text in question.phrasings:
+            assert phrasing_words(text) == matched_words([token.text for token in tokens_of(text)])

@@ -1,0 +1,83 @@
+"""What was not heard with certainty is read back."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import pytest
+
+from assistant.contract import Heard, Reading, Word, World
+from assistant.understand.reader import Reader
+
+Hear = Callable[..., Reading]
+
+DOSE = "how much bleach for the orange bottle at one in fifteen"
+
+
+@pytest.fixture
+def hear(reader: Reader, world: World) -> Hear:
+    def heard(text: str, *alternatives: str, posterior: float = 1.0, **less: float) -> Reading:
+        words = tuple(Word(word, less.get(word, posterior)) for word in text.split())
+        return reader(Heard(text, True, alternatives, words), world)
+
+    return heard
+
+
+def test_a_number_heard_well_and_alone_is_certain(hear: Hear) -> None:
+    assert hear(DOSE, "how much peach for the orange bottle at one in fifteen").doubts == ()
+
+
+def test_another_number_among_the_alternatives_makes_it_doubtful(hear: Hear) -> None:
+    (doubt,) = hear(DOSE, "how much bleach for the orange bottle at one in fifty").doubts
+    assert (doubt.kind, doubt.heard, doubt.others) == ("number", "15", ("50",))
+
+
+@pytest.mark.parametrize("posterior", [0.98, 0.5])
+def test_a_number_word_below_099_makes_it_doubtful(posterior: float, hear: Hear) -> None:
+    (doubt,) = hear(DOSE, fifteen=posterior).doubts
+    assert (doubt.kind, doubt.heard) == ("number", "15")
+
+
+def test_a_number_without_posteriors_is_doubtful(reader: Reader, world: World) -> None:
+    assert reader(Heard(DOSE, spoken=True), world).doubts
+
+
+def test_other_words_heard_badly_make_no_number_doubtful(hear: Hear) -> None:
+    assert hear(DOSE, bottle=0.4).doubts == ()
+
+
+def test_a_typed_number_is_never_doubtful(reader: Reader, world: World) -> None:
+    assert reader(Heard(DOSE), world).doubts == ()
+
+
+@pytest.mark.parametrize(
+    "other", ["i haven't rinsed it", "have i rinsed it", "i'm about to rinse it", "did i rinse it"]
+)
+def test_a_step_that_may_have_been_denied_or_asked_is_doubtful(other: str, hear: Hear) -> None:
+    reading = hear("i have rinsed it", other)
+    assert reading.intent == "done"
+    assert [doubt.kind for doubt in reading.doubts] == ["polarity"]
+
+
+def test_a_step_that_all_alternatives_claim_is_certain(hear: Hear) -> None:
+    assert hear("i have rinsed it", "i have rinsed it off", "and rinsed it").doubts == ()
+
+
+def test_a_yes_that_may_have_been_a_no_is_doubtful(hear: Hear) -> None:
+    assert [doubt.kind for doubt in hear("yes", "no").doubts] == ["polarity"]
+
+
+def test_an_alternative_that_reads_better_is_taken(hear: Hear) -> None:
+    assert hear("wattle next", "what is next").intent == "next"
+
+
+def test_the_first_hearing_is_kept_where_both_read_as_well(hear: Hear) -> None:
+    assert hear("rinsed the east tank", "rinsed the pond tub").slots.enclosures == ("east tank",)
+
+
+def test_a_cry_among_the_alternatives_is_heard(hear: Hear) -> None:
+    assert hear("peach in my pie", "bleach in my eye").intent == "splash"
+
+
+def test_what_was_spoken_is_marked(hear: Hear) -> None:
+    assert hear("what's next").spoken

@@ -1,0 +1,47 @@
+"""Patterns are compiled late and hinted at; neither may change what they find."""
+
+from __future__ import annotations
+
+import re
+import tomllib
+from pathlib import Path
+
+from assistant.understand import claimed_steps, cries, openings
+from assistant.understand.parsing import Parser
+from assistant.understand.patterns import Pattern
+from assistant.understand.reader import Reader
+
+FOLDER = Path(__file__).parents[2] / "phrasings"
+
+
+def _hinted() -> dict[str, Pattern]:
+    found = {f"{module.__name__}.{name}": value for module in (cries, claimed_steps, openings)
+             for name, value in vars(module).items() if isinstance(value, Pattern)}  # fmt: skip
+    found |= {f"step {place} {step}": pattern for place, (step, pattern) in enumerate(claimed_steps._STEPS)}
+    return found
+
+
+def test_no_hint_hides_what_a_pattern_would_find(reader: Reader) -> None:
+    parse: Parser = reader._parser
+    texts = [
+        case["said"] for file in FOLDER.glob("*.toml") for case in tomllib.loads(file.read_text("utf-8"))["phrases"]
+    ]
+    texts += [text for module in ("test_cries", "test_claimed_steps")
+              for text in (Path(__file__).parent / f"{module}.py").read_text("utf-8").splitlines()]  # fmt: skip
+    for said in texts:
+        plain = parse(said).plain
+        for name, pattern in _hinted().items():
+            if re.search(pattern.source, plain):
+                assert pattern.search(plain), (name, plain)
+
+
+def test_a_pattern_finds_what_res_does() -> None:
+    pattern = Pattern(r"\b(a+)b\b", "ab")
+    assert pattern.search("x aab y") is not None
+    assert pattern.match("aab") is not None
+    assert pattern.search("b") is None
+    assert pattern.sub("c", "aab d") == "c d"
+    assert pattern.sub("c", "b d") == "b d"
+    assert [found.group(1) for found in pattern.finditer("ab aab")] == ["a", "aa"]
+    assert list(pattern.finditer("x")) == []
+    assert Pattern(",").split("a,b") == ["a", "b"]
