@@ -23,7 +23,7 @@ from assistant.hear.pronunciation import dictionary_text, pronounce, read_dictio
 from assistant.hear.recogniser import CannotListen
 from assistant.hear.vocabulary import Sayable, Share, sentences
 
-MADE_BY = 2
+MADE_BY = 3
 """Raised when the same input would give another vocabulary, so that an older cache isn't taken."""
 
 SILENCE = ("<s>", "</s>", "<sil>", "[NOISE]", "[SPEECH]", "[COUGH]", "[SMACK]", "[UM]", "[UH]", "<s", "</s")

@@ -17,7 +17,10 @@ Sounds = str
 SoundOut = Callable[[str], "Sounds | None"]
 
 TRADE: Mapping[str, tuple[Sounds, ...]] = {
-    "chlorhexidine": ("K L AO R HH EH K S IH D IY N", "K L AO R HH EH K S AH D AY N"),
+    "chlorhexidine": (
+        *("K L AO R HH EH K S IH D IY N", "K L AO R HH EH K S AH D AY N"),
+        *("K L AO R HH EH K S AY D IY N", "K L AO R HH EH K S IH D AY N"),
+    ),
     "povidone": ("P OW V AH D OW N", "P AA V AH D OW N"),
     "hypochlorite": ("HH AY P AH K L AO R AY T", "HH AY P OW K L AO R AY T"),
     "peroxymonosulfate": ("P ER AA K S IY M AA N OW S AH L F EY T",),

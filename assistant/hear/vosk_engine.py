@@ -34,7 +34,7 @@ SECOND_OPINIONS = 5
 SENTENCES_USED = 3000
 """Sample sentences that the library counts pairs of words in; more only makes the start slower."""
 UNHEARD = 0.9
-"""Most that a word can be sure of when the model's own language has it nowhere: too little for a number to be certain."""
+"""Most that a word can be sure of when the model's own language has it nowhere; too little for a certain number."""
 LEAD_IN = bytes(RATE_HZ * 3 // 10 * BYTES_A_SAMPLE)
 """Silence before the first sound, for recordings cut close to the first word."""
 UNKNOWN = "[unk]"

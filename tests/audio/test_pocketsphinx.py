@@ -14,10 +14,11 @@ from audio.unseen import TEXTS
 
 from assistant.contract import Question
 from assistant.core.household import Household
+from assistant.hear.checks import recogniser_works
 from assistant.hear.pocketsphinx_engine import Pocketsphinx, vocabulary
-from assistant.hear.recogniser import hear_all, pieces
+from assistant.hear.recogniser import CannotListen, hear_all, pieces
 from assistant.hear.spoken_form import ONES, TENS
-from assistant.hear.vocabulary import Sayable
+from assistant.hear.vocabulary import Sayable, sayable
 from assistant.hear.wav import read_file
 
 pytestmark = pytest.mark.audio
@@ -114,7 +115,7 @@ def test_digits_of_a_person_come_back_in_the_text_or_its_alternatives(tmp_path: 
     # takes digits one by one, as said back when in doubt.
     listener = spoken_by_people(("{digits}",), {}, tmp_path)
     heard = hear_all(listener, pieces(people("tidigits/dhd.2934z.raw").read_bytes()))
-    said = "two nine three four zero".split()
+    said = ["two", "nine", "three", "four", "zero"]
     assert min(word_errors(said, text.split()) for text in (heard.text, *heard.alternatives)) <= 1, heard
 
 
@@ -148,7 +149,8 @@ def test_a_cache_that_cant_be_written_is_no_hindrance(tmp_path: Path) -> None:
 
 def test_the_recogniser_prints_nothing(tmp_path: Path) -> None:
     program = (
-        "import sys\nfrom pathlib import Path\nfrom assistant.hear.pocketsphinx_engine import Pocketsphinx, vocabulary\n"
+        "import sys\nfrom pathlib import Path\n"
+        "from assistant.hear.pocketsphinx_engine import Pocketsphinx, vocabulary\n"
         "from assistant.hear.vocabulary import Sayable\n"
         "listener = Pocketsphinx(vocabulary(Sayable({'next': ('what is next',)}, {}), Path(sys.argv[1])))\n"
         "listener.start(); listener.feed(bytes(range(256)) * 200); listener.partial(); listener.finish()\n"
@@ -159,8 +161,6 @@ def test_the_recogniser_prints_nothing(tmp_path: Path) -> None:
 
 
 def test_a_vocabulary_spoilt_on_the_disk_is_one_line(tmp_path: Path) -> None:
-    from assistant.hear.recogniser import CannotListen
-
     kept = vocabulary(Sayable({"next": ("what is next",)}, {}), tmp_path)
     kept.model.write_text("not a model")
     with pytest.raises(CannotListen, match="delete that folder"):
@@ -170,9 +170,13 @@ def test_a_vocabulary_spoilt_on_the_disk_is_one_line(tmp_path: Path) -> None:
 def test_words_of_a_household_without_anything_are_enough_to_start(
     tmp_path: Path, questions: dict[str, Question]
 ) -> None:
-    from assistant.hear.vocabulary import sayable
-
     if not questions:
         absent("no questions")
     kept = vocabulary(sayable(questions.values(), Household()), tmp_path)
     assert kept.words > 100
+
+
+def test_check_loads_the_recogniser_and_lets_it_listen(tmp_path: Path) -> None:
+    line = recogniser_works(Sayable({"next": ("what is next",)}, {}), tmp_path / "models", tmp_path / "cache")
+    assert "pocketsphinx" in line
+    assert "no models folder" in line

@@ -35,10 +35,9 @@ def main() -> None:
         place = Path(folder)
         listener = DemoListener(place, given.models)
         print(listener.recogniser.name, "\n")
-        print(
-            f"{'clips':22}{'n':>5}{'right':>8}{'confirm':>9}{'missed':>8}{'wrong':>7}  of which{'word':>9}{'cpu s per':>11}"
-        )
-        print(f"{'':22}{'':>5}{'':>8}{'':>9}{'':>8}{'':>7}  number question name{'errors':>7}{'s of audio':>11}")
+        print(f"{'':49}{'wrong:':>7}{'':>24}{'word':>7}{'cpu s per':>11}")
+        heads = f"{'clips':22}{'n':>4}{'right':>7}{'confirmed':>10}{'missed':>7}{'all':>6}"
+        print(f"{heads}{'number':>8}{'question':>9}{'name':>6}{'errors':>9}{'s of sound':>12}")
         for name, speakers, noise_db in (
             ("flite, clean", FLITE, None),
             ("flite, fan 20 dB", FLITE, 20),
@@ -77,10 +76,9 @@ class Load:
 def _row(name: str, tally: Tally, load: Load) -> str:
     right, confirmed, missed, wrong = (f"{100 * tally.share(verdict):.0f} %" for verdict in VERDICTS)
     kinds = [sum(clip.wrong == kind for clip in tally.clips) for kind in ("number", "question", "name")]
-    return (
-        f"{name:22}{len(tally.clips):>5}{right:>8}{confirmed:>9}{missed:>8}{wrong:>7}  "
-        f"{kinds[0]:>6}{kinds[1]:>9}{kinds[2]:>5}{tally.word_error_rate:>7.3f}{load.processor_s / load.sound_s:>11.3f}"
-    )
+    shares = f"{name:22}{len(tally.clips):>4}{right:>7}{confirmed:>10}{missed:>7}{wrong:>6}"
+    counts = f"{kinds[0]:>8}{kinds[1]:>9}{kinds[2]:>6}"
+    return f"{shares}{counts}{tally.word_error_rate:>9.3f}{load.processor_s / load.sound_s:>12.3f}"
 
 
 if __name__ == "__main__":
