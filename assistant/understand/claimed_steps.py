@@ -13,198 +13,9 @@ from typing import Literal, TypeAlias
 
 from assistant.understand.known_words import ASKS_FIRST
 from assistant.understand.patterns import Pattern, words_in
+from assistant.understand.step_patterns import DONE, MENTIONED, STEPS, TUB
 
 Polarity: TypeAlias = Literal["claimed", "not yet", "asked", "doubtful"]
-
-_ONE = (
-    r"(?:he|she|they|it|him|her|them|this one|ANIMAL|(?:the |my |our |his |her )?(?:animals?|snake"
-    r"|lizard|gecko|tortoise|turtle"
-    r"|frog|toad|dragon|python|boa|skink|monitor|newt|reptile|critter|baby|babies|little one|little"
-    r" guy|big guy|guy|girl|boy"
-    r"|\w+ (?:snake|gecko|dragon|python|boa|tortoise|turtle|frog)))"
-)
-_IS = r"(?: is| are| was| were| 's| has been| have been| has| am)?"
-_NOW = (
-    r"(?: all| now| safely| already| been| both| finally| just| fully| completely| totally| properly"
-    r"| really| nice and| safe and"
-)
-_NOW += r"| out and)*"
-_WAIT = r"(?:(?:holding|spare|travel|travelling|temporary|temp|waiting|plastic|carry|transport|feeding|other) )"
-_TUB = r"(?:tub|box|bin|bucket|carrier|tote|container|bag|pillowcase|faunarium|crate)"
-_LITTER = (
-    r"(?:substrate|bedding|litter|paper|decor|decorations|furniture|furnishings|dishes|bowls?|hides?"
-    r"|branches|plants|everything"
-    r"|all (?:the |his |her |its )?(?:stuff|bits|things))"
-)
-_DONE = r"(?:done|finished|over|complete|completed|sorted)"
-
-_PATTERNS: tuple[tuple[str, str], ...] = (
-    # Waiting tubs come first: "back in the spare tub" is not back home.
-    ("move out", rf"\b{_ONE}{_IS}{_NOW} (?:back )?in(?:to)? (?:the |a |his |her |their |its )?{_WAIT}{_TUB}\b"),
-    (
-        "move out",
-        r"\b(?:put|popped|placed|moved|got|transferred|shifted|relocated|boxed|tubbed|bagged|taken|took)\b"
-        rf"(?: \S+){{0,4}}? (?:in|into|to|over to|across to) (?:the |a |his |her |their |its )?{_WAIT}?{_TUB}\b",
-    ),
-    ("move out", rf"\b{_ONE}{_IS}{_NOW} in (?:the |a )?{_TUB}\b"),
-    ("move out", rf"\b(?:took|got|taken|lifted|scooped|removed|pulled|fetched|moved|have|brought) {_ONE}{_NOW} out\b"),
-    ("move out", rf"\bmoved {_ONE}(?: across| over)?(?: to| into|$)"),
-    ("move out", r"\bmoved (?:ENCLOSURE )?out\b|\b(?:moving|move) out(?: is| 's)? " + _DONE),
-    ("move out", rf"\b{_ONE}{_IS}{_NOW} (?:out|moved)\b"),
-    ("move out", rf"\b(?:tubbed|boxed) (?:up )?{_ONE}|\b{_ONE}{_IS}{_NOW} (?:tubbed|boxed)\b"),
-    ("move out", r"^(?:all )?out$|^out (?:and|,)"),
-    ("return", rf"\b(?:put|popped|placed|moved|got|let|set) {_ONE}{_NOW} (?:straight )?(?:back|home)\b"),
-    (
-        "return",
-        rf"\b{_ONE}{_IS}{_NOW} (?:back|home|returned)\b|\breturned {_ONE}|^(?:all )?back (?:in|home)\b|^returned$",
-    ),
-    (
-        "rinse",
-        r"\b(?:washed|hosed|flushed|wiped)(?: \S+){0,3} (?:AGENT|STOCK|BOTTLE) off\b|\b(?:washed|wiped)"
-        r" off (?:the )?AGENT",
-    ),
-    ("clear", r"\b(?:cleared|emptied|stripped|gutted|clearing(?: out)?(?: is| 's)? " + _DONE + ")"),
-    (
-        "clear",
-        rf"\b(?:took|taken|got|pulled|removed|scooped|binned|chucked|threw|tipped|lifted)(?: out)? (?:the "
-        rf"|all )*{_LITTER}",
-    ),
-    ("clear", rf"\b{_LITTER}(?: and {_LITTER})*{_IS}{_NOW} (?:out|gone|removed|binned)\b"),
-    (
-        "wash",
-        r"\b(?:washed|scrubbed|soaped|shampooed)\b(?!(?: \w+)? hands)|\b(?:washing|scrubbing|wash)(?: is| 's)? "
-        + _DONE,
-    ),
-    ("wash", rf"\b{_DONE} (?:with )?(?:the )?(?:washing|scrubbing)"),
-    ("wash", r"\brinsed (?:off |out )?(?:all )?(?:the )?(?:soap|suds|detergent|dish soap)"),
-    ("wash", r"\b(?:soap|suds|detergent)(?: is| are| 's| has been| all)* (?:rinsed|off|gone|washed)"),
-    (
-        "apply",
-        r"\b(?:sprayed|resprayed|applied|spritzed|doused|drenched|coated|slathered|misted|saturated|soaked|wetted)\b",
-    ),
-    ("apply", rf"\b{_DONE} (?:with )?(?:the )?(?:spraying|applying)|\b(?:spraying|spray)(?: is| 's)? {_DONE}"),
-    (
-        "apply",
-        r"(?:AGENT|STOCK|BOTTLE)(?: is| 's| has)?(?: gone| all| now)* (?:on|down|on there|on it"
-        r"|applied)(?: now| everywhere| the \w+| ENCLOSURE| the ENCLOSURE)*$",
-    ),
-    (
-        "apply",
-        r"\b(?:put|got|have|poured|brushed|wiped|used)(?: \S+){0,4}? (?:AGENT|STOCK"
-        r"|BOTTLE)(?: all)? (?:on|over|onto|in|down)\b",
-    ),
-    ("apply", r"\bwiped(?: \S+){0,5}? (?:with|in) (?:the |my )?(?:AGENT|STOCK|BOTTLE)"),
-    ("apply", r"\bused (?:the |my )?(?:AGENT|STOCK|BOTTLE) (?:on|in) "),
-    ("hold", rf"\b{_DONE} (?:with )?(?:the )?(?:holding|hold|wet time|soaking)"),
-    (
-        "hold",
-        r"\b(?:hold|holding|wet time|contact time|soak time|soaking|timer|time|DURATION|minutes|countdown)"
-        r"(?: is| are| 's| has| have)?(?: all)? (?:up|over|done|finished|complete|ended|served|passed|gone)\b",
-    ),
-    (
-        "hold",
-        r"\b(?:stayed|kept|remained|been)(?: it| everything| all of it| nice and| really| good and"
-        r"| properly| soaking)* wet\b",
-    ),
-    ("hold", r"\bwet (?:the )?(?:whole|entire|full|all) (?:the )?(?:time|way|through|DURATION)|\bnever dried\b"),
-    (
-        "rinse",
-        r"\b(?:rinsed|hosed|flushed)\b|\b(?:rinsing|rinse)(?: is| 's)? "
-        + _DONE
-        + rf"|\b{_DONE} (?:with )?(?:the )?rinsing",
-    ),
-    ("wipe", rf"\bwiped\b|\bwiping(?: is| 's)? {_DONE}|\b{_DONE} (?:with )?(?:the )?wiping"),
-    (
-        "dry",
-        r"\bdry\b(?= ?(?:$|now|[,.!?]|and|as|too|already|all|to the touch|everywhere|inside|enough"
-        r"|again))|\b(?:dried|towelled|toweled)\b|\bdrying(?: is| 's)? " + _DONE + rf"|\b{_DONE} drying",
-    ),
-    (
-        "air",
-        rf"\b(?:aired|ventilated)\b|\b(?:airing|ventilating|ventilation)(?: out)?(?: is| 's)? {_DONE}"
-        rf"|\b{_DONE} (?:airing|ventilating)",
-    ),
-)
-_HINTS: dict[str, tuple[str, ...]] = {
-    "move out": (
-        "out",
-        "moved",
-        "tub",
-        "box",
-        "bin",
-        "bucket",
-        "carrier",
-        "tote",
-        "container",
-        "bag",
-        "pillow",
-        "faun",
-        "crate",
-    ),
-    "return": ("back", "home", "return"),
-    "clear": (
-        "clear",
-        "empt",
-        "strip",
-        "gutted",
-        "took",
-        "taken",
-        "pull",
-        "remov",
-        "scoop",
-        "binn",
-        "chuck",
-        "threw",
-        "tipp",
-        "lift",
-        "out",
-        "gone",
-        "got",
-    ),
-    "wash": ("wash", "scrub", "soap", "shampoo", "suds", "detergent"),
-    "apply": (
-        "spray",
-        "appl",
-        "spritz",
-        "dous",
-        "drench",
-        "coat",
-        "slather",
-        "mist",
-        "satur",
-        "soak",
-        "wett",
-        " on",
-        " over",
-        " down",
-        " in",
-        "wip",
-        "used",
-    ),
-    "hold": ("hold", "wet", "time", "soak", "DURATION", "minutes", "countdown", "dried"),
-    "rinse": ("rins", "hos", "flush", "wash", "wip"),
-    "wipe": ("wip",),
-    "dry": ("dry", "dri", "towel"),
-    "air": ("air", "ventil"),
-}
-_STEPS = tuple((step, Pattern(pattern, *_HINTS[step])) for step, pattern in _PATTERNS)
-
-# The words of a step in any form, to see which one is asked about or still to come.
-_MENTIONED: tuple[tuple[str, Pattern], ...] = tuple(
-    (step, Pattern(pattern))
-    for step, pattern in (
-        ("move out", r"\b(?:move|moving|moved|take|taking) (?:\w+ )?out\b"),
-        ("clear", r"\bclear(?:ed|ing)?\b"),
-        ("wash", r"\b(?:wash(?:ed|ing)?|scrub(?:bed|bing)?)\b(?!(?: \w+)? hands)"),
-        ("apply", r"\b(?:spray(?:ed|ing)?|appl(?:y|ied|ying)|mist(?:ed|ing)?)\b"),
-        ("hold", r"\bhold(?:ing)?\b"),
-        ("rinse", r"\b(?:rins(?:e|ed|ing)|hos(?:e|ed|ing))\b"),
-        ("wipe", r"\b(?:wip(?:e|ed|ing))\b"),
-        ("dry", r"\b(?:dr(?:y|ied|ying)|wet|damp)\b"),
-        ("air", r"\bair(?:ed|ing)?\b"),
-        ("return", r"\bback\b"),
-    )
-)
 
 _SUBJECTS = frozenset(
     {"i", "it", "he", "she", "they", "we", "you", "that", "this", "the", "ENCLOSURE", "ANIMAL", "AGENT"}
@@ -313,7 +124,7 @@ def claims_in(text: str) -> Claims:
 
 def steps_named(text: str) -> tuple[str, ...]:
     """The steps that a text names in whatever form: "the rinse", "washing"."""
-    return tuple(step for step, pattern in _MENTIONED if pattern.search(text))
+    return tuple(step for step, pattern in MENTIONED if pattern.search(text))
 
 
 def dried_early(text: str) -> bool:
@@ -352,7 +163,7 @@ def _polarity(clause: str, text: str) -> Polarity:
         said_of = (
             len(words) > 1
             and words[1] not in _SUBJECTS
-            and any(pattern.match(" ".join(words[1:])) for _, pattern in _STEPS)
+            and any(pattern.match(" ".join(words[1:])) for _, pattern in STEPS)
             and opening in ("have", "has", "is", "are")
         )
         if not said_of:
@@ -365,7 +176,7 @@ def _polarity(clause: str, text: str) -> Polarity:
     if hedged:
         clause = _HEDGED.sub(" ", clause)
     clause = _without_harmless(clause)
-    if _NOT_YET.search(clause) or (_UNDER_WAY.search(clause) and not re.search(rf"\b{_DONE}\b", clause)):
+    if _NOT_YET.search(clause) or (_UNDER_WAY.search(clause) and not re.search(rf"\b{DONE}\b", clause)):
         return "not yet"
     if re.match(r"no (?!more )", clause):
         return "not yet"
@@ -390,7 +201,7 @@ def _steps_of(clause: str) -> list[str]:
     """The steps that a clause names as done, in the order said."""
     found: list[tuple[int, str]] = []
     rest = clause
-    for step, pattern in _STEPS:
+    for step, pattern in STEPS:
         for match in pattern.finditer(rest):
             if step == "clear" and "bottle" in match.string[match.end() :]:
                 continue
@@ -410,7 +221,7 @@ def _counts(step: str, match: re.Match[str]) -> bool:
         return False  # "fine to put him back" is a wish
     if step == "move out":
         return not re.match(
-            r" of (?:the |his |her |their |its |a )?(?:\w+ )?" + _TUB + r"\b|.*\b(?:loose|escaped|gone)\b", after
+            r" of (?:the |his |her |their |its |a )?(?:\w+ )?" + TUB + r"\b|.*\b(?:loose|escaped|gone)\b", after
         )
     if step == "dry":
         return not _EARLY.search(match.group() + after) and " to dry" not in match.string[: match.end()]
@@ -428,7 +239,7 @@ def _counts(step: str, match: re.Match[str]) -> bool:
 
 def _mentioned(clause: str, steps: Sequence[str]) -> list[str]:
     """The steps that a clause is about, in whatever form."""
-    return list(steps) or [step for step, pattern in _MENTIONED if pattern.search(clause)]
+    return list(steps) or [step for step, pattern in MENTIONED if pattern.search(clause)]
 
 
 _BARE = Pattern(
@@ -449,7 +260,7 @@ def bare_done(text: str) -> bool:
 
 
 WORDS = words_in(
-    *(pattern for _, pattern in (*_STEPS, *_MENTIONED)),
+    *(pattern for _, pattern in (*STEPS, *MENTIONED)),
     *(_ASKED, _NOT_YET, _UNDER_WAY, _HEDGED, _HARMLESS, _BARE, _STAYED, _WENT_DRY, _EARLY),
 )
 """Every word that a rule here turns on: known words, so that "mostly" is never mended into "most"."""

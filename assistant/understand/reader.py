@@ -28,7 +28,7 @@ from assistant.understand.matching import Matcher
 from assistant.understand.meeting import meets
 from assistant.understand.names import Names
 from assistant.understand.openings import openings_in
-from assistant.understand.parsing import Parsed, Parser
+from assistant.understand.parsing import Parsed, Parser, phrasing_words
 from assistant.understand.slots import Asked, slots_of
 
 ENOUGH = 0.60
@@ -60,7 +60,9 @@ class _Look:
 
     @property
     def nearest(self) -> tuple[str, ...]:
-        ranked = sorted((label for label in self.chances if label != OUTSIDE), key=lambda label: -self.chances[label])
+        ranked = sorted(
+            (label for label in self.chances if label not in _NEVER_OFFERED), key=lambda label: -self.chances[label]
+        )
         return tuple(ranked[:2])
 
 
@@ -73,6 +75,7 @@ class Reader:
         self._parser = Parser(Names(household, facts, vocabulary), household.habits.gallon or "US", vocabulary)
         self._parse = lru_cache(maxsize=64)(self._parser)
         self._questions = questions
+        self._short_answers = _texts_of(questions, "yes", "no")
         self._yes = _words_of(questions, "yes")
         self._no = _words_of(questions, "no")
 
@@ -147,9 +150,17 @@ class Reader:
             return follow_up.supplied(answering, pending)
         if follow_up.asks_for_another(look.parsed) and before.intent in follow_up.SAFE_TO_CORRECT and not full:
             return follow_up.corrected(answering, before, look.world)
+        if pending is None and self._same_again(look, before):
+            return follow_up.corrected(answering, before, look.world)
         if pending is not None and pending.reading.doubts:
             return follow_up.corrected(answering, before, look.world)
         return None
+
+    def _same_again(self, look: _Look, before: Reading) -> bool:
+        """ "1 in 50", right after an amount was given: the same for that mix."""
+        last = look.world.talk.last
+        just_answered = before.intent == "dose" and last is not None and last.intent == "dose"
+        return just_answered and any(found.kind in ("mix", "volume") for found in look.parsed.amounts.found)
 
     def _wet_answer(self, look: _Look, pending: Pending) -> Reading | None:
         """ "It dried out" answers "did it stay wet?"; nowhere else is it a step."""
@@ -165,7 +176,8 @@ class Reader:
     def _says(self, look: _Look, words: frozenset[str]) -> bool:
         said, plain = look.parsed.words, look.parsed.plain
         asks = plain.endswith("?") or plain.split(" ", 1)[0] in ("is", "was", "did", "do", "are", "they")
-        return 0 < len(said) <= 6 and set(said) <= words and not asks
+        plainly = bool(set(said) & _YES_OR_NO) or " ".join(said) in self._short_answers
+        return 0 < len(said) <= 6 and set(said) <= words and plainly and not asks
 
     # ------------------------------------------------------------ a question of its own
 
@@ -243,6 +255,12 @@ class Reader:
 
 
 _ABOUT_TALK = frozenset({"next", "repeat", "help", "undo", "start", "status"})
+_YES_OR_NO = frozenset(
+    {"yes", "ok", "right", "correct", "sure", "exactly", "affirmative", "indeed", "absolutely", "definitely", "confirm"}
+    | {"confirmed", "true", "no", "not", "negative", "wrong", "incorrect", "never", "false"}
+)
+"""Words without one of which only a phrasing of yes or no, word for word, is one."""
+_NEVER_OFFERED = frozenset({OUTSIDE, "yes", "no"})
 _EXACT = frozenset({"next", "help", "undo", "repeat", "status", "again", "pardon", "what now", "now what"})
 
 _BEATS_A_CLAIM = frozenset({"rinsed_out", "start", "dose", "hold_time", "help", "repeat", "undo"})
@@ -277,9 +295,12 @@ def _may_be(intent: str, look: _Look) -> bool:
     return True
 
 
-def _words_of(questions: Mapping[str, Question], name: str) -> frozenset[str]:
-    from assistant.understand.parsing import phrasing_words
+def _texts_of(questions: Mapping[str, Question], *names: str) -> frozenset[str]:
+    known = [questions[name] for name in names if name in questions]
+    return frozenset(" ".join(phrasing_words(text)) for question in known for text in question.phrasings)
 
+
+def _words_of(questions: Mapping[str, Question], name: str) -> frozenset[str]:
     return frozenset(
         w for text in (questions[name].phrasings if name in questions else ()) for w in phrasing_words(text)
     )

@@ -138,6 +138,7 @@ washed the bleach off = rinse
 it never dried out = hold
 she's in the spare box = move out
 he's out = move out
+the east tank is out, cleared and washed = move out, clear, wash
 put her back in the holding tub = move out
 all out, cleared, washed = move out, clear, wash
 """

@@ -10,7 +10,7 @@ from fractions import Fraction
 import pytest
 from phrasings.said_as import written
 
-from assistant.contract import Doubt, Heard, Pending, Reading, Slots, Talk, World
+from assistant.contract import Doubt, Heard, Outcome, Pending, Reading, Reply, Slots, Talk, World
 from assistant.understand.reader import Reader
 
 Ask = Callable[..., Reading]
@@ -169,6 +169,18 @@ def test_whether_it_stayed_wet_answers_that_question(said: str, wet: bool, ask: 
 def test_that_it_dried_is_no_step_when_nothing_asked(said: str, ask: Ask) -> None:
     reading = ask(said)
     assert "hold" not in reading.slots.steps
+
+
+def test_a_bare_mix_right_after_an_amount_asks_for_that_mix(ask: Ask) -> None:
+    before = ask("how much bleach for the orange bottle")
+    talk = Talk(last_reading=before, last=Reply("", "dose", Outcome.ANSWER, "", ""))
+    reading = ask("1 in 50", talk)
+    assert (reading.intent, reading.slots.bottles, written(reading.slots, "mixes")) == (
+        "dose",
+        ("orange bottle",),
+        ["1 in 50"],
+    )
+    assert ask("1 in 50", replace(talk, last=Reply("", "next", Outcome.ANSWER, "", ""))).intent is None
 
 
 def test_a_bare_name_with_nothing_waiting_is_no_question(ask: Ask) -> None:

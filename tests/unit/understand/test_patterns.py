@@ -6,7 +6,7 @@ import re
 import tomllib
 from pathlib import Path
 
-from assistant.understand import claimed_steps, cries, openings
+from assistant.understand import claimed_steps, cries, openings, step_patterns
 from assistant.understand.parsing import Parser
 from assistant.understand.patterns import Pattern
 from assistant.understand.reader import Reader
@@ -17,7 +17,7 @@ FOLDER = Path(__file__).parents[2] / "phrasings"
 def _hinted() -> dict[str, Pattern]:
     found = {f"{module.__name__}.{name}": value for module in (cries, claimed_steps, openings)
              for name, value in vars(module).items() if isinstance(value, Pattern)}  # fmt: skip
-    found |= {f"step {place} {step}": pattern for place, (step, pattern) in enumerate(claimed_steps._STEPS)}
+    found |= {f"step {place} {step}": pattern for place, (step, pattern) in enumerate(step_patterns.STEPS)}
     return found
 
 
