@@ -30,6 +30,7 @@ from assistant.understand.names import Names
 from assistant.understand.openings import openings_in
 from assistant.understand.parsing import Parsed, Parser, phrasing_words
 from assistant.understand.slots import Asked, slots_of
+from assistant.understand.words import ARTICLES
 
 ENOUGH = 0.60
 """Least chance of a question that is taken. Held out, 91 % of the lines outside stay below it, and 3 % of phrasings
@@ -176,6 +177,9 @@ class Reader:
     def _says(self, look: _Look, words: frozenset[str]) -> bool:
         said, plain = look.parsed.words, look.parsed.plain
         asks = plain.endswith("?") or plain.split(" ", 1)[0] in ("is", "was", "did", "do", "are", "they")
+        asks = (
+            asks or not look.parsed.tokens or look.parsed.tokens[-1].text in ARTICLES - {"that", "this"}
+        )  # "it is the" is cut short
         plainly = bool(set(said) & _YES_OR_NO) or " ".join(said) in self._short_answers
         return 0 < len(said) <= 6 and set(said) <= words and plainly and not asks
 

@@ -11,13 +11,13 @@ from hypothesis import strategies as st
 from assistant.contract import Reading
 
 SAID = """
-the bleach orange bottle east tank rinsed not have i it dry sprayed at one in thirty two 500 ml ML percent ? , ! his burn eye
-my can he go back both no yes and for how much long 9**9 1/0 -5 : + tub holding done what 's again undo
+the bleach orange bottle east tank rinsed not have i it dry sprayed at one in thirty two 500 ml ML percent ? , ! his burn
+eye my can he go back both no yes and for how much long 9**9 1/0 -5 : + tub holding done what 's again undo
 """
 WORDS = st.sampled_from(SAID.split())
 CHECKS = [HealthCheck.function_scoped_fixture]
 
-ODD = ["", " ", "?", "...", "9**9**9 mL", "🐍", "a" * 5000, "water " * 500, "1 in " * 200, "\x00"]
+ODD = ["", " ", "?", "...", "9**9**9 mL", "🐍", "a" * 5000, "water " * 500, "\x00"]
 
 
 @given(st.lists(WORDS, max_size=14).map(" ".join) | st.text(max_size=80))
@@ -31,6 +31,10 @@ def test_every_text_gets_a_reading(ask: Callable[[str], Reading], text: str) -> 
 @pytest.mark.parametrize("text", ODD)
 def test_odd_texts_are_no_question(ask: Callable[[str], Reading], text: str) -> None:
     assert ask(text).intent is None
+
+
+def test_a_long_run_of_ratios_is_asked_back_or_no_question(ask: Callable[[str], Reading]) -> None:
+    assert ask("1 in " * 200).intent in (None, "dose")
 
 
 @pytest.mark.parametrize("text", ["it was on the", "I said what I said", "it is the", "is it"])
