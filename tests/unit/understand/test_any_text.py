@@ -11,8 +11,8 @@ from hypothesis import strategies as st
 from assistant.contract import Reading
 
 SAID = """
-the bleach orange bottle east tank rinsed not have i it dry sprayed at one in thirty two 500 ml ML percent ? , ! his burn
-eye my can he go back both no yes and for how much long 9**9 1/0 -5 : + tub holding done what 's again undo
+the bleach orange bottle east tank rinsed not have i it dry sprayed at one in thirty two 500 ml ML percent ? , !
+his burn eye my can he go back both no yes and for how much long 9**9 1/0 -5 : + tub holding done what 's again undo
 """
 WORDS = st.sampled_from(SAID.split())
 CHECKS = [HealthCheck.function_scoped_fixture]
