@@ -42,7 +42,7 @@ def test_what_is_said_is_heard_and_read_the_same(listener: DemoListener, tmp_pat
             numbers = [mix for mix in taken.slots.mixes if mix not in meant.slots.mixes]
             assert not numbers or taken.doubts, (text, heard)
             same.append(meant.intent == taken.intent)
-    # The speech library's voice is the hardest of all for this recogniser.
+    # No measure of how well people are heard: the default voice was chosen because this recogniser understands it.
     assert sum(same) >= len(SAID) - 1, same
 
 
