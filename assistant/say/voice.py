@@ -39,7 +39,7 @@ class Manner:
     words_a_minute: int = 165
     voice: str = "en-us+f2" if sys.platform == "linux" else ""
     """The engine's name for a voice; empty: its own choice. Of eight voices of the library, on ten sentences, the
-    recogniser understood two women's voices by far the best (0 and 4 words wrong in 100, against 75 of the usual voice);
+    recogniser understood two women's voices by far the best (0 and 4 words wrong in 100, the usual voice 75);
     this is the plainer of the two. Whether people find it clearer was not tried."""
     volume: float = 1.0
     """0 to 1."""

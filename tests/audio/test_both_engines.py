@@ -34,7 +34,7 @@ ENGLISH = Sayable(
     {"next": ("what is next for {enclosure}",), "dose": ("bleach for {bottle} at {mix}",)},
     {"enclosure": ("river tank", "desert box"), "bottle": ("yellow bottle", "pink bottle")},
 )
-# Made up for this test, and chosen of half a dozen because the small model hears them in this machine's voice: they show
+# Made up for this test, and chosen of half a dozen since the small model hears them in a machine's voice: they show
 # that the code works, not how well Korean is heard.
 KOREAN = Sayable(
     {"dose": ("물 {count} 리터 넣어 주세요", "물 {count} 밀리리터 넣어 주세요"), "hold_time": ("소독 {count} 분",)},
