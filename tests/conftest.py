@@ -31,12 +31,12 @@ def household(facts: Facts) -> Household:
     return read_household(Path(__file__).parent / "household.toml", facts)
 
 
-@pytest.fixture()
+@pytest.fixture
 def now() -> datetime:
     return datetime(2026, 1, 5, 9, tzinfo=UTC)
 
 
-@pytest.fixture()
+@pytest.fixture
 def log() -> Iterator[Log]:
     with Log.open(":memory:") as opened:
         yield opened

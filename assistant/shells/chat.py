@@ -23,6 +23,7 @@ from prompt_toolkit.patch_stdout import patch_stdout
 
 from assistant.contract import Heard, Reply, Talk
 from assistant.core.gate import Timer, timers
+from assistant.core.household import Bottle, Enclosure, Measure, Stock
 from assistant.core.state import State
 from assistant.shells.folder import Folder
 from assistant.shells.once import stdin_lines
@@ -168,8 +169,13 @@ class Chat:
 def completions(sitting: Sitting) -> list[str]:
     """What Tab offers: the household's names, and an example of every question."""
     household = sitting.household
-    things = (*household.bottles, *household.enclosures, *household.stocks, *household.measures)
-    names = [name for thing in things for name in (thing.name, *thing.also)]
+    named: tuple[tuple[Bottle | Enclosure | Stock | Measure, ...], ...] = (
+        household.bottles,
+        household.enclosures,
+        household.stocks,
+        household.measures,
+    )
+    names = [name for things in named for thing in things for name in (thing.name, *thing.also)]
     return [*names, *(question.example for question in sitting.questions.values())]
 
 

@@ -66,6 +66,16 @@ class _Parser(argparse.ArgumentParser):
         raise ShellFault(f"{message}; see {self.prog} --help")
 
 
+class _Version(argparse.Action):
+    """Looks the version up only when asked: reading a package's metadata takes longer than reading the household."""
+
+    def __call__(self, parser: argparse.ArgumentParser, *_: object) -> NoReturn:
+        from importlib.metadata import version
+
+        print(f"rinseback {version('rinseback')}")
+        parser.exit()
+
+
 def _options(arguments: list[str]) -> Options:
     if not arguments or (arguments[0].startswith("-") and arguments[0] not in ("-h", "--help", "--version")):
         arguments = ["chat", *arguments]
@@ -80,7 +90,9 @@ def _parser() -> argparse.ArgumentParser:
         description="Cleaning and disinfecting reptile enclosures: how much, what next, how long, may it go back.",
         epilog="Without a command it opens the chat; `rinseback --demo` tries it on an invented household.",
     )
-    parser.add_argument("--version", action="version", version=f"rinseback {_version()}")
+    parser.add_argument(
+        "--version", action=_Version, nargs=0, dest=argparse.SUPPRESS, help="show the version and leave"
+    )
     commands = parser.add_subparsers(dest="command", required=True, metavar="COMMAND")
     common = _Parser(add_help=False)
     common.add_argument("--home", metavar="DIR", help="the data folder, instead of your own")
@@ -103,12 +115,6 @@ def _parser() -> argparse.ArgumentParser:
     rehearse.add_argument("what", metavar="FILE", help='turns, one a line; "+9m30s" moves the clock; "-" reads stdin')
     commands.add_parser("check", parents=[common], help="what works on this computer, and how to mend what doesn't")
     return parser
-
-
-def _version() -> str:
-    from importlib.metadata import version  # costs milliseconds, and only --version needs it
-
-    return version("rinseback")
 
 
 if __name__ == "__main__":

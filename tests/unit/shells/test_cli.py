@@ -186,6 +186,13 @@ def test_help_lists_the_commands() -> None:
         assert command in ran.stdout
 
 
+def test_the_version_is_the_packages() -> None:
+    from importlib.metadata import version
+
+    ran = subprocess.run([*PROGRAM, "--version"], capture_output=True, text=True, check=True)
+    assert ran.stdout.split() == ["rinseback", version("rinseback")]
+
+
 def test_a_reader_that_left_is_no_fault(tmp_path: Path) -> None:
     reading, writing = os.pipe()
     os.close(reading)
