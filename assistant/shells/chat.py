@@ -9,8 +9,8 @@ from __future__ import annotations
 import asyncio
 import os
 import sys
-from collections.abc import Callable
-from contextlib import suppress
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager, suppress
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
 
@@ -49,8 +49,21 @@ def chat(options: Options) -> int:
             _plain_lines(sitting, options)
         else:
             history = FileHistory(str(folder.history)) if _may_write(folder) else InMemoryHistory()
-            asyncio.run(Chat(sitting, _clock_from(options), history).run())
+            with _mouth(options, sitting) as speak:
+                asyncio.run(Chat(sitting, _clock_from(options), history, speak).run())
     return 0
+
+
+@contextmanager
+def _mouth(options: Options, sitting: Sitting) -> Iterator[Callable[[Reply], None]]:
+    """What speaks the replies, when that is asked for here or in keeping.toml."""
+    if not (options.speak or sitting.household.habits.speak):
+        yield lambda reply: None
+        return
+    from assistant.shells.mouth import Mouth
+
+    with Mouth() as mouth:
+        yield mouth.speak
 
 
 def _is_a_terminal() -> bool:

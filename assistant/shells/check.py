@@ -7,7 +7,8 @@ from collections.abc import Callable, Iterator
 from dataclasses import asdict, dataclass
 from textwrap import fill
 
-from assistant.shells.folder import Folder
+from assistant.hear.recogniser import CannotListen
+from assistant.shells.folder import Folder, throw_away
 from assistant.shells.options import Options, opened_folder
 from assistant.store.keeping import KeepingFault, read_household
 from assistant.store.log import Log, StoreFault
@@ -48,6 +49,8 @@ def _findings(folder: Folder) -> Iterator[Finding]:
     yield Finding("data folder", True, str(folder.path))
     for look in (_household, _record, _files):
         yield _found(look, folder)
+    for hear_or_say in (_recogniser, _microphone, _speech, _loudspeaker):
+        yield hear_or_say(folder)
 
 
 def _found(look: Callable[[Folder], Finding], folder: Folder) -> Finding:
@@ -76,3 +79,52 @@ def _record(folder: Folder) -> Finding:
 def _files(folder: Folder) -> Finding:
     questions, facts = read_questions(), packaged_facts()
     return Finding("files", True, f"{len(questions)} questions, {sum(1 for _ in facts.all())} cited facts")
+
+
+# ---------------------------------------------------------------- voice: everything else works without it
+
+
+def _recogniser(folder: Folder) -> Finding:
+    try:
+        from assistant.hear.checks import recogniser_works
+        from assistant.shells.ears import words_of
+        from assistant.shells.sitting import open_sitting
+
+        with open_sitting(folder, ":memory:") as sitting:
+            return Finding("recogniser", True, recogniser_works(words_of(sitting), folder.models, folder.cache))
+    except Exception as fault:
+        return _missing("recogniser", fault, "type instead; models/README.md tells of models")
+
+
+def _microphone(_: Folder) -> Finding:
+    try:
+        from assistant.hear.checks import microphone_works
+
+        return Finding("microphone", True, microphone_works())
+    except Exception as fault:
+        return _missing("microphone", fault, "type instead, or `rinseback hear FILE.wav`")
+
+
+def _speech(folder: Folder) -> Finding:
+    from assistant.say.voice import NoVoice, Voice, works
+
+    with throw_away() as place, Voice() as voice:
+        found = works(voice, place.path / "speech.wav")
+    if isinstance(found, NoVoice):
+        return Finding("speech", False, found.why, found.fix, needed=False)
+    return Finding("speech", True, found)
+
+
+def _loudspeaker(_: Folder) -> Finding:
+    from assistant.say.playing import NoSound, loudspeaker
+
+    found = loudspeaker()
+    if isinstance(found, NoSound):
+        return Finding("loudspeaker", False, found.why, found.fix, needed=False)
+    return Finding("loudspeaker", True, found)
+
+
+def _missing(part: str, fault: Exception, mend: str) -> Finding:
+    """A part of the voice that doesn't work; whatever went wrong in a library of others is told, not thrown."""
+    what = f"{fault.what} ({fault.where})" if isinstance(fault, CannotListen) else f"{fault}"
+    return Finding(part, False, what, fault.fix if isinstance(fault, CannotListen) else mend, needed=False)

@@ -36,6 +36,11 @@ class Folder:
         return self.path / "history"
 
     @property
+    def cache(self) -> Path:
+        """What can be made again: the recogniser's vocabulary."""
+        return self.path / "cache"
+
+    @property
     def models(self) -> Path:
         """Speech models that the keeper put there."""
         return self.path / "models"

@@ -6,6 +6,7 @@ import sys
 from collections.abc import Iterator
 
 from assistant.contract import Heard, Outcome, Reply
+from assistant.shells.folder import ShellFault
 from assistant.shells.options import Options, opened_folder
 from assistant.shells.out import complain, show
 from assistant.shells.sitting import Sitting, open_sitting
@@ -21,10 +22,33 @@ def ask(options: Options) -> int:
         return _one(sitting, Heard(options.what), options)
 
 
+def hear(options: Options) -> int:
+    """`hear FILE.wav`, or `hear -` for a recording on stdin: one turn."""
+    from assistant.shells.ears import heard_from
+
+    with opened_folder(options) as folder, open_sitting(folder) as sitting:
+        return _one(sitting, heard_from(options.what, sitting, folder), options)
+
+
 def _one(sitting: Sitting, heard: Heard, options: Options) -> int:
     reply = sitting.hear(heard, options.now())
     show(reply, options)
+    _say(reply, options)
     return exit_code(reply)
+
+
+def _say(reply: Reply, options: Options) -> None:
+    """Speaks the reply, or writes it to a sound file, where that was asked for."""
+    if not (options.speak or options.say_to):
+        return
+    from assistant.shells.mouth import Mouth, say_to
+
+    if options.say_to:
+        say_to(reply, options.say_to)
+    if options.speak:
+        with Mouth() as mouth:
+            mouth.speak(reply)
+            mouth.wait()
 
 
 def exit_code(reply: Reply) -> int:
@@ -35,9 +59,13 @@ def exit_code(reply: Reply) -> int:
 
 
 def _ask_each(sitting: Sitting, options: Options) -> int:
+    if options.say_to:
+        raise ShellFault("--say-to takes one question, not many lines; ask them one by one")
     for line in stdin_lines():
         sitting.begin_anew()
-        show(sitting.hear(Heard(line), options.now()), options)
+        reply = sitting.hear(Heard(line), options.now())
+        show(reply, options)
+        _say(reply, options)
     return ANSWERED
 
 

@@ -9,7 +9,7 @@ from assistant.contract import Reply
 NARROWEST = 24
 MOST_SOURCES = 2
 LINES_A_SOURCE = 2
-"""The rest is told by "why"."""
+"""The whole of them is in the JSON."""
 
 
 def screen_lines(reply: Reply, width: int = 80) -> list[str]:
@@ -26,7 +26,7 @@ def screen_lines(reply: Reply, width: int = 80) -> list[str]:
     for source in reply.sources[:MOST_SOURCES]:
         lines += _cut(_hung("  from: ", source.text, width), width)
     if len(reply.sources) > MOST_SOURCES:
-        lines.append("  more: ask why")
+        lines.append(f"  and {len(reply.sources) - MOST_SOURCES} more; --json lists them all")
     return lines
 
 

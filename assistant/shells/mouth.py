@@ -1,0 +1,72 @@
+"""A mouth for the shells: what is said becomes sound, played or written to a file.
+
+Speech is an extra: where it fails, one line says why, once, and the program goes on in writing.
+"""
+
+from __future__ import annotations
+
+import tempfile
+from pathlib import Path
+from types import TracebackType
+
+from assistant.contract import Reply
+from assistant.say.playing import NoSound, Speaker
+from assistant.say.voice import NoVoice, Voice
+from assistant.shells.folder import ShellFault
+from assistant.shells.out import complain
+
+
+class Mouth:
+    """Speaks replies. A new one stops what is being said."""
+
+    def __init__(self, voice: Voice | None = None, speaker: Speaker | None = None) -> None:
+        self._voice = voice or Voice()
+        self._speaker = speaker or Speaker()
+        self._folder = tempfile.TemporaryDirectory(prefix="rinseback-voice-", ignore_cleanup_errors=True)
+        self._silent = False
+
+    def speak(self, reply: Reply) -> None:
+        """Says what came due and the reply, and returns at once; the first failure is told, later ones are silent."""
+        if self._silent:
+            return
+        self._speaker.stop()
+        path = Path(self._folder.name) / "reply.wav"
+        trouble = self._voice.render(spoken(reply), path) or self._speaker.play(path)
+        if trouble is not None:
+            self._silent = True
+            complain(f"can't speak: {trouble}")
+
+    def wait(self) -> None:
+        """Until the last reply is said."""
+        self._speaker.wait()
+
+    def stop(self) -> None:
+        """Silence at once."""
+        self._speaker.stop()
+
+    def __enter__(self) -> Mouth:
+        return self
+
+    def __exit__(
+        self, kind: type[BaseException] | None, error: BaseException | None, trace: TracebackType | None
+    ) -> None:
+        self._speaker.stop()
+        self._voice.close()
+        self._folder.cleanup()
+
+
+def spoken(reply: Reply) -> str:
+    """The words said aloud: what came due, then the reply."""
+    due = [reminder for reminder in reply.reminders if reminder not in reply.say]
+    return " ".join((*due, reply.say))
+
+
+def say_to(reply: Reply, path: str) -> None:
+    """Writes the spoken reply to a WAV file.
+
+    Fails: ShellFault.
+    """
+    with Voice() as voice:
+        trouble: NoVoice | NoSound | None = voice.render(spoken(reply), Path(path))
+    if trouble is not None:
+        raise ShellFault(f"can't speak to {path}: {trouble}")
