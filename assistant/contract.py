@@ -166,7 +166,7 @@ class Pending:
     missing: tuple[str, ...] = ()
     """Kinds of slot that would answer it; empty for a yes-or-no question."""
     on_yes: Answer | Reading | None = None
-    """What "yes" gives: a ready answer with the events it records, or a reading to be answered then, as things stand."""
+    """What "yes" gives: a ready answer and the events it records, or a reading to be answered as things stand then."""
     on_no: Answer | Reading | None = None
     """What "no" gives, in the same way; None: nothing is recorded, and that is said."""
     turns_since: int = 0

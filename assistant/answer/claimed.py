@@ -10,7 +10,16 @@ from dataclasses import dataclass, field, replace
 
 from assistant.answer.asking import ask
 from assistant.answer.meeting import gas_made
-from assistant.answer.plan import Supply, airing_with, forbidden, seconds_of, supply_in, supply_of, wet_time_of
+from assistant.answer.plan import (
+    Supply,
+    airing_with,
+    basis_of,
+    forbidden,
+    seconds_of,
+    supply_in,
+    supply_of,
+    wet_time_of,
+)
 from assistant.answer.which import open_rounds, which_rounds
 from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.claims import Judgement, judge
@@ -250,7 +259,7 @@ def _step_of_spraying(name: str, round_: Round, supply: Supply, world: World) ->
         agent=supply.agent.id,
         bottle=supply.bottle.name if supply.bottle else None,
         hold_s=seconds_of(wet),
-        basis=wet.basis,
+        basis=basis_of(wet),
         steps=steps if steps != round_.steps else None,
     )
 

@@ -118,6 +118,11 @@ def seconds_of(wet: WetTime) -> float | None:
     return None if wet.minutes is None else float(wet.minutes * 60)
 
 
+def basis_of(wet: WetTime) -> str:
+    """On what a claim to have disinfected would rest; on nothing where the agent fails on the organism named."""
+    return "none" if wet.organism_verdict == "fails" else wet.basis
+
+
 def room_airing(world: World) -> tuple[float, Source]:
     """Air changes an hour as the room usually is, and where the figure is from; nothing set counts as shut."""
     airing = world.household.room.airing

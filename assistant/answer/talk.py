@@ -51,7 +51,7 @@ def no(reading: Reading, world: World) -> Answer:
         return _come_to(pending.on_no, reading, world)
     if pending is not None:
         return Answer(
-            reading.intent, Outcome.ANSWER, "talk.not_recorded", details={"steps": pending.reading.slots.steps}
+            reading.intent, Outcome.ANSWER, "talk.not_recorded", details={"steps": pending.reading.slots.steps[:1]}
         )
     if world.talk.takes_back:
         return undo(reading, world)

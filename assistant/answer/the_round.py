@@ -12,6 +12,7 @@ from assistant.answer.claimed import done
 from assistant.answer.plan import (
     Supply,
     ask_agent,
+    basis_of,
     changes_needed,
     forbidden,
     room_airing,
@@ -71,7 +72,13 @@ def _started(reading: Reading, supply: Supply, enclosures: tuple[Enclosure, ...]
         reading.intent,
         Outcome.ANSWER,
         "the_round.started",
-        details={"enclosures": enclosures, "supply": supply, "wet": wet, "timed": timed},
+        details={
+            "enclosures": enclosures,
+            "supply": supply,
+            "wet": wet,
+            "timed": timed,
+            "organism": world.facts.organisms.get(organism) if organism else None,
+        },
         values={
             "enclosure": enclosures[0].name,
             "enclosures": tuple(e.name for e in enclosures),
@@ -100,7 +107,7 @@ def _round_of(enclosure: Enclosure, supply: Supply, organism: str | None, world:
         stock=supply.stock.name if supply.stock else None,
         bottle=supply.bottle.name if supply.bottle else None,
         organism=organism,
-        basis=wet.basis,
+        basis=basis_of(wet),
     )
 
 
@@ -219,6 +226,7 @@ def hold_time(reading: Reading, world: World) -> Answer:
     organism = slots.organisms[0] if slots.organisms else (round_.organism if round_ else None)
     wet = wet_time_of(supply, enclosure, organism, world)
     timed = "hold" in supply.agent.steps
+    fails = wet.organism_verdict == "fails"
     return Answer(
         reading.intent,
         Outcome.ANSWER,
@@ -230,7 +238,12 @@ def hold_time(reading: Reading, world: World) -> Answer:
             "enclosure": enclosure,
             "organism": world.facts.organisms.get(organism) if organism else None,
         },
-        values={"minutes": wet.minutes if timed else None, "agent": supply.agent.id, "basis": wet.basis},
+        values={
+            "minutes": wet.minutes if timed and not fails else None,
+            "agent": supply.agent.id,
+            "basis": basis_of(wet),
+            "verdict": wet.organism_verdict,
+        },
         cautions=("caution-label-first",),
         sources=wet.sources,
     )

@@ -34,8 +34,9 @@ def _faulty(answer: Answer) -> Line:
 
 def _spoken_fault(why: str) -> str:
     """The fault as it may be spoken; one that holds symbols or is long is left to the screen."""
-    if len(why.split()) <= 25 and why.isascii() and not set("%/:<>") & set(why):
-        return why
+    spoken = why.replace(":", ",")
+    if len(spoken.split()) <= 25 and spoken.isascii() and not set('%/<>"') & set(spoken):
+        return f"{capital(spoken)}."
     return "I can't take that amount. Say it again, please."
 
 
@@ -69,6 +70,8 @@ def _confirm(answer: Answer) -> Line:
 
 def _not_recorded(answer: Answer) -> Line:
     steps = answer.details["steps"]
+    if "hold" in steps:
+        return Line("All right. Nothing recorded; the wet time runs on.")
     return Line(f"Not {steps_done(steps)}. Nothing recorded." if steps else "All right. Nothing recorded.")
 
 
@@ -112,9 +115,11 @@ def _undone(answer: Answer) -> Line:
     deeds = answer.details["deeds"]
     told = [", ".join(filter(None, (NAMES.get(d.step) or WHAT.get(d.event, "that"), d.thing))) for d in deeds]
     spoken = told[0] if len(told) == 1 else f"{told[0]} and {len(told) - 1} more"
-    kept = any(d.event in ("AgentTouched", "GasMade") or d.step == "apply" for d in deeds)
+    if all(d.event == "GasMade" for d in deeds):
+        say = f"That stays on record: an unknown mix, {deeds[0].thing}, until it's rinsed out."
+        return Line(say)
     shown = f"Taken back: {'; '.join(told)} ({clock(answer.details['at'], answer.details['now'])})."
-    if kept:
+    if any(d.event in ("AgentTouched", "GasMade") or d.step == "apply" for d in deeds):
         shown += "\nWhat touched the surface stays on record until a rinse: agents must not meet."
     return Line(f"Taken back: {spoken}.", shown)
 

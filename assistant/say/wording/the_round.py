@@ -50,6 +50,11 @@ def _started(answer: Answer) -> Line:
     else:
         shown.append("This cleans; it doesn't disinfect.")
     extra = "" if supply.agent.disinfects and details["timed"] else " It cleans, it doesn't disinfect."
+    if wet.organism_verdict == "fails" and details["organism"] is not None:
+        extra = f" But it failed against {details['organism'].name}: ask your vet."
+        shown.append(
+            f"{capital(supply.agent.name)} failed against it in the figures I have, so this counts as a clean."
+        )
     return Line(f"{names}, {supply.agent.name}. {first}.{extra}", "\n".join(shown))
 
 
@@ -200,22 +205,27 @@ def _hold_time(answer: Answer) -> Line:
     if agent.vet_only:
         return Line(f"I offer no time for {agent.name}: that is your vet's plan.")
     against = f" against {organism.name}" if organism is not None else ""
+    if wet.organism_verdict == "fails":
+        say = f"{capital(agent.name)} failed{against} in the figures I have. Ask your vet for the plan."
+        return Line(say, "\n".join([say, *_why(wet)]))
     if wet.minutes is None:
         return Line(
             f"I have no wet time for {agent.name}{against}. {ADD_MINUTES}",
             f"No wet time is on record for {agent.name}{against}. Add label_minutes from its label to keeping.toml.",
         )
-    basis = BASIS[wet.basis]
-    shown = [f"{span(float(wet.minutes) * 60)} wet with {agent.name}{against}, {basis}."]
-    shown += [WHY[why] for why in wet.why if why in WHY]
-    shown += [f"Common practice, not counted: {fact.says}" for fact in wet.practice]
-    say = f"{span(float(wet.minutes) * 60)}, wet all the time, {basis}."
-    if wet.organism_verdict == "fails":
-        say = f"{capital(agent.name)} failed{against} in the figures I have. Ask your vet for the plan."
-        shown.insert(0, say)
-    elif wet.organism_verdict == "unknown":
-        say += f" Nothing published says it works{against}."
+    length = span(float(wet.minutes) * 60)
+    shown = [f"{length} wet with {agent.name}{against}, {BASIS[wet.basis]}.", *_why(wet)]
+    say = f"{length}, wet all the time, {BASIS[wet.basis]}."
+    if wet.organism_verdict == "unknown":
+        doubt = f" Nothing published settles that it works{against}."
+        say, shown[0] = say + doubt, shown[0] + doubt
     return Line(say, "\n".join(shown))
+
+
+def _why(wet: Any) -> list[str]:
+    """Why the wet time is what it is, and what keepers do instead."""
+    reasons = [WHY[why] for why in wet.why if why in WHY]
+    return reasons + [f"Common practice, not counted: {fact.says}." for fact in wet.practice]
 
 
 def _ready(answer: Answer) -> Line:

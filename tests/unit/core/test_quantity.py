@@ -91,4 +91,4 @@ def test_any_text_is_read_or_refused_at_once(text: str) -> None:
         try:
             read(text)
         except BadQuantity as fault:
-            assert fault.fix
+            assert fault.fix  # noqa: PT017

@@ -22,7 +22,7 @@ def test_what_came_due_stands_first_then_the_answer_cautions_and_two_sources() -
         "! gloves",
         "  from: words 0",
         "  from: words 1",
-        "  more: ask why",
+        "  and 1 more; --json lists them all",
     ]
 
 
