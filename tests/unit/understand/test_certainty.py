@@ -81,3 +81,29 @@ def test_a_cry_among_the_alternatives_is_heard(hear: Hear) -> None:
 
 def test_what_was_spoken_is_marked(hear: Hear) -> None:
     assert hear("what's next").spoken
+
+
+@pytest.mark.parametrize("lost", ["plain", "play", "pint", "fine"])
+def test_a_number_after_a_word_like_point_is_doubtful(lost: str, hear: Hear) -> None:
+    """ "Point nine percent" heard as "plain nine percent", each word for certain, would be ten times the dose."""
+    reading = hear(f"how much bleach for the orange bottle at {lost} nine percent")
+    assert [doubt.kind for doubt in reading.doubts] == ["number"]
+
+
+def test_the_word_before_a_number_must_be_certain_too(hear: Hear) -> None:
+    reading = hear("how much bleach for the orange bottle at the nine percent", the=0.49)
+    assert [doubt.kind for doubt in reading.doubts] == ["number"]
+
+
+def test_what_was_heard_well_needs_no_alternative(hear: Hear) -> None:
+    said = "how long is left on the east tank"
+    assert hear(said, "how long is bleach in the eye", posterior=0.97).intent == "time_left"
+
+
+def test_mumbling_is_no_question(hear: Hear) -> None:
+    reading = hear("rinsed the east tank", posterior=0.2)
+    assert (reading.intent, reading.doubts) == (None, ())
+
+
+def test_a_mumbled_cry_is_heard(hear: Hear) -> None:
+    assert hear("bleach in my eye", posterior=0.2).intent == "splash"
