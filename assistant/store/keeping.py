@@ -20,8 +20,9 @@ from assistant.core.amounts import Amount
 from assistant.core.facts import Facts
 from assistant.core.household import Bottle, Household, Measure, Room, Stock
 from assistant.core.quantity import Gallon
+from assistant.core.units import UNITS, convert
 from assistant.store.keeping_tables import Table, tables_of
-from assistant.store.keeping_values import Wrong, metres
+from assistant.store.keeping_values import Wrong
 from assistant.store.packaged import packaged_facts
 from assistant.store.toml_lines import Place, line_of
 
@@ -208,5 +209,13 @@ def _room(values: dict[str, Any]) -> Room:
     if given and len(given) < 3:
         raise Wrong("room: length, width and height come together", "write all three", ("room",))
     if given:
-        values["volume"] = Amount(math.prod((metres(side) for side in given), start=Fraction(1)), "m^3")
+        values["volume"] = _volume_of(given)
     return Room(**values)
+
+
+def _volume_of(sides: Sequence[Amount]) -> Amount:
+    """Length by width by height; sides in unlike units are turned into metres first, which costs a start some time."""
+    unit = sides[0].unit
+    if f"{unit}^3" not in UNITS or any(side.unit != unit for side in sides):
+        unit, sides = "m", [convert(side, "m") for side in sides]
+    return Amount(math.prod((side.amount for side in sides), start=Fraction(1)), f"{unit}^3")

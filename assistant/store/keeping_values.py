@@ -9,13 +9,13 @@ import math
 from collections.abc import Callable, Sequence
 from datetime import date, datetime
 from difflib import get_close_matches
-from fractions import Fraction
 from functools import partial
 from typing import Any
 
 from assistant.core.amounts import Amount
 from assistant.core.facts import Facts
 from assistant.core.quantity import BadQuantity, Gallon, read_amount, read_mix
+from assistant.core.units import dimension
 from assistant.store.toml_lines import Place
 
 LONGEST_NAME = 60
@@ -31,31 +31,6 @@ class Wrong(Exception):
         self.what = what
         self.fix = fix
         self.place = place
-
-
-_DIMENSIONS = {
-    "volume": "mL L cm^3 m^3 ft^3 tsp tbsp US_gal US_qt US_pt US_cup US_fl_oz imp_gal imp_qt imp_pt imp_fl_oz",
-    "length": "mm cm m in ft",
-    "time": "s min h d week",
-    "temperature": "degC degF",
-}
-
-
-def dimension(unit: str) -> str:
-    return next((kind for kind, units in _DIMENSIONS.items() if unit.replace(" ", "_") in units.split()), "other")
-
-
-_METRES = {
-    "mm": Fraction(1, 1000),
-    "cm": Fraction(1, 100),
-    "m": Fraction(1),
-    "in": Fraction(127, 5000),
-    "ft": Fraction(381, 1250),
-}
-
-
-def metres(side: Amount) -> Fraction:
-    return side.amount * _METRES[side.unit]
 
 
 def text(value: Any) -> str:
