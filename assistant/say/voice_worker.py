@@ -16,8 +16,12 @@ import json
 import os
 import subprocess
 import sys
+import threading
 from pathlib import Path
 from typing import IO, Any
+
+LONGEST_S = 15.0
+"""For one text; the main program gives up a little later."""
 
 
 def main() -> None:
@@ -81,8 +85,11 @@ def _load_speech_library() -> None:
 
 def _speak(engine: Any, request: dict[str, Any]) -> None:
     faults: list[Exception] = []
+    finished = threading.Event()
     # The library keeps its drivers' errors to itself unless asked.
     told = engine.connect("error", lambda name, exception: faults.append(exception))
+    # Its espeak driver speaks in a thread of its own, and `runAndWait` may return before a long text is done.
+    over = engine.connect("finished-utterance", lambda name, completed: finished.set())
     if request["voice"]:
         engine.setProperty("voice", request["voice"])
     engine.setProperty("rate", request["words_a_minute"])
@@ -92,10 +99,13 @@ def _speak(engine: Any, request: dict[str, Any]) -> None:
         spoken = wanted.with_suffix(".aiff") if sys.platform == "darwin" else wanted
         engine.save_to_file(request["text"], str(spoken))
         engine.runAndWait()
+        if sys.platform == "linux" and not faults:
+            finished.wait(LONGEST_S)
         if spoken != wanted:
             subprocess.run(["afconvert", "-f", "WAVE", "-d", "LEI16", str(spoken), str(wanted)], check=True)
             spoken.unlink()
     engine.disconnect(told)
+    engine.disconnect(over)
     if faults:
         raise faults[0]
 

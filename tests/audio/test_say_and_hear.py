@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import subprocess
 import sys
+import wave
 from pathlib import Path
 
 import pytest
@@ -71,3 +72,18 @@ def test_a_voice_that_isnt_there_is_one_line(tmp_path: Path) -> None:
     assert fault is not None
     assert "no such voice" in str(fault)
     assert "\n" not in str(fault)
+
+
+def test_a_long_text_is_whole_each_time(tmp_path: Path) -> None:
+    """The library may return before a long text is written; a new engine each time, since the first text was the one."""
+    text = (
+        "Rinse that eye now, running water. Lens out. 15 minutes, I'm counting. Then call the poison centre, 555 0110."
+    )
+    lengths = set()
+    for number in range(5):
+        path = tmp_path / f"{number}.wav"
+        with Voice() as voice:
+            assert voice.render(text, path) is None
+        with wave.open(str(path)) as opened:
+            lengths.add(opened.getnframes())
+    assert len(lengths) == 1

@@ -203,3 +203,35 @@ def test_a_reader_that_left_is_no_fault(tmp_path: Path) -> None:
     finally:
         os.close(writing)
     assert ran.stderr == b""
+
+
+# ---------------------------------------------------------------- recordings that can't be used
+
+
+@pytest.mark.parametrize(
+    ("content", "what"),
+    [(b"", "empty"), (b"RIFF", "WAV"), (b"not a recording at all, but text", "WAV"), (None, "no such file")],
+)
+def test_a_recording_that_cannot_be_used_is_one_line(
+    content: bytes | None, what: str, run: Command, tmp_path: Path
+) -> None:
+    path = tmp_path / "clip.wav"
+    if content is not None:
+        path.write_bytes(content)
+    ran = run("hear", str(path), *AT)
+    assert ran.code == 2
+    assert one_line(ran.err)
+    assert what in ran.err
+    assert "clip.wav" in ran.err
+
+
+def test_speech_cannot_go_where_nothing_may_be_written(run: Command, tmp_path: Path) -> None:
+    ran = run("ask", "status", "--say-to", str(tmp_path / "no" / "such" / "reply.wav"), *AT)
+    assert ran.code == 2
+    assert one_line(ran.err)
+
+
+def test_many_lines_cannot_go_to_one_sound_file(run: Command, tmp_path: Path) -> None:
+    ran = run("ask", "-", "--say-to", str(tmp_path / "reply.wav"), *AT)
+    assert ran.code == 2
+    assert one_line(ran.err)
