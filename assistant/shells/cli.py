@@ -10,6 +10,7 @@ import argparse
 import os
 import sys
 from collections.abc import Sequence
+from contextlib import suppress
 from importlib import import_module
 from typing import NoReturn, TextIO
 
@@ -34,6 +35,7 @@ COMMANDS = {
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Runs one command; gives its exit code."""
+    _have_all_streams()
     for stream in (sys.stdout, sys.stderr):
         _never_fail_on_a_letter(stream)
     try:
@@ -45,12 +47,30 @@ def main(arguments: Sequence[str] | None = None) -> int:
         complain(str(fault))
         return BAD_INPUT
     except BrokenPipeError:
-        # Whoever read our output has gone; keep the interpreter from trying once more on its way out.
-        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        _leave_stdout_alone()  # whoever read our output has gone
         return 0
+    except OSError as error:
+        _leave_stdout_alone()
+        complain(
+            f"{error.filename or 'output'}: {(error.strerror or 'unusable').lower()}; see whether its disk is full"
+        )
+        return BAD_INPUT
     except KeyboardInterrupt:
         return INTERRUPTED
     return code
+
+
+def _have_all_streams() -> None:
+    """A stream that the caller closed reads as empty and swallows what is written."""
+    for name, mode in (("stdin", "r"), ("stdout", "w"), ("stderr", "w")):
+        if getattr(sys, name) is None:
+            setattr(sys, name, open(os.devnull, mode, encoding="utf-8"))  # noqa: SIM115
+
+
+def _leave_stdout_alone() -> None:
+    """Keeps the interpreter from writing the rest once more on its way out."""
+    with suppress(OSError, ValueError):  # a test's stand-in has no number
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
 
 
 def _never_fail_on_a_letter(stream: TextIO | None) -> None:

@@ -73,7 +73,7 @@ REPLIES = (
     "{number} minutes river tank wet time",
     "{number} mils of bleach one in {number} ten mil syringe to {number} into water {volume} in all",
     "not yet river tank wet time rinsing drying and airing are left",
-    "rinse that eye now running water lens out {number} minutes i'm counting then call the poison centre",
+    "rinse that eye now running water lens out {duration} i'm counting then call the poison centre {number} {number}",
     "no bleach is for surfaces never for an animal ask your vet",
 )
 
@@ -82,7 +82,7 @@ REPLIES = (
     ("question", "words"),
     [
         ("how long must bleach stay wet", "ten minutes"),
-        ("bleach in my eye", "fifteen minutes"),
+        ("bleach in my eye", "rinse that eye now running water lens out"),
         ("can I put bleach on the wound", "never for an animal"),
     ],
 )

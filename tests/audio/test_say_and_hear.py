@@ -75,7 +75,7 @@ def test_a_voice_that_isnt_there_is_one_line(tmp_path: Path) -> None:
 
 
 def test_a_long_text_is_whole_each_time(tmp_path: Path) -> None:
-    """The library may return before a long text is written; a new engine each time, since the first text was the one."""
+    """The library may return before a long text is written; a new engine each time, since it was the first text."""
     text = (
         "Rinse that eye now, running water. Lens out. 15 minutes, I'm counting. Then call the poison centre, 555 0110."
     )
