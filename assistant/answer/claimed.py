@@ -233,7 +233,7 @@ def _sprayed(name: str, round_: Round | None, reading: Reading, ledger: _Ledger)
     judgement = judge(_round_with(round_, supply), "apply", world.now)
     if judgement.fit == "gap":
         ledger.note(AgentTouched(name, supply.agent.id))
-        if judgement.gap == "move out":
+        if round_.put_back:
             return _unrecorded(reading, "the_round.animal_inside", world, name, judgement, Outcome.REFUSE)
         return _was_it_done(judgement, name, reading, world)
     if supply.agent.needs_cold and not reading.slots.heat_cold:

@@ -38,20 +38,29 @@ def start(reading: Reading, world: World) -> Answer:
     enclosures = _enclosures_to_start(reading, world)
     if isinstance(enclosures, Answer):
         return enclosures
+    supply = supply_in(reading, world)
+    refusal = _refusal(reading, supply, enclosures, world)
+    if refusal is not None:
+        return refusal
     already = [e for e in enclosures if is_open(world.state.rounds.get(e.name))]
     if already and reading.slots.start_over is None:
         details = {"enclosure": already[0].name, "next": next_step(world.state.rounds[already[0].name], world.now)}
         return ask(reading, world, ("start_over",), "the_round.open_already", details)
     if already and not reading.slots.start_over:
         return next(reading, world)
-    supply = supply_in(reading, world)
     if supply is None:
         return ask_agent(reading, world)
+    return _started(reading, supply, enclosures, world)
+
+
+def _refusal(reading: Reading, supply: Supply | None, enclosures: tuple[Enclosure, ...], world: World) -> Answer | None:
+    if supply is None:
+        return None
     for enclosure in enclosures:
         refusal = forbidden(reading, supply, enclosure, world)
         if refusal is not None:
             return refusal
-    return _started(reading, supply, enclosures, world)
+    return None
 
 
 def _enclosures_to_start(reading: Reading, world: World) -> tuple[Enclosure, ...] | Answer:

@@ -167,7 +167,7 @@ def _done(round_: Round, event: StepDone, at: datetime) -> Round:
     if event.step in ("hold", "rinse", "dry", "air", "return") and "hold" in round_.steps:
         # A later step was accepted on the served hold; a clock set back can't take it away again.
         done.setdefault("hold", at)
-    return replace(round_, done=done)
+    return replace(round_, done=done, put_back=round_.put_back and event.step != "move out")
 
 
 def _sprayed(round_: Round, event: StepDone, at: datetime) -> Round:
@@ -219,7 +219,7 @@ def _put_back_too_soon(state: State, enclosure: str) -> State:
     if round_ is None:
         return state
     done = {name: when for name, when in round_.done.items() if name not in ("move out", "return")}
-    return _with_round(state, replace(round_, done=done))
+    return _with_round(state, replace(round_, done=done, put_back=True))
 
 
 def _windows_opened(state: State, event: WindowsOpened, at: datetime) -> State:

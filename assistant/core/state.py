@@ -54,6 +54,8 @@ class Round:
     hold: Hold | None = None
     """The wet time that `apply` began."""
     openings: tuple[Opening, ...] = ()
+    put_back: bool = False
+    """The animal was put back too soon and isn't out again on record."""
 
 
 @dataclass(frozen=True, slots=True)

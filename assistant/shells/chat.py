@@ -46,24 +46,31 @@ def chat(options: Options) -> int:
     """Talks until the keeper leaves; 0."""
     with opened_folder(options) as folder, open_sitting(folder) as sitting:
         if options.json or not _is_a_terminal():
-            _plain_lines(sitting, options)
+            with _mouth(options.speak, wait=True) as speak:
+                _plain_lines(sitting, options, speak)
         else:
             history = FileHistory(str(folder.history)) if _may_write(folder) else InMemoryHistory()
-            with _mouth(options, sitting) as speak:
+            with _mouth(options.speak or sitting.household.habits.speak) as speak:
                 asyncio.run(Chat(sitting, _clock_from(options), history, speak).run())
     return 0
 
 
 @contextmanager
-def _mouth(options: Options, sitting: Sitting) -> Iterator[Callable[[Reply], None]]:
-    """What speaks the replies, when that is asked for here or in keeping.toml."""
-    if not (options.speak or sitting.household.habits.speak):
+def _mouth(wanted: bool, *, wait: bool = False) -> Iterator[Callable[[Reply], None]]:
+    """What speaks the replies, where that is wanted; the next one stops it unless it waits for each to end."""
+    if not wanted:
         yield lambda reply: None
         return
     from assistant.shells.mouth import Mouth
 
     with Mouth() as mouth:
-        yield mouth.speak
+
+        def speak(reply: Reply) -> None:
+            mouth.speak(reply)
+            if wait:
+                mouth.wait()
+
+        yield speak
 
 
 def _is_a_terminal() -> bool:
@@ -86,13 +93,15 @@ def _clock_from(options: Options) -> Callable[[], datetime]:
     return lambda: (datetime.now().astimezone() + ahead).astimezone(options.at.tzinfo if options.at else None)
 
 
-def _plain_lines(sitting: Sitting, options: Options) -> None:
+def _plain_lines(sitting: Sitting, options: Options, speak: Callable[[Reply], None]) -> None:
     now = _clock_from(options)
     for line in stdin_lines():
         if line.strip().lower() in LEAVE:
             return
         if line.strip() or options.json:
-            show(sitting.hear(Heard(line), now()), options)
+            reply = sitting.hear(Heard(line), now())
+            show(reply, options)
+            speak(reply)
 
 
 @dataclass

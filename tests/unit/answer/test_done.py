@@ -308,8 +308,18 @@ def test_soap_and_water_again_count_even_while_the_animal_is_back_inside(tool: T
     assert blocked_by(tool) == ("move out", "apply", "hold", "rinse", "dry", "air")
 
 
-def test_with_the_animal_inside_spraying_is_refused_and_the_touch_is_kept(tool: Tool) -> None:
+def test_sprayed_before_anything_else_is_asked_about_and_the_touch_is_kept(tool: Tool) -> None:
     started(tool)
+    reply = done(tool, "apply")
+    assert (reply.outcome, reply.values["recorded"]) == (Outcome.ASK, False)
+    assert "moving out" in reply.say
+    assert [touch.agent for touch in tool.state.surfaces["oak box"]] == ["sodium hypochlorite"]
+
+
+def test_spraying_is_refused_while_the_animal_is_back_inside(tool: Tool) -> None:
+    started(tool)
+    done(tool, *BEFORE_SPRAYING)
+    done(tool, "return")
     reply = done(tool, "apply")
     assert (reply.outcome, reply.values["recorded"]) == (Outcome.REFUSE, False)
     assert [touch.agent for touch in tool.state.surfaces["oak box"]] == ["sodium hypochlorite"]
@@ -337,6 +347,11 @@ def test_a_wipe_does_not_clear_an_acid_for_bleach(tool: Tool) -> None:
     assert (
         tool.say("start", enclosures=("oak box",), bottles=("red bottle",), start_over=True).outcome is Outcome.REFUSE
     )
+
+
+def test_a_start_with_what_must_not_meet_is_refused_before_anything_is_asked(tool: Tool) -> None:
+    sprayed(tool)
+    assert started(tool, "white bottle").outcome is Outcome.REFUSE
 
 
 @pytest.mark.parametrize("talk_away", [("undo",), ("undo", "undo"), ("undo", "undo", "undo")])
