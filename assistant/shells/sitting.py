@@ -56,7 +56,7 @@ class Sitting:
                 return self._kept(turn, now)
             except Overtaken:
                 continue
-        return self._kept(take_turn(heard, self._world(now)), now)
+        raise StoreFault("another rinseback keeps recording in between; nothing was recorded; say it again")
 
     def speak_up(self, now: datetime) -> Reply | None:
         """What came due by itself since the last word; None: nothing."""
@@ -119,6 +119,7 @@ def open_sitting(folder: Folder, record: Path | Literal[":memory:"] | None = Non
 
 
 def _reader(household: Household, facts: Facts, questions: Mapping[str, Question]) -> Reads:
+    """Understanding, over this household; by itself, so that a test can put a table in its place."""
     from assistant.understand.reader import Reader
 
     return Reader(household, facts, questions)

@@ -205,6 +205,38 @@ def test_a_reader_that_left_is_no_fault(tmp_path: Path) -> None:
     assert ran.stderr == b""
 
 
+@pytest.mark.skipif(os.name == "nt", reason="no shell to close a stream with")
+@pytest.mark.parametrize(
+    ("call", "code"),
+    [
+        ("ask - <&-", 0),
+        ("chat <&-", 0),
+        ("rehearse - <&-", 0),
+        ("ask help >&-", 0),
+        ("ask help --at never 2>&-", 2),
+    ],
+)
+def test_a_stream_that_the_caller_closed_is_no_fault(call: str, code: int, tmp_path: Path) -> None:
+    command = f"'{sys.executable}' -m assistant {call} --home '{tmp_path}'"
+    ran = subprocess.run(["sh", "-c", command], capture_output=True, check=False)
+    assert ran.returncode == code, ran.stderr
+    assert b"Traceback" not in ran.stderr
+
+
+@pytest.mark.skipif(not Path("/dev/full").exists(), reason="no device that is always full")
+def test_an_output_that_is_full_is_one_line(tmp_path: Path) -> None:
+    with open("/dev/full", "wb") as full:
+        ran = subprocess.run(
+            [*PROGRAM, "ask", "help", "--home", str(tmp_path)],
+            stdout=full,
+            stderr=subprocess.PIPE,
+            text=True,
+            check=False,
+        )
+    assert ran.returncode == 2
+    assert one_line(ran.stderr)
+
+
 # ---------------------------------------------------------------- recordings that can't be used
 
 
