@@ -21,6 +21,9 @@ FIRST_AID: dict[tuple[str, str], tuple[str, ...]] = {
 }
 """Facts by who and where; where a rinse has a length it is the first one's value."""
 
+SAID_OF = {"eye": "harm.eye", "skin": "harm.skin", "mouth": "harm.mouth", "lungs": "harm.lungs"}
+"""The wording of each place."""
+
 RINSED = ("eye", "skin")
 
 ANEW = frozenset({"again", "another", "more", "other"})
@@ -35,11 +38,11 @@ def splash(reading: Reading, world: World) -> Answer:
     if place == "lungs" and victim == "animal" and _gas_was_made(world):
         return _answer(reading, world, "harm.animal_in_gas", place, victim)
     if place not in RINSED:
-        return _answer(reading, world, f"harm.{place}", place, victim)
+        return _answer(reading, world, SAID_OF[place], place, victim)
     left = _rinse_left_s(place, victim, world)
     if left > 0 and not ANEW & set(reading.question.casefold().split()):
         return _answer(reading, world, "harm.keep_rinsing", place, victim, left)
-    return _answer(reading, world, f"harm.{place}", place, victim)
+    return _answer(reading, world, SAID_OF[place], place, victim)
 
 
 def _answer(reading: Reading, world: World, message: str, place: str, victim: str, left_s: float = 0.0) -> Answer:
