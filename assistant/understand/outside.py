@@ -538,6 +538,255 @@ the one in {bottle}
 {number} {number}
 anything else
 so what
+how many crickets does a {animal} eat {duration}
+when did {enclosure} last eat
+should i dust the worms with calcium today
+thaw {number} mice for {enclosure}
+she refused her rat again
+how long do i thaw a frozen mouse in warm water
+can {animal} have dandelion leaves
+{enclosure} only took {number} roaches
+what size prey for a young {animal}
+is it too soon to feed him after he is been moved
+gut load the crickets
+put hoppers on the shopping list
+does a {animal} need live food every week
+do i take the uneaten food out at night
+vitamin powder , how often
+what wattage basking bulb for the {enclosure}
+when did i last change the uv tube
+the heat mat 's stopped working
+set the thermostat to {number}
+turn the lights off in the garden room
+is {number} degrees too hot for a {animal} hide
+humidity 's down to {number} in the {enclosure}
+how far should the lamp be from the branch
+the ceramic heater is flickering
+how long do uv lamps last
+mist the plants at {number}
+my probe says {number} but the gun says {number}
+which timer plug runs the night bulb
+can i dim the basking lamp
+{enclosure} 's gone blue , she must be about to shed
+there is a bit of shed stuck on his tail tip
+how long between sheds for a {animal}
+when can i handle the new {animal}
+how do i pick up a nervous {animal}
+she dropped her tail
+is he old enough to breed
+how do you tell a male from a female
+how much should a {animal} weigh at {number} months
+weighed {enclosure} , {number} grams
+he shed in one piece this morning
+what is the right size hide for a {animal}
+{enclosure} 's breathing with her mouth open
+he is got runny poo again
+her gums look a bit red , is that mouth rot
+what are the signs of a respiratory infection
+i just saw a {organism} on the {animal}
+how do i get a stool sample to the lab
+what does a fungal patch look like
+he is been lethargic since tuesday
+is metabolic bone disease curable
+there is a tick on her chin
+book the vet for friday
+what is a normal temperature for a sick {animal}
+do {animal} carry {organism}
+mark the {enclosure} as healthy again
+put the towels on at {number}
+how much powder for a full load of washing
+did i hang the washing out
+can these cloths go in the tumble dryer
+my jeans have {agent} spots , can i dye them
+is the washing machine finished
+how do i get the smell out of a gym bag
+iron my work shirt
+how much {agent} goes in a pickle brine
+how long do i boil an egg
+add fresh {enclosure} to the pasta at the end
+{volume} of oil in millilitres for the cake
+is this chicken still good to eat
+descale the kettle
+a pinch of {enclosure} and some {enclosure} berries for the stew
+what temperature for roast potatoes
+the dishwasher 's leaking
+swap {stock} for lemon juice in a dressing
+how do i unblock the kitchen sink
+preheat the oven to {number}
+which enclosures are due today
+what is overdue this week
+what order should i do them in today
+who do i leave for last
+when was the {enclosure} last deep cleaned
+when did i last change {enclosure} 's water
+log a spot clean on all the healthy ones
+spot cleaned {enclosure} and gave fresh water this morning
+when is {enclosure} out of quarantine
+what is in the {bottle}
+what did i put in the {bottle}
+is the {bottle} still good
+how much {stock} have i got left on the shelf
+i found {bottle} with no label on it
+where should i keep the concentrate
+how do i get rid of leftover {agent} mix
+can i pour old {agent} down the drain
+who is in which tub
+how long has {enclosure} been waiting in the tub
+how many tablespoons are in {volume}
+how strong is {agent} that is been open {number} months
+i put {volume} of {agent} in {volume} , how strong is that
+what percent have i got if i tipped in {number} of the {stock}
+there is {number} left in the {bottle} , can i top it up
+how much ready mix do i need for the whole {enclosure}
+how much solution for the whole round today
+what should i use on a wooden box after {organism}
+what do you recommend against {organism}
+is {agent} any good against mould
+can i use {agent} on sealed wood
+does {agent} craze acrylic
+do i need goggles for this
+should i wear a mask and open {enclosure}
+can i bake this branch to sterilise it
+how do i clean cork bark
+boil the water bowl or soak it
+can i use the quarantine tongs on the healthy ones
+misted it again , still wet
+i kept it wet the whole time with another spray over
+pause the {enclosure} , i have got to go out
+leave it for now , i will carry on tonight
+just finish this one as a clean
+it dried before the time was up
+how long before this film dries by itself
+how long should i air the room with one window open
+there is still a whiff of {agent} in the {enclosure}
+i knocked the {agent} over , it is all over the floor
+the {animal} 's got loose , she is behind the rack
+why that number
+where did you get that figure from
+talk slower please
+be quiet for a bit
+use imperial from now on
+what is the weather tomorrow
+play some jazz
+what is {number} times {number}
+who won the match last night
+set an alarm for half {number}
+how far is the moon
+translate good morning into spanish
+what is the capital of peru
+call my sister
+read me the news
+how do i change a bike tyre
+any good films on tonight
+text sam i will be late
+what time does the chemist close
+square root of {number}
+book a table for {number} on saturday
+is there traffic on the ring road
+turn the volume up
+how do i renew my passport
+write a poem about rain
+what is the best way to {bottle} piano
+how many days till the holidays
+who invented the telescope
+what is my bank balance
+add milk to the list
+good films about {animal}
+so if i the uh
+and then for the
+bottle
+kshhh tap tap
+the what is it called the
+in the um with the
+mm wet cold floor mat
+sss the lid of the
+to the at the one with
+i was just going to
+no wait what was i
+red red {enclosure}
+on the left hand side of
+degrees of the of the
+that thing with the thing
+bu bu bu lee
+who is a good girl then
+come here you little monster
+stop wriggling
+aw look at your face
+do not you dare bite me
+hello {enclosure} did you miss me
+shush now , nearly over
+you are a proper fatty are not you
+out you come sweetheart
+no climbing on my shoulder
+you have made a right mess in here mate
+look at that tongue go
+. . .
+um
+hmm hmm
+?
+er
+ah
+-
+forgot to rinse the soap off
+let me wipe it down first
+once i have rinsed it i will tell you
+need to rinse the {bottle} out
+going to rinse out the {bottle}
+what if i rinsed it early
+hold on {duration}
+hold that thought
+can i hold her while it dries
+how do i hold a {animal} properly
+hang on , hold it
+get hold of the vet
+he is out of the tub !
+she is got out !
+leave him where he is
+{enclosure} 's climbing out of the box
+time 's up but it still smells
+i filled the {bottle} with water
+just plain water in the {bottle}
+spray the eye level shelf
+put the eye hooks back on the lid
+the eyelash {animal} 's tank is due
+is it eye protection for {agent} or just gloves
+black eyed peas for dinner
+her eyes are clear so the shed 's close
+there is shed skin stuck to the glass
+{animal} skin for the classroom display
+the bin bag has a thin skin
+burn in the lamp
+how many hours do i burn a new uv tube in for
+this candle burns too fast
+the bulb 's burnt out
+burn a cd of the sounds
+i have burned through half the {stock}
+the toast is burning
+is the splash guard washable
+splash of milk in my coffee
+a splash of colour for the background
+the nozzle only squirts , it will not spray
+does the fan splash water on the rack
+i will have a drink and a bite to eat
+hard to swallow , that price
+she drinks more when it is hot
+he bit me last week , just a nip , it is healed
+does a drain swallow that much water
+word of mouth says {agent} is best
+how long do the fumes take to clear with two windows open
+cough sweets on the list
+which mask stops fumes
+sting nettles in the garden
+can i take the mask off to breathe while it dries
+wound the house back up
+cut the liner to size
+lime scale on the glass , {agent} for that ?
+the wood 's rotting in the corner
+bath time for the kids
+i have soaked the branch in a bath
+the dressing gown 's in the wash
+where is the first aid kit kept
+put the bandage box back on the shelf
 """.strip().splitlines()
     if line.strip()
 )
