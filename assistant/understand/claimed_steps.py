@@ -61,6 +61,17 @@ _DISCOURSE = Pattern(
 )
 
 
+# Said of the whole sentence, whatever clause it stands in: not all of it, none of it, or only after something.
+_NOT_ALL = Pattern(
+    r"\b(?:but|except|bar|save|not)(?: for)? (?:the |one |a |his |her |its |that |this )"
+    r"(?:\w+ )?(?:lid|floor|base|bottom|top|side|sides|back|front|door|glass|wall|walls|corner|corners|end|ends"
+    r"|part|bit|hide|bowl|branch|branches|shelf|decor|rest|seams?|half)\b"
+    r"|\b(?:none|neither|nothing|nobody|not all|not everything|not any) (?:of|is|are|has|have|was)\b|\bnone$"
+    r"|^(?:and )?(?:after|as soon as|the moment|the minute) "
+    r"|^(?:is|are|was|were) (?:everything|anything|all|both|the|every)\b"
+)
+
+
 @dataclass(frozen=True, slots=True)
 class Claims:
     """What a text says of steps."""
@@ -119,6 +130,8 @@ def claims_in(text: str) -> Claims:
         worst = "claimed"
     if asks == "all" and done:
         against, done, worst = done + against, [], "asked"
+    if done and _NOT_ALL.search(plain):
+        against, done, worst = done + against, [], "not yet"
     return Claims(tuple(done), worst, tuple(against), stayed)
 
 

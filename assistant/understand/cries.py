@@ -239,11 +239,37 @@ _WISH = Pattern(
 _MY_OWN = Pattern(rf"\bmy (?:own )?(?:\w+ )?(?:{_SORE}|{_LIMBS}|eyes?)\b")
 
 
+_IDIOMS = Pattern(
+    r"\bfirst aid (?:kit|box|course)\b|\bcough (?:sweets?|drops?|syrup|mixture)\b"
+    r"|\b(?:my |his |her )?mouth (?:is )?full\b|\bhard to swallow\b|\bdrains? (?:\w+ )?swallow\w*"
+    r"|\b(?:toast|toaster|dinner|lamp|bulb|tube|candle)\b[^.,;!]*\bburn\w*"
+    r"|\bburn\w*(?: in)?\b[^.,;!]*\b(?:toast|dinner|lamp|bulb|tube|candle)\b"
+    r"|\b(?:how long|when|do|does|will)\b[^.,;!]*\b(?:fumes|smell)\b[^.,;!]*\b(?:take|clear|go|gone|last|leave)\w*"
+    r"|\b(?:make|makes|making|give|gives|give off|produce|produces) (?:any |toxic |bad )?(?:fumes|gas|chlorine)\b"
+    r"|\bdrinks? more\b"
+)
+"""Ordinary talk with the words of harm in it. Only these words are passed over: the rest of the text still counts."""
+
+_HOME = r"(?:'s|tank|tub|box|cage|viv|vivarium|enclosure|home|house|setup|hide|bowl|glass|lid|walls?)"
+_SPRAYED_ANIMAL = Pattern(
+    r"\b(?:sprayed|misted|spritzed|doused|splashed|squirted|hosed|soaked|drenched)(?: all)?(?: over)?"
+    rf" (?:the |my |our |a )?(?:\w+ )?{_ANIMAL}(?! {_HOME})\b"
+    rf"|\b{_ANIMAL} (?:got|was|has been|is|has got|had got)"
+    r" (?:\w+ )?(?:sprayed|misted|splashed|squirted|soaked|drenched)\b"
+    rf"|\b{_PRODUCT} (?:on|over|onto|dripped on|dripped onto|landed on|went on|got on|is on|'s on|all over)"
+    rf" (?:the |my |our )?(?:\w+ )?{_ANIMAL}(?! {_HOME})\b"
+)
+"""An animal that was wetted, by its kind; its tank, tub or glass is another matter."""
+
+
 def cry_in(text: str) -> Cry | None:
     """The harm that a masked text is about; None: none.
 
     text: small words, slips mended, names masked as AGENT, ANIMAL ..., signs apart.
     """
+    text = _IDIOMS.sub(" ", text)
+    if _SPRAYED_ANIMAL.search(text) and not _is_wish(text):
+        return Cry("splash", "eye" if re.search(r"\beyes?\b", text) else "skin", "animal")
     splashed = _splash(text)
     if splashed is not None and (_MY_OWN.search(text) or not _is_wish(text)):
         return splashed

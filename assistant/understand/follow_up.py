@@ -110,6 +110,8 @@ def supplied(answering: Answering, pending: Pending) -> Reading | None:
         return None
     if {"strength", "stock_strength"} & set(pending.missing) and "mixes" in given:
         given = _as_stock_strength(given)
+    if pending.reading.intent == "together" and "agents" in given:
+        given = {**given, "agents": (*pending.reading.slots.agents, *given["agents"])}  # the other one of two
     return _joined(pending.reading, answering, _merged(pending.reading.slots, given, answering.slots))
 
 

@@ -158,10 +158,17 @@ class Reader:
         return None
 
     def _same_again(self, look: _Look, before: Reading) -> bool:
-        """ "1 in 50", right after an amount was given: the same for that mix."""
+        """ "1 in 50" right after an amount was given, or a bare name after a look: the same for that one.
+
+        A question in full ("how much bleach at 500 ppm") asks anew: the bottle of the one before isn't taken for it.
+        """
         last = look.world.talk.last
-        just_answered = before.intent == "dose" and last is not None and last.intent == "dose"
-        return just_answered and any(found.kind in ("mix", "volume") for found in look.parsed.amounts.found)
+        if last is None or last.intent != before.intent or before.intent not in follow_up.SAFE_TO_CORRECT:
+            return False
+        if set(look.parsed.words) <= _A_NAME and look.parsed.mentions:
+            return True
+        amounts = any(found.kind in ("mix", "volume") for found in look.parsed.amounts.found)
+        return before.intent == "dose" and amounts and look.parsed.words[0] not in _ASKS_IN_FULL
 
     def _wet_answer(self, look: _Look, pending: Pending) -> Reading | None:
         """ "It dried out" answers "did it stay wet?"; nowhere else is it a step."""
@@ -264,6 +271,8 @@ _YES_OR_NO = frozenset(
     | {"confirmed", "true", "no", "not", "negative", "wrong", "incorrect", "never", "false"}
 )
 """Words without one of which only a phrasing of yes or no, word for word, is one."""
+_A_NAME = frozenset({"{enclosure}", "{animal}", "{bottle}", "{agent}", "{stock}"})
+_ASKS_IN_FULL = frozenset({"how", "what", "which", "can", "could", "do", "does", "i", "give", "tell"})
 _NEVER_OFFERED = frozenset({OUTSIDE, "yes", "no"})
 _EXACT = frozenset({"next", "help", "undo", "repeat", "status", "again", "pardon", "what now", "now what"})
 
@@ -285,6 +294,12 @@ def _may_be(intent: str, look: _Look) -> bool:
     words = set(look.parsed.words)
     if intent in ("yes", "no"):
         return False  # said in words that are not its own
+    if intent == "start" and re.search(
+        r"\b(?:not|never|without) (?:\w+ )?(?:start|begin|starting)\b", look.parsed.plain
+    ):
+        return False
+    if intent == "rinsed_out" and (look.parsed.plain.endswith("?") or _LOOKS_BACK.search(look.parsed.plain)):
+        return False
     if intent == "splash":
         return bool(words & HURT)
     if intent == "wound":
