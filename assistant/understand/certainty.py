@@ -89,7 +89,7 @@ def _number_doubts(reading: Reading, text: str, heard: Heard, parse: Callable[[s
                 changed += [mine] * (mine not in changed)
     if not changed and not reading.slots.numbers and _well_heard(text, heard):
         return []  # and no number is left over that fits nothing
-    doubted = changed[-1] if changed else _least_sure(taken, reading)
+    doubted = _telling(changed[-1], reading) if changed else _least_sure(taken, reading)
     return [Doubt("number", said_number(doubted), tuple(said_number(other) for other in others))]
 
 
@@ -110,6 +110,12 @@ def _well_heard(text: str, heard: Heard) -> bool:
 
 def _is_number(word: str) -> bool:
     return word.lower() in _NUMBERS or word.isdecimal()
+
+
+def _telling(number: Fraction, reading: Reading) -> Fraction:
+    """The number to read back: of a ratio its last part, since "one" tells nothing."""
+    ratios = [mix for mix in reading.slots.mixes if isinstance(mix, SaidRatio)]
+    return ratios[0].second if ratios and number == ratios[0].first else number
 
 
 def _least_sure(taken: Sequence[Fraction], reading: Reading) -> Fraction:

@@ -100,8 +100,9 @@ class Reader:
         if cry is None or cry.intent not in self._questions:
             return None
         slots = self._slots(look, cry.intent)
-        # Nobody with bleach in the eye is asked which bottle, or told that a number is faulty.
-        slots = replace(slots, place=cry.place, victim=cry.victim, steps=(), choices=(), unknown=(), faulty=())
+        # Nobody with bleach in the eye is asked which bottle, or told that a number is faulty; a stray one is noise.
+        none = {field: () for field in ("steps", "numbers", "choices", "unknown", "faulty")}
+        slots = replace(slots, place=cry.place, victim=cry.victim, **none)
         return self._reading(look, cry.intent, slots, BY_RULE)
 
     def _meeting(self, look: _Look) -> Reading | None:
