@@ -100,9 +100,7 @@ class Reader:
         if cry is None or cry.intent not in self._questions:
             return None
         slots = self._slots(look, cry.intent)
-        # Nobody with bleach in the eye is asked which bottle, or told that a number is faulty; a stray one is noise.
-        none = {field: () for field in ("steps", "numbers", "choices", "unknown", "faulty")}
-        slots = replace(slots, place=cry.place, victim=cry.victim, **none)
+        slots = replace(_without_troubles(slots), place=cry.place, victim=cry.victim)
         return self._reading(look, cry.intent, slots, BY_RULE)
 
     def _meeting(self, look: _Look) -> Reading | None:
@@ -198,6 +196,8 @@ class Reader:
         if intent is None:
             return Reading(look.parsed.text, None, Slots(), confidence, look.nearest, (), look.spoken)
         slots = self._slots(look, intent)
+        if intent in HARM:
+            slots = _without_troubles(slots)
         reading = self._reading(look, intent, slots, confidence)
         if intent == "done" and look.claims.polarity == "doubtful":
             step = slots.steps[0] if slots.steps else "done"
@@ -264,6 +264,14 @@ class Reader:
 
     def _reading(self, look: _Look, intent: str, slots: Slots, confidence: float) -> Reading:
         return Reading(look.parsed.text, intent, slots, min(confidence, 0.99), look.nearest, (), look.spoken)
+
+
+HARM = ("splash", "wound")
+
+
+def _without_troubles(slots: Slots) -> Slots:
+    """Nobody with bleach in the eye is asked which bottle, or told that a number is faulty; a stray one is noise."""
+    return replace(slots, steps=(), numbers=(), choices=(), unknown=(), faulty=())
 
 
 _ABOUT_TALK = frozenset({"next", "repeat", "help", "undo", "start", "status"})
