@@ -71,8 +71,8 @@ class EitherWay:
 def read(said: SaidRatio, setting: Reading | None) -> Ratio | EitherWay:
     """What a ratio means.
 
-    A ratio that doesn't start with 1 is scaled: "2 to 50" is 1 to 25. "1 in 1" is undiluted; 1 to 1 and 1:1
-    are equal parts whatever is set. A colon follows the keeper's setting; without one it is "to", but from 1:1 up to 1:5 it is asked.
+    A ratio that doesn't start with 1 is scaled: "2 to 50" is 1 to 25. "1 in 1" is undiluted; 1 to 1 and 1:1 are equal
+    parts whatever is set. A colon follows the keeper's setting; without one it is "to", but up to 1:5 it is asked.
 
     said: as said or written; both parts above 0.
     setting: what this keeper's colon means; None when nothing is set.

@@ -6,9 +6,11 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal, TypeAlias
 
-from assistant.core.amounts import Mix, Neat, Percent, Ppm, RatioWord, SaidRatio
+from assistant.core.amounts import Mix, Neat, Percent, Ppm, SaidRatio
+from assistant.core.errors import OutOfRange
 from assistant.core.facts import Agent, Efficacy, Fact, Facts, Source
 from assistant.core.household import Group, Stock
+from assistant.core.ratio import SHIPPED, Ratio, read
 
 Basis: TypeAlias = Literal["label", "published", "none"]
 OrganismVerdict: TypeAlias = Literal["works", "fails", "unknown"]
@@ -262,7 +264,8 @@ def _share(mix: Mix | None, colon: Literal["in", "to"] | None) -> Fraction | Non
         return Fraction(1)
     if not isinstance(mix, SaidRatio):
         return None
-    word: RatioWord = mix.word
-    if word == "colon":
-        word = "to" if mix.first == mix.second else colon or "to"
-    return mix.first / mix.second if word == "in" else mix.first / (mix.first + mix.second)
+    try:
+        ratio = read(mix, colon or SHIPPED)
+    except OutOfRange:
+        return None
+    return ratio.share if isinstance(ratio, Ratio) else None

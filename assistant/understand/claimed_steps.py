@@ -72,6 +72,28 @@ _NOT_ALL = Pattern(
 )
 
 
+_STEP_NOUN = (
+    r"(?:moving out|clearing(?: out)?|clear out|washing|wash|spraying|holding|hold|wet time|rinsing|rinse|wiping|wipe"
+    r"|drying|airing)"
+)
+_SEVERAL = Pattern(
+    rf"^((?:the )?{_STEP_NOUN}(?:(?: ?,)?(?: and)?(?: the)? {_STEP_NOUN})+) (?:is|are|have been) ({DONE})\b"
+)
+_TICKED = Pattern(
+    rf"\b(?:(?:mark|put|log|record) (?:off )?(?:the )?({_STEP_NOUN})(?: of| for| on)?(?: the)?(?: ENCLOSURE)? (?:down )?as"
+    rf" {DONE}|(?:tick|mark) off (?:the )?({_STEP_NOUN}))\b"
+)
+_ROUGHLY = Pattern(r"\b(rinse|wash|wipe|clear out) (?:the )?(ENCLOSURE|it|that|this) (?:is )?(?:all )?(?:done|finished)$")
+
+
+def _spelled_out(text: str) -> str:
+    """Lists and ticks as plain claims: "clearing and washing are finished" gives each its own "is done"."""
+    if _SEVERAL.search(text):
+        text = _SEVERAL.sub(lambda all_of: re.sub(rf"({_STEP_NOUN})", r"\1 is done", all_of.group(1)), text)
+    text = _TICKED.sub(lambda ticked: f"{ticked.group(1) or ticked.group(2)} is done", text)
+    return _ROUGHLY.sub(r"\1 is done", text)
+
+
 @dataclass(frozen=True, slots=True)
 class Claims:
     """What a text says of steps."""
@@ -105,7 +127,7 @@ def claims_in(text: str) -> Claims:
     text: small words, names masked as ENCLOSURE, AGENT ..., signs apart.
     """
     stayed = _stayed_wet(text)
-    plain = _DISCOURSE.sub("", text).strip()
+    plain = _spelled_out(_DISCOURSE.sub("", text).strip())
     clauses = [clause.strip(" ,") for clause in _NEW_CLAUSE.split(plain) if clause and clause.strip(" ,")]
     asks = _asks(plain)
     done: list[str] = []
@@ -262,6 +284,11 @@ _BARE = Pattern(
 )
 
 
+def only_dried(text: str) -> bool:
+    """ "Dried", and no more: the step, unless it was asked whether it stayed wet."""
+    return text.strip(" .!,") in ("dried", "all dried", "now dried")
+
+
 def not_yet(text: str) -> bool:
     """True when a text speaks of what isn't so yet, or not at all."""
     return _NOT_YET.search(text) is not None
@@ -274,6 +301,6 @@ def bare_done(text: str) -> bool:
 
 WORDS = words_in(
     *(pattern for _, pattern in (*STEPS, *MENTIONED)),
-    *(_ASKED, _NOT_YET, _UNDER_WAY, _HEDGED, _HARMLESS, _BARE, _STAYED, _WENT_DRY, _EARLY),
+    *(_ASKED, _NOT_YET, _UNDER_WAY, _HEDGED, _HARMLESS, _BARE, _STAYED, _WENT_DRY, _EARLY, _SEVERAL, _TICKED),
 )
 """Every word that a rule here turns on: known words, so that "mostly" is never mended into "most"."""

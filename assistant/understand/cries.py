@@ -51,9 +51,15 @@ _HURTS = (
 )
 _GOT = (
     r"(?:splash\w*|spill\w*|spilt|drip\w*|dripped|squirt\w*|sprayed|spraying|poured|got|get|getting"
-    r"|gotten|have|had|tipped|knocked|dropped"
+    r"|gotten|have|had|tipped|knocked|dropped|blew|blown|trickl\w*|dribbl\w*|seep\w*|fell|bounced"
     r"|flicked|flew|hit|went|landed|spat|spattered|splattered|sloshed|leaked|ran|rubbed|touched|soaked)"
 )
+
+_HIT = (
+    rf"(?:{_PRODUCT}|drops?|droplets?|mist|splash|it|some|stuff) (?:\w+ )?"
+    rf"(?:hit|caught|struck|touched|touches|contacts|reached)"
+)
+_SOAPY = rf"(?:{_PRODUCT}|soapy|sponge|suds|cloth)"
 
 _ANIMALS = _set(
     """
@@ -63,8 +69,8 @@ _ANIMALS = _set(
 )
 # Bits of text without one of which that pattern can't match; a test holds them to it.
 _HINTS: dict[str, frozenset[str]] = {
-    "eye": frozenset({"eye", "see"}),
-    "mouth": _set("swallow ingest drank drunk drink gulp sip lick lap ate eaten tast bit mouth tongue"),
+    "eye": frozenset({"eye", "see", "contacts", "lens"}),
+    "mouth": _set("swallow ingest drank drunk drink gulp sip swig chew lick lap ate eaten tast bit mouth tongue"),
     "lungs": _set(
         """
         cough chok wheez breath inhal reek dizzy light woozy fume chlorine gas throat chest lung nose feel
@@ -95,6 +101,8 @@ _EYE = Pattern(
     rf"\b(?:in|into|near|on|to|at) (?:{_WHOSE} )?(?:left |right |own |bad )?eye(?:s|ball|balls|lid)?\b"
     rf"|\beyes?\b(?: \S+){{0,3}} {_HURTS}\b|\b{_HURTS} (?:\S+ ){{0,3}}eyes?\b|\b{_GOT}\b.*\beyes?\b"
     rf"|^(?:my |ow |ouch |the )*eyes?(?: eyes?)*$"
+    r"|\b(?:contacts|contact lens\w*)\b.*\b(?:got|went|gone|under) (?:in|behind|them|my)\b"
+    rf"|\b{_HIT} (?:my|his|her) (?:\w+ )?eye"
     r"|\bmy eyes?\b.*(?:AGENT|STOCK)|\bcan not see\b|\bmy eyes?$|\bmy eyes? (?:help|what|how|quick|now|hurry)\b",
     *_HINTS["eye"],
 )
@@ -102,6 +110,12 @@ _MOUTH = Pattern(
     rf"\bswallow(?:ed|ing|s)?\b|\bingest\w*|\b(?:drank|drunk|drink|drinking|gulped|sipped|licked"
     rf"|licking|lapped|ate|eaten|tasted|bit into)\b"
     rf"(?: \S+){{0,5}} (?:{_PRODUCT}|it|some of it)\b|\b(?:in|into) {_WHOSE} mouth\b|\b{_GOT}\b.*\b(?:mouth|tongue)\b"
+    rf"|\b(?:mouthful|swig|gulp|sip|taste) of (?:the |some |my )?(?:\S+ )?{_PRODUCT}\b"
+    rf"|\b(?:ate|eaten|chewed|licked|swallowed)\b(?: \S+){{0,5}} {_SOAPY}\b"
+    r"|\b(?:drank|drunk|drinking|lapped)\b(?: \S+){0,2} from (?:the |my |a )?(?:\w+ )?"
+    r"(?:bucket|BOTTLE|sprayer|sink|mix|jug)\b"
+    rf"|(?=.*\b{_PRODUCT}\b).*\b(?:licked|licking|lick) (?:his|her|its|their) (?:feet|foot|paws?|toes|legs?|skin"
+    r"|fur|tail|claws)\b"
     rf"|\bmouth(?: \S+)? {_HURTS}|\b{_HURTS} (?:\S+ )?(?:mouth|tongue)\b",
     *_HINTS["mouth"],
 )
@@ -127,6 +141,7 @@ _SKIN = Pattern(
     rf"|\b{_GOT}\b(?: \S+){{0,5}} (?:on|over|onto|down|all over) (?:to )?(?:me|myself|him|her|us"
     rf"|(?:the |my )?{_ANIMAL})\b(?! 's)"
     rf"|\b{_LIMBS}\b(?: \S+){{0,2}} {_HURTS}\b|\b{_HURTS} (?:my |his |her |the )(?:\w+ )?{_LIMBS}\b"
+    rf"|\b{_HIT} (?:my|the|his|her|your|our) (?:\w+ )?{_LIMBS}\b|\b{_HIT} (?:me|him|her)\b"
     rf"|\bit (?:really )?(?:burns|stings|hurts)\b"
     rf"|\b{_PRODUCT}(?: \S+){{0,3}} (?:on|over|down|onto) (?:my|his|her|our|{_ANIMAL} 's)"
     rf" (?:\w+ )?{_LIMBS}\b|\b{_PRODUCT} (?:all )?(?:on|over) me\b"
@@ -175,7 +190,7 @@ _SORE = (
     r"|skin|blister) (?:rot|disease)|rot|blisters?"
     r"|infect(?:ion|ed|ions)|lesions?|scrapes?|grazes?|scratch\w*|stitches|injur\w+|(?:stuck|retained"
     r"|bad|old) shed|shedding|prolapse|scabs?"
-    r"|swelling|rash|ringworm|thermal burn|gash|puncture)"
+    r"|swelling|rash|ringworm|thermal burn|gash|puncture|bleeding|woond|wownd|womb)"
 )
 _BODY = (
     r"(?:skin|shell|scales?|tail|mouth|belly|foot|feet|legs?|nose|nostrils?|eyes?|vent|cloaca|head"
@@ -183,6 +198,7 @@ _BODY = (
     r"|plastron|carapace|side|stump|claws?)"
 )
 _HIS = rf"(?:his|her|its|their|{_ANIMAL} 's|(?:the |my |a )?\w* ?{_ANIMAL} 's)"
+_HURT_ONE = rf"(?:he|she|it|they|{_ANIMAL}) (?:is|are|got|was) (?:burnt|burned|bleeding|cut|injured|bitten|hurt|raw)"
 _TREAT = (
     r"(?:treat\w*|clean\w*|disinfect\w*|dab\w*|soak\w*|bath\w*|bathe|dip\w*|swab\w*|put\w*|us(?:e"
     r"|ing)|apply\w*|rub\w*|flush\w*|rins\w+|wash\w*|wip\w+"
@@ -200,10 +216,11 @@ _NOT_HOME = (
     r"|things|glass|floor|lid)\b)"
 )
 _WATERED = r"(?:drinking water|his water|her water|its water|water bowl|water dish|soak water|bath water|food|feed)"
+_HIS_BATH = rf"{_HIS} (?:bath|soak|dip|drink|tub of water)"
 _MEDICINE = (
     r"(?:medicines?|medication|meds|antibiotics?|antiseptic cream|ivermectin|metronidazole"
     r"|fenbendazole|enrofloxacin|meloxicam|ceftazidime"
-    r"|praziquantel|painkillers?|dewormer|wormer|ointment|eye drops|drops|injection|tablets?"
+    r"|praziquantel|pain ?killers?|dewormer|wormer|ointment|eye drops|drops|injection|tablets?"
     r"|paracetamol|aspirin|ibuprofen|steroids?|silver sulfadiazine)"
 )
 _WOUND = Pattern(
@@ -212,7 +229,17 @@ _WOUND = Pattern(
     rf"|\bdisinfect|\bdab|\bput|\buse|\bhelp))"
     rf"|\b{_PRODUCT}(?: \S+){{0,3}} (?:on|onto|in|into|for|over|to) (?:a |an |the |his |her |its "
     rf"|this |that )?(?:\w+ )?{_SORE}\b"
+    rf"|\b{_HURT_ONE}\b.*(?:{_PRODUCT}|\bspray|\bput\b|\bdab)"
+    rf"|\b{_PRODUCT}(?: \S+)? (?:on|for) (?:he|she) is {_SORE}\b|\b(?:disinfect\w*|clean) (?:his|her|its) wood$"
     # bathing, dipping, spraying the animal itself
+    r"|\b(?:bathe|bathing|bath|dip|dunk) ENCLOSURE (?:in|with)\b"
+    rf"|(?=.*{_PRODUCT}).*\b{_SOAK} (?:(?:the |my |a )?{_ANIMAL} 's|his|her|its) (?:\w+ )?{_BODY}\b(?! wall)"
+    rf"|(?=.*{_PRODUCT}).*\b(?:gentle|mild|weak|kind|dilute|diluted|strong|safe) enough (?:for|on|to)"
+    rf" (?:his |her |its |the |my )?(?:skin|scales|shell|mouth|{_ANIMAL}(?! 's))\b"
+    rf"|(?=.*{_PRODUCT}).*\b(?:by mouth|orally|the flesh|his flesh|her flesh)\b"
+    rf"|\bsurface\b.*\b(?:is|on|for) {_HIS} (?:\w+ )?{_BODY}\b"
+    rf"|(?=.*{_PRODUCT}).*\b(?:in|into|to|with) {_HIS_BATH}\b"
+    rf"|(?=.*{_PRODUCT}).*\bwhat (?:strength |ratio |mix )?for (?:the |my )?(?:{_ANIMAL}|him|her)\b{_NOT_HOME}"
     rf"|\b{_SOAK} (?:down |off )?(?:the |my |a |our )?(?:\w+ )?(?:{_ANIMAL}|him|her|hatchlings)\b{_NOT_HOME}(?="
     rf".*(?:{_PRODUCT}|\bin\b|\bwith\b|\bdip\b|\bbath\b|\bmites\b|ORGANISM))"
     rf"|\b(?:give|giving) (?:the |my )?(?:{_ANIMAL}|him|her) (?:a |an |some )?(?:\S+ )?(?:{_PRODUCT}"
@@ -234,8 +261,10 @@ _WOUND = Pattern(
 )
 _WISH = Pattern(
     r"\b(?:can|could|should|may|might|how|what|which|is it|is|would|do|does|want|need|need to|i will"
-    r"|going to|let me|about to|make|mix|ok to|safe to|best|try)\b"
+    r"|going to|let me|about to|make|mix|ok to|safe to|best|try|to treat|to heal|for his|for her)\b"
+    r"|^(?:please |just )?(?:put|use|dab|rub|apply|spray|pour|give|drip|dip|soak|bathe)\b"
 )
+_THERE_IS = Pattern(r"^(?:oh |no |help |so |and |wait )*(?:there is|there 's)(?! (?:a |any )?(?:way|wound|cut|burn|sore))\b")
 _MY_OWN = Pattern(rf"\bmy (?:own )?(?:\w+ )?(?:{_SORE}|{_LIMBS}|eyes?)\b")
 
 
@@ -258,7 +287,22 @@ _SPRAYED_ANIMAL = Pattern(
     r" (?:\w+ )?(?:sprayed|misted|splashed|squirted|soaked|drenched)\b"
     rf"|\b{_PRODUCT} (?:on|over|onto|dripped on|dripped onto|landed on|went on|got on|is on|'s on|all over)"
     rf" (?:the |my |our )?(?:\w+ )?{_ANIMAL}(?! {_HOME})\b"
+    rf"|\b(?:dripp\w*|splash\w*|landed|spill\w*|spilt|squirted|dropped|blew|fell|ran)(?: \S+){{0,2}}? (?:on|onto|into"
+    rf"|over|in|down) (?:(?:the |my |a )?(?:\w+ )?{_ANIMAL} 's|his|her|its) (?:\w+ )?{_BODY}\b"
+    # An animal's own name stands for its home; without "the" it is the animal that was dripped on.
+    rf"|\b{_PRODUCT} (?:\w+ )?(?:dripped|splashed|spilled|spilt|landed|fell|squirted) (?:on|onto|over|in) ENCLOSURE\b"
+    rf"|\b(?:{_ANIMAL}|he|she|it|they|ENCLOSURE) (?:was|were|is|are)(?: still)? (?:in|inside|under)(?: \w+){{0,2}}"
+    r" (?:when|while|as) i (?:sprayed|misted|applied|doused|soaked)\b"
+    r"|\bi (?:sprayed|misted|doused)(?: \S+){0,4} (?:with|while) (?:him|her|them|the ANIMAL|he|she|they)"
+    r" (?:was |were )?(?:still )?(?:in|inside)\b"
+    rf"|\b(?:{_ANIMAL}|he|she|they|ENCLOSURE) (?:has |have )?(?:walked|stepped|crawled|slithered|ran|fell|sat|got)"
+    rf" (?:through|in|into|over|across|on) (?:the |some |my )?(?:wet )?{_PRODUCT}(?! {_HOME})\b"
 )
+_HEARD_AS_EYE = Pattern(
+    r"\b(?P<my>my|his|her) (?:i|ai|aye|ay|iye|eie|eyee+|eys|ies)\b(?= (?:with|and|it|help|what)|$| ?[,.!?])"
+    r"|\b(?P<in>in|into|in to) (?P<whose>my) (?:ice|ais|ayes)\b"
+)
+"""An eye as recognisers and thumbs write it: "bleach in my I"."""
 """An animal that was wetted, by its kind; its tank, tub or glass is another matter."""
 
 
@@ -267,7 +311,7 @@ def cry_in(text: str) -> Cry | None:
 
     text: small words, slips mended, names masked as AGENT, ANIMAL ..., signs apart.
     """
-    text = _IDIOMS.sub(" ", text)
+    text = _HEARD_AS_EYE.sub(lambda eye: f"{eye['my'] or 'in my'} eye", _IDIOMS.sub(" ", text))
     if _SPRAYED_ANIMAL.search(text) and not _is_wish(text):
         return Cry("splash", "eye" if re.search(r"\beyes?\b", text) else "skin", "animal")
     splashed = _splash(text)
@@ -280,8 +324,10 @@ def cry_in(text: str) -> Cry | None:
 
 def _is_wish(text: str) -> bool:
     """A wish to treat the animal rather than an accident."""
+    if _THERE_IS.search(text) and not text.endswith("?"):
+        return False
     return bool(_WISH.search(text) and _WOUND.search(text)) and not re.search(
-        r"\b(?:accident\w*|mistake|oops|splash\w*|spilled|spilt|swallowed|drank|licked|what (?:do|should)"
+        r"\b(?:accident\w*|mistake|oops|splash\w*|dripped|landed|spilled|spilt|swallowed|drank|licked|what (?:do|should)"
         r" i do|got (?:\S+ ){0,3}in)\b",
         text,
     )

@@ -152,6 +152,8 @@ class Parser:
         """A slip of a known word as that word; anything else as it is."""
         if len(word) < _SHORTEST or word in self._known or not word.isalpha():
             return word
+        if word[:2] == "wr" and word[1:] in self._known:
+            return word[1:]  # "wrinsed", spelled as it sounds
         # Thumbs and ears mostly get the first letter right; "popped" is no "topped".
         alike = self._repairs.get(word[0], ())
         slip = process.extractOne(word, alike, scorer=fuzz.ratio, score_cutoff=SLIP)

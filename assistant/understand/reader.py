@@ -17,7 +17,7 @@ from assistant.core.household import Household
 from assistant.understand import follow_up
 from assistant.understand.certainty import best_of, with_doubts
 from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
-from assistant.understand.claimed_steps import Claims, bare_done, claims_in, dried_early, steps_named
+from assistant.understand.claimed_steps import Claims, bare_done, claims_in, dried_early, only_dried, steps_named
 from assistant.understand.cries import WORDS as CRY_WORDS
 from assistant.understand.cries import cry_in
 from assistant.understand.follow_up import Answering
@@ -207,6 +207,8 @@ class Reader:
     def _claimed(self, look: _Look) -> tuple[str | None, float] | None:
         """`done` or `status` for what is said of steps; None: nothing is."""
         claims, chances, plain = look.claims, look.chances, look.parsed.plain
+        if only_dried(plain):
+            return "done", max(chances["done"], 0.9)
         if claims.stayed_wet is False or (claims.stayed_wet is None and dried_early(plain)):
             return None
         if claims.polarity in ("asked", "not yet") and not claims.done:

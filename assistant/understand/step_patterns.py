@@ -21,10 +21,14 @@ _WAIT = r"(?:(?:holding|spare|travel|travelling|temporary|temp|waiting|plastic|c
 TUB = r"(?:tub|box|bin|bucket|carrier|tote|container|bag|pillowcase|faunarium|crate)"
 _LITTER = (
     r"(?:substrate|bedding|litter|paper|decor|decorations|furniture|furnishings|dishes|bowls?|hides?"
-    r"|branches|plants|everything"
+    r"|branches|plants|everything|muck|mess|poop?|droppings"
     r"|all (?:the |his |her |its )?(?:stuff|bits|things))"
 )
-DONE = r"(?:done|finished|over|complete|completed|sorted)"
+DONE = (
+    r"(?:(?:all |both |now )*(?:done(?: with)?|finished|over|completed?|sorted|taken care of|dealt with|ticked off"
+    r"|out of the way|seen to))"
+)
+_WET_STUFF = r"(?:AGENT|STOCK|BOTTLE|disinfectant|spray)"
 
 _PATTERNS: tuple[tuple[str, str], ...] = (
     # Waiting tubs come first: "back in the spare tub" is not back home.
@@ -39,12 +43,15 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("move out", rf"\bmoved {_ONE}(?: across| over)?(?: to| into|$)"),
     ("move out", r"\bmoved (?:ENCLOSURE )?out\b|\b(?:moving|move) out(?: is| 's)? " + DONE),
     ("move out", rf"\b{_ONE}{_IS}{_NOW} (?:out|moved)\b"),
+    # An animal's own name stands for its home, so "taken pepper out" is masked like a tank.
+    ("move out", r"\b(?:took|got|taken|lifted|scooped|fetched|moved|brought) ENCLOSURE out\b"),
     ("move out", rf"\b(?:tubbed|boxed) (?:up )?{_ONE}|\b{_ONE}{_IS}{_NOW} (?:tubbed|boxed)\b"),
     ("move out", r"^(?:all )?out$|^out (?:and|,)|\bENCLOSURE(?: is| 's) out\b"),
     ("return", rf"\b(?:put|popped|placed|moved|got|let|set) {_ONE}{_NOW} (?:straight )?(?:back|home)\b"),
+    ("return", r"\b(?:put|popped|placed|got|let) ENCLOSURE (?:straight )?back (?:in|home)\b"),
     (
         "return",
-        rf"\b{_ONE}{_IS}{_NOW} (?:back|home|returned)\b|\breturned {_ONE}|^(?:all )?back (?:in|home)\b|^returned$",
+        rf"\b{_ONE}{_IS}{_NOW} (?:gone )?(?:back|home|returned)\b|\breturned {_ONE}|^(?:all )?back (?:in|home)\b|^returned$",
     ),
     (
         "rinse",
@@ -55,7 +62,7 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     (
         "clear",
         rf"\b(?:took|taken|got|pulled|removed|scooped|binned|chucked|threw|tipped|lifted)(?: out)? (?:the "
-        rf"|all )*{_LITTER}",
+        rf"|all |old |dirty |used |soiled |wet |rest of )*{_LITTER}",
     ),
     ("clear", rf"\b{_LITTER}(?: and {_LITTER})*{_IS}{_NOW} (?:out|gone|removed|binned)\b"),
     (
@@ -72,9 +79,11 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("apply", rf"\b{DONE} (?:with )?(?:the )?(?:spraying|applying)|\b(?:spraying|spray)(?: is| 's)? {DONE}"),
     (
         "apply",
-        r"(?:AGENT|STOCK|BOTTLE)(?: is| 's| has)?(?: gone| all| now)* (?:on|down|on there|on it"
-        r"|applied)(?: now| everywhere| the \w+| ENCLOSURE| the ENCLOSURE)*$",
+        rf"{_WET_STUFF}(?: is| 's| has)?(?: gone| all| now)* (?:on|down|on there|on it"
+        r"|applied)(?: now| everywhere| the \w+| ENCLOSURE| the ENCLOSURE)*(?: walls?| glass| floor)?$",
     ),
+    ("apply", rf"\b(?:done|finished) putting (?:the |my )?{_WET_STUFF} (?:on|over|down)\b"),
+    ("apply", rf"\bbeen (?:all )?over (?:\S+ ){{1,3}}?with (?:the |my )?(?:{_WET_STUFF}|sprayer)\b"),
     (
         "apply",
         r"\b(?:put|got|have|poured|brushed|wiped|used)(?: \S+){0,4}? (?:AGENT|STOCK"
