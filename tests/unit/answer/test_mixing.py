@@ -137,6 +137,11 @@ def test_a_volume_said_wins_over_the_bottles_capacity() -> None:
     assert dose(volume="300 mL", bottles=("tall bottle",)).values["total"] == Amount(Fraction(300), "mL")
 
 
+def test_a_bottle_may_be_filled_to_the_brim() -> None:
+    assert dose(volume="750 mL", bottles=("tall bottle",)).outcome is Outcome.ANSWER
+    assert dose(volume="750.1 mL", bottles=("tall bottle",)).outcome is Outcome.ASK
+
+
 def test_the_labels_own_dilution_serves_where_the_bottle_has_none() -> None:
     reply = dose(bottles=("round bottle",))
     assert reply.values["parts"] == (1, 40)
@@ -359,6 +364,8 @@ def test_a_ratio_is_kept_to_the_letter_however_old() -> None:
     for made in (date(2026, 1, 1), date(2020, 1, 1)):
         reply = dose(aged(made), volume="750 mL", mix="1 in 50", agents=(BLEACH,))
         assert reply.values["concentrate"] == Amount(Fraction(15), "mL")
+        assert reply.values["strength_ppm"] == 1200  # by the label; what age took is on the screen
+        assert reply.values["strength_percent"] == Fraction("0.12")
         assert "day" in reply.show
 
 
