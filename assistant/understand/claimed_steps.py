@@ -66,7 +66,7 @@ _NOT_ALL = Pattern(
     r"\b(?:but|except|bar|save|not)(?: for)? (?:the |one |a |his |her |its |that |this )"
     r"(?:\w+ )?(?:lid|floor|base|bottom|top|side|sides|back|front|door|glass|wall|walls|corner|corners|end|ends"
     r"|part|bit|hide|bowl|branch|branches|shelf|decor|rest|seams?|half)\b"
-    r"|\b(?:none|neither|nothing|nobody|not all|not everything|not any) (?:of|is|are|has|have|was)\b|\bnone$"
+    r"|\b(?:none|neither|nothing|nobody|not all|not everything|not any) (?:of|is|are|has|have|was|'s)\b|\bnone$"
     r"|^(?:and )?(?:after|as soon as|the moment|the minute) "
     r"|^(?:is|are|was|were) (?:everything|anything|all|both|the|every)\b"
 )
@@ -80,10 +80,12 @@ _SEVERAL = Pattern(
     rf"^((?:the )?{_STEP_NOUN}(?:(?: ?,)?(?: and)?(?: the)? {_STEP_NOUN})+) (?:is|are|have been) ({DONE})\b"
 )
 _TICKED = Pattern(
-    rf"\b(?:(?:mark|put|log|record) (?:off )?(?:the )?({_STEP_NOUN})(?: of| for| on)?(?: the)?(?: ENCLOSURE)? (?:down )?as"
-    rf" {DONE}|(?:tick|mark) off (?:the )?({_STEP_NOUN}))\b"
+    rf"\b(?:(?:mark|put|log|record) (?:off )?(?:the )?({_STEP_NOUN})(?: of| for| on)?(?: the)?(?: ENCLOSURE)?"
+    rf" (?:down )?as {DONE}|(?:tick|mark) off (?:the )?({_STEP_NOUN}))\b"
 )
-_ROUGHLY = Pattern(r"\b(rinse|wash|wipe|clear out) (?:the )?(ENCLOSURE|it|that|this) (?:is )?(?:all )?(?:done|finished)$")
+_ROUGHLY = Pattern(
+    r"\b(rinse|wash|wipe|clear out) (?:the )?(ENCLOSURE|it|that|this) (?:is )?(?:all )?(?:done|finished)$"
+)
 
 
 def _spelled_out(text: str) -> str:
@@ -222,7 +224,7 @@ def _polarity(clause: str, text: str) -> Polarity:
 
 _HARMLESS = Pattern(
     r"\b(?:did not dry(?: out)?|never dried|not (?:a )?(?:problem|bad)|no problem|half (?:an hour|a"
-    r" litre|the)|wet the whole time|whole time"
+    r" litre|the (?:bottle|bleach|mix|stock|time))|wet the whole time|whole time"
     r"|still wet when|stayed wet|and a half|not long ago|no need to ask|if you (?:must|want to) know"
     r"|as you said|when you said)\b"
 )

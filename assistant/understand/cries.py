@@ -88,6 +88,7 @@ _HINTS: dict[str, frozenset[str]] = {
     "wound": _ANIMALS
     | _set(
         """
+        mouth flesh enough surface bleed woond womb bath soak bathe what
         his him her its their 's wound cut burn bit sore absc ulcer rot disease blister infect lesion scrape
         graze scratch stitch injur shed prolapse scab swell rash ringworm gash puncture water food feed dip
         bath soak medic meds antibiotic antiseptic ivermectin metronidazole fenbendazole enrofloxacin
@@ -111,6 +112,7 @@ _MOUTH = Pattern(
     rf"|licking|lapped|ate|eaten|tasted|bit into)\b"
     rf"(?: \S+){{0,5}} (?:{_PRODUCT}|it|some of it)\b|\b(?:in|into) {_WHOSE} mouth\b|\b{_GOT}\b.*\b(?:mouth|tongue)\b"
     rf"|\b(?:mouthful|swig|gulp|sip|taste) of (?:the |some |my )?(?:\S+ )?{_PRODUCT}\b"
+    rf"|\btast(?:e|ing|es)\b(?: (?:the|some|of|a bit of)){{0,2}} (?:AGENT|STOCK)\b(?! is)"
     rf"|\b(?:ate|eaten|chewed|licked|swallowed)\b(?: \S+){{0,5}} {_SOAPY}\b"
     r"|\b(?:drank|drunk|drinking|lapped)\b(?: \S+){0,2} from (?:the |my |a )?(?:\w+ )?"
     r"(?:bucket|BOTTLE|sprayer|sink|mix|jug)\b"
@@ -136,12 +138,12 @@ _LUNGS = Pattern(
     *_HINTS["lungs"],
 )
 _SKIN = Pattern(
-    rf"\b{_GOT}\b(?: \S+){{0,6}} (?:on|over|onto|down|in|inside|into|through|up|with)"
+    rf"\b{_GOT}\b(?: \S+){{0,6}} (?:on|over|onto|down|in|inside|into|through|up|at|with)"
     rf" (?:to )?(?:{_WHOSE} )?(?:\w+ )?{_LIMBS}\b"
     rf"|\b{_GOT}\b(?: \S+){{0,5}} (?:on|over|onto|down|all over) (?:to )?(?:me|myself|him|her|us"
     rf"|(?:the |my )?{_ANIMAL})\b(?! 's)"
     rf"|\b{_LIMBS}\b(?: \S+){{0,2}} {_HURTS}\b|\b{_HURTS} (?:my |his |her |the )(?:\w+ )?{_LIMBS}\b"
-    rf"|\b{_HIT} (?:my|the|his|her|your|our) (?:\w+ )?{_LIMBS}\b|\b{_HIT} (?:me|him|her)\b"
+    rf"|\b{_HIT} (?:my|the|his|her|your|our) (?:\w+ )?{_LIMBS}\b|\b{_HIT} (?:me|him|her)\b(?! that)"
     rf"|\bit (?:really )?(?:burns|stings|hurts)\b"
     rf"|\b{_PRODUCT}(?: \S+){{0,3}} (?:on|over|down|onto) (?:my|his|her|our|{_ANIMAL} 's)"
     rf" (?:\w+ )?{_LIMBS}\b|\b{_PRODUCT} (?:all )?(?:on|over) me\b"
@@ -166,7 +168,7 @@ _PREPARING = Pattern(
     r" fumes|without fumes|no fumes|low fumes|less fumes)\b"
 )
 _HAPPENED = Pattern(
-    r"\b(?:splashed|got|stings?|stinging|burns?|burning|hurts?|swallowed|drank|coughing|choking"
+    r"\b(?:splashed|splattered|spattered|got|stings?|stinging|burns?|burning|hurts?|swallowed|drank|coughing|choking"
     r"|inhaled|dizzy|ow|ouch|help)\b"
 )
 
@@ -195,7 +197,7 @@ _SORE = (
 _BODY = (
     r"(?:skin|shell|scales?|tail|mouth|belly|foot|feet|legs?|nose|nostrils?|eyes?|vent|cloaca|head"
     r"|toes?|gums?|back|body|face|neck|jaw|tongue"
-    r"|plastron|carapace|side|stump|claws?)"
+    r"|plastron|carapace|side|stump|claws?)(?! (?:wall|walls|panel|glass|door|room|cage|of the tank)\b)"
 )
 _HIS = rf"(?:his|her|its|their|{_ANIMAL} 's|(?:the |my |a )?\w* ?{_ANIMAL} 's)"
 _HURT_ONE = rf"(?:he|she|it|they|{_ANIMAL}) (?:is|are|got|was) (?:burnt|burned|bleeding|cut|injured|bitten|hurt|raw)"
@@ -213,7 +215,7 @@ _SOAK = (
 _NOT_HOME = (
     r"(?! 's)(?! (?:\w+ )?(?:tubs?|tanks?|box|boxes|cages?|viv|vivs|bowls?|dish|hides?|racks?"
     r"|enclosures?|vivarium|home|house|room|stuff"
-    r"|things|glass|floor|lid)\b)"
+    r"|things|glass|floor|lid|walls?|panel|branch\w*)\b)"
 )
 _WATERED = r"(?:drinking water|his water|her water|its water|water bowl|water dish|soak water|bath water|food|feed)"
 _HIS_BATH = rf"{_HIS} (?:bath|soak|dip|drink|tub of water)"
@@ -264,7 +266,9 @@ _WISH = Pattern(
     r"|going to|let me|about to|make|mix|ok to|safe to|best|try|to treat|to heal|for his|for her)\b"
     r"|^(?:please |just )?(?:put|use|dab|rub|apply|spray|pour|give|drip|dip|soak|bathe)\b"
 )
-_THERE_IS = Pattern(r"^(?:oh |no |help |so |and |wait )*(?:there is|there 's)(?! (?:a |any )?(?:way|wound|cut|burn|sore))\b")
+_THERE_IS = Pattern(
+    r"^(?:oh |no |help |so |and |wait )*(?:there is|there 's)(?! (?:a |any )?(?:way|wound|cut|burn|sore))\b"
+)
 _MY_OWN = Pattern(rf"\bmy (?:own )?(?:\w+ )?(?:{_SORE}|{_LIMBS}|eyes?)\b")
 
 
@@ -283,23 +287,28 @@ _HOME = r"(?:'s|tank|tub|box|cage|viv|vivarium|enclosure|home|house|setup|hide|b
 _SPRAYED_ANIMAL = Pattern(
     r"\b(?:sprayed|misted|spritzed|doused|splashed|squirted|hosed|soaked|drenched)(?: all)?(?: over)?"
     rf" (?:the |my |our |a )?(?:\w+ )?{_ANIMAL}(?! {_HOME})\b"
-    rf"|\b{_ANIMAL} (?:got|was|has been|is|has got|had got)"
+    rf"|\b{_ANIMAL} (?:got|was|has been|'s been|is|has got|had got)"
     r" (?:\w+ )?(?:sprayed|misted|splashed|squirted|soaked|drenched)\b"
     rf"|\b{_PRODUCT} (?:on|over|onto|dripped on|dripped onto|landed on|went on|got on|is on|'s on|all over)"
     rf" (?:the |my |our )?(?:\w+ )?{_ANIMAL}(?! {_HOME})\b"
     rf"|\b(?:dripp\w*|splash\w*|landed|spill\w*|spilt|squirted|dropped|blew|fell|ran)(?: \S+){{0,2}}? (?:on|onto|into"
     rf"|over|in|down) (?:(?:the |my |a )?(?:\w+ )?{_ANIMAL} 's|his|her|its) (?:\w+ )?{_BODY}\b"
+    rf"|\bthere is {_PRODUCT} (?:\w+ )?(?:on|in|over|under) (?:(?:the |my )?(?:\w+ )?{_ANIMAL} 's|his|her|its|their)"
+    rf" (?:\w+ )?{_BODY}\b"
     # An animal's own name stands for its home; without "the" it is the animal that was dripped on.
     rf"|\b{_PRODUCT} (?:\w+ )?(?:dripped|splashed|spilled|spilt|landed|fell|squirted) (?:on|onto|over|in) ENCLOSURE\b"
-    rf"|\b(?:{_ANIMAL}|he|she|it|they|ENCLOSURE) (?:was|were|is|are)(?: still)? (?:in|inside|under)(?: \w+){{0,2}}"
-    r" (?:when|while|as) i (?:sprayed|misted|applied|doused|soaked)\b"
+    rf"|\b(?:{_ANIMAL}|he|she|they|ENCLOSURE) (?:was|were|is|are)(?: still)? (?:in|inside|under)"
+    r"(?: there| it| the ENCLOSURE| (?:his|her|their) (?:tank|box|cage|viv))? (?:when|while|as)"
+    r" i (?:sprayed|misted|applied|doused|soaked)\b"
     r"|\bi (?:sprayed|misted|doused)(?: \S+){0,4} (?:with|while) (?:him|her|them|the ANIMAL|he|she|they)"
     r" (?:was |were )?(?:still )?(?:in|inside)\b"
-    rf"|\b(?:{_ANIMAL}|he|she|they|ENCLOSURE) (?:has |have )?(?:walked|stepped|crawled|slithered|ran|fell|sat|got)"
+    rf"|\b(?:{_ANIMAL}|he|she|they|ENCLOSURE) (?:has |have )?"
+    r"(?:walked|stepped|crawled|slithered|ran|fell|sat|lay|laid|stood|swam|rolled|got)"
     rf" (?:through|in|into|over|across|on) (?:the |some |my )?(?:wet )?{_PRODUCT}(?! {_HOME})\b"
 )
 _HEARD_AS_EYE = Pattern(
-    r"\b(?P<my>my|his|her) (?:i|ai|aye|ay|iye|eie|eyee+|eys|ies)\b(?= (?:with|and|it|help|what)|$| ?[,.!?])"
+    r"\b(?P<my>my|his|her) (?:i|ai|aye|ay|iye|eie|eyee+|eys|ies)\b"
+    r"(?= (?:with|and|it|help|what|hurts?|sting\w*|burn\w*)|$| ?[,.!?])"
     r"|\b(?P<in>in|into|in to) (?P<whose>my) (?:ice|ais|ayes)\b"
 )
 """An eye as recognisers and thumbs write it: "bleach in my I"."""
@@ -327,8 +336,8 @@ def _is_wish(text: str) -> bool:
     if _THERE_IS.search(text) and not text.endswith("?"):
         return False
     return bool(_WISH.search(text) and _WOUND.search(text)) and not re.search(
-        r"\b(?:accident\w*|mistake|oops|splash\w*|dripped|landed|spilled|spilt|swallowed|drank|licked|what (?:do|should)"
-        r" i do|got (?:\S+ ){0,3}in)\b",
+        r"\b(?:accident\w*|mistake|oops|splash\w*|dripped|landed|spilled|spilt|swallowed|drank|licked"
+        r"|what (?:do|should) i do|got (?:\S+ ){0,3}in)\b",
         text,
     )
 
@@ -373,6 +382,23 @@ def _of_ours(text: str) -> Victim:
 
 
 WORDS = words_in(
-    *(_EYE, _MOUTH, _LUNGS, _SKIN, _OUCH, _POISONED, _PREPARING, _HAPPENED, _ME, _SOMEONE, _ITS, _WOUND, _WISH)
+    *(
+        _EYE,
+        _MOUTH,
+        _LUNGS,
+        _SKIN,
+        _OUCH,
+        _POISONED,
+        _PREPARING,
+        _HAPPENED,
+        _ME,
+        _SOMEONE,
+        _ITS,
+        _WOUND,
+        _WISH,
+        _SPRAYED_ANIMAL,
+        _HEARD_AS_EYE,
+        _IDIOMS,
+    )
 )
 """Every word that a rule here turns on: known words, so that none is mended into another."""

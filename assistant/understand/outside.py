@@ -787,6 +787,18 @@ i have soaked the branch in a bath
 the dressing gown 's in the wash
 where is the first aid kit kept
 put the bandage box back on the shelf
+he drank from the bowl
+she is drinking from the water dish
+dried flowers for the table
+dried herbs for the stew
+dried mealworms for {animal}
+{agent} is on the list
+{agent} is on offer
+the spray is on the shelf
+took {enclosure} out for a cuddle
+took {animal} out of quarantine
+mark that on the calendar
+tick off the list
 """.strip().splitlines()
     if line.strip()
 )

@@ -95,7 +95,7 @@ def matched_words(words: Iterable[str]) -> tuple[str, ...]:
     """Words without what carries nothing, and with what means the same spelled the same."""
     kept = [_SAME.get(word, word) for word in words if word not in SIGNS and word not in FILLERS]
     spare = [word for word in kept if word not in ARTICLES and word != "'s"] or kept
-    while len(spare) > 1 and spare[0] in OPENERS:
+    while len(spare) > 1 and spare[0] in OPENERS and spare != ["now", "what"]:
         del spare[0]
     return tuple(spare)
 

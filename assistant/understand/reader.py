@@ -28,7 +28,8 @@ from assistant.understand.matching import Matcher
 from assistant.understand.meeting import meets
 from assistant.understand.names import Names
 from assistant.understand.openings import openings_in
-from assistant.understand.parsing import Parsed, Parser, phrasing_words
+from assistant.understand.parsing import Parsed, Parser, matched_words, phrasing_words
+from assistant.understand.short_slips import LONGEST, told_apart
 from assistant.understand.slots import Asked, slots_of
 from assistant.understand.words import ARTICLES
 
@@ -79,6 +80,10 @@ class Reader:
         self._short_answers = _texts_of(questions, "yes", "no")
         self._yes = _words_of(questions, "yes")
         self._no = _words_of(questions, "no")
+        self._known = vocabulary
+        self._short = {
+            text: name for name in _SHORT for text in _texts_of(questions, name) if len(text.split()) <= LONGEST
+        }
 
     def __call__(self, heard: Heard, world: World) -> Reading:
         """The reading of one turn; for a heard one, of its likeliest alternative, with its doubts."""
@@ -119,6 +124,11 @@ class Reader:
         pending = follow_up.pending_of(look.world)
         if pending is not None and "start_over" in pending.missing and follow_up.goes_on(look.parsed):
             return follow_up.supplied(Answering(look.parsed, Slots(), look.spoken), pending)
+        slipped = told_apart(self._short, matched_words(look.parsed.as_said), self._known, pending is not None)
+        if slipped is not None and (look.top in (slipped, OUTSIDE) or slipped in _ABOUT_TALK or pending is not None):
+            return self._reading(look, slipped, self._slots(look, slipped), 0.9)
+        if pending is not None and _NO_STEP.match(plain) and look.claims.polarity == "not yet" and not look.claims.done:
+            return self._reading(look, "no", Slots(), 0.9)
         if self._says(look, self._no) and look.top in ("no", OUTSIDE, "undo", "status"):
             return self._reading(look, "no", Slots(), 0.95)
         if self._says(look, self._yes) and look.top in ("yes", OUTSIDE):
@@ -182,12 +192,16 @@ class Reader:
 
     def _says(self, look: _Look, words: frozenset[str]) -> bool:
         said, plain = look.parsed.words, look.parsed.plain
-        asks = plain.endswith("?") or plain.split(" ", 1)[0] in ("is", "was", "did", "do", "are", "they")
+        asks = plain.endswith("?") or (not plain.startswith("do not") and plain.split(" ", 1)[0] in _ASKS_OR_TELLS)
         asks = (
             asks or not look.parsed.tokens or look.parsed.tokens[-1].text in ARTICLES - {"that", "this"}
         )  # "it is the" is cut short
-        plainly = bool(set(said) & _YES_OR_NO) or " ".join(said) in self._short_answers
-        return 0 < len(said) <= 6 and set(said) <= words and plainly and not asks
+        word_for_word = " ".join(said) in self._short_answers
+        plainly = bool(set(said) & _YES_OR_NO) or word_for_word
+        if set(said) & _ASKING and not word_for_word:
+            return False  # "no wait what was I"
+        short = 0 < len(said) <= 6 or word_for_word
+        return short and set(said) <= words and plainly and not asks
 
     # ------------------------------------------------------------ a question of its own
 
@@ -225,6 +239,8 @@ class Reader:
     def _of_steps(self, look: _Look) -> tuple[str | None, float] | None:
         """`status` or `return_check`, for steps that are asked about or not done yet; None: neither."""
         chances, claims = look.chances, look.claims
+        if _ANOTHER_MATTER.search(look.parsed.plain):
+            return None
         about = chances["done"] + chances["status"]
         too_far = NOT_YET_OUTSIDE if claims.polarity == "not yet" else OUTSIDE_FOR_SURE
         if chances[OUTSIDE] >= too_far or not _HAS_STEP_WORD.search(look.parsed.plain):
@@ -277,6 +293,10 @@ def _without_troubles(slots: Slots) -> Slots:
 
 
 _ABOUT_TALK = frozenset({"next", "repeat", "help", "undo", "start", "status"})
+_ASKING = frozenset({"what", "how", "which", "where", "when", "who", "why"})
+_SHORT = ("help", "undo", "next", "repeat", "status", "yes", "no")
+_NO_STEP = re.compile(r"(?:um |er |oh )*no\b")
+_ASKS_OR_TELLS = frozenset({"is", "was", "did", "do", "are", "they"})
 _YES_OR_NO = frozenset(
     {"yes", "ok", "right", "correct", "sure", "exactly", "affirmative", "indeed", "absolutely", "definitely", "confirm"}
     | {"confirmed", "true", "no", "not", "negative", "wrong", "incorrect", "never", "false"}
@@ -290,10 +310,16 @@ _EXACT = frozenset({"next", "help", "undo", "repeat", "status", "again", "pardon
 _BEATS_A_CLAIM = frozenset({"rinsed_out", "start", "dose", "hold_time", "help", "repeat", "undo"})
 """Questions that aren't a claim of a step though they hold the words of one."""
 _LOOKS_BACK = re.compile(
-    r"^(?:so |and |but |wait |ok |um )*(?:did|have|has|had|is|are|was|were)\b|\b(?:not i|not it|right"
+    r"^(?:so |and |but |wait |ok |um )*(?:did|have|has|had|is|are|was|were)\b"
+    r"|, (?:did|have) (?:i|we) \?$|\b(?:not i|not it|right"
     r"|yes|yeah) \?$|^(?:\S+ ){0,3}\S+ \?$"
     r"|\b(?:remember|sure|know|see|check|tell me|forget|forgot) (?:if|whether)\b"
 )
+_ANOTHER_MATTER = re.compile(
+    r"^(?:so |right |ok |now )*(?:start|begin) (?:the |my |with |on )*(?:ENCLOSURE|ANIMAL)\b"
+    r"|\bwhat (?:then|next|now|comes next)\b ?\??$|\band then \?$|^(?:scratch|undo|cancel|strike) (?:that|it)\b"
+)
+"""Not about whether a step was done, though one is named in it."""
 _HAS_STEP_WORD = re.compile(
     r"\b(?:rins\w+|wash\w*|spray\w*|dry|dried|drying|wet|damp|wip\w+|air\w*|clear\w*|appl\w+|scrub\w*"
     r"|mist\w*|back|hos\w+)\b"
@@ -309,6 +335,8 @@ def _may_be(intent: str, look: _Look) -> bool:
         r"\b(?:not|never|without) (?:\w+ )?(?:start|begin|starting)\b", look.parsed.plain
     ):
         return False
+    if intent == "repeat" and look.claims.mentioned and not words & {"say", "said", "tell", "repeat"}:
+        return False  # "do I spray again"
     if intent == "rinsed_out" and (look.parsed.plain.endswith("?") or _LOOKS_BACK.search(look.parsed.plain)):
         return False
     if intent == "splash":

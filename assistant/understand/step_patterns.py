@@ -51,7 +51,8 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("return", r"\b(?:put|popped|placed|got|let) ENCLOSURE (?:straight )?back (?:in|home)\b"),
     (
         "return",
-        rf"\b{_ONE}{_IS}{_NOW} (?:gone )?(?:back|home|returned)\b|\breturned {_ONE}|^(?:all )?back (?:in|home)\b|^returned$",
+        rf"\b{_ONE}{_IS}{_NOW} (?:gone )?(?:back|home|returned)\b|\breturned {_ONE}"
+        r"|^(?:all )?back (?:in|home)\b|^returned$",
     ),
     (
         "rinse",
@@ -80,7 +81,8 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     (
         "apply",
         rf"{_WET_STUFF}(?: is| 's| has)?(?: gone| all| now)* (?:on|down|on there|on it"
-        r"|applied)(?: now| everywhere| the \w+| ENCLOSURE| the ENCLOSURE)*(?: walls?| glass| floor)?$",
+        r"|applied)(?: now| everywhere| the (?:glass|walls?|tank|viv\w*|box|tub|cage|enclosure|lid"
+        r"|lot|surfaces?|sides|branches|hide|decor|base|inside)| ENCLOSURE| the ENCLOSURE)*(?: walls?| glass| floor)?$",
     ),
     ("apply", rf"\b(?:done|finished) putting (?:the |my )?{_WET_STUFF} (?:on|over|down)\b"),
     ("apply", rf"\bbeen (?:all )?over (?:\S+ ){{1,3}}?with (?:the |my )?(?:{_WET_STUFF}|sprayer)\b"),

@@ -30,6 +30,8 @@ def written(model: Linear, mark: str) -> str:
     return "\n".join(
         [
             '"""Learned from the phrasings of intents/; written by tests/bench/train_matcher.py."""',
+            "",
+            "# fmt: off",
             "# ruff: noqa",
             f'TRAINED_ON = "{mark}"',
             f"LABELS = {model.labels!r}",
