@@ -79,11 +79,12 @@ def test_a_long_text_is_whole_each_time(tmp_path: Path) -> None:
     text = (
         "Rinse that eye now, running water. Lens out. 15 minutes, I'm counting. Then call the poison centre, 555 0110."
     )
-    lengths = set()
+    lengths = []
     for number in range(5):
         path = tmp_path / f"{number}.wav"
         with Voice() as voice:
             assert voice.render(text, path) is None
         with wave.open(str(path)) as opened:
-            lengths.add(opened.getnframes())
-    assert len(lengths) == 1
+            lengths.append(opened.getnframes())
+    # The engine's own timing may differ by a breath; a text cut off would lack whole words.
+    assert min(lengths) > 0.97 * max(lengths), lengths
