@@ -260,6 +260,10 @@ def _counts(step: str, match: re.Match[str]) -> bool:
         return not re.match(
             r" of (?:the |his |her |their |its |a )?(?:\w+ )?" + TUB + r"\b|.*\b(?:loose|escaped|gone)\b", after
         )
+    if step == "return":  # "on her back wall"
+        return not re.match(r" (?:walls?|left|right|corner|end|half|panel|glass|door)\b", after) and not re.search(
+            r"\b(?:on|over|down|of|at|along|across|onto|under) (?:the |my )?$", match.string[: match.start()]
+        )
     if step == "dry":
         return not _EARLY.search(match.group() + after) and " to dry" not in match.string[: match.end()]
     if step in ("rinse", "wash", "wipe"):

@@ -110,7 +110,8 @@ _EYE = Pattern(
 _MOUTH = Pattern(
     rf"\bswallow(?:ed|ing|s)?\b|\bingest\w*|\b(?:drank|drunk|drink|drinking|gulped|sipped|licked"
     rf"|licking|lapped|ate|eaten|tasted|bit into)\b"
-    rf"(?: \S+){{0,5}} (?:{_PRODUCT}|it|some of it)\b|\b(?:in|into) {_WHOSE} mouth\b|\b{_GOT}\b.*\b(?:mouth|tongue)\b"
+    rf"(?: \S+){{0,5}} (?:{_PRODUCT}|it|some of it|stuff)\b"
+    rf"|\b(?:in|into) {_WHOSE} mouth\b|\b{_GOT}\b.*\b(?:mouth|tongue)\b"
     rf"|\b(?:mouthful|swig|gulp|sip|taste) of (?:the |some |my )?(?:\S+ )?{_PRODUCT}\b"
     rf"|\btast(?:e|ing|es)\b(?: (?:the|some|of|a bit of)){{0,2}} (?:AGENT|STOCK)\b(?! is)"
     rf"|\b(?:ate|eaten|chewed|licked|swallowed)\b(?: \S+){{0,5}} {_SOAPY}\b"

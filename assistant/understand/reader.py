@@ -124,15 +124,9 @@ class Reader:
         pending = follow_up.pending_of(look.world)
         if pending is not None and "start_over" in pending.missing and follow_up.goes_on(look.parsed):
             return follow_up.supplied(Answering(look.parsed, Slots(), look.spoken), pending)
-        slipped = told_apart(self._short, matched_words(look.parsed.as_said), self._known, pending is not None)
-        if slipped is not None and (look.top in (slipped, OUTSIDE) or slipped in _ABOUT_TALK or pending is not None):
-            return self._reading(look, slipped, self._slots(look, slipped), 0.9)
-        if pending is not None and _NO_STEP.match(plain) and look.claims.polarity == "not yet" and not look.claims.done:
-            return self._reading(look, "no", Slots(), 0.9)
-        if self._says(look, self._no) and look.top in ("no", OUTSIDE, "undo", "status"):
-            return self._reading(look, "no", Slots(), 0.95)
-        if self._says(look, self._yes) and look.top in ("yes", OUTSIDE):
-            return self._reading(look, "yes", Slots(), 0.95)
+        answer = self._yes_or_no(look, pending)
+        if answer is not None:
+            return answer
         if pending is not None:
             wet = self._wet_answer(look, pending)
             if wet is not None:
@@ -141,6 +135,21 @@ class Reader:
         if not short or plain in _EXACT or (look.claims.done and not (pending and "step" in pending.missing)):
             return None
         return self._joined(look, pending)
+
+    def _yes_or_no(self, look: _Look, pending: Pending | None) -> Reading | None:
+        """A yes or a no, and any other very short text that was misspelt or misheard."""
+        asked = pending is not None or look.world.talk.takes_back
+        slipped = told_apart(self._short, matched_words(look.parsed.as_said), self._known, asked)
+        if slipped is not None:
+            return self._reading(look, slipped, self._slots(look, slipped), 0.9)
+        claims, waits = look.claims, pending is not None and pending.on_yes is not None
+        if waits and _NO_STEP.match(look.parsed.plain) and claims.polarity == "not yet" and not claims.done:
+            return self._reading(look, "no", Slots(), 0.9)  # "no, I haven't rinsed it"
+        if self._says(look, self._no) and look.top in ("no", OUTSIDE, "undo", "status"):
+            return self._reading(look, "no", Slots(), 0.95)
+        if self._says(look, self._yes) and look.top in ("yes", OUTSIDE):
+            return self._reading(look, "yes", Slots(), 0.95)
+        return None
 
     def _joined(self, look: _Look, pending: Pending | None) -> Reading | None:
         """A short turn joined to the question that it answers, corrects or repeats."""

@@ -70,7 +70,8 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
         "wash",
         r"\b(?:washed|scrubbed|soaped|shampooed)\b(?!(?: \w+)? hands)|\b(?:washing|scrubbing|wash)(?: is| 's)? " + DONE,
     ),
-    ("wash", rf"\b{DONE} (?:with )?(?:the )?(?:washing|scrubbing)"),
+    ("wash", rf"\b{DONE} (?:with )?(?:the )?(?:washing|scrubbing)|\b(?:done|finished) (?:with )?the wash\b"),
+    ("rinse", r"\b(?:done|finished) (?:with )?the rinse\b"),
     ("wash", r"\brinsed (?:off |out )?(?:all )?(?:the )?(?:soap|suds|detergent|dish soap)"),
     ("wash", r"\b(?:soap|suds|detergent)(?: is| are| 's| has been| all)* (?:rinsed|off|gone|washed)"),
     (

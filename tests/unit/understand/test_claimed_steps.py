@@ -114,6 +114,29 @@ washed my hands
 rinsed out the orange bottle
 it dried out
 it dried too soon
+washed everything but the lid
+rinsed, well, not the floor
+all rinsed bar the bottom
+none of them are dry
+nothing's been rinsed
+got half the muck out
+after it's dry, what then
+is everything out of it and clear
+don't mark the wash as complete
+mark the wash as undone
+are clearing and washing finished
+clearing and washing are nearly finished
+clearing and washing are not finished
+have you ticked off the rinse
+tell me when the wash is done
+rinse it when done
+put the pond tub back on the shelf
+took biscuit out of quarantine
+the heater stopped working
+the spray is on the table
+bleach is on the list
+use bleach on her back wall
+dried flowers for the table
 misted it again
 """
 
@@ -141,6 +164,20 @@ he's out = move out
 the east tank is out, cleared and washed = move out, clear, wash
 put her back in the holding tub = move out
 all out, cleared, washed = move out, clear, wash
+dried = dry
+wrinsed it = rinse
+taken biscuit out = move out
+put biscuit back in the pond tub, heat on = return
+he's gone back in the east tank = return
+got all the muck out = clear
+clearing and washing are all finished = clear, wash
+the wash and the rinse are both done = wash, rinse
+mark the wash as complete = wash
+tick off the rinse = rinse
+drying is taken care of = dry
+rinse the east tank done = rinse
+finished with the wash = wash
+been over it with bleach = apply
 """
 
 

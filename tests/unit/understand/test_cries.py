@@ -39,6 +39,23 @@ it reeks in here = lungs person
 feeling dizzy = lungs person
 my throat's burning = lungs person
 blech in my eye = eye person
+bleach in my I = eye person
+my i hurts = eye person
+it went in my ice = eye person
+the drop hit my cheek = skin person
+the mist blew back into my face = skin person
+splattered on my glasses and into my eye = eye person
+I had a sip of the concentrate = mouth person
+I can taste bleach = mouth person
+the cat drank from the bucket = mouth animal
+she walked through the wet bleach = skin animal
+I SPRAYED THE GECKO = skin animal
+the gecko got misted with chlorhexidine = skin animal
+there's vinegar on the gecko's back = skin animal
+it dripped on the snake's back = skin animal
+bleach dripped on biscuit = skin animal
+the snake was still in there when I sprayed = skin animal
+biscuit was still in when I sprayed = skin animal
 swalowed some bleech = mouth person
 """
 
@@ -59,6 +76,15 @@ make me 500 ml at 0.05 percent to flush his abscess
 can I flush his eye with chlorhexidine
 a drop of bleach in his drinking water
 0.05 percent for the cut on her tail
+put vinegar on his skin to treat a fungus
+what strength is bleach gentle enough for skin
+a drop of bleach in his soak
+bathe biscuit in iodine
+she's bleeding what do I spray on it
+he's burnt, chlorhexidine on it?
+rinse a snake's mouth with chlorhexidine
+how many mils of chlorhexidine can she have by mouth
+wipe her side with alcohol
 """
 
 NEITHER = """
@@ -79,6 +105,19 @@ I washed my hands
 hand me the bleach
 what's on hand
 use bleach in his tub
+use bleach on her back wall
+is bleach mild enough for the snake's hide
+I sprayed the gecko's tank
+the snake was in the tub when I sprayed
+bleach on the snake's hide
+she drank from the bowl
+it hit me that I forgot the lid
+my ice cream is melting
+the bleach reached the floor
+the toast is burning
+hard to swallow, that price
+do vinegar and bleach make fumes
+repeat that, I had my mouth full
 """
 
 

@@ -21,11 +21,12 @@ FOLDER = Path(__file__).parents[2] / "phrasings"
 
 
 def _cases() -> list[tuple[str, dict[str, Any]]]:
-    files = sorted(FOLDER.glob("*.toml"))
+    files = sorted(file for file in FOLDER.glob("*.toml") if file.stem != "never")
     return [(file.stem, case) for file in files for case in tomllib.loads(file.read_text("utf-8"))["phrases"]]
 
 
 CASES = _cases()
+NEVER = tomllib.loads((FOLDER / "never.toml").read_text("utf-8"))["phrases"]
 
 NOT_READ_YET = {
     # Said in words that no phrasing has; the tool says that it isn't sure, which harms nobody.
@@ -45,6 +46,11 @@ def test_a_phrasing_is_read_as_its_question_with_its_slots(
     assert reading.intent == (None if question == "near" else question)
     for field, expected in case.get("slots", {}).items():
         assert written(reading.slots, field) == expected, field
+
+
+@pytest.mark.parametrize("case", NEVER, ids=[case["said"] for case in NEVER])
+def test_what_would_harm_if_misread_is_never_read_so(case: dict[str, Any], ask: Callable[[str], Reading]) -> None:
+    assert ask(case["said"]).intent not in case["never"]
 
 
 def test_no_unsure_reading_lacks_the_two_nearest_questions(ask: Callable[[str], Reading]) -> None:
