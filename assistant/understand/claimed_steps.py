@@ -49,7 +49,8 @@ _UNDER_WAY = Pattern(
 _HEDGED = Pattern(
     r"\b(?:i think|i guess|probably|maybe|perhaps|pretty much|more or less|i believe|should be|must"
     r" be|looks|seems|kind of|sort of"
-    r"|i suppose|as good as|basically|ish|possibly|i reckon|fairly sure|pretty sure|pretty|fairly|quite|reasonably)\b"
+    r"|i suppose|as good as|basically|ish|possibly|i reckon|fairly sure|pretty sure|pretty|fairly|quite|reasonably"
+    r"|(?:says|said|thinks|reckons|tells me|told me) (?:that )?(?:i|he|she|they|it|we))\b"
 )
 # A word like these opens a clause of its own after "and", so the "not" before it doesn't reach over.
 _NEW_CLAUSE = Pattern(
@@ -67,7 +68,8 @@ _NOT_ALL = Pattern(
     r"(?:\w+ )?(?:lid|floor|base|bottom|top|side|sides|back|front|door|glass|wall|walls|corner|corners|end|ends"
     r"|part|bit|hide|bowl|branch|branches|shelf|decor|rest|seams?|half)\b"
     r"|\b(?:none|neither|nothing|nobody|not all|not everything|not any) (?:of|is|are|has|have|was|'s)\b|\bnone$"
-    r"|^(?:and )?(?:after|as soon as|the moment|the minute) "
+    r"|^(?:and )?(?:after|as soon as|the moment|the minute) |\bwho knows\b|\bnot (?:so |too |very )?(?:sure|certain)\b"
+    r"|\bi (?:really )?doubt (?:it|that)\b|\bcan not remember\b"
     r"|^(?:is|are|was|were) (?:everything|anything|all|both|the|every)\b"
 )
 
@@ -111,7 +113,7 @@ class Claims:
 
 _STAYED = Pattern(
     r"\b(?:stayed|kept|remained|been)(?: \w+){0,3} wet\b|\bwet (?:the )?(?:whole|entire|full|all)\b"
-    r"|\bnever dried\b|\bdid not dry\b"
+    r"|(?<!\bi )(?<!\bwe )\bnever dried\b(?! (?:it|the|that|this))|\bit did not dry\b"
 )
 _WENT_DRY = Pattern(
     r"\bdid not (?:stay|keep|remain)(?: \w+){0,2} wet\b|\bdried (?:out|up|off|early|too)\b|\bwent"

@@ -115,6 +115,8 @@ _MOUTH = Pattern(
     rf"|\b(?:mouthful|swig|gulp|sip|taste) of (?:the |some |my )?(?:\S+ )?{_PRODUCT}\b"
     rf"|\btast(?:e|ing|es)\b(?: (?:the|some|of|a bit of)){{0,2}} (?:AGENT|STOCK)\b(?! is)"
     rf"|\b(?:ate|eaten|chewed|licked|swallowed)\b(?: \S+){{0,5}} {_SOAPY}\b"
+    r"|\b(?:took|had|taken|take|having) (?:a |an )?(?:\w+ )?(?:gulp|swig|sip|mouthful)\b"
+    r"|\bdrank (?:out of|from|some of) (?:the |a |my )?(?:mop |cleaning |wrong |spray |dirty )?(?:bucket|bottle|BOTTLE|sink|tub)\b"
     r"|\b(?:drank|drunk|drinking|lapped)\b(?: \S+){0,2} from (?:the |my |a )?(?:\w+ )?"
     r"(?:bucket|BOTTLE|sprayer|sink|mix|jug)\b"
     rf"|(?=.*\b{_PRODUCT}\b).*\b(?:licked|licking|lick) (?:his|her|its|their) (?:feet|foot|paws?|toes|legs?|skin"
@@ -157,6 +159,7 @@ _SKIN = Pattern(
 )
 _OUCH = Pattern(r"\b(?:ow+|ouch+|argh+|aa+h+|aargh+|yeow+)\b")
 _POISONED = Pattern(
+    r"^poison(?:ed|ing)?\b|"
     r"\bpoison(?:ed|ing)\b(?! cent)|\bfirst aid\b|\bsplashed (?:myself|me)\b|\bgot splashed\b"
     r"|\bemergency\b|\bhelp me\b.*AGENT"
 )
@@ -234,6 +237,11 @@ _WOUND = Pattern(
     rf"|this |that )?(?:\w+ )?{_SORE}\b"
     rf"|\b{_HURT_ONE}\b.*(?:{_PRODUCT}|\bspray|\bput\b|\bdab)"
     rf"|\b{_PRODUCT}(?: \S+)? (?:on|for) (?:he|she) is {_SORE}\b|\b(?:disinfect\w*|clean) (?:his|her|its) wood$"
+    # so much for so heavy an animal; and a hurt animal with a wish to put something on it
+    r"|\bper (?:kilo|kg|kilogram|gram|pound)\b|\b(?:mils|ml|drops|mg|DURATION|VOLUME)\b.* (?:a|each) kilo\b"
+    r"|\b(?:bit|bitten|burn|burnt|burned|torn|tore|pus|bleeding|bled|abscess|scabs?|infected|ulcers?|bite|blisters?)\b"
+    r"[^.!?]*\b(?:can|shall|do|should|could|may) (?:i|we)\b[^.!?]*"
+    rf"\b(?:pour|use|spray|swab|dab|put|apply|clean|soak|rinse|wash|treat)\b"
     # bathing, dipping, spraying the animal itself
     r"|\b(?:bathe|bathing|bath|dip|dunk) ENCLOSURE (?:in|with)\b"
     rf"|(?=.*{_PRODUCT}).*\b{_SOAK} (?:(?:the |my |a )?{_ANIMAL} 's|his|her|its) (?:\w+ )?{_BODY}\b(?! wall)"

@@ -20,6 +20,7 @@ _HEARD_AS = (
     (("undue",), ("undo",)),
     (("stay", "tus"), ("status",)),
     (("state", "us"), ("status",)),
+    (("cane",), ("can",)),
     (("ewe",), ("you",)),
     (("yew",), ("you",)),
     (("necks",), ("next",)),

@@ -105,7 +105,7 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
         r"\b(?:stayed|kept|remained|been)(?: it| everything| all of it| nice and| really| good and"
         r"| properly| soaking)* wet\b",
     ),
-    ("hold", r"\bwet (?:the )?(?:whole|entire|full|all) (?:the )?(?:time|way|through|DURATION)|\bnever dried\b"),
+    ("hold", r"\bwet (?:the )?(?:whole|entire|full|all) (?:the )?(?:time|way|through|DURATION)|\bit never dried\b"),
     (
         "rinse",
         r"\b(?:rinsed|hosed|flushed)\b|\b(?:rinsing|rinse)(?: is| 's)? "

@@ -66,6 +66,14 @@ def test_what_only_sounds_like_an_answer_is_none(said: str, ask: Ask) -> None:
     assert ask(said).intent not in ("yes", "no")
 
 
+@pytest.mark.parametrize(
+    "said",
+    ["undo my belt", "cancel the vet", "repeat the song", "what's the next train", "help me lift this", "text him"],
+)
+def test_a_strange_word_among_few_makes_it_no_question(said: str, ask: Ask) -> None:
+    assert ask(said).intent is None
+
+
 @pytest.mark.parametrize("said", ["know", "no know", "no I haven't rinsed it"])
 def test_with_a_question_waiting_it_is_a_no(said: str, ask: Ask) -> None:
     before = Reading("rinsed", "done", Slots(steps=("rinse",)), 0.9)
