@@ -177,7 +177,9 @@ def dried_early(text: str) -> bool:
 
 
 def _stayed_wet(text: str) -> bool | None:
-    if re.search(r"\b(?:never dried|did not dry|has not dried)\b", text):
+    if re.search(
+        r"\b(?:(?<!\bi )(?<!\bwe )never dried|it did not dry|has not dried)\b(?! (?:it|the|that|this)\b)", text
+    ):
         return True
     if _WENT_DRY.search(text):
         return False
@@ -225,7 +227,7 @@ def _polarity(clause: str, text: str) -> Polarity:
 
 
 _HARMLESS = Pattern(
-    r"\b(?:did not dry(?: out)?|never dried|not (?:a )?(?:problem|bad)|no problem|half (?:an hour|a"
+    r"\b(?:it did not dry(?: out)?|it never dried|not (?:a )?(?:problem|bad)|no problem|half (?:an hour|a"
     r" litre|the (?:bottle|bleach|mix|stock|time))|wet the whole time|whole time"
     r"|still wet when|stayed wet|and a half|not long ago|no need to ask|if you (?:must|want to) know"
     r"|as you said|when you said)\b"

@@ -88,6 +88,7 @@ _HINTS: dict[str, frozenset[str]] = {
     "wound": _ANIMALS
     | _set(
         """
+        kilo gram pound torn tore pus bitten bled
         mouth flesh enough surface bleed woond womb bath soak bathe what
         his him her its their 's wound cut burn bit sore absc ulcer rot disease blister infect lesion scrape
         graze scratch stitch injur shed prolapse scab swell rash ringworm gash puncture water food feed dip
@@ -116,7 +117,8 @@ _MOUTH = Pattern(
     rf"|\btast(?:e|ing|es)\b(?: (?:the|some|of|a bit of)){{0,2}} (?:AGENT|STOCK)\b(?! is)"
     rf"|\b(?:ate|eaten|chewed|licked|swallowed)\b(?: \S+){{0,5}} {_SOAPY}\b"
     r"|\b(?:took|had|taken|take|having) (?:a |an )?(?:\w+ )?(?:gulp|swig|sip|mouthful)\b"
-    r"|\bdrank (?:out of|from|some of) (?:the |a |my )?(?:mop |cleaning |wrong |spray |dirty )?(?:bucket|bottle|BOTTLE|sink|tub)\b"
+    r"|\bdrank (?:out of|from|some of) (?:the |a |my )?(?:mop |cleaning |wrong |spray |dirty )?"
+    r"(?:bucket|bottle|BOTTLE|sink|tub)\b"
     r"|\b(?:drank|drunk|drinking|lapped)\b(?: \S+){0,2} from (?:the |my |a )?(?:\w+ )?"
     r"(?:bucket|BOTTLE|sprayer|sink|mix|jug)\b"
     rf"|(?=.*\b{_PRODUCT}\b).*\b(?:licked|licking|lick) (?:his|her|its|their) (?:feet|foot|paws?|toes|legs?|skin"
