@@ -79,14 +79,17 @@ _STEP_NOUN = (
     r"|drying|airing)"
 )
 _SEVERAL = Pattern(
-    rf"^((?:the )?{_STEP_NOUN}(?:(?: ?,)?(?: and)?(?: the)? {_STEP_NOUN})+) (?:is|are|have been) ({DONE})\b"
+    rf"^((?:the )?{_STEP_NOUN}(?:(?: ?,)?(?: and)?(?: the)? {_STEP_NOUN})+) (?:is|are|have been) ({DONE})\b",
+    *("done", "finish", "over", "complete", "sorted", "taken care", "dealt", "ticked", "of the way", "seen to"),
 )
 _TICKED = Pattern(
     rf"\b(?:(?:mark|put|log|record) (?:off )?(?:the )?({_STEP_NOUN})(?: of| for| on)?(?: the)?(?: ENCLOSURE)?"
-    rf" (?:down )?as {DONE}|(?:tick|mark) off (?:the )?({_STEP_NOUN}))\b"
+    rf" (?:down )?as {DONE}|(?:tick|mark) off (?:the )?({_STEP_NOUN}))\b",
+    *("mark ", "put ", "log ", "record ", "tick "),
 )
 _ROUGHLY = Pattern(
-    r"\b(rinse|wash|wipe|clear out) (?:the )?(ENCLOSURE|it|that|this) (?:is )?(?:all )?(?:done|finished)$"
+    r"\b(rinse|wash|wipe|clear out) (?:the )?(ENCLOSURE|it|that|this) (?:is )?(?:all )?(?:done|finished)$",
+    *("done", "finished"),
 )
 
 

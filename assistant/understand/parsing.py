@@ -84,6 +84,7 @@ class Parsed:
     """For matching: no signs, articles or fillers; names and amounts in braces."""
 
 
+@lru_cache(maxsize=4000)
 def phrasing_words(phrasing: str) -> tuple[str, ...]:
     """A phrasing's words as they are matched."""
     if _PLAIN.fullmatch(phrasing):  # most are, and there are many to read at start-up

@@ -18,9 +18,9 @@ from assistant.understand import follow_up
 from assistant.understand.certainty import best_of, with_doubts
 from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.claimed_steps import Claims, bare_done, claims_in, dried_early, only_dried, steps_named
-from assistant.understand.cries import WORDS as CRY_WORDS
 from assistant.understand.cries import cry_in
 from assistant.understand.follow_up import Answering
+from assistant.understand.harm_patterns import WORDS as CRY_WORDS
 from assistant.understand.known_words import CONNECTING, EVERYDAY, HURT
 from assistant.understand.learned_model import learned
 from assistant.understand.learning import OUTSIDE
@@ -289,11 +289,14 @@ class Reader:
     def _needed(self, label: str, words: tuple[str, ...]) -> float:
         """Least chance of a question; a word that is strange to a question about the talk or the round counts against.
 
-        In few words it must be one of the question's own ("undo my belt" is none), in more one that any phrasing has.
+        In few words it must be one of the question's own ("undo my belt" is none); in more, where nothing is named, one
+        that any phrasing has.
         """
         if label not in self._own:
             return ENOUGH
         few = len(words) <= FEW_WORDS
+        if not few and any(word[0] == "{" for word in words):
+            return ENOUGH
         known = self._own[label] | CLAIM_WORDS if few else self._matcher.vocabulary
         strange = any(word not in known and word[0] != "{" for word in words)
         return ENOUGH if not strange else NEVER if few else STRANGE_ENOUGH

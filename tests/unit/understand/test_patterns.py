@@ -6,7 +6,7 @@ import re
 import tomllib
 from pathlib import Path
 
-from assistant.understand import claimed_steps, cries, openings, step_patterns
+from assistant.understand import claimed_steps, harm_patterns, openings, step_patterns
 from assistant.understand.parsing import Parser
 from assistant.understand.patterns import Pattern
 from assistant.understand.reader import Reader
@@ -15,7 +15,7 @@ FOLDER = Path(__file__).parents[2] / "phrasings"
 
 
 def _hinted() -> dict[str, Pattern]:
-    found = {f"{module.__name__}.{name}": value for module in (cries, claimed_steps, openings)
+    found = {f"{module.__name__}.{name}": value for module in (harm_patterns, claimed_steps, openings)
              for name, value in vars(module).items() if isinstance(value, Pattern)}  # fmt: skip
     found |= {f"step {place} {step}": pattern for place, (step, pattern) in enumerate(step_patterns.STEPS)}
     return found
@@ -26,7 +26,7 @@ def test_no_hint_hides_what_a_pattern_would_find(reader: Reader) -> None:
     texts = [
         case["said"] for file in FOLDER.glob("*.toml") for case in tomllib.loads(file.read_text("utf-8"))["phrases"]
     ]
-    texts += [text for module in ("test_cries", "test_claimed_steps")
+    texts += [text for module in ("test_cries", "test_claimed_steps", "test_short_slips")
               for text in (Path(__file__).parent / f"{module}.py").read_text("utf-8").splitlines()]  # fmt: skip
     for said in texts:
         plain = parse(said).plain

@@ -28,7 +28,7 @@ def _cases() -> list[tuple[str, dict[str, Any]]]:
 CASES = _cases()
 NEVER = tomllib.loads((FOLDER / "never.toml").read_text("utf-8"))["phrases"]
 
-NOT_READ_YET = {
+MAY_BE_UNSURE = {
     # Said in words that no phrasing has; the tool says that it isn't sure, which harms nobody.
     "what do I measure out for the blue bottle on the small syringe",
     "how does this thing work",
@@ -40,8 +40,7 @@ def test_a_phrasing_is_read_as_its_question_with_its_slots(
     question: str, case: dict[str, Any], ask: Callable[[str], Reading]
 ) -> None:
     reading = ask(case["said"])
-    if case["said"] in NOT_READ_YET:
-        assert reading.intent is None
+    if case["said"] in MAY_BE_UNSURE and reading.intent is None:
         return
     assert reading.intent == (None if question == "near" else question)
     for field, expected in case.get("slots", {}).items():
