@@ -799,6 +799,81 @@ took {enclosure} out for a cuddle
 took {animal} out of quarantine
 mark that on the calendar
 tick off the list
+what strength have i got if i used {number} syringe in the {bottle}
+there is {volume} left in the {bottle} , can i top it up
+how much solution do i need to cover the {enclosure}
+how many bottles for everything today
+how many teaspoons in {volume}
+what does {mix} actually mean
+i bought the {agent} in june , how strong is it now
+does {agent} go off
+which syringe should i use for {volume}
+is the {measure} accurate enough
+what should i use on the wood
+best disinfectant for a {animal} 's tub
+will {agent} work on {organism}
+is {agent} any good against {organism}
+does {agent} ruin stainless steel
+what gloves should i wear
+do i need a mask for this
+can i bake cork bark
+should the water bowls be boiled
+can i use these tongs on the other {animal}
+same cloth for both cages ?
+kept it wet with the {bottle}
+pause the {enclosure} , the phone 's ringing
+i have to leave it for {duration}
+just call it a clean , not a disinfection
+it dried before the {duration} were up
+how long will this take to dry
+will it stay wet the whole time in this heat
+how long do i need to air the room
+two windows open , how long
+the corner 's still damp
+which one should i do first
+in what order do i clean them
+when did i last deep clean the {enclosure}
+changed everyone 's water this morning
+when is she out of quarantine
+how many days has the {animal} been in quarantine
+am i running low on {agent}
+i filled the {bottle}
+mixed the {bottle} , {mix}
+i found a bottle with no label
+where should i keep the {agent}
+can i pour old {agent} down the sink
+how long has {enclosure} been waiting in there
+i just saw a {organism} on the tub
+where does that figure come from
+use ounces from now on
+the {animal} 's got loose
+what temperature should the hot spot be
+how often do i feed a {animal}
+set a timer for the pasta
+what is the weather doing
+did the postman come
+i am off to make {volume} of tea
+good girl , come on , mind your tail
+can you order more {agent}
+hello there
+thanks , that is all
+is the washing up done
+what should i name the new {animal}
+my back 's killing me
+rinse the rice and put it on
+how do i get red wine out of a carpet
+she shed last night , all in one piece
+what humidity for a {animal}
+how much water does a {animal} drink
+how much do i weigh out for the {animal} diet powder
+how much {agent} for my white shirts
+can i dye my hair after {agent}
+is {agent} nice on chips
+the tank on the car is empty
+what is {mix}
+tomorrow i will do the {enclosure} with {agent}
+do i have to rinse out the {bottle} first
+need to rinse out the {bottle}
 """.strip().splitlines()
     if line.strip()
 )
