@@ -259,6 +259,13 @@ def _steps_of(clause: str) -> list[str]:
     return list(dict.fromkeys(ordered))
 
 
+_TOLD_TO = Pattern(
+    r"\b(?:use|using|apply|try|stick|pour|squirt|chuck|slap|spray|about|of|for|prefer|like|recommend)"
+    r" (?:some |the |my |a |more |any )*$"
+)
+"""Before "bleach on the tank", which alone is a claim: told or asked to, it is none."""
+
+
 def _counts(step: str, match: re.Match[str]) -> bool:
     after = match.string[match.end() :]
     if re.search(r"\bto (?:\w+ )?$", match.string[: match.start()]):
@@ -278,6 +285,8 @@ def _counts(step: str, match: re.Match[str]) -> bool:
             r"(?: out)?(?: \w+){0,2} (?:hands?|eyes?|mouth|face|gloves|BOTTLE|bottle|syringe|bowls?|tongs|cloth)\b",
             after,
         )
+    if step == "apply" and _TOLD_TO.search(match.string[: match.start()]):
+        return False
     if step == "apply":
         return not (match.group() == "misted" and "again" in after) and not re.match(
             r"(?: \w+)? (?:in|on) (?:my|me)\b", after

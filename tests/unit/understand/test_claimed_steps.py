@@ -137,6 +137,10 @@ the spray is on the table
 bleach is on the list
 use bleach on her back wall
 dried flowers for the table
+use vinegar on the east tank
+try bleach on the east tank
+what about bleach on the east tank
+apply some bleach on it
 misted it again
 """
 
