@@ -295,6 +295,8 @@ SPRAYED_ANIMAL = Pattern(
 REACHED_IT = Pattern(
     rf"\b(?:dripp\w*|splash\w*|landed|spill\w*|spilt|squirted|dropped|blew|fell|ran)(?: \S+){{0,2}}? (?:on|onto|into"
     rf"|over|in|down) (?:(?:the |my |a )?(?:\w+ )?{ANIMAL} 's|his|her|its) (?:\w+ )?{_BODY}\b"
+    rf"|\b(?:i|we) (?:have |just |accidentally )*(?:got|spilled|spilt|dripped|dropped)(?: \w+){{0,3}}? {_PRODUCT}"
+    rf" (?:on|onto|in|into|over) (?:(?:the |my )?(?:\w+ )?{ANIMAL} 's|his|her|its) (?:\w+ )?{_BODY}\b"
     rf"|\bthere is {_PRODUCT} (?:\w+ )?(?:on|in|over|under) (?:(?:the |my )?(?:\w+ )?{ANIMAL} 's|his|her|its|their)"
     rf" (?:\w+ )?{_BODY}\b"
     # An animal's own name stands for its home; without "the" it is the animal that was dripped on.
