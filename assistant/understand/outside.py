@@ -874,6 +874,19 @@ what is {mix}
 tomorrow i will do the {enclosure} with {agent}
 do i have to rinse out the {bottle} first
 need to rinse out the {bottle}
+forget it
+delete everything
+erase it all
+clear the whole history
+wipe the log
+can i go home
+when can i go home
+how much {agent} do i own
+how much {agent} do i have left
+how much {agent} is left in {bottle}
+how long is left of the match
+how long left until dinner
+how many bottles do i own
 """.strip().splitlines()
     if line.strip()
 )
