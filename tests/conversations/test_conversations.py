@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 
 import pytest
@@ -19,3 +20,13 @@ def test_a_sitting_means_what_it_meant(script: Path) -> None:
 @pytest.mark.parametrize("script", SCRIPTS, ids=lambda script: script.stem)
 def test_a_sitting_is_worded_as_it_was(script: Path) -> None:
     assert wording_of(play(script)) == script.with_suffix(".say").read_text(encoding="utf-8")
+
+
+@pytest.mark.parametrize("script", SCRIPTS, ids=lambda script: script.stem)
+def test_every_line_spoken_is_short_and_can_be_read_aloud(script: Path) -> None:
+    for reply in play(script):
+        say = reply["say"]
+        assert 0 < len(say.split()) <= 25, say
+        assert not set("%/<>_[]{}°µ=+") & set(say), say
+        assert not re.search(r"\b(?:mL|ppm|hold|neat|slot|intent|phase)\b", say), say
+        assert "safe" not in say.split(), say
