@@ -30,6 +30,7 @@ under a fan at 10 dB: wrong questions 22.7 % with no such limit, 4.7 % at 0.3, n
 clips are untouched by it."""
 LIKE_POINT = frozenset(("plain", "pine", "pint", "play", "fine", "pain", "paint", "line", "join"))
 """Words that a half-heard "point" may come out as: "plain nine percent" would be a dose ten times too strong."""
+HARM = ("splash", "wound")
 LOOKED_AT = 8
 """Alternatives that are read in full; the numbers of all of them count."""
 HEARD_WELL = 0.5
@@ -41,20 +42,23 @@ _NUMBERS = NUMBER_WORDS | ONES.keys() | TENS.keys() | ZEROS.keys()
 def best_of(heard: Heard, read: Callable[[str], Reading]) -> tuple[str, Reading]:
     """The text to take, of what was heard and its alternatives, with its reading.
 
-    What was heard well and means something is taken as it is. Mumbling is no question, but a cry is heard even there.
+    What was heard well and means something is taken as it is. Mumbling is no question, but a cry is heard even there:
+    the first hearing's own, or one that half of the alternatives agree on. A cry in a single alternative is mostly
+    noise ("I've rinsed" as "I breathed"), and would start a rinse that nobody needs.
     """
     text, best = heard.text, read(heard.text)
     sure = _mean_posterior(heard)
     if sure >= PLAIN and best.intent is not None:
         return text, best
-    for alternative in heard.alternatives[:LOOKED_AT]:
-        if alternative == text or best.intent in ("splash", "wound"):
-            continue
-        reading = read(alternative)
+    others = [(other, read(other)) for other in heard.alternatives[:LOOKED_AT] if other != text]
+    cries = [(other, reading) for other, reading in others if reading.intent in HARM]
+    if best.intent not in HARM and cries and 2 * len(cries) >= len(others):
+        return cries[0]
+    for other, reading in others:
         better = reading.confidence >= best.confidence + BETTER or best.intent is None
-        if reading.intent is not None and (better or reading.intent == "splash"):
-            text, best = alternative, reading
-    if sure < MUMBLED and best.intent not in ("splash", "wound"):
+        if reading.intent not in (None, *HARM) and better and best.intent not in HARM:
+            text, best = other, reading
+    if sure < MUMBLED and best.intent not in HARM:
         return heard.text, replace(best, intent=None, slots=Slots(), confidence=sure, doubts=())
     return text, best
 
@@ -156,7 +160,9 @@ def _polarity_doubts(reading: Reading, text: str, heard: Heard, parse: Callable[
         refusal = reading.intent == "yes" and {"no", "not", "nope"} & set(plain.split())
         if (reading.intent == "done" and against and {said} & {*claims.mentioned, *claims.done}) or refusal:
             return [Doubt("polarity", said, (alternative,))]
-    if heard.words and text == heard.text and min(word.posterior for word in heard.words) < HEARD_WELL:
+    if text != heard.text:
+        return [Doubt("polarity", said)]  # not the first hearing: nothing is recorded on it unasked
+    if heard.words and min(word.posterior for word in heard.words) < HEARD_WELL:
         return [Doubt("polarity", said)]
     return []
 

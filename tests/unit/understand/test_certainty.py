@@ -107,3 +107,23 @@ def test_mumbling_is_no_question(hear: Hear) -> None:
 
 def test_a_mumbled_cry_is_heard(hear: Hear) -> None:
     assert hear("bleach in my eye", posterior=0.2).intent == "splash"
+
+
+def test_a_cry_in_one_of_many_alternatives_is_noise(hear: Hear) -> None:
+    others = (
+        "i breathed the east tank",
+        "i've rinsed the east tanks",
+        "i've rinsed these tank",
+        "i've rinsed east tank",
+    )
+    assert hear("i've rinsed the east tank", *others, posterior=0.6).intent == "done"
+
+
+def test_a_cry_that_half_of_the_alternatives_hear_is_one(hear: Hear) -> None:
+    assert hear("peach in my pie", "bleach in my eye", "bleach in my eyes", "peach on my pie").intent == "splash"
+
+
+def test_a_step_read_from_an_alternative_is_asked_about(hear: Hear) -> None:
+    reading = hear("how many so you", "rinsed the east tank", posterior=0.6)
+    assert reading.intent == "done"
+    assert [doubt.kind for doubt in reading.doubts] == ["polarity"]
