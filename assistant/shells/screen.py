@@ -22,7 +22,8 @@ def screen_lines(reply: Reply, width: int = 80) -> list[str]:
     for line in reply.show.splitlines():
         lines += _hung("", line, width)
     for caution in reply.cautions:
-        lines += _hung("! ", caution, width)
+        if caution not in reply.show:
+            lines += _hung("! ", caution, width)
     for source in reply.sources[:MOST_SOURCES]:
         lines += _cut(_hung("  from: ", source.text, width), width)
     if len(reply.sources) > MOST_SOURCES:
