@@ -16,7 +16,7 @@ from assistant.core.decay import BUY_FRESH
 from assistant.core.dilution import Mixed, mix, share_of
 from assistant.core.errors import OutOfRange
 from assistant.core.facts import Source
-from assistant.core.measuring import Measured, best_measure
+from assistant.core.measuring import Measured, Unmeasured, best_measure, why_unmeasured
 from assistant.core.ratio import Ratio, read
 from assistant.core.units import convert
 
@@ -32,6 +32,8 @@ class _Dose:
     mixed: Mixed
     strength: Strength
     measured: Measured | None
+    unmeasured: Unmeasured | None
+    """Why none of the tools asked about measures it; None: one does, there is none, or none is needed."""
     taken_from: str
     """Where the mix came from: "" as asked, or the bottle's or label's own."""
 
@@ -115,7 +117,9 @@ def _measured(product: Product, total: Amount, strength: Strength, reading: Read
     tools = tuple(tool for tool in world.household.measures if not names or tool.name in names)
     undiluted = strength.share == 1  # poured straight from its own bottle
     measured = None if undiluted else best_measure(mixed.concentrate, tools, world.facts)
-    return _Dose(product, mixed, strength, measured, _taken_from(product, reading, world))
+    none_fits = bool(tools) and not undiluted and measured is None
+    unmeasured = why_unmeasured(mixed.concentrate, tools, world.facts) if none_fits else None
+    return _Dose(product, mixed, strength, measured, unmeasured, _taken_from(product, reading, world))
 
 
 def _answer(found: _Dose, reading: Reading, world: World) -> Answer:
@@ -192,7 +196,8 @@ def _details(found: _Dose, reading: Reading, world: World) -> Mapping[str, Any]:
         "name": product.name,
         "mixed": found.mixed,
         "measured": found.measured,
-        "tools": bool(world.household.measures),
+        "unmeasured": found.unmeasured,
+        "tools_named": reading.slots.measures,
         "wanted": strength.wanted,
         "ratio": strength.ratio,
         "other": _other_reading(found),

@@ -8,6 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 from math import floor
+from typing import Literal, TypeAlias
 
 from assistant.core.amounts import Amount
 from assistant.core.errors import OutOfRange
@@ -18,7 +19,11 @@ from assistant.core.units import convert
 SYRINGE_LARGE = "measure-syringe-large-from"
 GOOD_ENOUGH = "measure-good-enough"
 MOST_FILLS = "measure-most-fills"
-AS_GOOD = "measure-as-good"
+EACH_FILL = "measure-each-fill"
+TOO_ROUGH = "measure-too-rough"
+
+Unmeasured: TypeAlias = Literal["too little", "too much", "between"]
+"""Why no tool measures a volume: all are too coarse, all too small, or some the one and some the other."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,41 +57,59 @@ class Measured:
         return self.full_fills + 1
 
     @property
+    def to_the_brim(self) -> bool:
+        """Whether a full fill is all the tool holds; False: its highest mark is below that."""
+        return convert(self.tool.capacity, self.full.unit).amount == self.full.amount
+
+    @property
     def off_by(self) -> Fraction:
         """At worst, from what was wanted: rounding to the marks and the error."""
         return abs(self.amount.amount - self.wanted) + self.error
 
     @property
     def least(self) -> Amount:
-        """The least that may really have been measured."""
-        return Amount(max(Fraction(0), self.amount.amount - self.error), self.mark.unit)
+        """The least that may really have been measured, or what was wanted if a coarse tool comes to more."""
+        return Amount(max(Fraction(0), min(self.wanted, self.amount.amount - self.error)), self.mark.unit)
 
     @property
     def most(self) -> Amount:
-        """The most that may really have been measured."""
-        return Amount(self.amount.amount + self.error, self.mark.unit)
+        """The most that may really have been measured, or what was wanted if a coarse tool comes to less."""
+        return Amount(max(self.wanted, self.amount.amount + self.error), self.mark.unit)
 
 
 def best_measure(wanted: Amount, tools: tuple[Measure, ...], facts: Facts) -> Measured | None:
-    """The tool that measures a volume with the least worst-case error; None: none of them can.
+    """The tool that measures a volume best; None: none of them can.
 
-    Of tools that come within a small share of the best one, that with the fewest fills, since fills are miscounted.
-    One that would need more fills than can be counted on, or has no mark that low, is passed over.
+    A tool that is good enough for a dose goes before one that isn't; then the least worst-case error wins, with a small
+    share of the dose added for every fill after the first, since fills are miscounted. A tool that would need more
+    fills than can be counted on, has no mark that low, or may be off by more than half is passed over.
 
     wanted: a volume above 0.
     tools: as the keeper lists them.
     Fails: WrongUnit if `wanted` is no volume; OutOfRange if it isn't above 0.
-    Source: measure-syringe-... (ISO 7886-1), measure-spoon, measure-cup; measure-most-fills, measure-as-good.
+    Source: measure-syringe-... (ISO 7886-1), measure-spoon, measure-cup; measure-each-fill,
+    measure-most-fills, measure-too-rough.
     """
     if wanted.amount <= 0:
         raise OutOfRange("the volume to measure", wanted.amount, "more than 0")
     ways = [way for tool in tools if (way := measured_with(tool, wanted, facts)) is not None]
-    if not ways:
-        return None
-    least = min(_relative(way) for way in ways)
-    near = least + facts[AS_GOOD].exact() / 100
-    as_good = [way for way in ways if _relative(way) <= near]
-    return min(as_good, key=lambda way: (not way.good_enough, way.fills, _relative(way)))
+    roughest, each_fill = facts[TOO_ROUGH].exact() / 100, facts[EACH_FILL].exact() / 100
+    fit = [way for way in ways if _relative(way) <= roughest]
+    return min(
+        fit, key=lambda way: (not way.good_enough, _relative(way) + way.full_fills * each_fill, way.fills), default=None
+    )
+
+
+def why_unmeasured(wanted: Amount, tools: tuple[Measure, ...], facts: Facts) -> Unmeasured:
+    """Why `best_measure` finds no tool for a volume.
+
+    tools: at least one.
+    """
+    volume = convert(wanted, "mL").amount
+    sizes = [convert(tool.capacity, "mL").amount for tool in tools]
+    if volume < min(sizes):
+        return "too little"
+    return "too much" if volume > max(sizes) * facts[MOST_FILLS].value else "between"
 
 
 def measured_with(tool: Measure, wanted: Amount, facts: Facts) -> Measured | None:

@@ -245,7 +245,7 @@ class Rounds(RuleBasedStateMachine):
 
 
 QUICK = settings(
-    max_examples=60, stateful_step_count=40, deadline=None, derandomize=True, suppress_health_check=list(HealthCheck)
+    max_examples=90, stateful_step_count=40, deadline=None, derandomize=True, suppress_health_check=list(HealthCheck)
 )
 REACHED: list[str] = []
 """A note of every moment at which the gate said "ready": a proof about none would prove nothing."""

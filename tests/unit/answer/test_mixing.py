@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+import os
+import subprocess
+import sys
 from dataclasses import replace
 from datetime import UTC, date, datetime
 from fractions import Fraction
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -123,7 +127,87 @@ def test_the_tool_named_is_the_tool_used() -> None:
 def test_a_tool_that_cannot_measure_it_is_said_so() -> None:
     reply = dose(volume="500 mL", mix="1 in 20", agents=(BLEACH,), measures=("thin syringe",))
     assert reply.values["mark"] is None
-    assert "None of your tools measures that" in reply.say
+    assert reply.say.startswith("25 mils of bleach, one in 20. The thin syringe can't measure that.")
+
+
+@pytest.mark.parametrize(
+    ("volume", "mix", "words"),
+    [
+        ("5 mL", "1 in 500", "0.01 mils of bleach, one in 500. Too little for your tools: mix more at once."),
+        ("100 L", "1 in 100", "1 litre of bleach, one in 100. Too much for your tools."),
+    ],
+)
+def test_where_no_tool_is_good_enough_there_is_no_mark_and_it_is_said_why(volume: str, mix: str, words: str) -> None:
+    reply = dose(volume=volume, mix=mix, agents=(BLEACH,))
+    assert [reply.values[key] for key in ("mark", "full_fills", "strength_low", "strength_high")] == [None] * 4
+    assert reply.say.startswith(words)
+
+
+def test_between_two_tools_neither_is_said_to_be_too_small() -> None:
+    home = replace(HOME, measures=(HOME.measures[0], Measure("tub", read_amount("1 L"), read_amount("50 mL"), "jug")))
+    assert "None of your tools measures that well" in dose(home, volume="500 mL", mix="1 in 20").say
+
+
+def test_a_tool_whose_marks_end_below_its_brim_is_filled_to_the_top_mark() -> None:
+    home = replace(HOME, measures=(Measure("beaker", read_amount("1/2 imp pt"), read_amount("10 mL"), "jug"),))
+    assert "beaker once to the top mark, then to 20." in dose(home, volume="600 mL", mix="1 to 1").say
+
+
+def test_the_range_reaches_to_the_strength_asked_for_where_only_a_spoon_is_on_hand() -> None:
+    home = replace(HOME, measures=(Measure("teaspoon", read_amount("1 tsp"), None, "spoon"),))
+    for volume in ("570 mL", "430 mL"):  # 5.7 and 4.3 mL, against 4.93 of the spoon
+        values = dose(home, volume=volume, mix="1 in 100", agents=(BLEACH,)).values
+        assert values["strength_low"] <= values["strength_percent"] <= values["strength_high"]
+
+
+def test_a_rough_measure_is_said_to_be_rough() -> None:
+    reply = dose(volume="10 mL", mix="1 in 100", agents=(BLEACH,))
+    assert "thin syringe to 0.1, roughly." in reply.say
+    assert "That is rough" in reply.show
+
+
+@pytest.mark.parametrize(
+    ("volume", "mix", "words"),
+    [
+        ("1/2 L", "1 in 50", "10 mils of vinegar, one in 50: fat syringe full. Into water, half a litre in all."),
+        ("3/4 imp pt", "1 in 50", "8.6 mils of vinegar, one in 50: fat syringe to 8.6. "),
+        ("1/5 L", "1 in 50", "4 mils of vinegar, one in 50: fat syringe to 4. Into water, 200 mils in all."),
+        ("1 L", "1 in 50", "20 mils of vinegar, one in 50: fat syringe twice full. Into water, 1 litre in all."),
+        ("999999 L", "1 in 32", "31250 litres of vinegar, one in 32. Too much for your tools."),
+        ("50 US gal", "1 in 10", "5 US gallons of vinegar, one in 10. Too much for your tools."),
+        ("1 mL", "1 ppm", "0.00002 mils of vinegar, for 1 part per million. Too little"),
+    ],
+)
+def test_amounts_are_said_in_plain_numbers(volume: str, mix: str, words: str) -> None:
+    assert dose(volume=volume, mix=mix, agents=(VINEGAR,)).say.startswith(words)
+
+
+@pytest.mark.parametrize(
+    ("volume", "line"),
+    [
+        ("750 mL", "15 mL vinegar + 735 mL water = 750 mL"),
+        ("2 L", "40 mL vinegar + 1.96 L water = 2 L"),
+        ("2000 mL", "40 mL vinegar + 1960 mL water = 2000 mL"),
+        ("1 US gal", "2.56 US fl oz (75.71 mL) vinegar + 125.4 US fl oz (3.71 L) water = 1 US gal"),
+        ("10 imp gal", "32 imp fl oz (909.2 mL) vinegar + 9.8 imp gal (44.55 L) water = 10 imp gal"),
+    ],
+)
+def test_the_sum_is_shown_in_the_totals_units_and_in_metric_ones(volume: str, line: str) -> None:
+    assert dose(volume=volume, mix="1 in 50", agents=(VINEGAR,)).show.splitlines()[0] == line
+
+
+def test_an_everyday_dose_converts_nothing() -> None:
+    # Importing pint would take a third of a cold answer.
+    code = (
+        "import sys, test_mixing as test; "
+        "print(test.dose(volume='500 mL', mix='1 in 32', agents=(test.BLEACH,)).say, 'pint' in sys.modules)"
+    )
+    here = Path(__file__)
+    path = os.pathsep.join([str(here.parents[2]), str(here.parent), str(here.parents[3])])
+    found = subprocess.run(
+        [sys.executable, "-c", code], capture_output=True, text=True, check=True, env={**os.environ, "PYTHONPATH": path}
+    )
+    assert found.stdout.strip().endswith("in all. False")
 
 
 def test_the_bottles_capacity_and_own_mix_serve_when_nothing_else_is_said() -> None:
@@ -384,6 +468,7 @@ def test_past_the_limits_nothing_is_made_up_for(made: date, degrees: str | None,
     assert reply.values["concentrate"] == Amount(Fraction(10), "mL")
     assert words in reply.show
     assert ("buy fresh" in reply.say) == (words == "buy fresh")
+    assert ("is old" in reply.say) == (words == "buy fresh" and degrees != "10 degC")
 
 
 def test_a_stated_strength_has_no_age() -> None:

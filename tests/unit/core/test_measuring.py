@@ -10,7 +10,7 @@ from assistant.core.amounts import Amount
 from assistant.core.errors import OutOfRange, WrongUnit
 from assistant.core.facts import Facts
 from assistant.core.household import Measure, MeasureKind
-from assistant.core.measuring import best_measure, measured_with
+from assistant.core.measuring import best_measure, measured_with, why_unmeasured
 
 
 def ml(size: str) -> Amount:
@@ -36,6 +36,8 @@ SHELF = (ONE, TEN, CUP, JUG)
         ("15.1515", "ten", 1, "5.2"),
         ("20", "ten", 1, "10"),
         ("23.4375", "ten", 2, "3.4"),
+        ("50", "ten", 4, "10"),
+        ("60", "cup", 0, "60"),  # one cup within a tenth, against six fills of the syringe
         ("375", "jug", 0, "375"),
         ("1000", "jug", 1, "500"),
     ],
@@ -75,6 +77,28 @@ def test_a_measure_with_no_good_tool_is_said_to_be_rough(facts: Facts) -> None:
     found = best_measure(ml("0.05"), SHELF, facts)
     assert found is not None
     assert not found.good_enough
+
+
+def test_a_tool_that_may_be_off_by_more_than_half_measures_nothing(facts: Facts) -> None:
+    found = measured_with(ONE, ml("0.02"), facts)
+    assert found is not None
+    assert found.off_by > found.wanted / 2
+    assert best_measure(ml("0.02"), SHELF, facts) is None
+
+
+@pytest.mark.parametrize(
+    ("wanted", "tools", "why"),
+    [
+        ("0.02", SHELF, "too little"),
+        ("5001", SHELF, "too much"),
+        ("12", (ONE, JUG), "between"),
+        ("0.5", (ONE,), "too little"),
+        ("1", (ONE,), "between"),
+        ("10.1", (ONE,), "too much"),
+    ],
+)
+def test_why_no_tool_measures_it(wanted: str, tools: tuple[Measure, ...], why: str, facts: Facts) -> None:
+    assert why_unmeasured(ml(wanted), tools, facts) == why
 
 
 def test_a_spoon_has_only_its_full_measure(facts: Facts) -> None:

@@ -1,0 +1,127 @@
+"""How a dose is spoken of: the number first, one dose only, as many clauses as 25 words hold."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from fractions import Fraction
+from typing import Any
+
+from assistant.core.amounts import Mix, Percent, Ppm, SaidRatio
+from assistant.core.decay import Age
+from assistant.core.measuring import Measured, Unmeasured
+from assistant.core.units import spoken
+from assistant.say.wording.amounts import number, said_mark, said_unmeasured, said_whole
+from assistant.say.wording.plain import capital, listed
+
+MOST_WORDS = 25
+
+ALWAYS, HEARD, OFTEN, ROOM = range(4)
+"""How much a clause is needed: the last to go, the first to go."""
+
+UNMEASURED: Mapping[Unmeasured, str] = {
+    "too little": "Too little for your tools: mix more at once.",
+    "too much": "Too much for your tools.",
+    "between": "None of your tools measures that well.",
+}
+
+
+def said(details: Mapping[str, Any]) -> str:
+    """The whole reply."""
+    clauses = [
+        (ALWAYS, f"{said_dose(details)}, {_mix(details)}:"),
+        (HEARD, _age(details)),
+        (OFTEN, _marks(details["measured"])),
+        (OFTEN, unmeasured(details)),
+        (HEARD if details["spoken"] else ROOM, _whole(details)),
+    ]
+    return _fitted(clauses)
+
+
+def said_dose(details: Mapping[str, Any]) -> str:
+    """ "15.2 mils of bleach": to the tool's mark, else to three figures."""
+    measured: Measured | None = details["measured"]
+    if measured is not None:
+        return f"{said_mark(measured.amount)} of {details['name']}"
+    mixed = details["mixed"]
+    amount = said_unmeasured(mixed.concentrate) if mixed.water.amount else said_whole(mixed.total)
+    return f"{amount} of {details['name']}"
+
+
+def fills(measured: Measured, mark: str) -> str:
+    """ "to 5.2", "twice full", "once full, then to 5.2"."""
+    full = "full" if measured.to_the_brim else "to the top mark"
+    if measured.mark == measured.full:
+        return full if measured.fills == 1 else f"{_times(measured.fills)} {full}"
+    return f"{_times(measured.full_fills)} {full}, then to {mark}" if measured.full_fills else f"to {mark}"
+
+
+def unmeasured(details: Mapping[str, Any]) -> str:
+    """Why no tool is named; empty where one is, or where there is none."""
+    if details["unmeasured"] is None:
+        return ""
+    if details["tools_named"]:
+        return f"The {listed(details['tools_named'], 'or')} can't measure that."
+    return UNMEASURED[details["unmeasured"]]
+
+
+def said_part(first: Fraction) -> str:
+    """The first number of a ratio."""
+    return "one" if first == 1 else number(first)
+
+
+def _mix(details: Mapping[str, Any]) -> str:
+    """Which mix, and which reading of it: "one to 32", "for 500 parts per million"."""
+    wanted: Mix = details["wanted"]
+    if isinstance(wanted, Percent):
+        return f"for {number(wanted.percent)} percent"
+    if isinstance(wanted, Ppm):
+        return f"for {number(wanted.ppm)} {spoken('ppm', wanted.ppm)}"
+    if isinstance(wanted, SaidRatio):
+        if details["ratio"].why == "equal parts":
+            return "equal parts"
+        return f"{said_part(wanted.first)} {details['ratio'].reading} {number(wanted.second)}"
+    return "undiluted"
+
+
+def _marks(measured: Measured | None) -> str:
+    """ "big syringe once full, then to 5.2." """
+    if measured is None:
+        return ""
+    roughly = "" if measured.good_enough else ", roughly"
+    return f"{measured.tool.name} {fills(measured, number(measured.mark.amount))}{roughly}."
+
+
+def _times(count: int) -> str:
+    return {1: "once", 2: "twice"}.get(count, f"{count} times")
+
+
+def _whole(details: Mapping[str, Any]) -> str:
+    mixed = details["mixed"]
+    return f"Into water, {said_whole(mixed.total)} in all." if mixed.water.amount else "Nothing else goes in."
+
+
+def _age(details: Mapping[str, Any]) -> str:
+    """Only where a strength was asked for that the bleach may no longer give."""
+    if details["is_ratio"] or not details["buy_fresh"]:
+        return ""
+    age: Age = details["age"]
+    if age.verdict == "outside the law":
+        return "what it lost since I can't tell; in doubt, buy fresh."
+    return "that bleach is old, buy fresh."
+
+
+def _fitted(clauses: Iterable[tuple[int, str]]) -> str:
+    """As many clauses as 25 words hold, in their order, the least needed left out first."""
+    kept = [(need, text) for need, text in clauses if text]
+    for need in (ROOM, OFTEN, HEARD):
+        while _words(kept) > MOST_WORDS and any(found == need for found, _ in kept):
+            last = max(place for place, (found, _) in enumerate(kept) if found == need)
+            del kept[last]
+    first, *rest = (text for _, text in kept)
+    if not rest or rest[0][0].isupper():
+        first = f"{first.rstrip(':')}."
+    return " ".join([first, *rest[:1], *map(capital, rest[1:])])
+
+
+def _words(clauses: Iterable[tuple[int, str]]) -> int:
+    return len(" ".join(text for _, text in clauses).split())
