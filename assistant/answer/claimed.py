@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field, replace
 
 from assistant.answer.asking import ask
-from assistant.answer.meeting import gas_made
+from assistant.answer.meeting import agent_of, gas_made
 from assistant.answer.plan import (
     Supply,
     airing_with,
@@ -69,7 +69,8 @@ class _Ledger:
 
 def done(reading: Reading, world: World) -> Answer:
     """Records the steps that were claimed, as far as they fit, and says what is next or what is missing."""
-    ledger = _Ledger(world.state, world, wiped="wipe" in reading.slots.steps)
+    said = reading.slots.steps
+    ledger = _Ledger(world.state, world, wiped="wipe" in said and "rinse" not in said)
     claim = _with_steps(reading, world)
     if isinstance(claim, Answer):
         return claim
@@ -149,6 +150,8 @@ def _claim(name: str, step: str, reading: Reading, ledger: _Ledger) -> Answer | 
         ledger.note(DriedEarly(name))
         return _unrecorded(reading, "the_round.dried", world, name, judgement)
     if judgement.fit in ("fits", "not needed"):
+        if step == "rinse" and ledger.wiped and not _wipe_will_do(round_, ledger):
+            return _unrecorded(reading, "the_round.wipe_will_not_do", world, name, judgement)
         if ("hold" in round_.steps and judgement.gap == "hold") or (step == "hold" and judgement.fit == "fits"):
             ledger.note(StayedWet(name))
         ledger.note(StepDone(name, step, wiped=ledger.wiped))
@@ -156,6 +159,12 @@ def _claim(name: str, step: str, reading: Reading, ledger: _Ledger) -> Answer | 
     if judgement.fit == "gap" and _off_the_surface(name, step, ledger):
         return None
     return _against(judgement, name, reading, ledger)
+
+
+def _wipe_will_do(round_: Round, ledger: _Ledger) -> bool:
+    """Whether two wipes may stand for the rinse: not after bleach, the round's own or another's on that surface."""
+    on_it = {round_.agent, *(touch.agent for touch in ledger.state.surfaces.get(round_.enclosure, ()))}
+    return all(agent_of(agent, ledger.world).wipe_will_do for agent in on_it)
 
 
 def _against(judgement: Judgement, name: str, reading: Reading, ledger: _Ledger) -> Answer:

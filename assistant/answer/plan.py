@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
+from assistant.answer import product
 from assistant.answer.asking import ask
 from assistant.answer.meeting import refused_meeting
-from assistant.contract import Answer, Outcome, Reading, World
+from assistant.contract import Answer, Reading, World
 from assistant.core.airing import air_changes_needed
 from assistant.core.facts import Agent, Source
 from assistant.core.household import Bottle, Enclosure, Stock
@@ -73,27 +74,14 @@ def _only_bottle_of(stock: Stock, world: World) -> Bottle | None:
 
 def forbidden(reading: Reading, supply: Supply, enclosure: Enclosure, world: World) -> Answer | None:
     """Why that agent may not be used on that enclosure now, as a refusal; None: nothing forbids it."""
-    agent = supply.agent
-    if supply.bottle is not None and supply.bottle.name in world.state.unknown_mixes:
-        return _refused(reading, world, "the_round.unknown_mix", {"bottle": supply.bottle.name}, ())
-    if agent.refused is not None:
-        return _refused(reading, world, "the_round.refused_agent", {"agent": agent}, (agent.refused,))
-    if agent.refused_in_water is not None and enclosure.water != "dry":
-        details = {"agent": agent, "enclosure": enclosure}
-        return _refused(reading, world, "the_round.refused_in_water", details, (agent.refused_in_water,))
-    touch = uncleared(world.state.surfaces.get(enclosure.name, ()), agent, world.facts)
+    there = replace(reading, slots=replace(reading.slots, enclosures=(enclosure.name,)))
+    refusal = product.forbidden(product.Product(supply.agent, supply.stock, supply.bottle), there, world)
+    if refusal is not None:
+        return replace(refusal, values=_unrecorded(reading), cautions=())
+    touch = uncleared(world.state.surfaces.get(enclosure.name, ()), supply.agent, world.facts)
     if touch is not None:
-        return refused_meeting(reading.intent, touch, agent, enclosure.name, world)
+        return refused_meeting(reading.intent, touch, supply.agent, enclosure.name, world)
     return None
-
-
-def _refused(
-    reading: Reading, world: World, message: str, details: dict[str, object], facts: tuple[str, ...]
-) -> Answer:
-    sources = tuple(world.facts[fact].cited() for fact in facts)
-    return Answer(
-        reading.intent, Outcome.REFUSE, message, details=details, values=_unrecorded(reading), sources=sources
-    )
 
 
 def _unrecorded(reading: Reading) -> dict[str, object]:

@@ -113,6 +113,13 @@ def _early(answer: Answer) -> Line:
     return Line(f"{capital(span(judgement.left_s))} of {NAMES[judgement.step]} left in {name}. Not recorded yet.")
 
 
+def _wipe_will_not_do(answer: Answer) -> Line:
+    name = capital(name_of(answer.details["enclosure"]))
+    return Line(
+        f"{name}: a wipe won't do after {answer.details['agent'].name}. Rinse with clean water, then say rinsed."
+    )
+
+
 def _already(answer: Answer) -> Line:
     judgement = answer.details["judgement"]
     return Line(
@@ -177,6 +184,7 @@ LINES: dict[str, Callable[[Answer], Line]] = {
     "the_round.mid_hold": _mid_hold,
     "the_round.dried": _dried,
     "the_round.early": _early,
+    "the_round.wipe_will_not_do": _wipe_will_not_do,
     "the_round.already": _already,
     "the_round.no_figure": _no_figure,
     "the_round.back_too_soon": _back_too_soon,

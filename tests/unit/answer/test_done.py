@@ -354,6 +354,41 @@ def test_a_start_with_what_must_not_meet_is_refused_before_anything_is_asked(too
     assert started(tool, "white bottle").outcome is Outcome.REFUSE
 
 
+def test_a_wipe_is_no_rinse_after_bleach(tool: Tool) -> None:
+    sprayed(tool)
+    tool.after(minutes=10)
+    reply = done(tool, "wipe")
+    assert reply.values["recorded"] is False
+    assert "rinse" in reply.say.lower()
+    done(tool, "dry")
+    tool.after(hours=20)
+    assert not tool.say("return_check").values["ready"]
+    assert blocked_by(tool)[0] == "rinse"
+
+
+def test_a_wipe_stands_for_the_rinse_where_it_may(tool: Tool) -> None:
+    sprayed(tool, "pink bottle")
+    tool.after(minutes=5)
+    assert done(tool, "wipe").values["recorded"] is True
+
+
+def test_rinsed_and_wiped_is_rinsed(tool: Tool) -> None:
+    sprayed(tool)
+    tool.after(minutes=10)
+    assert done(tool, "rinse", "wipe").values["recorded"] is True
+
+
+@pytest.mark.parametrize("agent", ["acetic acid", "chlorhexidine"])
+def test_a_bottle_meant_for_bleach_is_never_taken_for_another(agent: str, tool: Tool) -> None:
+    reply = tool.say("start", enclosures=("oak box",), agents=(agent,), bottles=("red bottle",))
+    assert reply.outcome is Outcome.REFUSE
+    started(tool, "pink bottle")
+    done(tool, *BEFORE_SPRAYING)
+    reply = done(tool, "apply", agents=(agent,), bottles=("red bottle",))
+    assert (reply.outcome, reply.values["recorded"]) == (Outcome.REFUSE, False)
+    assert blocked_by(tool)[0] == "apply"
+
+
 @pytest.mark.parametrize("talk_away", [("undo",), ("undo", "undo"), ("undo", "undo", "undo")])
 def test_no_undo_and_no_restart_clears_what_touched_the_surface(tool: Tool, talk_away: tuple[str, ...]) -> None:
     started(tool, "white bottle")
