@@ -10,13 +10,16 @@ from importlib import import_module
 from typing import cast
 
 from assistant.answer.asking import trouble_in
+from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Handler, Outcome, Pending, Reading, World
+from assistant.core.events import HoldDoubted
+from assistant.core.rounds import hold_is_running
 
 
 def answer_to(reading: Reading, world: World) -> Answer:
     """The answer to one reading, by the function that its question names."""
     if reading.intent is None:
-        return Answer(None, Outcome.UNSURE, "talk.unsure", details={"nearest": _nearest(reading, world)})
+        return _unsure(reading, world)
     question = world.questions[reading.intent]
     trouble = trouble_in(reading, world, question.family)
     if trouble is not None:
@@ -31,6 +34,17 @@ def handler_of(family: str, name: str) -> Handler:
     Fails: AttributeError or ModuleNotFoundError when there is none; a test asks for every file in intents/.
     """
     return cast(Handler, getattr(import_module(f"assistant.answer.{family}"), name))
+
+
+def _unsure(reading: Reading, world: World) -> Answer:
+    """Not understood. That something dried is still kept as a doubt: a running wet time then has to be vouched for."""
+    doubted = tuple(
+        HoldDoubted(round_.enclosure)
+        for round_ in open_rounds(world)
+        if reading.slots.stayed_wet is False and hold_is_running(round_, world.now)
+    )
+    details = {"nearest": _nearest(reading, world)}
+    return Answer(None, Outcome.UNSURE, "talk.may_have_dried" if doubted else "talk.unsure", details, events=doubted)
 
 
 def _nearest(reading: Reading, world: World) -> tuple[tuple[str, str], ...]:

@@ -222,7 +222,8 @@ class Reader:
     def _question(self, look: _Look) -> Reading:
         intent, confidence = self._claimed(look) or self._nearest(look)
         if intent is None:
-            return Reading(look.parsed.text, None, Slots(), confidence, look.nearest, (), look.spoken)
+            slots = Slots(stayed_wet=False) if _says_it_dried(look) else Slots()
+            return Reading(look.parsed.text, None, slots, confidence, look.nearest, (), look.spoken)
         slots = self._slots(look, intent)
         if intent in HARM:
             slots = _without_troubles(slots)
@@ -237,7 +238,7 @@ class Reader:
         claims, chances, plain = look.claims, look.chances, look.parsed.plain
         if only_dried(plain):
             return "done", max(chances["done"], 0.9)
-        if claims.stayed_wet is False or (claims.stayed_wet is None and dried_early(plain)):
+        if _says_it_dried(look):
             return None
         if claims.polarity in ("asked", "not yet") and not claims.done:
             return self._of_steps(look) if claims.mentioned else None
@@ -311,6 +312,12 @@ class Reader:
 
 
 HARM = ("splash", "wound")
+
+
+def _says_it_dried(look: _Look) -> bool:
+    """That a surface didn't stay wet: no step, and not taken down as one, but not to be forgotten either."""
+    stayed = look.claims.stayed_wet
+    return stayed is False or (stayed is None and dried_early(look.parsed.plain))
 
 
 def _without_troubles(slots: Slots) -> Slots:

@@ -14,7 +14,7 @@ def reminder_line(reminder: Reminder, world: World) -> str:
         case "hold over":
             return f"{thing}: wet time is over. Did it stay wet the whole time? Then rinse or go on."
         case "vouch":
-            return f"{thing}: wet time is over, but nobody was watching. Did it stay wet the whole time?"
+            return f"{thing}: wet time is over, but in doubt. Did it stay wet the whole time?"
         case "air over":
             return f"{thing}: airing time is up. Dry? Any smell left?"
         case "rinse over":

@@ -27,6 +27,11 @@ def _unsure(answer: Answer) -> Line:
     return Line(f"I don't know that one. Did you mean {spoken}?", f"I don't know that one. Nearest I have: {examples}.")
 
 
+def _may_have_dried(answer: Answer) -> Line:
+    say = "I can't take that as a step, but noted: it may have dried. At its end, tell me whether it stayed wet."
+    return Line(say, f"{say}\n{_unsure(answer).show}")
+
+
 def _faulty(answer: Answer) -> Line:
     faulty = answer.details["faulty"]
     return Line(_spoken_fault(faulty.why), f'"{faulty.said}": {faulty.why}')
@@ -127,6 +132,7 @@ def _undone(answer: Answer) -> Line:
 LINES: dict[str, Callable[[Answer], Line]] = {
     "talk.help": _help,
     "talk.unsure": _unsure,
+    "talk.may_have_dried": _may_have_dried,
     "talk.faulty": _faulty,
     "talk.choose": _choose,
     "talk.unknown": _unknown,

@@ -208,6 +208,23 @@ def test_rinsed_at_three_minutes_is_asked_and_puts_the_wet_time_in_doubt(tool: T
     assert blocked_by(tool)[0] == "hold"  # nobody vouched for it yet
 
 
+def test_it_dried_said_in_words_that_are_no_step_puts_the_wet_time_in_doubt(tool: Tool) -> None:
+    sprayed(tool)
+    tool.after(minutes=3)
+    assert tool.hear(Reading("", None, Slots(stayed_wet=False))).outcome is Outcome.UNSURE
+    tool.after(minutes=8)
+    assert done(tool, "rinse").values["recorded"] is False
+    assert blocked_by(tool)[0] == "hold"
+
+
+def test_what_is_not_understood_doubts_nothing(tool: Tool) -> None:
+    sprayed(tool)
+    tool.after(minutes=3)
+    tool.hear(Reading("", None))
+    tool.after(minutes=8)
+    assert done(tool, "rinse").values["recorded"] is True
+
+
 def test_rinsed_at_three_minutes_and_yes_starts_it_over(tool: Tool) -> None:
     sprayed(tool)
     tool.after(minutes=3)
