@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
-from datetime import datetime
+from datetime import datetime, timedelta
 from enum import StrEnum
 from fractions import Fraction
 from typing import Any, Literal, Protocol
@@ -156,6 +156,10 @@ class Reading:
 # ---------------------------------------------------------------- answered
 
 
+PENDING_LASTS = timedelta(minutes=5)
+"""How long a question of the tool's waits for its answer."""
+
+
 @dataclass(frozen=True)
 class Pending:
     """A question of the tool's that the keeper's next turn may answer."""
@@ -170,6 +174,10 @@ class Pending:
     on_no: Answer | Reading | None = None
     """What "no" gives, in the same way; None: nothing is recorded, and that is said."""
     turns_since: int = 0
+
+    def waits(self, now: datetime) -> bool:
+        """False once it has lapsed."""
+        return now - self.asked_at <= PENDING_LASTS
 
 
 @dataclass(frozen=True)

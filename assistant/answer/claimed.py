@@ -328,8 +328,6 @@ def _answer(reading: Reading, told: list[_Told], ledger: _Ledger) -> Answer:
             },
             "next": {n: next_step(r, ledger.world.now) for n, r in rounds.items() if r is not None and is_open(r)},
             "agents": {n: ledger.world.facts.agents[r.agent] for n, r in rounds.items() if r is not None},
-            "heard": reading.spoken,
-            "tub_minutes": ledger.world.household.habits.tub_minutes,
             "enclosures": {n: ledger.world.household.enclosure(n) for n in recorded},
         },
         values={

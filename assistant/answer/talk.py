@@ -3,14 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import timedelta
 
 from assistant.answer import answer_to
 from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.events import Voided
-
-PENDING_LASTS = timedelta(minutes=5)
-"""How long a question of the tool's waits for its answer."""
 
 
 def help(reading: Reading, world: World) -> Answer:
@@ -76,7 +72,7 @@ def undo(reading: Reading, world: World) -> Answer:
 def _waiting(world: World) -> Pending | None:
     """The tool's question that still waits; None: none, or it has lapsed."""
     pending = world.talk.pending
-    return pending if pending is not None and world.now - pending.asked_at <= PENDING_LASTS else None
+    return pending if pending is not None and pending.waits(world.now) else None
 
 
 def _kept(pending: Pending, world: World) -> Pending:

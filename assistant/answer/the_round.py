@@ -25,7 +25,7 @@ from assistant.answer.which import open_rounds, which_rounds
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.claims import by_hand
 from assistant.core.events import RoundStarted
-from assistant.core.gate import may_go_back, timers
+from assistant.core.gate import Verdict, may_go_back, timers
 from assistant.core.household import Enclosure
 from assistant.core.rounds import hold_is_running, is_open, next_step, outstanding
 from assistant.core.state import Round
@@ -140,7 +140,6 @@ def next(reading: Reading, world: World) -> Answer:
             "step": step,
             "left_s": left.get(step),
             "agent": world.facts.agents[round_.agent],
-            "several": len(rounds) > 1,
         },
         values={"enclosure": round_.enclosure, "step": step, "seconds": left.get(step)},
     )
@@ -244,7 +243,6 @@ def hold_time(reading: Reading, world: World) -> Answer:
             "supply": supply,
             "wet": wet,
             "timed": timed,
-            "enclosure": enclosure,
             "organism": world.facts.organisms.get(organism) if organism else None,
         },
         values={
@@ -278,7 +276,7 @@ def return_check(reading: Reading, world: World) -> Answer:
     return _gate_answer(reading, *(blocked or verdicts)[0], world)
 
 
-def _gate_answer(reading: Reading, name: str | None, verdict: Any, world: World) -> Answer:
+def _gate_answer(reading: Reading, name: str | None, verdict: Verdict, world: World) -> Answer:
     round_ = world.state.rounds.get(name) if name else None
     if verdict.ready:
         message = "the_round.ready"

@@ -4,9 +4,7 @@ from __future__ import annotations
 
 from math import log
 
-
-class OutOfRange(ValueError):
-    """A figure outside the range that the formula holds for."""
+from assistant.core.errors import OutOfRange
 
 
 def air_changes_needed(removal: float) -> float:
@@ -22,7 +20,7 @@ def air_changes_needed(removal: float) -> float:
     4.605
     """
     if not 0 < removal < 1:
-        raise OutOfRange(f"the share removed must be above 0 and below 1, not {removal}")
+        raise OutOfRange("the share removed", removal, "above 0 and below 1")
     return log(1 / (1 - removal))
 
 
@@ -41,7 +39,7 @@ def minutes(air_changes_per_hour: float, removal: float, mixing: float = 1.0) ->
     138
     """
     if air_changes_per_hour <= 0:
-        raise OutOfRange(f"air changes an hour must be above 0, not {air_changes_per_hour}")
+        raise OutOfRange("air changes an hour", air_changes_per_hour, "more than 0")
     if mixing < 1:
-        raise OutOfRange(f"the mixing factor is 1 or more, not {mixing}")
+        raise OutOfRange("the mixing factor", mixing, "1 or more")
     return air_changes_needed(removal) / air_changes_per_hour * 60 * mixing

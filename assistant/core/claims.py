@@ -44,8 +44,6 @@ class Judgement:
     """For "gap", "mid-hold" and "vouch": the step before it that is missing."""
     left_s: float | None = None
     """For "early" and "mid-hold": seconds still to come."""
-    since: datetime | None = None
-    """For "already": when it was recorded."""
 
 
 def judge(round_: Round, step: str, now: datetime, *, stayed_wet: bool | None = None) -> Judgement:
@@ -77,7 +75,7 @@ def judge(round_: Round, step: str, now: datetime, *, stayed_wet: bool | None = 
     # Spraying, rinsing and drying can be done again, and count from now; soap again means spraying again.
     again = step in ("apply", "rinse", "dry") or (step == "wash" and "apply" in round_.done)
     if step in round_.done and not again:
-        return Judgement("already", step, since=round_.done[step])
+        return Judgement("already", step)
     return Judgement("fits", step)
 
 
@@ -85,7 +83,7 @@ def _judge_hold(round_: Round, now: datetime, stayed_wet: bool | None) -> Judgem
     if "hold" not in round_.steps:
         return Judgement("not needed", "hold")
     if "hold" in round_.done:
-        return Judgement("already", "hold", since=round_.done["hold"])
+        return Judgement("already", "hold")
     gap = gap_before(round_, "hold", now)
     if gap is not None:
         return Judgement("gap", "hold", gap=gap)

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass, replace
-from datetime import timedelta
 from typing import Any
 
 from assistant.contract import Choice, Pending, Reading, Slots, World
@@ -17,9 +16,6 @@ from assistant.understand.corrections import with_number
 from assistant.understand.known_words import CONNECTING
 from assistant.understand.parsing import Parsed
 from assistant.understand.patterns import Pattern
-
-PENDING_LASTS = timedelta(minutes=5)
-"""A question of the tool's waits this long for its answer."""
 
 _ANSWER = Pattern(r"^(?:(?:yes|ok|um|er|oh) ?,? ?)*")
 _CORRECTS = Pattern(
@@ -85,7 +81,7 @@ class Answering:
 def pending_of(world: World) -> Pending | None:
     """The tool's question that still waits; None: none, or it has lapsed."""
     pending = world.talk.pending
-    return pending if pending is not None and world.now - pending.asked_at <= PENDING_LASTS else None
+    return pending if pending is not None and pending.waits(world.now) else None
 
 
 def is_short(parsed: Parsed) -> bool:

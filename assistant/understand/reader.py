@@ -15,7 +15,7 @@ from assistant.contract import Doubt, Heard, Pending, Question, Reading, Slots, 
 from assistant.core.facts import Facts
 from assistant.core.household import Household
 from assistant.understand import follow_up
-from assistant.understand.certainty import best_of, with_doubts
+from assistant.understand.certainty import HARM, best_of, with_doubts
 from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.claimed_steps import Claims, bare_done, claims_in, dried_early, only_dried, steps_named
 from assistant.understand.cries import cry_in
@@ -309,9 +309,6 @@ class Reader:
 
     def _reading(self, look: _Look, intent: str, slots: Slots, confidence: float) -> Reading:
         return Reading(look.parsed.text, intent, slots, min(confidence, 0.99), look.nearest, (), look.spoken)
-
-
-HARM = ("splash", "wound")
 
 
 def _says_it_dried(look: _Look) -> bool:

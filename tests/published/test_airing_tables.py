@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from assistant.core.airing import OutOfRange, air_changes_needed, minutes
+from assistant.core.airing import air_changes_needed, minutes
+from assistant.core.errors import OutOfRange
 from assistant.core.facts import Facts
 
 # CDC/HICPAC, Guidelines for Environmental Infection Control in Health-Care Facilities (2003), Appendix B, Table B.1:
