@@ -1,4 +1,4 @@
-"""Writes the README's table of questions anew from intents/; run it after adding a question or changing its first lines.
+"""Writes the README's table of questions anew from intents/; run it after adding or renaming a question.
 
 python tests/shape/remake_question_table.py
 """
