@@ -19,7 +19,20 @@ FACTS: Facts = packaged_facts()
 FAMILIES = {
     "dose": "mixing",
     **dict.fromkeys(
-        ("start", "next", "done", "status", "time_left", "hold_time", "return_check"),
+        (
+            "start",
+            "next",
+            "done",
+            "status",
+            "time_left",
+            "hold_time",
+            "return_check",
+            "dried_early",
+            "rewet",
+            "still_smells",
+            "leave_off",
+            "clean_only",
+        ),
         "the_round",
     ),
     **dict.fromkeys(("help", "repeat", "yes", "no", "undo"), "talk"),

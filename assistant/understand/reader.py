@@ -31,6 +31,9 @@ from assistant.understand.openings import openings_in
 from assistant.understand.parsing import Parsed, Parser, matched_words, phrasing_words
 from assistant.understand.short_slips import LONGEST, told_apart
 from assistant.understand.slots import Asked, slots_of
+from assistant.understand.surface import OF_THE_SURFACE, of_the_surface, smell_answer, where_it_was_asked
+from assistant.understand.told import WORDS as TOLD_WORDS
+from assistant.understand.told import Told, told_in
 from assistant.understand.words import ARTICLES
 
 ENOUGH = 0.55
@@ -57,6 +60,7 @@ class _Look:
     parsed: Parsed
     claims: Claims
     chances: Mapping[str, float]
+    told: Told
     world: World
     spoken: bool
 
@@ -77,7 +81,7 @@ class Reader:
 
     def __init__(self, household: Household, facts: Facts, questions: Mapping[str, Question]) -> None:
         self._matcher = Matcher(questions, learned())
-        vocabulary = self._matcher.vocabulary | EVERYDAY | CLAIM_WORDS | CRY_WORDS
+        vocabulary = self._matcher.vocabulary | EVERYDAY | CLAIM_WORDS | CRY_WORDS | TOLD_WORDS
         self._parser = Parser(Names(household, facts, vocabulary), household.habits.gallon or "US", vocabulary)
         self._parse = lru_cache(maxsize=64)(self._parser)
         self._questions = questions
@@ -100,7 +104,8 @@ class Reader:
     def _read(self, text: str, world: World, spoken: bool) -> Reading:
         parsed = self._parse(text)
         claims = claims_in(parsed.plain)
-        look = _Look(parsed, claims, self._matcher.chances(parsed.words), world, spoken)
+        told = told_in(parsed.plain)
+        look = _Look(parsed, claims, self._matcher.chances(parsed.words), told, world, spoken)
         return self._harm(look) or self._meeting(look) or self._in_talk(look) or self._question(look)
 
     # ------------------------------------------------------------ before anything else
@@ -133,7 +138,7 @@ class Reader:
         if answer is not None:
             return answer
         if pending is not None:
-            wet = self._wet_answer(look, pending)
+            wet = self._wet_answer(look, pending) or smell_answer(look, pending)
             if wet is not None:
                 return wet
         short = follow_up.is_short(look.parsed)
@@ -220,13 +225,14 @@ class Reader:
     # ------------------------------------------------------------ a question of its own
 
     def _question(self, look: _Look) -> Reading:
-        intent, confidence = self._claimed(look) or self._nearest(look)
+        intent, confidence = of_the_surface(look, look.world) or self._claimed(look) or self._nearest(look)
         if intent is None:
             slots = Slots(stayed_wet=False) if _says_it_dried(look) else Slots()
             return Reading(look.parsed.text, None, slots, confidence, look.nearest, (), look.spoken)
         slots = self._slots(look, intent)
         if intent in HARM:
             slots = _without_troubles(slots)
+        slots = where_it_was_asked(intent, slots, look.world)
         reading = self._reading(look, intent, slots, confidence)
         if intent == "done" and look.claims.polarity == "doubtful":
             step = slots.steps[0] if slots.steps else "done"
@@ -370,6 +376,10 @@ def _may_be(intent: str, look: _Look) -> bool:
     if intent == "repeat" and look.claims.mentioned and not words & {"say", "said", "tell", "repeat"}:
         return False  # "do I spray again"
     if intent == "rinsed_out" and (look.parsed.plain.endswith("?") or _LOOKS_BACK.search(look.parsed.plain)):
+        return False
+    if intent in OF_THE_SURFACE:
+        return False  # told by rule, or not at all
+    if intent in ("leave_off", "clean_only") and look.parsed.plain.endswith("?") and not words & {"pause", "clean"}:
         return False
     if intent == "splash":
         return bool(words & HURT)

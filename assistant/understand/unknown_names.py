@@ -7,7 +7,9 @@ from assistant.understand.known_words import COLOURS, ORDINARY, PRODUCT_ENDS
 from assistant.understand.names import HOMES
 from assistant.understand.parsing import Parsed
 
-ROUND = frozenset({"start", "next", "done", "status", "time_left", "hold_time", "return_check"})
+ROUND = frozenset({"start", "next", "done", "status", "time_left", "hold_time", "return_check"}) | frozenset(
+    {"dried_early", "rewet", "still_smells", "leave_off", "clean_only"}
+)
 """Questions about an enclosure being cleaned."""
 
 
