@@ -23,7 +23,7 @@ FAMILIES = {
         "the_round",
     ),
     **dict.fromkeys(("help", "repeat", "yes", "no", "undo"), "talk"),
-    **dict.fromkeys(("splash", "wound"), "harm"),
+    **dict.fromkeys(("splash", "wound", "spill", "escape"), "harm"),
     "together": "choosing",
     "rinsed_out": "shelf",
 }
