@@ -98,7 +98,9 @@ def _status(answer: Answer) -> Line:
         done = [step for step in round_.done if step != "hold" or "rinse" in round_.done]
         left = details["left"][round_.enclosure]
         if "return" in round_.done:
-            spoken.append(f"{capital(round_.enclosure)}: finished, {clock_aloud(round_.done['return'], details['now'])}.")
+            spoken.append(
+                f"{capital(round_.enclosure)}: finished, {clock_aloud(round_.done['return'], details['now'])}."
+            )
         else:
             spoken.append(f"{capital(round_.enclosure)}: next {NAMES[left[0]] if left else NAMES['return']}.")
         times = ", ".join(f"{DID[step]} {clock(round_.done[step], details['now'])}" for step in done)
