@@ -87,7 +87,8 @@ def test_a_reply_keeps_the_contract(question: str, worlds: tuple[World, ...]) ->
     for reply in replies(question, worlds):
         as_json = json.loads(json_line(reply))
         assert len(reply.say.split()) <= MOST_WORDS, reply.say
-        assert reply.say.strip() and reply.show.strip(), reply.question
+        assert reply.say.strip(), reply.question
+        assert reply.show.strip(), reply.question
         assert not UNREADABLE.search(reply.say), reply.say
         assert 0 <= reply.confidence <= 1
         assert all(source["text"] and source["kind"] for source in as_json["sources"]), reply.question
