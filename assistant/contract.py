@@ -95,6 +95,18 @@ class Doubt:
 
 
 @dataclass(frozen=True, slots=True)
+class SaidTime:
+    """When something was said to be: "yesterday at four", "last tuesday"."""
+
+    at: datetime
+    """Aware, in the zone of now. To the day: noon of it, or now when that is earlier."""
+    to_the: Literal["minute", "part", "day", "week"] = "minute"
+    """How closely it was said; "part" is a morning, an afternoon, an evening."""
+    others: tuple[datetime, ...] = ()
+    """What else it may have been: four in the morning, the fifth of March; empty: it is plain."""
+
+
+@dataclass(frozen=True, slots=True)
 class Slots:
     """What the text names, by kind, in the order said. Names are the household's own, agents and organisms are ids."""
 
@@ -146,6 +158,8 @@ class Slots:
     """It was said that a loose animal is found."""
     met: bool = False
     """It was said that the agents named have met already."""
+    when: SaidTime | None = None
+    """A date or time said, past unless the words say otherwise ("tomorrow")."""
     choices: tuple[Choice, ...] = ()
     unknown: tuple[Unknown, ...] = ()
     faulty: tuple[Faulty, ...] = ()
