@@ -40,6 +40,8 @@ def test_every_published_fact_of_these_topics_has_its_row_here(facts: Facts) -> 
     unnamed = {
         fact.id
         for fact in facts.all()
-        if fact.kind == "published" and fact.value is not None and fact.id.startswith(tuple(t.rstrip("s") for t in TOPICS))
+        if fact.kind == "published"
+        and fact.value is not None
+        and fact.id.startswith(tuple(t.rstrip("s") for t in TOPICS))
     }
     assert unnamed - rows == set()
