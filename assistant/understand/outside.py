@@ -171,16 +171,6 @@ i found mites
 {animal} tested positive
 mark {enclosure} sick
 is {organism} contagious
-he is out of the tub
-he is out of the box
-he got out
-he escaped
-{animal} escaped
-{animal} is loose
-she is loose in the room
-the snake is on the floor
-i can not find {animal}
-{animal} has got out of the tub
 where is {animal}
 which tub is {animal} in
 who is in the holding tub
@@ -246,10 +236,6 @@ can i boil the bowl
 can i bake the bark
 how do i clean cork
 can i put hides in the dishwasher
-i spilled {agent} on the floor
-i spilled {bottle}
-{bottle} is leaking
-knocked over {bottle}
 i do not know what is in {bottle}
 the label has come off
 why
@@ -654,7 +640,6 @@ it dried before the time was up
 how long before this film dries by itself
 there is still a whiff of {agent} in the {enclosure}
 i knocked the {agent} over , it is all over the floor
-the {animal} 's got loose , she is behind the rack
 why that number
 where did you get that figure from
 talk slower please
@@ -733,7 +718,6 @@ can i hold her while it dries
 how do i hold a {animal} properly
 hang on , hold it
 get hold of the vet
-he is out of the tub !
 she is got out !
 leave him where he is
 {enclosure} 's climbing out of the box
@@ -836,7 +820,6 @@ how long has {enclosure} been waiting in there
 i just saw a {organism} on the tub
 where does that figure come from
 use ounces from now on
-the {animal} 's got loose
 what temperature should the hot spot be
 how often do i feed a {animal}
 set a timer for the pasta

@@ -14,7 +14,8 @@ from functools import lru_cache
 from assistant.contract import Doubt, Heard, Pending, Question, Reading, Slots, World
 from assistant.core.facts import Facts
 from assistant.core.household import Household
-from assistant.understand import follow_up
+from assistant.core.rounds import is_open
+from assistant.understand import alarms, follow_up
 from assistant.understand.certainty import HARM, best_of, with_doubts
 from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.claimed_steps import Claims, bare_done, claims_in, dried_early, only_dried, steps_named
@@ -79,7 +80,7 @@ class Reader:
 
     def __init__(self, household: Household, facts: Facts, questions: Mapping[str, Question]) -> None:
         self._matcher = Matcher(questions, learned())
-        vocabulary = self._matcher.vocabulary | EVERYDAY | CLAIM_WORDS | CRY_WORDS
+        vocabulary = self._matcher.vocabulary | EVERYDAY | CLAIM_WORDS | CRY_WORDS | alarms.WORDS
         self._parser = Parser(Names(household, facts, vocabulary), household.habits.gallon or "US", vocabulary)
         self._parse = lru_cache(maxsize=64)(self._parser)
         self._questions = questions
@@ -103,7 +104,14 @@ class Reader:
         parsed = self._parse(text)
         claims = claims_in(parsed.plain)
         look = _Look(parsed, claims, self._matcher.chances(parsed.words), world, spoken)
-        return self._harm(look) or self._meeting(look) or self._in_talk(look) or self._question(look)
+        return (
+            self._harm(look)
+            or self._escape(look)
+            or self._meeting(look)
+            or self._spill(look)
+            or self._in_talk(look)
+            or self._question(look)
+        )
 
     # ------------------------------------------------------------ before anything else
 
@@ -114,6 +122,23 @@ class Reader:
         slots = self._slots(look, cry.intent)
         slots = replace(_without_troubles(slots), place=cry.place, victim=cry.victim)
         return self._reading(look, cry.intent, slots, BY_RULE)
+
+    def _escape(self, look: _Look) -> Reading | None:
+        """An animal that got out; with one loose on record also that it is found."""
+        if "escape" not in self._questions:
+            return None
+        plain, state = look.parsed.plain, look.world.state
+        waits = any("move out" in r.done and is_open(r) for r in state.rounds.values())
+        found = alarms.found(plain) and bool(state.loose)
+        if not found and not alarms.escaped(plain, one_waits=waits):
+            return None
+        slots = replace(_without_troubles(self._slots(look, "escape")), found=found)
+        return self._reading(look, "escape", slots, BY_RULE)
+
+    def _spill(self, look: _Look) -> Reading | None:
+        if "spill" not in self._questions or not alarms.spilled(look.parsed.plain):
+            return None
+        return self._reading(look, "spill", _without_troubles(self._slots(look, "spill")), BY_RULE)
 
     def _meeting(self, look: _Look) -> Reading | None:
         if "together" not in self._questions:
