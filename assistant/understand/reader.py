@@ -193,13 +193,19 @@ class Reader:
         if pending is not None and "step" in pending.missing:
             slots = replace(slots, steps=look.claims.done or steps_named(look.parsed.plain))
         answering = Answering(look.parsed, slots, look.spoken)
-        if follow_up.corrects(look.parsed, before.intent) and (pending is not None or before.intent in follow_up.SAFE_TO_CORRECT):
+        if follow_up.corrects(look.parsed, before.intent) and (
+            pending is not None or before.intent in follow_up.SAFE_TO_CORRECT
+        ):
             corrected = follow_up.corrected(answering, before, look.world)
             if corrected is not None:
                 return corrected
         if pending is not None and pending.missing and (not full or follow_up.starts_with_yes(look.parsed.plain) == ""):
             return follow_up.supplied(answering, pending)
-        if follow_up.asks_for_another(look.parsed, before.intent) and before.intent in follow_up.SAFE_TO_CORRECT and not full:
+        if (
+            follow_up.asks_for_another(look.parsed, before.intent)
+            and before.intent in follow_up.SAFE_TO_CORRECT
+            and not full
+        ):
             return follow_up.corrected(answering, before, look.world)
         if pending is None and self._same_again(look, before):
             return follow_up.corrected(answering, before, look.world)
