@@ -12,6 +12,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from datetime import datetime, timedelta
 
+from assistant.core.beside_rounds import after_step, folded_beside
 from assistant.core.events import (
     AgentTouched,
     Away,
@@ -80,7 +81,7 @@ def _folded(state: State, event: Event, at: datetime) -> State:
         case RoundStarted():
             return _with_round(state, _begun(event, at))
         case StepDone():
-            return _step_done(state, event, at)
+            return after_step(_step_done(state, event, at), event, at)
         case StayedWet():
             return _on_hold(state, event.enclosure, vouched=True)
         case HoldDoubted():
@@ -112,7 +113,7 @@ def _folded(state: State, event: Event, at: datetime) -> State:
         case SurfaceDried():
             return _dried(state, event.enclosure)
         case _:
-            return _unforgotten(state, event, at)
+            return _unforgotten(folded_beside(state, event, at), event, at)
 
 
 def _unforgotten(state: State, event: Event, at: datetime) -> State:

@@ -75,6 +75,18 @@ def _on_hold(round_: Round) -> bool:
     return round_.hold is not None and "hold" not in round_.done
 
 
+def wet_answer(look: Looked, pending: Pending) -> Reading | None:
+    """ "It dried out" answers "did it stay wet?"."""
+    yes = pending.on_yes
+    if not isinstance(yes, Reading) or yes.slots.stayed_wet is None or look.claims.stayed_wet is None:
+        return None
+    wet = look.claims.stayed_wet
+    answer = yes if yes.slots.stayed_wet is wet else pending.on_no
+    if not isinstance(answer, Reading):
+        answer = replace(yes, slots=replace(yes.slots, steps=("hold",), stayed_wet=wet))
+    return replace(answer, question=look.parsed.text, confidence=BY_RULE, spoken=look.spoken)
+
+
 def smell_answer(look: Looked, pending: Pending) -> Reading | None:
     """ "Dry, bit of bleach", "none", after "Dry? Any smell?"."""
     if "smell" not in pending.missing:

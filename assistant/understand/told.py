@@ -186,9 +186,7 @@ def told_in(plain: str) -> Told:
     part = _A_PART.search(plain)
     dried = _dried(plain) or (part is not None and not _doubted(plain))
     again, still = _AGAIN.search(plain) is not None, _STILL_WET.search(plain) is not None
-    fears = re.match(
-        r"(?:not|never|have not|did not|forgot)\b|.*\b(?:have not|did not|forgot to|need to|going to|will)\b", plain
-    )
+    fears = _NOT_SPRAYED.search(plain)
     kept: Literal["sprayed", "seen"] | None = "sprayed" if again and not fears else "seen" if still else None
     return Told(
         dried=dried and kept is None,
@@ -223,6 +221,13 @@ def smell_in_short(plain: str) -> bool | None:
     if _SHORT_NONE.match(plain):
         return False
     return True if _SHORT_SMELL.match(plain) else None
+
+
+_NOT_SPRAYED = re.compile(
+    r"^(?:not|never|have not|did not|forgot|do i|should i)\b|\b(?:have not|did not|forgot to|(?:need|needs|have|has) to"
+    r"|going to|will|should|must|shall|could|can)\b(?! not keep)"
+)
+"""Not sprayed again, or not yet."""
 
 
 def _asks(plain: str) -> bool:
