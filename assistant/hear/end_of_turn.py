@@ -47,8 +47,10 @@ class EndOfTurn:
         """
         self.total_ms += PIECE_MS
         self.silent_ms = 0 if speech else self.silent_ms + PIECE_MS
-        self._standing_ms = 0 if text != self._text else self._standing_ms + PIECE_MS
-        self._text = text
+        if text != self._text:
+            self._text, self._standing_ms = text, 0
+        elif speech:
+            self._standing_ms += PIECE_MS
         if self.total_ms >= LONGEST_MS or self.silent_ms >= silence_needed(text):
             return True
         return self._standing_ms >= (STANDING_STILL_MS if text else NOTHING_HEARD_MS)

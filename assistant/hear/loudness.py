@@ -20,6 +20,8 @@ SMOOTHED = 5
 """Pieces over which the level is averaged: 100 ms, shorter than a syllable."""
 REMEMBERED = 2000 // PIECE_MS // SMOOTHED
 """Averages that the room's noise is the least of."""
+SETTLES = 2
+"""Averages before anything is taken for speech: the room has to be known first."""
 BEGINNING = 4
 """Pieces of the last six that must be loud before it is speech: a click or a drop is shorter."""
 
@@ -68,6 +70,8 @@ class Loudness:
             self._quietest.append(smoothed)
         if self._speaking:
             self._speaking = smoothed > noise + GOES_ON_DB
+        elif len(self._quietest) < SETTLES:
+            self._speaking = False
         else:
             self._speaking = sum(self._loud) >= BEGINNING
         return self._speaking

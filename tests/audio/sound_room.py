@@ -113,6 +113,10 @@ class SoundRoom:
         ).strip()
         assert self._module, "no pipe source"
         self._asked("set-default-source", "mic")
+        if self._recorder is not None:
+            # While the microphone was out, the monitor was the default; what records a default follows it.
+            for line in (self._asked("list", "short", "source-outputs") or "").splitlines():
+                self._asked("move-source-output", line.split()[0], "room.monitor")
         self._stop.clear()
         self._feeding = threading.Thread(target=self._feed, daemon=True)
         self._feeding.start()
