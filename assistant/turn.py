@@ -11,6 +11,7 @@ from dataclasses import replace
 from datetime import datetime
 
 from assistant.answer import answer_to
+from assistant.answer.asking import CLAIMS
 from assistant.answer.due import due_since, pending_after_reminder
 from assistant.contract import Answer, Heard, Outcome, Pending, Reading, Reply, Talk, Turn, World
 from assistant.core.as_recorded import as_recorded
@@ -37,7 +38,9 @@ def take_turn(heard: Heard, world: World) -> Turn:
     reply = put_into_words(answer, reading, tuple(remind(due, world) for due in reminders), world)
     if answer.message == "talk.repeat" and world.talk.last is not None:
         reply = replace(reply, say=world.talk.last.say, show=world.talk.last.show)
-    pending = _pending_after(world.talk.pending, answer, reading) or pending_after_reminder(reminders, answer, world)
+    pending = _pending_after(world.talk.pending, answer, reading)
+    if pending is None or pending.unasked:
+        pending = pending_after_reminder(reminders, answer, world) or pending
     return Turn(reply, noted + answer.events, _talk_after(world, reading, answer, reply, pending))
 
 
@@ -49,7 +52,9 @@ def speak_up(world: World) -> Turn | None:
         return None
     lines = tuple(remind(reminder, world) for reminder in reminders)
     reply = Reply("", None, Outcome.ANSWER, say=" ".join(lines), show="\n".join(lines), reminders=lines)
-    pending = world.talk.pending or pending_after_reminder(reminders, None, world)
+    before = world.talk.pending
+    asked = pending_after_reminder(reminders, None, world)
+    pending = asked or before if before is None or before.unasked or not before.waits(world.now) else before
     return Turn(reply, (), replace(world.talk, pending=pending, told_until=world.now))
 
 
@@ -88,7 +93,7 @@ def _pending_after(before: Pending | None, answer: Answer, reading: Reading) -> 
 
 
 def _talk_after(world: World, reading: Reading, answer: Answer, reply: Reply, pending: Pending | None) -> Talk:
-    steps_heard = reading.spoken and answer.intent == "done" and bool(answer.events)
+    steps_heard = reading.spoken and answer.intent in CLAIMS and bool(answer.events)
     repeated = answer.message == "talk.repeat"
     return Talk(
         pending=pending,

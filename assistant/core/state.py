@@ -23,7 +23,9 @@ class Hold:
     doubted: bool = False
     """It counts only if vouched: the program wasn't running for a while, or something was said that doesn't fit."""
     wetted: datetime | None = None
-    """When it was last sprayed again or seen wet; None: not since it began."""
+    """When it was last sprayed again; None: not since it began."""
+    seen_wet: datetime | None = None
+    """When it was last seen wet; None: not since it began."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,6 +62,8 @@ class Round:
     """The animal was put back too soon and isn't out again on record."""
     first_dry: datetime | None = None
     """When it was first dry since the rinse; a wet patch found later doesn't stop the airing that began then."""
+    touched: bool = False
+    """An agent was on the surface at some time during this round, whatever became of it."""
     smells: bool = False
     """A smell was reported, and not that it's gone."""
     paused_at: datetime | None = None

@@ -51,6 +51,13 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("return", r"\b(?:put|popped|placed|got|let) ENCLOSURE (?:straight )?back (?:in|home)\b"),
     (
         "return",
+        r"\b(?:put|popped|placed|got|let) (?:him|her|them|(?:the |my )?(?:ANIMAL|ENCLOSURE)|the (?:animals?|snake"
+        r"|lizard|gecko|tortoise"
+        r"|turtle|frog|toad|dragon|python|boa|skink))(?: straight| already| right)* in(?:side)?"
+        r"(?: (?:there|already|now|again|too|(?:the )?ENCLOSURE))*(?= ?[.,!]| and |$)",
+    ),
+    (
+        "return",
         rf"\b{_ONE}{_IS}{_NOW} (?:gone )?(?:back|home|returned)\b|\breturned {_ONE}"
         r"|^(?:all )?back (?:in|home)\b|^returned$",
     ),
@@ -140,7 +147,7 @@ _HINTS: dict[str, tuple[str, ...]] = {
         "faun",
         "crate",
     ),
-    "return": ("back", "home", "return"),
+    "return": ("back", "home", "return", " in"),
     "clear": (
         "clear",
         "empt",
