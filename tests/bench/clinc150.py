@@ -149,7 +149,10 @@ def main(folder: Path) -> None:
         "rapidfuzz, nearest phrase": nearest,
         "TF-IDF, linear SVM": tf_idf_svm,
     }
-    print(f"{len(data.train)} to train on, {len(data.test)} in scope and {len(data.outside)} outside to test on", flush=True)
+    print(
+        f"{len(data.train)} to train on, {len(data.test)} in scope and {len(data.outside)} outside to test on",
+        flush=True,
+    )
     for name, make in ways.items():
         try:
             for line in measured(name, make, data):
