@@ -17,6 +17,8 @@ from assistant.core.events import Away, Event, Recorded
 from assistant.core.fold import fold
 from assistant.say.wording import put_into_words, remind
 
+ABOUT_TALK = (None, "repeat", "why", "yes", "no", "undo")
+"""Turns that leave what was spoken of as it was."""
 PENDING_TURNS = 3
 """Other turns after which a question of the tool's lapses."""
 
@@ -82,7 +84,7 @@ def _talk_after(world: World, reading: Reading, answer: Answer, reply: Reply, pe
     return Talk(
         pending=pending,
         last=world.talk.last if repeated else reply,
-        last_reading=world.talk.last_reading if reading.intent in (None, "repeat", "yes", "no", "undo") else reading,
+        last_reading=world.talk.last_reading if reading.intent in ABOUT_TALK else reading,
         takes_back=steps_heard,
         told_until=world.now,
     )

@@ -8,34 +8,6 @@ from __future__ import annotations
 LINES: tuple[str, ...] = tuple(
     line.strip()
     for line in """
-what should i use on the {organism} tank
-what should i use on {enclosure}
-what should i use to clean {enclosure}
-what should i use for {organism}
-what do i use for {organism}
-what do i clean glass with
-which disinfectant is best
-which disinfectant for {organism}
-which one is better {agent} or {agent}
-what is the best thing for {organism}
-what works on {organism}
-what kills {organism}
-does {agent} kill {organism}
-does {agent} work on {organism}
-does {agent} work against {organism}
-is {agent} any good for {organism}
-is {agent} enough for {organism}
-is {agent} better than {agent}
-will {agent} kill {organism}
-will {agent} get rid of {organism}
-can i use {agent} on wood
-can i use {agent} on glass
-can i use {agent} on acrylic
-is {agent} ok on plastic
-is {agent} safe on metal
-is {agent} safe for cork bark
-does {agent} damage silicone
-will {agent} ruin the mesh
 is my {agent} still good
 is {bottle} still good
 is {agent} too old
@@ -235,11 +207,7 @@ make it a clean only
 no time for the wet time
 how long do i hold him
 how long can he stay out
-what do i wear
-do i need gloves
-do i need a mask
 do i need goggles
-should i wear gloves for {agent}
 what should i open
 can i use these tongs on {enclosure}
 can i use the same cloth on {enclosure}
@@ -257,15 +225,10 @@ i spilled {bottle}
 knocked over {bottle}
 i do not know what is in {bottle}
 the label has come off
-why
-why {duration}
-why that long
-why is that
 where does that number come from
 where did you get that
 who says
 says who
-what is your source
 hush
 be quiet
 stop talking
@@ -639,13 +602,8 @@ what percent have i got if i tipped in {number} of the {stock}
 there is {number} left in the {bottle} , can i top it up
 how much ready mix do i need for the whole {enclosure}
 how much solution for the whole round today
-what should i use on a wooden box after {organism}
-what do you recommend against {organism}
 is {agent} any good against mould
-can i use {agent} on sealed wood
-does {agent} craze acrylic
 do i need goggles for this
-should i wear a mask and open {enclosure}
 can i bake this branch to sterilise it
 how do i clean cork bark
 boil the water bowl or soak it
@@ -661,7 +619,6 @@ how long should i air the room with one window open
 there is still a whiff of {agent} in the {enclosure}
 i knocked the {agent} over , it is all over the floor
 the {animal} 's got loose , she is behind the rack
-why that number
 where did you get that figure from
 talk slower please
 be quiet for a bit
@@ -749,7 +706,6 @@ just plain water in the {bottle}
 spray the eye level shelf
 put the eye hooks back on the lid
 the eyelash {animal} 's tank is due
-is it eye protection for {agent} or just gloves
 black eyed peas for dinner
 her eyes are clear so the shed 's close
 there is shed skin stuck to the glass
@@ -775,12 +731,10 @@ does a drain swallow that much water
 word of mouth says {agent} is best
 how long do the fumes take to clear with two windows open
 cough sweets on the list
-which mask stops fumes
 sting nettles in the garden
 can i take the mask off to breathe while it dries
 wound the house back up
 cut the liner to size
-lime scale on the glass , {agent} for that ?
 the wood 's rotting in the corner
 bath time for the kids
 i have soaked the branch in a bath
@@ -809,13 +763,6 @@ i bought the {agent} in june , how strong is it now
 does {agent} go off
 which syringe should i use for {volume}
 is the {measure} accurate enough
-what should i use on the wood
-best disinfectant for a {animal} 's tub
-will {agent} work on {organism}
-is {agent} any good against {organism}
-does {agent} ruin stainless steel
-what gloves should i wear
-do i need a mask for this
 can i bake cork bark
 should the water bowls be boiled
 can i use these tongs on the other {animal}
@@ -887,6 +834,28 @@ how much {agent} is left in {bottle}
 how long is left of the match
 how long left until dinner
 how many bottles do i own
+how do i clean the kitchen sink
+how do i clean the bathroom sink
+how do i clean the oven
+how do i clean the windows of the house
+which sink should i buy
+what should i wear tonight
+what should i wear to the party
+do i need a coat
+why is the sky blue
+why is he hiding
+why is he not eating
+why is my snake pale
+what is the best snake for beginners
+what is the best heat lamp
+what kills weeds
+what gets rid of ants
+does he like heat
+is the heat mat ok on wood
+can i use wood in the tank
+can i put acrylic doors on it
+is cork ok for him
+does the mesh let enough air in
 """.strip().splitlines()
     if line.strip()
 )

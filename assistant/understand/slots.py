@@ -12,6 +12,7 @@ from typing import Any
 
 from assistant.contract import Choice, Slots, World
 from assistant.core.rounds import is_open
+from assistant.understand.choosing_words import CHOOSING, job_in, methods_in, near_water, of_facts
 from assistant.understand.claimed_steps import Claims
 from assistant.understand.names import Mention, Thing
 from assistant.understand.openings import openings_in
@@ -85,6 +86,8 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     plain, claims = parsed.plain, asked.claims
     every = bool(_EVERY.search(plain)) and not slots.enclosures
     over = True if _OVER.search(plain) else False if _ON.search(plain) else None
+    if asked.intent in CHOOSING:
+        slots = _for_choosing(slots, parsed, asked)
     return replace(
         slots,
         steps=claims.done if asked.intent == "done" else claims.mentioned or claims.done,
@@ -94,6 +97,19 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         heat_cold=bool(_COLD.search(plain)),
         start_over=over if asked.intent == "start" else None,
         unknown=(*slots.unknown, *unknown_names(parsed, asked.intent, slots)),
+    )
+
+
+def _for_choosing(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
+    """What only the questions of choosing read: materials, ways without a product, dirt, the job."""
+    facts = asked.world.facts
+    return replace(
+        slots,
+        materials=of_facts(parsed.plain, facts.materials),
+        methods=methods_in(parsed.plain, facts.methods),
+        residues=of_facts(parsed.plain, facts.residues),
+        job=job_in(parsed.plain),
+        near_water=near_water(parsed.plain),
     )
 
 
