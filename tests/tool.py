@@ -25,6 +25,11 @@ FAMILIES = {
     **dict.fromkeys(("help", "repeat", "yes", "no", "undo"), "talk"),
     **dict.fromkeys(("splash", "wound"), "harm"),
     "together": "choosing",
+    "choose_agent": "what_to_use",
+    "works_on": "does_it_work",
+    "surface": "may_touch",
+    "protect": "protecting",
+    "why": "talk",
     "rinsed_out": "shelf",
 }
 QUESTIONS: Mapping[str, Question] = {name: Question(name, family, "", "", ()) for name, family in FAMILIES.items()}

@@ -86,6 +86,8 @@ def _as_mixed(
     evidence = weigh(agent.id, germ.id, world.facts)
     percent = percent_of(bottle.mix, stock, colon)
     verdict = "fails" if not agent.disinfects else wet.organism_verdict or "unknown"
+    if evidence.doubt == "studies disagree":
+        verdict = "unknown"
     works = verdict == "works"
     return Answer(
         reading.intent,
@@ -137,10 +139,9 @@ def _evidence_sources(evidence: Evidence, agent: Agent | None, world: World) -> 
 
 
 def _instead(organism: str, agent: str, world: World) -> Offer | None:
-    """What does work there: heat before any agent, then the best one; None: nothing published does."""
+    """What does work there, as it would be chosen; None: nothing published does."""
     found = choose(Need("illness", organism), world.household, world.facts)
-    works = [offer for offer in found.offers if offer.verdict == "works" and offer.id != agent]
-    return next((offer for offer in works if offer.id == "heat"), works[0] if works else None)
+    return next((offer for offer in found.offers if offer.verdict == "works" and offer.id != agent), None)
 
 
 def _on_what(reading: Reading, world: World, agent: Agent | None) -> Answer:

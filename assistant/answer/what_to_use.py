@@ -6,7 +6,7 @@ from assistant.answer.asking import ask
 from assistant.answer.named import germ_named
 from assistant.answer.protecting import at_risk_lines
 from assistant.contract import Answer, Outcome, Reading, World
-from assistant.core.choosing import Choosing, Need, Offer, choose
+from assistant.core.choosing import Choosing, Need, Offer, choose, water_near
 from assistant.core.facts import Source
 
 JOBS = ("scale", "dirt", "routine", "illness", "quarantine", "mites")
@@ -22,7 +22,7 @@ def choose_agent(reading: Reading, world: World) -> Answer:
         return ask(reading, world, ("organism", "job", "enclosure"), "what_to_use.for_what")
     if need.material is not None and need.material.porous and need.job not in ("scale", "dirt"):
         return _porous(need, reading, world)
-    found = choose(need, world.household, world.facts)
+    found = _of_those_named(choose(need, world.household, world.facts), reading)
     germ = world.facts.organisms[need.target]
     return Answer(
         reading.intent,
@@ -36,6 +36,7 @@ def choose_agent(reading: Reading, world: World) -> Answer:
             "vet": _vets_plan(need),
             "partly": _partly(need, found, world),
             "near_water": _water_lines(need, found, world),
+            "water": water_near(need, world.household) and bool(found.offers) and found.offers[0].id in HARMS_WATER,
             "at_risk": at_risk_lines(world),
             "reasons": {one.fact: world.facts[one.fact].says for one in found.passed_over if one.fact is not None},
             "extra": tuple(world.facts[fact].says for fact in _extra(need)),
@@ -43,6 +44,17 @@ def choose_agent(reading: Reading, world: World) -> Answer:
         values={**_top(found), "ranked": tuple(_ranked(offer) for offer in found.offers), **_passed(found, need)},
         cautions=_cautions(need, found),
         sources=_sources(found, need, world),
+    )
+
+
+def _of_those_named(found: Choosing, reading: Reading) -> Choosing:
+    """ "Bleach or chlorhexidine?": of the two named only; with fewer named, all."""
+    named = set(reading.slots.agents)
+    if len(named) < 2:
+        return found
+    return Choosing(
+        tuple(offer for offer in found.offers if offer.id in named or offer.agent is None),
+        tuple(one for one in found.passed_over if one.id in named),
     )
 
 
@@ -126,6 +138,8 @@ def _sources(found: Choosing, need: Need, world: World) -> tuple[Source, ...]:
         figure = offer.evidence.figure if offer.evidence is not None else None
         cited += [row.fact.cited() for row in ((figure,) if figure is not None else rows[:1])]
         cited += list(offer.wet.sources) if offer.wet is not None else []
+    if water_near(need, world.household):
+        cited += [world.facts[HARMS_WATER[offer.id]].cited() for offer in found.offers if offer.id in HARMS_WATER]
     cited += [world.facts[fact].cited() for fact in _extra(need)]
     cited += [world.facts[one.fact].cited() for one in found.passed_over if one.fact is not None]
     return tuple({source.id: source for source in cited}.values())
@@ -167,10 +181,19 @@ def _partly(need: Need, found: Choosing, world: World) -> tuple[str, ...]:
     return tuple(world.facts[fact].says for fact in ids)
 
 
+HARMS_WATER: dict[str, str] = {
+    "sodium hypochlorite": "choosing-bleach-water",
+    "chlorhexidine": "refusal-chlorhexidine-water",
+    "quaternary ammonium": "choosing-quat-water",
+}
+"""Agents that are published to harm water life, with the fact that says so."""
+
+
 def _water_lines(need: Need, found: Choosing, world: World) -> tuple[str, ...]:
-    """Homes with water life in the household, where something is offered that harms it."""
+    """What is published of the agents offered on water life, where some is near or in the household."""
     wet = [home.name for home in world.household.enclosures if home.water != "dry" and home is not need.enclosure]
-    offered = {offer.id for offer in found.offers}
-    if not (wet or need.near_water) or not offered & {"sodium hypochlorite", "chlorhexidine", "quaternary ammonium"}:
+    if not wet and not water_near(need, world.household):
         return ()
-    return (f"Water life in {', '.join(wet)}: no spray, drip or rinse water of it may reach there.",) if wet else ()
+    near = (f"Water life in {', '.join(wet)}: no spray, drip or rinse water may reach there.",) if wet else ()
+    told = [world.facts[HARMS_WATER[offer.id]].says for offer in found.offers if offer.id in HARMS_WATER]
+    return (*near, *(f"{says}." for says in told))

@@ -210,7 +210,7 @@ def _not_against(agent: Agent, need: Need, facts: Facts) -> PassedOver | None:
         return PassedOver(agent.id, agent.name, "fails", reason)
     if need.organism is None and need.job != "mites" and agent.hold is not None:
         return None  # for everyday bacteria its published wet time is enough to offer it
-    if evidence.doubt == "only on others" and weigh(agent.id, evidence.rows[0].organism, facts).verdict == "works":
+    if stand_in(evidence, facts) is not None:
         return None
     if evidence.doubt == "only partly":
         return PassedOver(agent.id, agent.name, "partly", reason)
@@ -256,6 +256,9 @@ def _made_from(stock: Stock | None, agent: Agent, evidence: Evidence, at: _At) -
         return wet_time(Use(agent, stock, mix, at.need.target, at.need.group, colon), at.facts)
 
     wanted = strength_wanted(evidence, at.facts)
+    if wanted is None and evidence.verdict == "works":  # the study's strength isn't known, so no mix is vouched for
+        unsaid = wet(None)
+        return Offer(agent.id, agent.name, evidence, None, unsaid.minutes, unsaid, stock, None, agent)
     for bottle in at.household.bottles:
         if stock is None or bottle.stock != stock.name:
             continue
@@ -271,9 +274,17 @@ def _made_from(stock: Stock | None, agent: Agent, evidence: Evidence, at: _At) -
 
 def strength_wanted(evidence: Evidence, facts: Facts) -> Fraction | None:
     """Strength to mix for it: as studied on the organism, or on the one that stands in; None: not stated."""
-    if evidence.doubt == "only on others":
-        return weigh(evidence.agent, evidence.rows[0].organism, facts).percent
-    return evidence.percent
+    other = stand_in(evidence, facts)
+    return other.percent if other is not None else evidence.percent
+
+
+def stand_in(evidence: Evidence, facts: Facts) -> Evidence | None:
+    """What is known of the agent on the organism's wider kind, where it works and the organism itself has no answer."""
+    germ = facts.organisms.get(evidence.organism)
+    if germ is None or germ.like is None or evidence.doubt not in ("only on others", "studies disagree"):
+        return None
+    other = weigh(evidence.agent, germ.like, facts)
+    return other if other.verdict == "works" else None
 
 
 def _methods(need: Need, facts: Facts) -> list[Offer]:

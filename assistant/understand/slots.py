@@ -103,11 +103,14 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
 def _for_choosing(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     """What only the questions of choosing read: materials, ways without a product, dirt, the job."""
     facts = asked.world.facts
+    residues = of_facts(parsed.plain, facts.residues)
+    agents = tuple(a for a in slots.agents if a != "detergent" or "soap residue" not in residues)  # "soap" is in it
     return replace(
         slots,
+        agents=agents,
         materials=of_facts(parsed.plain, facts.materials),
         methods=methods_in(parsed.plain, facts.methods),
-        residues=of_facts(parsed.plain, facts.residues),
+        residues=residues,
         job=job_in(parsed.plain),
         near_water=near_water(parsed.plain),
     )

@@ -16,7 +16,6 @@ from assistant.say.wording.evidence_said import (
     percent_said,
     row_lines,
 )
-from assistant.say.wording.harm import vet
 from assistant.say.wording.plain import capital
 
 LABELS = "Your products' own labels come first."
@@ -39,26 +38,28 @@ def _works_on(answer: Answer) -> Line:
 
 
 def _instead(answer: Answer) -> str:
-    return instead_said(answer.details["instead"], answer.details["people"])
+    return instead_said(answer.details["instead"])
 
 
 def _yes(answer: Answer, evidence: Evidence) -> str:
     details = answer.details
-    agent, ask_vet = details["agent"], f"Ask {vet(details['people'])}."
+    agent, ask_vet = details["agent"], "Ask your vet."
     if agent is None:
-        heat = heat_said(evidence)
-        return fitting(
-            f"{capital(heat) or 'Yes'}, {on_what(evidence)}. The thing itself must get that hot, all the way through.",
-            f"{capital(heat) or 'Yes'}, all the way through.",
-        )
+        heat, figure = heat_said(evidence), evidence.figure
+        if not heat and figure is not None:
+            return fitting(f"Yes. {figure.fact.says}. {capital(figure.fact.conditions)}.", f"Yes. {figure.fact.says}.")
+        return f"{capital(heat)}, {on_what(evidence)}. The thing itself must get that hot, all the way through."
     if agent.vet_only:
         return f"In the lab, {on_what(evidence)}. Strength and time are your vet's plan. {ask_vet}"
+    says = evidence.figure.fact.says if evidence.figure is not None else ""
+    if evidence.percent is None and details["wet"] is not None:
+        time = f"Keep it wet {minutes_said(details['wet'])}."
+        return fitting(f"Yes. {says}. {time} {ask_vet}", f"Yes. {says}. {time}", f"Yes. {says}.")
     strength = f": {percent_said(evidence.percent)}" if evidence.percent is not None else ""
     wet = details["wet"]
     time = f"keep it wet {minutes_said(wet)}" if wet is not None else "wet as long as its label says"
-    unsaid = " The strength wasn't in what I have." if evidence.percent is None else ""
     return fitting(
-        f"Yes, {on_what(evidence)}{strength}, {time}.{unsaid} Wash first. {ask_vet}",
+        f"Yes, {on_what(evidence)}{strength}, {time}. Wash first. {ask_vet}",
         f"Yes, {on_what(evidence)}{strength}, {time}. {ask_vet}",
     )
 
@@ -85,17 +86,17 @@ def _unknown(answer: Answer, evidence: Evidence) -> str:
     if evidence.doubt == "studies disagree":
         return fitting(
             f"Not known: studies disagree. {instead}",
-            f"Not known: studies disagree. Ask {vet(details['people'])}.",
+            "Not known: studies disagree. Ask your vet.",
         )
     if evidence.doubt == "only on others":
         other = ON_WHAT.get(evidence.rows[0].directness, "on a stand-in")
         return fitting(
             f"Not known: nothing published with {name} on {germ.name}, only {other}. {instead}",
-            f"Not known: nothing published on {germ.name}, only {other}. Ask {vet(details['people'])}.",
+            f"Not known: nothing published on {germ.name}, only {other}. Ask your vet.",
         )
     return fitting(
         f"Not known: I have nothing published with {name} on {germ.name}. {instead}",
-        f"Not known: nothing published with {name} on {germ.name}. Ask {vet(details['people'])}.",
+        f"Not known: nothing published with {name} on {germ.name}. Ask your vet.",
     )
 
 
@@ -119,7 +120,7 @@ def _figures(evidence: Evidence) -> str:
 def _as_mixed(answer: Answer) -> Line:
     details = answer.details
     bottle, wet, evidence = details["bottle"], details["wet"], details["evidence"]
-    ask_vet = f"Ask {vet(details['people'])}."
+    ask_vet = "Ask your vet."
     if details["verdict"] == "works":
         time = f"keep it wet {minutes_said(wet.minutes)}" if wet.minutes is not None else "its label says how long"
         strength = f", {percent_said(details['percent'])}" if details["percent"] is not None else ""

@@ -6,10 +6,8 @@ from fractions import Fraction
 
 from assistant.core.choosing import Offer
 from assistant.core.evidence import Evidence
-from assistant.core.household import People
 from assistant.say.wording.amounts import rounded
-from assistant.say.wording.harm import vet
-from assistant.say.wording.plain import capital, span
+from assistant.say.wording.plain import capital, count, span
 
 ON_WHAT = {
     "same organism": "on the germ itself",
@@ -19,7 +17,7 @@ ON_WHAT = {
     "surrogate, same family": "on a relative",
     "surrogate, same order": "on a distant relative",
     "surrogate": "on a stand-in",
-    "general rule": "by a general rule",
+    "general rule": "by a general rule only",
 }
 """How near what was tested is to what is asked about."""
 
@@ -39,25 +37,26 @@ def percent_said(percent: Fraction) -> str:
 
 
 def minutes_said(minutes: Fraction) -> str:
-    """ "10 minutes", "30 seconds"; more than two days in days."""
+    """ "10 minutes", "30 seconds"; two days and more in days."""
     if minutes >= 2 * 24 * 60:
         return f"{rounded(minutes / (24 * 60))} days"
-    return span(float(minutes * 60))
+    return count(float(minutes), "minute") if minutes >= 1 else span(float(minutes * 60))
 
 
 def heat_said(evidence: Evidence) -> str:
-    """ "72.4 degrees for 1 minute"; as much of it as is stated."""
-    parts = []
-    if evidence.degrees is not None:
-        parts.append(f"{rounded(evidence.degrees)} degrees")
-    if evidence.minutes is not None:
-        parts.append(f"for {minutes_said(evidence.minutes)}")
-    return " ".join(parts)
+    """ "72.4 degrees for 1 minute"; nothing where the heat isn't stated: a time alone would mislead."""
+    if evidence.degrees is None:
+        return ""
+    time = f" for {minutes_said(evidence.minutes)}" if evidence.minutes is not None else ""
+    return f"{rounded(evidence.degrees)} degrees{time}"
 
 
-def instead_said(offer: Offer | None, people: People) -> str:
+ASK_VET = "Ask your vet for the plan."
+
+
+def instead_said(offer: Offer | None) -> str:
     """What does work, and who decides: the second half of a "no"."""
-    ask_vet = f"Ask {vet(people)} for the plan."
+    ask_vet = ASK_VET
     if offer is None:
         return f"Nothing I have works there. {ask_vet}"
     if offer.evidence is not None and offer.id == "heat":

@@ -7,14 +7,14 @@ from collections.abc import Callable, Mapping
 from assistant.contract import Answer, Line
 from assistant.core.choosing import Choosing, Offer, PassedOver
 from assistant.say.wording.evidence_said import (
+    ASK_VET,
     fitting,
     heat_said,
-    instead_said,
     minutes_said,
     on_what,
     percent_said,
 )
-from assistant.say.wording.harm import vet
+from assistant.say.wording.harm import numbers_shown
 from assistant.say.wording.plain import capital
 
 LABELS = "Your products' own labels come first."
@@ -41,7 +41,7 @@ def _choose(answer: Answer) -> Line:
     found: Choosing = answer.details["found"]
     need = answer.details["need"]
     if need.job == "mites":
-        say = f"No disinfectant treats mites. Hot water on the tub, bin what's porous, {_vet(answer)} for him."
+        say = "No disinfectant treats mites. Hot water on the tub, bin what's porous; your vet treats the animal."
     elif need.job in ("scale", "dirt"):
         say = _cleaner(answer, found)
     elif found.works:
@@ -49,34 +49,38 @@ def _choose(answer: Answer) -> Line:
     elif found.offers:
         say = _not_sure(answer, found.offers[0])
     else:
-        germ = answer.details["germ"]
-        on = f" on {germ.name}" if germ is not None else " there"
-        say = f"Nothing published works{on}. {instead_said(None, answer.details['people']).partition('. ')[2]}"
-    return Line(say, "\n".join([say, *_shown(answer, found), LABELS]))
+        say = _none(answer)
+    return Line(say, "\n".join([say, *_shown(answer, found), numbers_shown(answer.details["people"])[-1], LABELS]))
 
 
-def _vet(answer: Answer) -> str:
-    return vet(answer.details["people"])
+def _none(answer: Answer) -> str:
+    germ = answer.details["germ"]
+    on = f" on {germ.name}" if germ is not None else " there"
+    part = "".join(f" {says}." for says in answer.details["partly"][:1])
+    return fitting(f"Nothing I have works{on} for sure.{part} {ASK_VET}", f"{part.strip()} {ASK_VET}".strip())
 
 
 def _best(answer: Answer, offer: Offer) -> str:
-    germ = answer.details["germ"]
-    if offer.agent is None and offer.evidence is not None:
-        heat = heat_said(offer.evidence)
+    evidence = offer.evidence
+    assert evidence is not None, "a cleaner is worded by its job"
+    ask_vet = " Ask your vet." if answer.details["vet"] else ""
+    if offer.agent is None:
+        heat = heat_said(evidence)
+        if not heat and evidence.figure is not None:
+            return fitting(f"Heat. {evidence.figure.fact.says}. Bin what's porous.{ask_vet}", f"Heat.{ask_vet}")
+        return f"Heat: {heat}, all the way through, {on_what(evidence)}. Bin what's porous.{ask_vet}"
+    name = capital(offer.name)
+    if answer.details["water"]:
         return fitting(
-            f"Heat: {heat}, all the way through, {on_what(offer.evidence)}. Bin what's porous. Ask {_vet(answer)}.",
-            f"Heat: {heat}, all the way through. Ask {_vet(answer)}.",
+            f"{name}, {_amount(offer)}. It harms water life: rinse well, not a drop near their water.",
+            f"{name}. It harms water life: not a drop near their water.",
         )
-    amount = _amount(offer)
+    if offer.percent is None and evidence.figure is not None and answer.details["germ"] is not None:
+        time = f" Keep it wet {minutes_said(offer.minutes)}." if offer.minutes is not None else ""
+        return fitting(f"{name}. {evidence.figure.fact.says}.{time}{ask_vet}", f"{name}, {_amount(offer)}.{ask_vet}")
     whence = f": {offer.bottle.name}" if offer.bottle is not None else ""
-    end = f" {_studied(offer)}" if germ is not None else " Wash first, rinse after."
-    if answer.details["vet"]:
-        end += f" Ask {_vet(answer)}."
-    return fitting(f"{capital(offer.name)}, {amount}{whence}.{end}", f"{capital(offer.name)}, {amount}{whence}.")
-
-
-def _studied(offer: Offer) -> str:
-    return f"It worked {on_what(offer.evidence)}." if offer.evidence is not None else ""
+    end = f" It worked {on_what(evidence)}." if answer.details["germ"] is not None else " Wash first, rinse after."
+    return fitting(f"{name}, {_amount(offer)}{whence}.{end}{ask_vet}", f"{name}, {_amount(offer)}{whence}.{ask_vet}")
 
 
 def _amount(offer: Offer) -> str:
@@ -91,11 +95,15 @@ def _not_sure(answer: Answer, offer: Offer) -> str:
     germ = answer.details["germ"]
     on = f" on {germ.name}" if germ is not None else " for sure"
     if offer.agent is None:
-        return f"Nothing published works{on}. Heat did part. Ask {_vet(answer)} for the plan."
+        return f"Nothing published works{on}. Heat did part. {ASK_VET}"
     return fitting(
-        f"Nothing published works{on}. Nearest: {offer.name}, {_amount(offer)}. Ask {_vet(answer)}.",
-        f"Nothing published works{on}. Nearest: {offer.name}. Ask {_vet(answer)}.",
+        f"Nothing published works{on}. Nearest: {offer.name}, {_amount(offer)}, {KIND}. Ask your vet.",
+        f"Nothing published works{on}. Nearest: {offer.name}, {_amount(offer)}. Ask your vet.",
+        f"Nothing published works{on}. Nearest: {offer.name}. Ask your vet.",
     )
+
+
+KIND = "on another of its kind"
 
 
 def _cleaner(answer: Answer, found: Choosing) -> str:
