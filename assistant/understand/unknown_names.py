@@ -8,7 +8,7 @@ from assistant.understand.names import HOMES
 from assistant.understand.parsing import Parsed
 from assistant.understand.patterns import Pattern
 
-ROUND = frozenset({"start", "next", "done", "status", "time_left", "hold_time", "return_check"})
+ROUND = frozenset({"start", "next", "done", "status", "time_left", "hold_time", "return_check", "dry_time", "air_time"})
 """Questions about an enclosure being cleaned."""
 
 PRODUCT_QUESTIONS = frozenset({"together", "works_on", "surface", "protect"})

@@ -24,6 +24,8 @@ FAMILIES = (
     "may_touch",
     "protecting",
     "the_round",
+    "drying",
+    "airing",
     "shelf",
     "harm",
     "talk",
