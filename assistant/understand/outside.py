@@ -765,6 +765,32 @@ how much {agent} is left in {bottle}
 how long is left of the match
 how long left until dinner
 how many bottles do i own
+how do i clean the kitchen sink
+how do i clean the bathroom sink
+how do i clean the oven
+how do i clean the windows of the house
+which sink should i buy
+what should i wear tonight
+what should i wear to the party
+do i need a coat
+why is the sky blue
+why is he hiding
+why is he not eating
+why is my snake pale
+what is the best snake for beginners
+what is the best heat lamp
+what kills weeds
+what gets rid of ants
+does he like heat
+is the heat mat ok on wood
+can i use wood in the tank
+can i put acrylic doors on it
+is cork ok for him
+does the mesh let enough air in
+use {agent} in his tub
+use {agent} in his tank
+put {agent} in his tub
+use {bottle} in his box
 """.strip().splitlines()
     if line.strip()
 )
