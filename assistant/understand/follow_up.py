@@ -26,7 +26,9 @@ _ANOTHER = Pattern(
     r"^(?:and|what about|how about|same for|same with|the same for|also|then|now|or|and what about|and how about)\b"
 )
 
-SAFE_TO_CORRECT = frozenset({"dose", "hold_time", "return_check", "status", "time_left", "next", "together"})
+SAFE_TO_CORRECT = frozenset(
+    {"dose", "hold_time", "return_check", "status", "time_left", "next", "together", "treat_item", "share_tool"}
+)
 """Questions that record nothing, so that a changed word only asks them again."""
 
 _FIELDS = (
@@ -42,6 +44,7 @@ _FIELDS = (
     "steps",
     "durations",
     "temperatures",
+    "items",
 )
 _SUPPLIES: dict[str, tuple[str, ...]] = {
     "enclosure": ("enclosures", "every_enclosure"),
@@ -65,6 +68,7 @@ _SUPPLIES: dict[str, tuple[str, ...]] = {
     "step": ("steps",),
     "start_over": ("start_over",),
     "place": ("place",),
+    "item": ("items",),
 }
 """What each kind of missing slot is answered by."""
 
@@ -128,7 +132,16 @@ def corrected(answering: Answering, before: Reading, world: World) -> Reading | 
         return _joined(before, answering, with_number(before, slots.numbers[-1]))
     if not given and not slots.choices and not slots.unknown and not slots.faulty:
         return None
+    if before.intent == "share_tool" and "enclosures" in given:
+        return _joined(before, answering, _taken_elsewhere(before.slots, given["enclosures"][0]))
     return _joined(before, answering, _merged(before.slots, given, slots))
+
+
+def _taken_elsewhere(slots: Slots, to: str) -> Slots:
+    """ "And for the blue one?": the same tool from the same place, to another."""
+    source, target = slots.taken or ("", "")
+    source = source or next((name for name in slots.enclosures if name != target), "")
+    return replace(slots, taken=(source, to), enclosures=(), choices=(), unknown=())
 
 
 def asks_for_another(parsed: Parsed) -> bool:
