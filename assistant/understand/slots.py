@@ -19,6 +19,7 @@ from assistant.understand.names import Mention, Thing
 from assistant.understand.openings import openings_in
 from assistant.understand.parsing import Parsed
 from assistant.understand.patterns import Pattern
+from assistant.understand.room_air import with_room_air
 from assistant.understand.said_times import SaidWhen, when_in
 from assistant.understand.strengths import bare_numbers, mixes_in
 from assistant.understand.unknown_names import ROUND, unknown_names
@@ -81,7 +82,7 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
         faulty=parsed.amounts.faulty,
         **names,
     )
-    return _with_the_rest(slots, parsed, asked)
+    return with_room_air(_with_the_rest(slots, parsed, asked), parsed, asked.intent)
 
 
 def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
