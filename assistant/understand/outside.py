@@ -804,6 +804,10 @@ how much {agent} is left in {bottle}
 how long is left of the match
 how long left until dinner
 how many bottles do i own
+use {agent} in his tub
+use {agent} in his tank
+put {agent} in his tub
+use {bottle} in his box
 """.strip().splitlines()
     if line.strip()
 )

@@ -24,9 +24,8 @@ from assistant.understand.follow_up import Answering
 from assistant.understand.harm_patterns import WORDS as CRY_WORDS
 from assistant.understand.items_said import asked_of_items
 from assistant.understand.known_words import CONNECTING, EVERYDAY
-from assistant.understand.learned_model import learned
 from assistant.understand.learning import OUTSIDE
-from assistant.understand.matching import Matcher
+from assistant.understand.matching import Matcher, rows_of
 from assistant.understand.may_be import LOOKS_BACK, may_be
 from assistant.understand.meeting import meets
 from assistant.understand.names import Names
@@ -37,6 +36,7 @@ from assistant.understand.slots import Asked, slots_of
 from assistant.understand.surface import of_the_surface, smell_answer, wet_answer, where_it_was_asked
 from assistant.understand.told import WORDS as TOLD_WORDS
 from assistant.understand.told import Told, told_in
+from assistant.understand.weights import opened
 from assistant.understand.words import ARTICLES
 
 ENOUGH = 0.55
@@ -84,8 +84,8 @@ class _Look:
 class Reader:
     """Reads the turns of one household. Built once; knows nothing of the turn before but what the world holds."""
 
-    def __init__(self, household: Household, facts: Facts, questions: Mapping[str, Question]) -> None:
-        self._matcher = Matcher(questions, learned())
+    def __init__(self, household: Household, facts: Facts, questions: Mapping[str, Question], weights: bytes) -> None:
+        self._matcher = Matcher(rows_of(questions), opened(weights).model)
         vocabulary = self._matcher.vocabulary | EVERYDAY | CLAIM_WORDS | CRY_WORDS | alarms.WORDS | TOLD_WORDS
         self._parser = Parser(Names(household, facts, vocabulary), household.habits.gallon or "US", vocabulary)
         self._parse = lru_cache(maxsize=64)(self._parser)
