@@ -165,16 +165,6 @@ how long do i hold him
 how long can he stay out
 do i need goggles
 what should i open
-can i use these tongs on {enclosure}
-can i use the same cloth on {enclosure}
-can i take the tongs to {enclosure}
-can i share tools
-how do i clean the water bowl
-how do i clean the branches
-can i boil the bowl
-can i bake the bark
-how do i clean cork
-can i put hides in the dishwasher
 i do not know what is in {bottle}
 the label has come off
 says who
@@ -553,10 +543,6 @@ how much ready mix do i need for the whole {enclosure}
 how much solution for the whole round today
 is {agent} any good against mould
 do i need goggles for this
-can i bake this branch to sterilise it
-how do i clean cork bark
-boil the water bowl or soak it
-can i use the quarantine tongs on the healthy ones
 i kept it wet the whole time with another spray over
 just finish this one as a clean
 how long before this film dries by itself
@@ -702,10 +688,6 @@ i bought the {agent} in june , how strong is it now
 does {agent} go off
 which syringe should i use for {volume}
 is the {measure} accurate enough
-can i bake cork bark
-should the water bowls be boiled
-can i use these tongs on the other {animal}
-same cloth for both cages ?
 just call it a clean , not a disinfection
 will it stay wet the whole time in this heat
 the corner 's still damp

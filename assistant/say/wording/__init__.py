@@ -27,6 +27,7 @@ FAMILIES = (
     "drying",
     "airing",
     "shelf",
+    "items",
     "harm",
     "talk",
 )
