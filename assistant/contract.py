@@ -162,12 +162,26 @@ class Slots:
     victim: Literal["person", "animal"] | None = None
     stock_strength: Amount | None = None
     """A strength of the concentrate itself stated in the question ("from six percent bleach"), percent."""
+    materials: tuple[str, ...] = ()
+    """What a surface is made of, ids of the facts."""
+    methods: tuple[str, ...] = ()
+    """Ways without a product, ids of the facts: "heat", "drying"."""
+    residues: tuple[str, ...] = ()
+    """What an agent may meet that is no agent, ids of the facts: "urates"."""
+    job: str | None = None
+    """What is to be done: "scale", "dirt", "routine", "illness", "quarantine" or "mites"."""
+    near_water: bool = False
+    """Frogs, turtles, fish or their water were said to be near."""
     start_over: bool | None = None
     """ "start over" True, "go on" False."""
     items: tuple[str, ...] = ()
     """Bowls, branches, cloths ...: ids of facts/items.toml."""
     ways: tuple[str, ...] = ()
     """What is to be done with them: "soak", "boil", "bake", "wash hot", "bin" ...; as in facts/items.toml."""
+    begun: bool = False
+    """It is said to be in the oven, the pot or the soak by now."""
+    still_wet: bool = False
+    """It is said to have been sprayed or soaked, and not to be rinsed and dry since."""
     groups: tuple[str, ...] = ()
     """Groups of enclosures: "healthy", "new", "sick"."""
     racks: tuple[str, ...] = ()
