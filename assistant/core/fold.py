@@ -12,12 +12,15 @@ from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from datetime import datetime, timedelta
 
+from assistant.core import clocks
 from assistant.core.beside_rounds import after_step, folded_beside
 from assistant.core.events import (
     AgentTouched,
     Away,
     BackTooSoon,
     BottleRinsed,
+    ClocksParted,
+    ClocksSettled,
     DriedEarly,
     Event,
     GasMade,
@@ -35,7 +38,7 @@ from assistant.core.events import (
 from assistant.core.rounds import STEPS, hold_is_running
 from assistant.core.state import Deed, Hold, Opening, PastTurn, Rinse, Round, State, Touch
 
-FOLD_VERSION = 2
+FOLD_VERSION = 3
 
 UNDO_DEPTH = 100
 """How many turns back "undo" can go; bounds the state row."""
@@ -83,6 +86,8 @@ def _folded(state: State, event: Event, at: datetime) -> State:
             return _on_hold(state, event.enclosure, doubted=True)
         case DriedEarly():
             return _reopened(state, event.enclosure, "apply")
+        case ClocksSettled():
+            return clocks.settled(state, event, at)
         case BackTooSoon():
             return _put_back_too_soon(state, event.enclosure)
         case WindowsOpened():
@@ -119,6 +124,8 @@ def _unforgotten(state: State, event: Event, at: datetime) -> State:
             return state
         case Away():
             return _unwatched(state, event.since, at)
+        case ClocksParted():
+            return clocks.parted(state, event.ahead_s, event.offset_s, at)
         case _:
             return state
 
@@ -277,7 +284,7 @@ def _with_surface(state: State, enclosure: str, touches: tuple[Touch, ...]) -> S
 
 def _with_deed(turns: tuple[PastTurn, ...], recorded: Recorded) -> tuple[PastTurn, ...]:
     event = recorded.event
-    if isinstance(event, Away):
+    if isinstance(event, Away | ClocksParted):
         return turns
     thing = getattr(event, "enclosure", None) or getattr(event, "bottle", None) or getattr(event, "place", None) or ""
     deed = Deed(type(event).__name__, str(thing), getattr(event, "step", ""))
