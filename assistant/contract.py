@@ -133,6 +133,18 @@ class Slots:
     """ "both", "all of them": every enclosure with an open round."""
     stayed_wet: bool | None = None
     """What was said of the surface during the wet time."""
+    too_early: bool = False
+    """It was said to have dried before its time, in those words."""
+    part: str | None = None
+    """The one part of a surface that was spoken of: "lid"."""
+    smell: bool | None = None
+    """Whether it smells of product; None: nothing was said of it."""
+    wet: bool | None = None
+    """Whether it is wet or damp after the rinse; None: nothing was said of it."""
+    touched: tuple[str, ...] = ()
+    """Agents said to have been put on a surface, in a text that is answered as something else."""
+    confirmed: bool = False
+    """The tool asked whether it was meant, and it was."""
     openings: int | None = None
     """How many windows or doors were said to be open."""
     air_changes: Fraction | None = None
@@ -150,12 +162,26 @@ class Slots:
     victim: Literal["person", "animal"] | None = None
     stock_strength: Amount | None = None
     """A strength of the concentrate itself stated in the question ("from six percent bleach"), percent."""
+    materials: tuple[str, ...] = ()
+    """What a surface is made of, ids of the facts."""
+    methods: tuple[str, ...] = ()
+    """Ways without a product, ids of the facts: "heat", "drying"."""
+    residues: tuple[str, ...] = ()
+    """What an agent may meet that is no agent, ids of the facts: "urates"."""
+    job: str | None = None
+    """What is to be done: "scale", "dirt", "routine", "illness", "quarantine" or "mites"."""
+    near_water: bool = False
+    """Frogs, turtles, fish or their water were said to be near."""
     start_over: bool | None = None
     """ "start over" True, "go on" False."""
     items: tuple[str, ...] = ()
     """Bowls, branches, cloths ...: ids of facts/items.toml."""
     ways: tuple[str, ...] = ()
     """What is to be done with them: "soak", "boil", "bake", "wash hot", "bin" ...; as in facts/items.toml."""
+    begun: bool = False
+    """It is said to be in the oven, the pot or the soak by now."""
+    still_wet: bool = False
+    """It is said to have been sprayed or soaked, and not to be rinsed and dry since."""
     groups: tuple[str, ...] = ()
     """Groups of enclosures: "healthy", "new", "sick"."""
     racks: tuple[str, ...] = ()
@@ -296,6 +322,8 @@ class Question:
     phrasings: tuple[str, ...]
     """With {slot} where a name or number stands."""
     slots: tuple[SlotWanted, ...] = ()
+    records: bool = True
+    """Its answer may record something, so a changed word never asks it again by itself."""
 
 
 @dataclass(frozen=True)

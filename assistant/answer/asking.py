@@ -8,9 +8,13 @@ from typing import Any
 from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.household import Bottle, Enclosure, Measure, Stock
 
-NEVER_ASKED_BACK = ("harm", "choosing", "talk")
+NEVER_ASKED_BACK = ("harm", "choosing", "what_to_use", "does_it_work", "may_touch", "protecting", "talk")
 """Families that answer whatever the slots hold: nobody with bleach in the eye is asked which bottle, and a product of
 unknown content is itself an answer to whether it may meet another."""
+
+
+CLAIMS = ("done", "rewet", "dried_early", "still_smells")
+"""Questions that say how things stand; each tells whether that was recorded."""
 
 
 def ask(
@@ -25,7 +29,7 @@ def ask(
 
     missing: kinds of slot of which any one will do; message: its wording; values: what is known already.
     """
-    if reading.intent == "done":
+    if reading.intent in CLAIMS:
         values = {"recorded": False, **values}
     return Answer(
         reading.intent,

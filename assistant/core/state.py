@@ -50,6 +50,8 @@ class Hold:
     """It counts only if vouched: the program wasn't running for a while, or something was said that doesn't fit."""
     by_boot: Counted | None = None
     """What the computer's own clock counts, once the wall's has parted from it; the smaller counts."""
+    wetted: datetime | None = None
+    """When it was last sprayed again or seen wet; None: not since it began."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,6 +90,12 @@ class Round:
     """The airing as the keeper settled it after the clocks had parted; it is counted on from there."""
     air_by_boot: Counted | None = None
     """As a hold's."""
+    first_dry: datetime | None = None
+    """When it was first dry since the rinse; a wet patch found later doesn't stop the airing that began then."""
+    smells: bool = False
+    """A smell was reported, and not that it's gone."""
+    paused_at: datetime | None = None
+    """Left for later since then; it stays open."""
 
 
 @dataclass(frozen=True, slots=True)

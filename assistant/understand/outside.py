@@ -8,34 +8,6 @@ from __future__ import annotations
 LINES: tuple[str, ...] = tuple(
     line.strip()
     for line in """
-what should i use on the {organism} tank
-what should i use on {enclosure}
-what should i use to clean {enclosure}
-what should i use for {organism}
-what do i use for {organism}
-what do i clean glass with
-which disinfectant is best
-which disinfectant for {organism}
-which one is better {agent} or {agent}
-what is the best thing for {organism}
-what works on {organism}
-what kills {organism}
-does {agent} kill {organism}
-does {agent} work on {organism}
-does {agent} work against {organism}
-is {agent} any good for {organism}
-is {agent} enough for {organism}
-is {agent} better than {agent}
-will {agent} kill {organism}
-will {agent} get rid of {organism}
-can i use {agent} on wood
-can i use {agent} on glass
-can i use {agent} on acrylic
-is {agent} ok on plastic
-is {agent} safe on metal
-is {agent} safe for cork bark
-does {agent} damage silicone
-will {agent} ruin the mesh
 is my {agent} still good
 is {bottle} still good
 is {agent} too old
@@ -177,76 +149,25 @@ who is in the holding tub
 how long has {animal} been in the tub
 keep her in the tub
 can she stay in the tub
-it dried
-it dried out
-it has dried before time
-it dried too soon
-it dried already
-the lid is dry already
 it is drying too fast
-it did not stay wet
-misted it again
-misted it again still wet
-sprayed it again to keep it wet
-kept it topped up
 will it stay wet long enough
 how long until it dries
 do i need the window open
 should i open a window
-it still smells
-it still smells of {agent}
-i can still smell {agent}
-i can smell {agent}
-time is up but it still smells
-there is a wet patch
-no smell now
-the smell is gone
 are the fumes gone
 how do i get rid of the smell
-pause
-pause {enclosure}
-put it on hold
 hold on
 hang on
 wait
 wait a minute
 give me a minute
-leave {enclosure} for now
-i have to stop
-i will come back to it
-i can not finish it today
-finish it as a clean
-make it a clean only
-no time for the wet time
 how long do i hold him
 how long can he stay out
-what do i wear
-do i need gloves
-do i need a mask
 do i need goggles
-should i wear gloves for {agent}
 what should i open
-can i use these tongs on {enclosure}
-can i use the same cloth on {enclosure}
-can i take the tongs to {enclosure}
-can i share tools
-how do i clean the water bowl
-how do i clean the branches
-can i boil the bowl
-can i bake the bark
-how do i clean cork
-can i put hides in the dishwasher
 i do not know what is in {bottle}
 the label has come off
-why
-why {duration}
-why that long
-why is that
-where does that number come from
-where did you get that
-who says
 says who
-what is your source
 hush
 be quiet
 stop talking
@@ -620,28 +541,13 @@ what percent have i got if i tipped in {number} of the {stock}
 there is {number} left in the {bottle} , can i top it up
 how much ready mix do i need for the whole {enclosure}
 how much solution for the whole round today
-what should i use on a wooden box after {organism}
-what do you recommend against {organism}
 is {agent} any good against mould
-can i use {agent} on sealed wood
-does {agent} craze acrylic
 do i need goggles for this
-should i wear a mask and open {enclosure}
-can i bake this branch to sterilise it
-how do i clean cork bark
-boil the water bowl or soak it
-can i use the quarantine tongs on the healthy ones
-misted it again , still wet
 i kept it wet the whole time with another spray over
-pause the {enclosure} , i have got to go out
-leave it for now , i will carry on tonight
 just finish this one as a clean
-it dried before the time was up
 how long before this film dries by itself
 there is still a whiff of {agent} in the {enclosure}
 i knocked the {agent} over , it is all over the floor
-why that number
-where did you get that figure from
 talk slower please
 be quiet for a bit
 use imperial from now on
@@ -721,13 +627,11 @@ get hold of the vet
 she is got out !
 leave him where he is
 {enclosure} 's climbing out of the box
-time 's up but it still smells
 i filled the {bottle} with water
 just plain water in the {bottle}
 spray the eye level shelf
 put the eye hooks back on the lid
 the eyelash {animal} 's tank is due
-is it eye protection for {agent} or just gloves
 black eyed peas for dinner
 her eyes are clear so the shed 's close
 there is shed skin stuck to the glass
@@ -752,12 +656,10 @@ he bit me last week , just a nip , it is healed
 does a drain swallow that much water
 word of mouth says {agent} is best
 cough sweets on the list
-which mask stops fumes
 sting nettles in the garden
 can i take the mask off to breathe while it dries
 wound the house back up
 cut the liner to size
-lime scale on the glass , {agent} for that ?
 the wood 's rotting in the corner
 bath time for the kids
 i have soaked the branch in a bath
@@ -786,22 +688,7 @@ i bought the {agent} in june , how strong is it now
 does {agent} go off
 which syringe should i use for {volume}
 is the {measure} accurate enough
-what should i use on the wood
-best disinfectant for a {animal} 's tub
-will {agent} work on {organism}
-is {agent} any good against {organism}
-does {agent} ruin stainless steel
-what gloves should i wear
-do i need a mask for this
-can i bake cork bark
-should the water bowls be boiled
-can i use these tongs on the other {animal}
-same cloth for both cages ?
-kept it wet with the {bottle}
-pause the {enclosure} , the phone 's ringing
-i have to leave it for {duration}
 just call it a clean , not a disinfection
-it dried before the {duration} were up
 will it stay wet the whole time in this heat
 the corner 's still damp
 which one should i do first
@@ -860,6 +747,32 @@ how much {agent} is left in {bottle}
 how long is left of the match
 how long left until dinner
 how many bottles do i own
+how do i clean the kitchen sink
+how do i clean the bathroom sink
+how do i clean the oven
+how do i clean the windows of the house
+which sink should i buy
+what should i wear tonight
+what should i wear to the party
+do i need a coat
+why is the sky blue
+why is he hiding
+why is he not eating
+why is my snake pale
+what is the best snake for beginners
+what is the best heat lamp
+what kills weeds
+what gets rid of ants
+does he like heat
+is the heat mat ok on wood
+can i use wood in the tank
+can i put acrylic doors on it
+is cork ok for him
+does the mesh let enough air in
+use {agent} in his tub
+use {agent} in his tank
+put {agent} in his tub
+use {bottle} in his box
 """.strip().splitlines()
     if line.strip()
 )

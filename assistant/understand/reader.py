@@ -22,16 +22,23 @@ from assistant.understand.claimed_steps import Claims, bare_done, claims_in, dri
 from assistant.understand.cries import cry_in
 from assistant.understand.follow_up import Answering
 from assistant.understand.harm_patterns import WORDS as CRY_WORDS
-from assistant.understand.known_words import CONNECTING, EVERYDAY, HURT
-from assistant.understand.learned_model import learned
+from assistant.understand.items_said import asked_of_items
+from assistant.understand.known_words import CONNECTING, EVERYDAY
 from assistant.understand.learning import OUTSIDE
-from assistant.understand.matching import Matcher
+from assistant.understand.matching import Matcher, rows_of
+from assistant.understand.may_be import LOOKS_BACK, may_be
 from assistant.understand.meeting import meets
 from assistant.understand.names import Names
 from assistant.understand.openings import openings_in
 from assistant.understand.parsing import Parsed, Parser, matched_words, phrasing_words
+from assistant.understand.referents import with_referent
+from assistant.understand.scaled import factor_in
 from assistant.understand.short_slips import LONGEST, told_apart
 from assistant.understand.slots import Asked, slots_of
+from assistant.understand.surface import of_the_surface, smell_answer, wet_answer, where_it_was_asked
+from assistant.understand.told import WORDS as TOLD_WORDS
+from assistant.understand.told import Told, told_in
+from assistant.understand.weights import opened
 from assistant.understand.words import ARTICLES
 
 ENOUGH = 0.55
@@ -60,6 +67,7 @@ class _Look:
     parsed: Parsed
     claims: Claims
     chances: Mapping[str, float]
+    told: Told
     world: World
     spoken: bool
 
@@ -78,12 +86,13 @@ class _Look:
 class Reader:
     """Reads the turns of one household. Built once; knows nothing of the turn before but what the world holds."""
 
-    def __init__(self, household: Household, facts: Facts, questions: Mapping[str, Question]) -> None:
-        self._matcher = Matcher(questions, learned())
-        vocabulary = self._matcher.vocabulary | EVERYDAY | CLAIM_WORDS | CRY_WORDS | alarms.WORDS
+    def __init__(self, household: Household, facts: Facts, questions: Mapping[str, Question], weights: bytes) -> None:
+        self._matcher = Matcher(rows_of(questions), opened(weights).model)
+        vocabulary = self._matcher.vocabulary | EVERYDAY | CLAIM_WORDS | CRY_WORDS | alarms.WORDS | TOLD_WORDS
         self._parser = Parser(Names(household, facts, vocabulary), household.habits.gallon or "US", vocabulary)
         self._parse = lru_cache(maxsize=64)(self._parser)
         self._questions = questions
+        self._facts = facts
         self._short_answers = _texts_of(questions, "yes", "no")
         self._yes = _words_of(questions, "yes")
         self._no = _words_of(questions, "no")
@@ -103,7 +112,8 @@ class Reader:
     def _read(self, text: str, world: World, spoken: bool) -> Reading:
         parsed = self._parse(text)
         claims = claims_in(parsed.plain)
-        look = _Look(parsed, claims, self._matcher.chances(parsed.words), world, spoken)
+        told = told_in(parsed.plain)
+        look = _Look(parsed, claims, self._matcher.chances(parsed.words), told, world, spoken)
         return (
             self._harm(look)
             or self._escape(look)
@@ -160,9 +170,12 @@ class Reader:
         if answer is not None:
             return answer
         if pending is not None:
-            wet = self._wet_answer(look, pending)
+            wet = wet_answer(look, pending) or smell_answer(look, pending)
             if wet is not None:
                 return wet
+        share = self._share_of_it(look, pending)
+        if share is not None:
+            return share
         short = follow_up.is_short(look.parsed, _asked_before(look, pending))
         if not short or plain in _EXACT or (look.claims.done and not (pending and "step" in pending.missing)):
             return None
@@ -194,7 +207,7 @@ class Reader:
             slots = replace(slots, steps=look.claims.done or steps_named(look.parsed.plain))
         answering = Answering(look.parsed, slots, look.spoken)
         if follow_up.corrects(look.parsed, before.intent) and (
-            pending is not None or before.intent in follow_up.SAFE_TO_CORRECT
+            pending is not None or follow_up.may_be_asked_again(before.intent, look.world)
         ):
             corrected = follow_up.corrected(answering, before, look.world)
             if corrected is not None:
@@ -203,7 +216,7 @@ class Reader:
             return follow_up.supplied(answering, pending)
         if (
             follow_up.asks_for_another(look.parsed, before.intent)
-            and before.intent in follow_up.SAFE_TO_CORRECT
+            and follow_up.may_be_asked_again(before.intent, look.world)
             and not full
         ):
             return follow_up.corrected(answering, before, look.world)
@@ -213,29 +226,32 @@ class Reader:
             return follow_up.corrected(answering, before, look.world)
         return None
 
+    def _share_of_it(self, look: _Look, pending: Pending | None) -> Reading | None:
+        """ "What about half of that", after an amount."""
+        before = look.world.talk.last_reading
+        if pending is not None or before is None or look.claims.mentioned or len(look.parsed.words) > LONGEST + 2:
+            return None
+        other = look.top not in (OUTSIDE, before.intent) and look.chances[look.top] >= ENOUGH
+        if other or not follow_up.may_be_asked_again(before.intent, look.world):
+            return None
+        if factor_in(look.parsed.plain) is None:
+            return None
+        return follow_up.corrected(Answering(look.parsed, Slots(), look.spoken), before, look.world)
+
     def _same_again(self, look: _Look, before: Reading) -> bool:
         """ "1 in 50" right after an amount was given, or a bare name after a look: the same for that one.
 
         A question in full ("how much bleach at 500 ppm") asks anew: the bottle of the one before isn't taken for it.
         """
         last = look.world.talk.last
-        if last is None or last.intent != before.intent or before.intent not in follow_up.SAFE_TO_CORRECT:
+        if last is None or last.intent != before.intent or not follow_up.may_be_asked_again(before.intent, look.world):
             return False
         if set(look.parsed.words) <= _A_NAME and look.parsed.mentions:
             return True
+        if before.intent == "treat_item" and set(look.parsed.words) <= _A_NAME | {"in", "with", "using"}:
+            return bool(look.parsed.mentions)
         amounts = any(found.kind in ("mix", "volume") for found in look.parsed.amounts.found)
         return before.intent == "dose" and amounts and look.parsed.words[0] not in _ASKS_IN_FULL
-
-    def _wet_answer(self, look: _Look, pending: Pending) -> Reading | None:
-        """ "It dried out" answers "did it stay wet?"; nowhere else is it a step."""
-        yes = pending.on_yes
-        if not isinstance(yes, Reading) or yes.slots.stayed_wet is None or look.claims.stayed_wet is None:
-            return None
-        wet = look.claims.stayed_wet
-        answer = yes if yes.slots.stayed_wet is wet else pending.on_no
-        if not isinstance(answer, Reading):
-            answer = replace(yes, slots=replace(yes.slots, steps=("hold",), stayed_wet=wet))
-        return replace(answer, question=look.parsed.text, confidence=BY_RULE, spoken=look.spoken)
 
     def _says(self, look: _Look, words: frozenset[str]) -> bool:
         said, plain = look.parsed.words, look.parsed.plain
@@ -253,13 +269,17 @@ class Reader:
     # ------------------------------------------------------------ a question of its own
 
     def _question(self, look: _Look) -> Reading:
-        intent, confidence = self._claimed(look) or self._nearest(look)
+        intent, confidence = of_the_surface(look, look.world) or self._claimed(look) or self._nearest(look)
+        if intent is None and (thing := asked_of_items(look.parsed.plain, self._facts)) in self._questions:
+            intent, confidence = thing, max(confidence, ENOUGH)
         if intent is None:
             slots = Slots(stayed_wet=False) if _says_it_dried(look) else Slots()
             return Reading(look.parsed.text, None, slots, confidence, look.nearest, (), look.spoken)
         slots = self._slots(look, intent)
         if intent in HARM:
             slots = _without_troubles(slots)
+        slots = where_it_was_asked(intent, slots, look.world)
+        slots = with_referent(slots, intent, look.parsed.plain, look.world)
         reading = self._reading(look, intent, slots, confidence)
         if intent == "done" and look.claims.polarity == "doubtful":
             step = slots.steps[0] if slots.steps else "done"
@@ -303,7 +323,7 @@ class Reader:
                 if max(chances["return_check"], chances["done"]) >= 0.2
                 else None
             )
-        looks_back = _LOOKS_BACK.search(look.parsed.plain) is not None and not re.search(r"\btime\b", look.parsed.plain)
+        looks_back = LOOKS_BACK.search(look.parsed.plain) is not None and not re.search(r"\btime\b", look.parsed.plain)
         if looks_back and (look.top in ("done", "status", OUTSIDE) or about >= 0.2):
             return "status", max(about, 0.8)
         return None
@@ -315,7 +335,7 @@ class Reader:
             return None, chances[OUTSIDE]
         top = max(chances, key=lambda label: chances[label])
         needed = self._needed(top, look.parsed.words, look.parsed.plain)
-        if top == OUTSIDE or chances[top] < needed or not _may_be(top, look):
+        if top == OUTSIDE or chances[top] < needed or not may_be(top, look.parsed, look.claims):
             return None, chances[top] if top != OUTSIDE else max(
                 (v for k, v in chances.items() if k != OUTSIDE), default=0.0
             )
@@ -391,50 +411,15 @@ _EXACT = frozenset({"next", "help", "undo", "repeat", "status", "again", "pardon
 
 _BEATS_A_CLAIM = frozenset({"rinsed_out", "start", "dose", "hold_time", "help", "repeat", "undo"})
 """Questions that aren't a claim of a step though they hold the words of one."""
-_LOOKS_BACK = re.compile(
-    r"^(?:so |and |but |wait |ok |um )*(?:did|have|has|had|is|are|was|were)\b"
-    r"|, (?:did|have) (?:i|we) \?$|\b(?:not i|not it|right"
-    r"|yes|yeah) \?$|^(?:\S+ ){0,3}\S+ \?$"
-    r"|\b(?:remember|sure|know|see|check|tell me|forget|forgot) (?:if|whether)\b"
-)
 _ANOTHER_MATTER = re.compile(
     r"^(?:so |right |ok |now )*(?:start|begin) (?:the |my |with |on )*(?:ENCLOSURE|ANIMAL)\b"
     r"|\bwhat (?:then|next|now|comes next)\b ?\??$|\band then \?$|^(?:scratch|undo|cancel|strike) (?:that|it)\b"
 )
 """Not about whether a step was done, though one is named in it."""
-_NOT_A_START = re.compile(
-    r"\b(?:not|never|without) (?:\w+ )?(?:start|begin|starting)\b"
-    r"|\b(?:tomorrow|later|tonight|this evening|next week|at the weekend|another day)\b"
-)
 _HAS_STEP_WORD = re.compile(
     r"\b(?:rins\w+|wash\w*|spray\w*|dry|dried|drying|wet|damp|wip\w+|air\w*|clear\w*|appl\w+|scrub\w*"
     r"|mist\w*|back|hos\w+)\b"
 )
-
-
-def _may_be(intent: str, look: _Look) -> bool:
-    """A likeness that lacks what the question can't be without is none."""
-    words = set(look.parsed.words)
-    if intent in ("yes", "no"):
-        return False  # said in words that are not its own
-    if intent == "start" and (_NOT_A_START.search(look.parsed.plain) or _LOOKS_BACK.search(look.parsed.plain)):
-        return False
-    if intent == "repeat" and look.claims.mentioned and not words & {"say", "said", "tell", "repeat"}:
-        return False  # "do I spray again"
-    if intent == "rinsed_out" and (look.parsed.plain.endswith("?") or _LOOKS_BACK.search(look.parsed.plain)):
-        return False
-    if intent == "splash":
-        return bool(words & HURT)
-    if intent == "wound":
-        return bool(words & {"{animal}", "him", "his", "it", "wound", "burn", "cut"})
-    if intent == "start":
-        return bool(words & {"{enclosure}", "{animal}", "start", "begin", "clean", "round", "starting"})
-    if intent == "dose":
-        return bool(
-            words
-            & {"{agent}", "{bottle}", "{mix}", "{volume}", "{number}", "concentrate", "dose", "mix", "dilute", "put"}
-        )
-    return True
 
 
 def _texts_of(questions: Mapping[str, Question], *names: str) -> frozenset[str]:

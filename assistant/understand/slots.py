@@ -12,7 +12,9 @@ from typing import Any
 
 from assistant.contract import Choice, SaidTime, Slots, World
 from assistant.core.rounds import is_open
+from assistant.understand.choosing_words import CHOOSING, job_in, methods_in, near_water, of_facts
 from assistant.understand.claimed_steps import Claims
+from assistant.understand.items_said import begun_in, items_in, still_wet_in, taken_in, ways_in
 from assistant.understand.moments import moment
 from assistant.understand.names import Mention, Thing
 from assistant.understand.openings import openings_in
@@ -21,6 +23,7 @@ from assistant.understand.patterns import Pattern
 from assistant.understand.room_air import with_room_air
 from assistant.understand.said_times import SaidWhen, when_in
 from assistant.understand.strengths import bare_numbers, mixes_in
+from assistant.understand.told import Told, told_in
 from assistant.understand.unknown_names import ROUND, unknown_names
 
 _BOTTLE_FIRST = ("bottle", "stock", "agent", "measure", "enclosure", "animal", "organism")
@@ -86,12 +89,22 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
 
 def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     plain, claims = parsed.plain, asked.claims
+    if asked.intent in OF_ITEMS:
+        slots = _with_items(slots, parsed, asked)
     every = bool(_EVERY.search(plain)) and not slots.enclosures
+    told = told_in(plain)
+    smells = asked.intent in ("still_smells", "return_check", "done")
     over = True if _OVER.search(plain) else False if _ON.search(plain) else None
+    if asked.intent in CHOOSING:
+        slots = _for_choosing(slots, parsed, asked)
     return replace(
         slots,
-        steps=claims.done if asked.intent == "done" else claims.mentioned or claims.done,
-        stayed_wet=claims.stayed_wet if asked.intent == "done" else None,
+        steps=_steps(claims, told, asked.intent),
+        stayed_wet=_stayed_wet(claims, told, asked.intent),
+        too_early=told.too_early and asked.intent == "dried_early",
+        part=told.part if asked.intent == "dried_early" else None,
+        smell=told.smell if smells else None,
+        wet=_wet(claims, told) if smells and asked.intent != "done" else None,
         openings=openings_in(plain) if asked.intent == "done" else None,
         every_enclosure=every,
         heat_cold=bool(_COLD.search(plain)),
@@ -101,6 +114,41 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     )
 
 
+def _for_choosing(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
+    """What only the questions of choosing read: materials, ways without a product, dirt, the job."""
+    facts = asked.world.facts
+    residues = of_facts(parsed.plain, facts.residues)
+    agents = tuple(a for a in slots.agents if a != "detergent" or "soap residue" not in residues)  # "soap" is in it
+    return replace(
+        slots,
+        agents=agents,
+        materials=of_facts(parsed.plain, facts.materials),
+        methods=methods_in(parsed.plain, facts.methods),
+        residues=residues,
+        job=job_in(parsed.plain),
+        near_water=near_water(parsed.plain),
+    )
+
+
+def _steps(claims: Claims, told: Told, intent: str | None) -> tuple[str, ...]:
+    if intent == "rewet":
+        return ("apply",) if told.wet_kept == "sprayed" else ()
+    if intent in ("dried_early", "still_smells", "clean_only", "leave_off"):
+        return ()
+    return claims.done if intent == "done" else claims.mentioned or claims.done
+
+
+def _stayed_wet(claims: Claims, told: Told, intent: str | None) -> bool | None:
+    if intent in ("dried_early", "clean_only"):
+        return False if told.dried else None
+    return claims.stayed_wet if intent == "done" else None
+
+
+def _wet(claims: Claims, told: Told) -> bool | None:
+    """Wet or not after the rinse; "dry, bit of bleach" tells both."""
+    return False if "dry" in claims.done and told.wet is None else told.wet
+
+
 def _when(parsed: Parsed, asked: Asked) -> SaidTime | None:
     """When it was; "at four" by itself counts only for a question that is told of times."""
     said: SaidWhen | None = parsed.when
@@ -108,6 +156,32 @@ def _when(parsed: Parsed, asked: Asked) -> SaidTime | None:
     if said is None and question is not None and any("{when}" in text for text in question.phrasings):
         said = when_in(parsed.tokens, bare=True)
     return moment(said, asked.world.now) if said is not None else None
+
+
+OF_ITEMS = frozenset({"treat_item", "share_tool"})
+"""Questions about bowls, tongs, branches and cloths."""
+
+
+def _with_items(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
+    plain = parsed.plain
+    return replace(
+        slots,
+        items=items_in(plain, asked.world.facts),
+        ways=ways_in(plain),
+        begun=begun_in(plain),
+        still_wet=still_wet_in(plain),
+        taken=taken_in(plain, _homes(parsed, asked)) if asked.intent == "share_tool" else None,
+    )
+
+
+def _homes(parsed: Parsed, asked: Asked) -> tuple[str, ...]:
+    """The enclosures that a text names, in the order said; empty for one that may be several."""
+    homes = []
+    for mention in parsed.mentions:
+        for kind, names in _meant(mention, _HOME_FIRST, asked):
+            if kind == "enclosure":
+                homes.append(names[0] if len(names) == 1 else "")
+    return tuple(homes)
 
 
 # ---------------------------------------------------------------- names
