@@ -31,6 +31,8 @@ SAFE_TO_CORRECT = frozenset({"dose", "hold_time", "return_check", "status", "tim
 
 _FIELDS = (
     "volumes",
+    "roles",
+    "lengths",
     "mixes",
     "numbers",
     "bottles",
@@ -43,6 +45,8 @@ _FIELDS = (
     "durations",
     "temperatures",
 )
+_SAID_ONCE = ("to_unit", "share_left", "strokes", "inside", "month", "uses_up", "soaks")
+"""Slots of one value that a short answer may give."""
 _SUPPLIES: dict[str, tuple[str, ...]] = {
     "enclosure": ("enclosures", "every_enclosure"),
     "animal": ("enclosures", "every_enclosure"),
@@ -65,6 +69,13 @@ _SUPPLIES: dict[str, tuple[str, ...]] = {
     "step": ("steps",),
     "start_over": ("start_over",),
     "place": ("place",),
+    "concentrate": ("volumes",),
+    "water": ("volumes", "bottles"),
+    "left": ("volumes", "share_left", "numbers"),
+    "unit": ("to_unit",),
+    "size": ("lengths", "volumes"),
+    "age": ("durations", "month"),
+    "temperature": ("temperatures",),
 }
 """What each kind of missing slot is answered by."""
 
@@ -147,7 +158,7 @@ def corrects(parsed: Parsed) -> bool:
 def _given(slots: Slots) -> dict[str, Any]:
     """The slots that a short answer fills."""
     given: dict[str, Any] = {field: value for field in _FIELDS if (value := getattr(slots, field))}
-    for field in ("every_enclosure", "stock_strength", "heat_cold", "place"):
+    for field in ("every_enclosure", "stock_strength", "heat_cold", "place", *_SAID_ONCE):
         if getattr(slots, field):
             given[field] = getattr(slots, field)
     return given
