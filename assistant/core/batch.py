@@ -20,7 +20,7 @@ TWO_STEPS = "mixing-two-steps"
 
 @dataclass(frozen=True, slots=True)
 class TwoSteps:
-    """A dose by way of a weaker mix: some of it is made first, and a part of that goes in instead of the concentrate."""
+    """A dose by way of a weaker mix: some of it is made first, and a part of that goes in for the concentrate."""
 
     first: Mixed
     """The weaker mix."""

@@ -1,4 +1,4 @@
-"""How much ready mix a thing needs: the inside surface of an enclosure that is sprayed, or the room in a tub that is filled.
+"""How much ready mix a thing needs: an enclosure's inside surface that is sprayed, or a tub that is filled.
 
 What keeps a surface wet, and for how long, is `drying`'s.
 """
