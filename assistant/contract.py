@@ -98,6 +98,18 @@ class Doubt:
 
 
 @dataclass(frozen=True, slots=True)
+class SaidTime:
+    """When something was said to be: "yesterday at four", "last tuesday"."""
+
+    at: datetime
+    """Aware, in the zone of now. To the day: noon of it, or now when that is earlier."""
+    to_the: Literal["minute", "part", "day", "week"] = "minute"
+    """How closely it was said; "part" is a morning, an afternoon, an evening."""
+    others: tuple[datetime, ...] = ()
+    """What else it may have been: four in the morning, the fifth of March; empty: it is plain."""
+
+
+@dataclass(frozen=True, slots=True)
 class Slots:
     """What the text names, by kind, in the order said. Names are the household's own, agents and organisms are ids."""
 
@@ -148,8 +160,26 @@ class Slots:
     """A year (None: the latest) and month in which something was made or bought."""
     start_over: bool | None = None
     """ "start over" True, "go on" False."""
+    items: tuple[str, ...] = ()
+    """Bowls, branches, cloths ...: ids of facts/items.toml."""
+    ways: tuple[str, ...] = ()
+    """What is to be done with them: "soak", "boil", "bake", "wash hot", "bin" ...; as in facts/items.toml."""
+    groups: tuple[str, ...] = ()
+    """Groups of enclosures: "healthy", "new", "sick"."""
+    racks: tuple[str, ...] = ()
+    """Racks by the name that keeping.toml gives them."""
+    taken: tuple[str, str] | None = None
+    """From where to where a tool is to be taken: names of enclosures or groups, empty where unsaid."""
+    tubs: tuple[str, ...] = ()
+    """Waiting tubs, as the keeper calls them: "blue tub"."""
+    drains: tuple[str, ...] = ()
+    """Where something is to be poured: "kitchen sink", "toilet", "garden" ..."""
+    found: bool = False
+    """It was said that a loose animal is found."""
     met: bool = False
     """It was said that the agents named have met already."""
+    when: SaidTime | None = None
+    """A date or time said, past unless the words say otherwise ("tomorrow")."""
     choices: tuple[Choice, ...] = ()
     unknown: tuple[Unknown, ...] = ()
     faulty: tuple[Faulty, ...] = ()
@@ -283,6 +313,10 @@ class Talk:
     pending: Pending | None = None
     last: Reply | None = None
     last_reading: Reading | None = None
+    slower: bool = False
+    """Replies are to be spoken slowly."""
+    hushed: bool = False
+    """ "Hush" was said last: nothing is repeated unasked."""
     takes_back: bool = False
     """The last turn recorded a step from a hearing, so a bare "no" takes it back."""
     told_until: datetime | None = None
@@ -309,6 +343,8 @@ class World:
     talk: Talk = field(default_factory=Talk)
     away_since: datetime | None = None
     """No shell ran from then until now; None: one did."""
+    written: Household | None = None
+    """keeping.toml as it is written, where `household` has what was changed by word of mouth laid over it."""
 
 
 Handler = Callable[[Reading, World], Answer]

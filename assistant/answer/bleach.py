@@ -18,6 +18,7 @@ from assistant.core.together import BLEACH
 from assistant.core.units import convert
 
 Warmth: TypeAlias = Literal["said", "shelf", "room"]
+HOTTEST = "bleach-age-hottest-shelf"
 HYPOCHLORITE = "sodium hypochlorite"
 
 
@@ -68,6 +69,8 @@ def _shelved(reading: Reading, world: World) -> _Shelved | Answer:
         return ask(reading, world, ("age",), "bleach.how_old", {"name": product.name})
     if days < 0:
         return ask(reading, world, ("age",), "bleach.not_yet_made", {"name": product.name})
+    if max(warm, default=0) > world.facts[HOTTEST].value:
+        return ask(reading, world, ("temperature",), "bleach.which_degrees", {"degrees": max(warm)})
     degrees = _warmth(warm, product, world)
     if degrees is None:
         return ask(reading, world, ("temperature",), "bleach.how_warm", {"name": product.name})
@@ -98,14 +101,19 @@ def _bleach_in(reading: Reading, world: World) -> Product | Answer:
 
 
 def _days_old(product: Product, reading: Reading, world: World) -> float | None:
-    """By the month said, else the shelf's date; None: neither is known."""
+    """By the day or month said, else the shelf's date; None: neither is known. A day ahead counts from that date."""
     today = world.now.date()
+    made = product.stock.made if product.stock is not None else None
+    if reading.slots.when is not None:
+        then = reading.slots.when.at.date()
+        if then <= today:
+            return (today - then).days
+        return (then - made).days if made is not None else None
     if reading.slots.month is not None:
         year, month = reading.slots.month
         if year is None:
             year = today.year if month <= today.month else today.year - 1
         return (today - date(year, month, 1)).days  # from its first day: sooner too old than too fresh
-    made = product.stock.made if product.stock is not None else None
     return (today - made).days if made is not None else None
 
 

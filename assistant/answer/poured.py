@@ -68,7 +68,9 @@ def _poured(product: Product, reading: Reading, world: World) -> _Poured | Answe
 def _roles(reading: Reading) -> tuple[VolumeRole, ...]:
     """The volumes' roles; none where a follow-up changed their number."""
     slots = reading.slots
-    return slots.roles if len(slots.roles) == len(slots.volumes) else ("",) * len(slots.volumes)
+    if len(slots.roles) == len(slots.volumes):
+        return slots.roles
+    return tuple("" for _ in slots.volumes)
 
 
 def _concentrate_at(roles: tuple[VolumeRole, ...]) -> int | None:

@@ -59,8 +59,8 @@ def _amount_to_convert(reading: Reading, world: World) -> Amount | Answer | None
         if isinstance(mix, Percent | Ppm)
     )
     stock = (slots.stock_strength,) if slots.stock_strength is not None else ()
-    said = (*slots.volumes, *slots.lengths, *slots.temperatures, *slots.durations, *strengths, *stock)
-    said = tuple(dict.fromkeys(said))
+    named = (*slots.volumes, *slots.lengths, *slots.temperatures, *slots.durations, *strengths, *stock)
+    said: tuple[Amount, ...] = tuple(dict.fromkeys(named))
     if len(said) > 1:
         return ask(reading, world, ("volume",), "reckoning.one_at_a_time", {"candidates": said})
     if said:
@@ -68,11 +68,8 @@ def _amount_to_convert(reading: Reading, world: World) -> Amount | Answer | None
     last = world.talk.last
     if last is None or slots.numbers:
         return None
-    for key in LAST_AMOUNTS:
-        value = last.values.get(key)
-        if isinstance(value, Amount):
-            return value
-    return None
+    known = (last.values.get(key) for key in LAST_AMOUNTS)
+    return next((value for value in known if isinstance(value, Amount)), None)
 
 
 def _usual_unit(unit: str) -> str | None:
@@ -83,18 +80,22 @@ def _usual_unit(unit: str) -> str | None:
 
 
 def _by_convention(amount: Amount, unit: str, reading: Reading, world: World) -> Answer:
-    """Percent and ppm of bleach, by the public-health convention; what the exact ways would give is shown."""
+    """Percent and ppm of bleach, by the public-health convention; how far the exact ways lie from it is shown."""
     a_percent = world.facts["mixing-chlorine-convention"].exact()
     percent = amount.amount if amount.unit == "%" else amount.amount / a_percent
     found = Amount(percent * a_percent if unit == "ppm" else percent, unit)
-    exact = {}
-    if 0 < percent <= 100:
-        exact = {basis: available_chlorine(percent, basis, world.facts) for basis in ("w/w", "w/v")}
+    by_volume = available_chlorine(percent, "w/v", world.facts) if 0 < percent <= 100 else None
+    known = available_chlorine(percent, None, world.facts) if by_volume is not None else None
     return Answer(
         reading.intent,
         Outcome.ANSWER,
         "reckoning.by_convention",
-        details={"from": amount, "to": found, "percent": percent, "exact": exact},
+        details={
+            "from": amount,
+            "to": found,
+            "off": known.off if known is not None else None,
+            "grams": by_volume.ppm / 1000 if by_volume is not None else percent * 0,
+        },
         values={"amount": found},
         sources=tuple(world.facts[fact].cited() for fact in ("mixing-chlorine-convention", "mixing-chlorine-masses")),
     )

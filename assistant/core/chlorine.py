@@ -27,7 +27,7 @@ class Chlorine:
     facts: tuple[str, ...]
     """Ids of the facts it rests on."""
     off: tuple[Fraction, Fraction] | None = None
-    """By the convention: how far the exact ways lie from it, as shares, the lower and the higher; None: not known."""
+    """By the convention: how far the exact ways lie from it, as shares, by volume and by weight; None: not known."""
 
 
 def available_chlorine(percent: Fraction, basis: Basis | None, facts: Facts) -> Chlorine:
@@ -62,8 +62,7 @@ def _off(percent: Fraction, ppm: Fraction, facts: Facts) -> tuple[Fraction, Frac
     by_weight = _by_weight(percent, facts)
     if by_weight is None:
         return None
-    ways = (percent * _MG_A_LITRE * _chlorine_share(facts) / ppm - 1, by_weight.ppm / ppm - 1)
-    return min(ways), max(ways)
+    return percent * _MG_A_LITRE * _chlorine_share(facts) / ppm - 1, by_weight.ppm / ppm - 1
 
 
 def _by_weight(percent: Fraction, facts: Facts) -> Chlorine | None:

@@ -90,6 +90,8 @@ class _Search(UnitReader):
 
     def _number(self, at: int) -> Number | None:
         number = number_at(self.tokens, at)
+        if self.words[at] == "won" and self.word(at + 1) in ("in", "to") and number_at(self.tokens, at + 2) is not None:
+            return Number(Fraction(1), at, at + 1)  # "one in fifty", as a recogniser may write it
         if number is not None and any(place in self.taken for place in range(number.start, number.end)):
             return None
         if (
@@ -203,7 +205,7 @@ class _Search(UnitReader):
     def _span_of_days(self, number: Number, at: int) -> int | None:
         """Takes "two months", "a year and a half", in days."""
         days = SPANS.get(self.word(at))
-        if days is None or self.word(at + 1) == "old":  # the age of an animal
+        if days is None:
             return None
         more = self._and_a_half(at + 1, number.value)
         value, end = (number.value + more[0], more[1]) if more is not None else (number.value, at + 1)

@@ -70,45 +70,12 @@ i have made up {bottle} at {mix}
 filled
 i filled {bottle} with water
 i topped up {bottle}
-can i top up {bottle}
-there is {volume} left can i top it up
 where do i store {agent}
 how do i store {bottle}
 where do i keep {agent}
 how do i get rid of {agent}
 can i pour {agent} down the drain
 pour away {bottle}
-convert {volume} to mils
-convert {volume} to litres
-convert {volume} into fluid ounces
-how many mils in {volume}
-how many millilitres is {volume}
-how many teaspoons in a cup
-how many pints in a gallon
-what is {volume} in mils
-what is {volume} in ounces
-what is {temperature} in fahrenheit
-what does {mix} mean
-what is {mix} as a percentage
-what is {mix} in percent
-is {mix} the same as {mix}
-does {mix} mean parts water or parts in all
-explain {mix}
-i put {volume} of {agent} in {volume} of water how strong is it
-i put {volume} in {volume} how strong is that
-how strong is {bottle}
-how strong is my {agent} now
-how strong is {agent} after {duration}
-what strength is {bottle}
-which syringe should i use
-which syringe is best for {volume}
-what do i measure {volume} with
-how accurate is {measure}
-how much solution do i need for {enclosure}
-how much mix do i need to spray {enclosure}
-how many bottles do i need for {enclosure}
-how much solution for all of them
-how much do i need for today
 when is the next deep clean due
 when is {enclosure} due
 what is due today
@@ -171,16 +138,6 @@ i found mites
 {animal} tested positive
 mark {enclosure} sick
 is {organism} contagious
-he is out of the tub
-he is out of the box
-he got out
-he escaped
-{animal} escaped
-{animal} is loose
-she is loose in the room
-the snake is on the floor
-i can not find {animal}
-{animal} has got out of the tub
 where is {animal}
 which tub is {animal} in
 who is in the holding tub
@@ -251,10 +208,6 @@ can i boil the bowl
 can i bake the bark
 how do i clean cork
 can i put hides in the dishwasher
-i spilled {agent} on the floor
-i spilled {bottle}
-{bottle} is leaking
-knocked over {bottle}
 i do not know what is in {bottle}
 the label has come off
 why
@@ -575,7 +528,7 @@ how do i pick up a nervous {animal}
 she dropped her tail
 is he old enough to breed
 how do you tell a male from a female
-how much should a {animal} weigh at {number} months
+how much should a {animal} weigh at {duration}
 weighed {enclosure} , {number} grams
 he shed in one piece this morning
 what is the right size hide for a {animal}
@@ -633,12 +586,6 @@ can i pour old {agent} down the drain
 who is in which tub
 how long has {enclosure} been waiting in the tub
 how many tablespoons are in {volume}
-how strong is {agent} that is been open {number} months
-i put {volume} of {agent} in {volume} , how strong is that
-what percent have i got if i tipped in {number} of the {stock}
-there is {number} left in the {bottle} , can i top it up
-how much ready mix do i need for the whole {enclosure}
-how much solution for the whole round today
 what should i use on a wooden box after {organism}
 what do you recommend against {organism}
 is {agent} any good against mould
@@ -660,7 +607,6 @@ how long before this film dries by itself
 how long should i air the room with one window open
 there is still a whiff of {agent} in the {enclosure}
 i knocked the {agent} over , it is all over the floor
-the {animal} 's got loose , she is behind the rack
 why that number
 where did you get that figure from
 talk slower please
@@ -739,7 +685,6 @@ can i hold her while it dries
 how do i hold a {animal} properly
 hang on , hold it
 get hold of the vet
-he is out of the tub !
 she is got out !
 leave him where he is
 {enclosure} 's climbing out of the box
@@ -799,16 +744,9 @@ took {enclosure} out for a cuddle
 took {animal} out of quarantine
 mark that on the calendar
 tick off the list
-what strength have i got if i used {number} syringe in the {bottle}
-there is {volume} left in the {bottle} , can i top it up
-how much solution do i need to cover the {enclosure}
 how many bottles for everything today
 how many teaspoons in {volume}
-what does {mix} actually mean
-i bought the {agent} in june , how strong is it now
 does {agent} go off
-which syringe should i use for {volume}
-is the {measure} accurate enough
 what should i use on the wood
 best disinfectant for a {animal} 's tub
 will {agent} work on {organism}
@@ -846,7 +784,6 @@ how long has {enclosure} been waiting in there
 i just saw a {organism} on the tub
 where does that figure come from
 use ounces from now on
-the {animal} 's got loose
 what temperature should the hot spot be
 how often do i feed a {animal}
 set a timer for the pasta
@@ -870,7 +807,6 @@ how much {agent} for my white shirts
 can i dye my hair after {agent}
 is {agent} nice on chips
 the tank on the car is empty
-what is {mix}
 tomorrow i will do the {enclosure} with {agent}
 do i have to rinse out the {bottle} first
 need to rinse out the {bottle}

@@ -14,7 +14,8 @@ from functools import lru_cache
 from assistant.contract import Doubt, Heard, Pending, Question, Reading, Slots, World
 from assistant.core.facts import Facts
 from assistant.core.household import Household
-from assistant.understand import follow_up
+from assistant.core.rounds import is_open
+from assistant.understand import alarms, follow_up
 from assistant.understand.certainty import HARM, best_of, with_doubts
 from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.claimed_steps import Claims, bare_done, claims_in, dried_early, only_dried, steps_named
@@ -77,7 +78,7 @@ class Reader:
 
     def __init__(self, household: Household, facts: Facts, questions: Mapping[str, Question]) -> None:
         self._matcher = Matcher(questions, learned())
-        vocabulary = self._matcher.vocabulary | EVERYDAY | CLAIM_WORDS | CRY_WORDS
+        vocabulary = self._matcher.vocabulary | EVERYDAY | CLAIM_WORDS | CRY_WORDS | alarms.WORDS
         self._parser = Parser(Names(household, facts, vocabulary), household.habits.gallon or "US", vocabulary)
         self._parse = lru_cache(maxsize=64)(self._parser)
         self._questions = questions
@@ -101,7 +102,14 @@ class Reader:
         parsed = self._parse(text)
         claims = claims_in(parsed.plain)
         look = _Look(parsed, claims, self._matcher.chances(parsed.words), world, spoken)
-        return self._harm(look) or self._meeting(look) or self._in_talk(look) or self._question(look)
+        return (
+            self._harm(look)
+            or self._escape(look)
+            or self._meeting(look)
+            or self._spill(look)
+            or self._in_talk(look)
+            or self._question(look)
+        )
 
     # ------------------------------------------------------------ before anything else
 
@@ -112,6 +120,23 @@ class Reader:
         slots = self._slots(look, cry.intent)
         slots = replace(_without_troubles(slots), place=cry.place, victim=cry.victim)
         return self._reading(look, cry.intent, slots, BY_RULE)
+
+    def _escape(self, look: _Look) -> Reading | None:
+        """An animal that got out; with one loose on record also that it is found."""
+        if "escape" not in self._questions:
+            return None
+        plain, state = look.parsed.plain, look.world.state
+        waits = any("move out" in r.done and is_open(r) for r in state.rounds.values())
+        found = alarms.found(plain) and bool(state.loose)
+        if not found and not alarms.escaped(plain, one_waits=waits):
+            return None
+        slots = replace(_without_troubles(self._slots(look, "escape")), found=found)
+        return self._reading(look, "escape", slots, BY_RULE)
+
+    def _spill(self, look: _Look) -> Reading | None:
+        if "spill" not in self._questions or not alarms.spilled(look.parsed.plain):
+            return None
+        return self._reading(look, "spill", _without_troubles(self._slots(look, "spill")), BY_RULE)
 
     def _meeting(self, look: _Look) -> Reading | None:
         if "together" not in self._questions:
@@ -285,6 +310,9 @@ class Reader:
             return None, chances[top] if top != OUTSIDE else max(
                 (v for k, v in chances.items() if k != OUTSIDE), default=0.0
             )
+        named = set(look.parsed.words)
+        if top == "measure_with" and "{volume}" not in named and named & {"{bottle}", "{mix}"}:
+            return "dose", chances[top]  # what is to be measured for a bottle is its dose
         return top, chances[top]
 
     def _needed(self, label: str, words: tuple[str, ...]) -> float:
@@ -337,7 +365,10 @@ _ASKS_IN_FULL = frozenset({"how", "what", "which", "can", "could", "do", "does",
 _NEVER_OFFERED = frozenset({OUTSIDE, "yes", "no"})
 _EXACT = frozenset({"next", "help", "undo", "repeat", "status", "again", "pardon", "what now", "now what"})
 
-_BEATS_A_CLAIM = frozenset({"rinsed_out", "start", "dose", "hold_time", "help", "repeat", "undo"})
+_BEATS_A_CLAIM = frozenset(
+    {"rinsed_out", "start", "dose", "hold_time", "help", "repeat", "undo"}
+    | {"mix_strength", "top_up", "make_up", "bleach_now", "measure_with"}
+)
 """Questions that aren't a claim of a step though they hold the words of one."""
 _LOOKS_BACK = re.compile(
     r"^(?:so |and |but |wait |ok |um )*(?:did|have|has|had|is|are|was|were)\b"
@@ -354,6 +385,7 @@ _NOT_A_START = re.compile(
     r"\b(?:not|never|without) (?:\w+ )?(?:start|begin|starting)\b"
     r"|\b(?:tomorrow|later|tonight|this evening|next week|at the weekend|another day)\b"
 )
+_INTO_A_UNIT = frozenset({"convert", "many", "in", "into", "to", "turn", "change", "put", "come", "as", "metric", "be"})
 _HAS_STEP_WORD = re.compile(
     r"\b(?:rins\w+|wash\w*|spray\w*|dry|dried|drying|wet|damp|wip\w+|air\w*|clear\w*|appl\w+|scrub\w*"
     r"|mist\w*|back|hos\w+)\b"
@@ -377,6 +409,17 @@ def _may_be(intent: str, look: _Look) -> bool:
         return bool(words & {"{animal}", "him", "his", "it", "wound", "burn", "cut"})
     if intent == "start":
         return bool(words & {"{enclosure}", "{animal}", "start", "begin", "clean", "round", "starting"})
+    if intent == "convert":
+        amounts = {"{volume}", "{temperature}", "{mix}", "{duration}", "that", "it"}
+        return bool(words & amounts) and bool(words & _INTO_A_UNIT)
+    if intent == "read_ratio":
+        return bool(words & {"{mix}", "ratio", "colon"})
+    if intent == "measure_with":
+        return bool(words & {"{volume}", "{measure}", "syringe", "tool", "measure", "spoon", "cup"})
+    if intent == "mix_strength":
+        return bool(words & {"{volume}", "{mix}", "{bottle}", "{number}"})
+    if intent == "bleach_now":
+        return bool(words & {"{agent}", "{mix}", "{duration}"})
     if intent == "dose":
         return bool(
             words

@@ -10,21 +10,24 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
-from assistant.contract import Choice, Slots, World
-from assistant.core.amounts import SaidRatio
+from assistant.contract import Choice, SaidTime, Slots, World
+from assistant.core.amounts import Amount, Percent, SaidRatio
 from assistant.core.rounds import is_open
 from assistant.understand.claimed_steps import Claims
+from assistant.understand.moments import moment
 from assistant.understand.months import month_in
 from assistant.understand.names import Mention, Thing
 from assistant.understand.openings import openings_in
 from assistant.understand.parsing import Parsed
 from assistant.understand.patterns import Pattern
 from assistant.understand.poured import roles_of, share_left, strokes_in, uses_up
+from assistant.understand.said_times import SaidWhen, when_in
 from assistant.understand.strengths import bare_numbers, mixes_in
 from assistant.understand.surfaces_said import inside_said, soaks
 from assistant.understand.unknown_names import ROUND, unknown_names
 from assistant.understand.wanted_unit import wanted_unit
 
+_OF_THE_STOCK = frozenset({"mix_strength", "bleach_now"})
 _POURED_TOGETHER = frozenset({"mix_strength"})
 _BOTTLE_FIRST = ("bottle", "stock", "agent", "measure", "enclosure", "animal", "organism")
 _HOME_FIRST = ("enclosure", "animal", "bottle", "stock", "agent", "organism", "measure")
@@ -92,7 +95,18 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
     )
     if asked.intent in _POURED_TOGETHER:
         slots = _unfolded(slots)
+    if asked.intent in _OF_THE_STOCK:
+        slots = _percent_as_stock(slots)
     return _with_the_rest(slots, parsed, asked)
+
+
+def _percent_as_stock(slots: Slots) -> Slots:
+    """A percentage as the concentrate's own, where none is wanted."""
+    percent = next((mix for mix in slots.mixes if isinstance(mix, Percent)), None)
+    if percent is None or slots.stock_strength is not None:
+        return slots
+    mixes = tuple(mix for mix in slots.mixes if mix is not percent)
+    return replace(slots, mixes=mixes, stock_strength=Amount(percent.percent, "%"))
 
 
 def _unfolded(slots: Slots) -> Slots:
@@ -124,8 +138,18 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         soaks=soaks(plain),
         month=month_in(parsed.tokens),
         start_over=over if asked.intent == "start" else None,
+        when=_when(parsed, asked),
         unknown=(*slots.unknown, *unknown_names(parsed, asked.intent, slots)),
     )
+
+
+def _when(parsed: Parsed, asked: Asked) -> SaidTime | None:
+    """When it was; "at four" by itself counts only for a question that is told of times."""
+    said: SaidWhen | None = parsed.when
+    question = asked.world.questions.get(asked.intent or "")
+    if said is None and question is not None and any("{when}" in text for text in question.phrasings):
+        said = when_in(parsed.tokens, bare=True)
+    return moment(said, asked.world.now) if said is not None else None
 
 
 # ---------------------------------------------------------------- names

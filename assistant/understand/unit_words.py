@@ -53,6 +53,8 @@ SAID: dict[str, str] = {
     "degrees c": "degc",
     "degrees centigrade": "degc",
     "centigrade": "degc",
+    "degrees": "degc",
+    "degree": "degc",
     "degrees f": "degf",
     "pct": "%",
     "percents": "%",

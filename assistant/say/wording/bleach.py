@@ -20,7 +20,8 @@ def _now(answer: Answer) -> Line:
     percent, left = rounded(Fraction(details["percent"]), 2), rounded(Fraction(details["left"]) * 100, 2)
     fresh = " Buy fresh." if details["weak"] or details["old"] else ""
     age = _age(details["days"])
-    say = f"About {percent} percent: {left} percent of its strength is left, {age} old.{fresh}"
+    warm = listed(f"{one.degrees:g}" for one in details["kept"])
+    say = f"About {percent} percent: {left} percent of its strength is left after {age} at {warm} degrees.{fresh}"
     return Line(say, "\n".join([*_shown(details, percent, left), *_advice(details)]))
 
 
@@ -39,7 +40,7 @@ def _advice(details: Mapping[str, Any]) -> list[str]:
         return ["Over a year old: buy fresh. No dose is raised for it."]
     if details["weak"]:
         return ["Under four fifths of its strength: buy fresh. No dose is raised for it."]
-    return ["A dose in percent or ppm is raised for that; a ratio is kept as said."]
+    return ["With its date in keeping.toml a dose in percent or ppm is raised for that; a ratio is kept as said."]
 
 
 def _kept(details: Mapping[str, Any]) -> str:
@@ -71,6 +72,10 @@ def _how_warm(answer: Answer) -> Line:
     return Line(f"How warm is the {answer.details['name']} kept, in degrees?")
 
 
+def _which_degrees(answer: Answer) -> Line:
+    return Line(f"{answer.details['degrees']:g} degrees in what? Say it in Celsius, or as so many Fahrenheit.")
+
+
 def _no_law(answer: Answer) -> Line:
     name = answer.details["name"]
     return Line(f"I know how bleach weakens, not {name}. Go by the date on its label.")
@@ -89,5 +94,6 @@ LINES: Mapping[str, Callable[[Answer], Line]] = {
     "bleach.how_old": _how_old,
     "bleach.not_yet_made": _not_yet_made,
     "bleach.how_warm": _how_warm,
+    "bleach.which_degrees": _which_degrees,
     "bleach.no_law": _no_law,
 }

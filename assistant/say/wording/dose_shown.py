@@ -100,9 +100,13 @@ def shown_chlorine(ppm: Fraction | None, chlorine: Chlorine | None) -> str:
     text = f", {rounded(ppm)} ppm available chlorine, {way}"
     if chlorine.off is None:
         return text
-    low, high = (rounded(abs(share) * 100, 2) for share in chlorine.off)
-    signs = ["less" if share < 0 else "more" for share in chlorine.off]
-    return f"{text} (really {low} % {signs[0]} if its label means weight in volume, {high} % {signs[1]} if by weight)"
+    return f"{text} (really {shown_off(chlorine.off)})"
+
+
+def shown_off(off: tuple[Fraction, Fraction]) -> str:
+    """How far the exact meanings of a bleach's percentage lie from the convention: by volume, and by weight."""
+    by_volume, by_weight = (f"{rounded(abs(share) * 100, 2)} % {'less' if share < 0 else 'more'}" for share in off)
+    return f"{by_volume} where the label means weight in volume, {by_weight} where it means weight"
 
 
 def shown_age(age: Age | None, *, makes_up: bool) -> list[str]:

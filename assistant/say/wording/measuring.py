@@ -34,9 +34,9 @@ def _measure_with(answer: Answer) -> Line:
 
 def _unmeasured(answer: Answer) -> Line:
     details = answer.details
-    why = (
-        f"The {listed(details['named'], 'or')} can't measure that." if details["named"] else UNMEASURED[details["why"]]
-    )
+    why = UNMEASURED[details["why"]]
+    if details["named"]:
+        why = f"The {listed(details['named'], 'or')} can't measure that."
     least: Measured | None = details["least"]
     if least is None or details["why"] != "too little":
         say = why

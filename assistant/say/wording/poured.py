@@ -34,9 +34,8 @@ def _shown(details: Mapping[str, Any]) -> list[str]:
     if ratio.n:
         lines.append(f"1 to {rounded(ratio.n, 4)}: one part in {rounded(ratio.as_in[1], 4)} in all.")
     if details["percent"] is not None:
-        line = (
-            f"Strength: {rounded(details['percent'])} %, of {details['name']} at {number(details['stock_percent'])} %"
-        )
+        of = f"{number(details['stock_percent'])} % {details['name']}"
+        line = f"Strength: {rounded(details['percent'])} % from {of}"
         chlorine = shown_chlorine(details["ppm"], details["chlorine"])
         lines.append(f"{line}{chlorine}.")
     if details["too_strong"] is not None:

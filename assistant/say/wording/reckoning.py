@@ -10,7 +10,7 @@ from assistant.core.amounts import Amount, Mix, SaidRatio
 from assistant.core.ratio import Ratio
 from assistant.core.units import spoken
 from assistant.say.wording.amounts import rounded, said_whole
-from assistant.say.wording.dose_shown import shown_ratio
+from assistant.say.wording.dose_shown import shown_off, shown_ratio
 from assistant.say.wording.plain import capital, listed
 
 FIGURES = 6
@@ -38,23 +38,13 @@ def _by_convention(answer: Answer) -> Line:
     have, found = details["from"], details["to"]
     say = f"{capital(said_amount(found))} of bleach, by the usual convention."
     lines = [f"{_shown(have)} = {_shown(found)} available chlorine, taking 1 percent as 10,000 ppm."]
-    exact = details["exact"]
-    if exact:
-        a_percent = details["percent"] * 10_000
-        ways = (("w/w", "percent by weight, with its density"), ("w/v", "percent weight in volume"))
-        lines += [
-            f"Exactly, from {words}: {rounded(exact[basis].ppm, 4)} ppm ({_off(exact[basis].ppm / a_percent)})."
-            for basis, words in ways
-            if exact[basis].way != "convention"
-        ]
-        grams = exact["w/v"].ppm / 1000
-        lines.append(f"That is {rounded(grams, 3)} g/L of chlorine, or {rounded(grams / 10, 3)} trade percent, by w/v.")
+    if details["off"] is not None:
+        lines.append(f"Chlorine is {shown_off(details['off'])}.")
+    grams = details["grams"]
+    lines.append(
+        f"Weight in volume that is {rounded(grams, 3)} g/L of chlorine: {rounded(grams / 10, 3)} trade percent."
+    )
     return Line(say, "\n".join(lines))
-
-
-def _off(times: Fraction) -> str:
-    percent = (times - 1) * 100
-    return f"{'+' if percent >= 0 else '-'}{rounded(abs(percent), 2)} %"
 
 
 def said_amount(amount: Amount) -> str:
