@@ -59,6 +59,10 @@ class Heard:
 # ---------------------------------------------------------------- understood
 
 
+Draught: TypeAlias = Literal["still", "draught", "fan"]
+"""How air moves over a wet surface: windows shut, a window open, a fan across it."""
+
+
 @dataclass(frozen=True, slots=True)
 class Choice:
     """Words that fit several things; the keeper is asked which."""
@@ -137,6 +141,14 @@ class Slots:
     """What was said of the surface during the wet time."""
     openings: int | None = None
     """How many windows or doors were said to be open."""
+    air_changes: Fraction | None = None
+    """Air changes an hour, where a question about airing names them."""
+    mixing: Fraction | None = None
+    """The mixing factor named for an airing, 1 or more."""
+    humidity: Fraction | None = None
+    """Relative humidity of the room in percent, where a question about drying names it."""
+    draught: Draught | None = None
+    """How the air over a wet surface was said to move."""
     heat_cold: bool = False
     """ "heat is off and cold" was said."""
     place: Literal["eye", "skin", "mouth", "lungs"] | None = None

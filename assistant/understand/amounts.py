@@ -94,6 +94,8 @@ class _Search(UnitReader):
             return Number(Fraction(1), at, at + 1)  # "one in fifty", as a recogniser may write it
         if number is not None and any(place in self.taken for place in range(number.start, number.end)):
             return None
+        if self.word(at + 1) == "second" and self.word(at + 2) in ("window", "door", "opening"):
+            return None  # "a second window" is no time
         if (
             number is None
             and self.words[at] in ("a", "an", "per")

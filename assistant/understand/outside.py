@@ -156,13 +156,8 @@ misted it again
 misted it again still wet
 sprayed it again to keep it wet
 kept it topped up
-how long will it take to dry
 will it stay wet long enough
 how long until it dries
-how long should i air the room
-how long do i air it for
-how long with one window
-how long do i leave the window open
 do i need the window open
 should i open a window
 it still smells
@@ -604,7 +599,6 @@ leave it for now , i will carry on tonight
 just finish this one as a clean
 it dried before the time was up
 how long before this film dries by itself
-how long should i air the room with one window open
 there is still a whiff of {agent} in the {enclosure}
 i knocked the {agent} over , it is all over the floor
 why that number
@@ -718,7 +712,6 @@ she drinks more when it is hot
 he bit me last week , just a nip , it is healed
 does a drain swallow that much water
 word of mouth says {agent} is best
-how long do the fumes take to clear with two windows open
 cough sweets on the list
 which mask stops fumes
 sting nettles in the garden
@@ -763,10 +756,7 @@ pause the {enclosure} , the phone 's ringing
 i have to leave it for {duration}
 just call it a clean , not a disinfection
 it dried before the {duration} were up
-how long will this take to dry
 will it stay wet the whole time in this heat
-how long do i need to air the room
-two windows open , how long
 the corner 's still damp
 which one should i do first
 in what order do i clean them

@@ -27,6 +27,7 @@ from assistant.understand.learned_model import learned
 from assistant.understand.learning import OUTSIDE
 from assistant.understand.matching import Matcher
 from assistant.understand.meeting import meets
+from assistant.understand.mixing_words import MIXING_NEEDS
 from assistant.understand.names import Names
 from assistant.understand.openings import openings_in
 from assistant.understand.parsing import Parsed, Parser, matched_words, phrasing_words
@@ -39,6 +40,8 @@ ENOUGH = 0.55
 come out as a wrong question (tests/bench/README.md)."""
 STRANGE_ENOUGH = 0.85
 """The same for a question that names nothing, in a text with a word that no phrasing has: "next episode"."""
+BY_ITS_WORDS = 0.33
+"""The same for the likeliest question when it is asked in words that are hardly about anything else."""
 FEW_WORDS = 4
 """In a text of no more words a strange word is half of what was said, and no likeness is enough: "next train"."""
 NEVER = 1.0
@@ -161,7 +164,7 @@ class Reader:
             wet = self._wet_answer(look, pending)
             if wet is not None:
                 return wet
-        short = follow_up.is_short(look.parsed)
+        short = follow_up.is_short(look.parsed, _asked_before(look, pending))
         if not short or plain in _EXACT or (look.claims.done and not (pending and "step" in pending.missing)):
             return None
         return self._joined(look, pending)
@@ -191,13 +194,19 @@ class Reader:
         if pending is not None and "step" in pending.missing:
             slots = replace(slots, steps=look.claims.done or steps_named(look.parsed.plain))
         answering = Answering(look.parsed, slots, look.spoken)
-        if follow_up.corrects(look.parsed) and (pending is not None or before.intent in follow_up.SAFE_TO_CORRECT):
+        if follow_up.corrects(look.parsed, before.intent) and (
+            pending is not None or before.intent in follow_up.SAFE_TO_CORRECT
+        ):
             corrected = follow_up.corrected(answering, before, look.world)
             if corrected is not None:
                 return corrected
         if pending is not None and pending.missing and (not full or follow_up.starts_with_yes(look.parsed.plain) == ""):
             return follow_up.supplied(answering, pending)
-        if follow_up.asks_for_another(look.parsed) and before.intent in follow_up.SAFE_TO_CORRECT and not full:
+        if (
+            follow_up.asks_for_another(look.parsed, before.intent)
+            and before.intent in follow_up.SAFE_TO_CORRECT
+            and not full
+        ):
             return follow_up.corrected(answering, before, look.world)
         if pending is None and self._same_again(look, before):
             return follow_up.corrected(answering, before, look.world)
@@ -271,7 +280,8 @@ class Reader:
             sure = chances[OUTSIDE] < OUTSIDE_FOR_SURE or len(look.parsed.words) == 1
             wins = look.top not in _BEATS_A_CLAIM or chances["done"] >= 0.25
             return ("done", max(chances["done"], 0.9)) if sure and wins else None
-        opened = openings_in(plain) is not None and look.top in ("done", OUTSIDE)
+        told = look.top == "air_time" and chances["done"] >= 0.25
+        opened = openings_in(plain) is not None and (told or look.top in ("done", OUTSIDE))
         if (opened or bare_done(plain)) and not plain.endswith("?"):
             return "done", max(chances["done"], 0.9)
         return None
@@ -305,7 +315,7 @@ class Reader:
         if chances.pop("done", 0.0) >= ENOUGH:
             return None, chances[OUTSIDE]
         top = max(chances, key=lambda label: chances[label])
-        needed = self._needed(top, look.parsed.words)
+        needed = self._needed(top, look.parsed.words, look.parsed.plain)
         if top == OUTSIDE or chances[top] < needed or not _may_be(top, look):
             return None, chances[top] if top != OUTSIDE else max(
                 (v for k, v in chances.items() if k != OUTSIDE), default=0.0
@@ -315,12 +325,14 @@ class Reader:
             return "dose", chances[top]  # what is to be measured for a bottle is its dose
         return top, chances[top]
 
-    def _needed(self, label: str, words: tuple[str, ...]) -> float:
+    def _needed(self, label: str, words: tuple[str, ...], plain: str) -> float:
         """Least chance of a question; a word that is strange to a question about the talk or the round counts against.
 
         In few words it must be one of the question's own ("undo my belt" is none); in more, where nothing is named, one
         that any phrasing has.
         """
+        if label in _HALF_ENOUGH and _HALF_ENOUGH[label].search(plain):
+            return BY_ITS_WORDS
         if label not in self._own:
             return ENOUGH
         few = len(words) <= FEW_WORDS
@@ -339,6 +351,12 @@ class Reader:
         return Reading(look.parsed.text, intent, slots, min(confidence, 0.99), look.nearest, (), look.spoken)
 
 
+def _asked_before(look: _Look, pending: Pending | None) -> str | None:
+    """The question that this turn may go on from."""
+    before = pending.reading if pending is not None else look.world.talk.last_reading
+    return before.intent if before is not None else None
+
+
 def _says_it_dried(look: _Look) -> bool:
     """That a surface didn't stay wet: no step, and not taken down as one, but not to be forgotten either."""
     stayed = look.claims.stayed_wet
@@ -350,6 +368,16 @@ def _without_troubles(slots: Slots) -> Slots:
     return replace(slots, steps=(), numbers=(), choices=(), unknown=(), faulty=())
 
 
+_HALF_ENOUGH = {
+    "dry_time": re.compile(
+        r"\b(?:how|when|will|does|do|going to)\b.*"
+        r"\b(?:dry|dries|dried|drying|evaporates?|(?:stay|keep)\w* (?:it )?wet)\b"
+        r"|\b(?:dry|drying) times?\b"
+    ),
+    "air_time": re.compile(
+        r"\b(?:how|when|will|would|is|what|for)\b.*\b(?:air|aired|airing|ventilat\w+|windows?|fumes|smell)\b"
+    ),
+}
 _ABOUT_TALK = frozenset({"next", "repeat", "help", "undo", "start", "status"})
 _ASKING = frozenset({"what", "how", "which", "where", "when", "who", "why"})
 _SHORT = ("help", "undo", "next", "repeat", "status", "yes", "no")
@@ -385,7 +413,6 @@ _NOT_A_START = re.compile(
     r"\b(?:not|never|without) (?:\w+ )?(?:start|begin|starting)\b"
     r"|\b(?:tomorrow|later|tonight|this evening|next week|at the weekend|another day)\b"
 )
-_INTO_A_UNIT = frozenset({"convert", "many", "in", "into", "to", "turn", "change", "put", "come", "as", "metric", "be"})
 _HAS_STEP_WORD = re.compile(
     r"\b(?:rins\w+|wash\w*|spray\w*|dry|dried|drying|wet|damp|wip\w+|air\w*|clear\w*|appl\w+|scrub\w*"
     r"|mist\w*|back|hos\w+)\b"
@@ -409,17 +436,8 @@ def _may_be(intent: str, look: _Look) -> bool:
         return bool(words & {"{animal}", "him", "his", "it", "wound", "burn", "cut"})
     if intent == "start":
         return bool(words & {"{enclosure}", "{animal}", "start", "begin", "clean", "round", "starting"})
-    if intent == "convert":
-        amounts = {"{volume}", "{temperature}", "{mix}", "{duration}", "that", "it"}
-        return bool(words & amounts) and bool(words & _INTO_A_UNIT)
-    if intent == "read_ratio":
-        return bool(words & {"{mix}", "ratio", "colon"})
-    if intent == "measure_with":
-        return bool(words & {"{volume}", "{measure}", "syringe", "tool", "measure", "spoon", "cup"})
-    if intent == "mix_strength":
-        return bool(words & {"{volume}", "{mix}", "{bottle}", "{number}"})
-    if intent == "bleach_now":
-        return bool(words & {"{agent}", "{mix}", "{duration}"})
+    if intent in MIXING_NEEDS:
+        return all(words & needed for needed in MIXING_NEEDS[intent])
     if intent == "dose":
         return bool(
             words

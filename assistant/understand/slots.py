@@ -21,6 +21,7 @@ from assistant.understand.openings import openings_in
 from assistant.understand.parsing import Parsed
 from assistant.understand.patterns import Pattern
 from assistant.understand.poured import roles_of, share_left, strokes_in, uses_up
+from assistant.understand.room_air import with_room_air
 from assistant.understand.said_times import SaidWhen, when_in
 from assistant.understand.strengths import bare_numbers, mixes_in
 from assistant.understand.surfaces_said import inside_said, soaks
@@ -97,7 +98,7 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
         slots = _unfolded(slots)
     if asked.intent in _OF_THE_STOCK:
         slots = _percent_as_stock(slots)
-    return _with_the_rest(slots, parsed, asked)
+    return with_room_air(_with_the_rest(slots, parsed, asked), parsed, asked.intent)
 
 
 def _percent_as_stock(slots: Slots) -> Slots:
