@@ -5,10 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from assistant.answer.asking import ask
-from assistant.answer.meeting import UNKNOWN_FACT, agent_of, gas_made
+from assistant.answer.meeting import UNKNOWN_FACT, agent_of, gas_made, touched_by
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Reading, World
-from assistant.core.events import AgentTouched
 from assistant.core.facts import Agent, Pair
 from assistant.core.together import NOT_LISTED, SAME, UNKNOWN, danger, meet, worst
 
@@ -139,7 +138,9 @@ def _have_met(meeting: _Meeting, reading: Reading, world: World) -> Answer:
     first, second, pair = worst(meeting.agents, world.facts)
     assert pair is not None, "a product of unknown content is answered as gas"
     reason = world.facts[pair.fact]
-    touched = tuple(AgentTouched(meeting.enclosure, agent) for agent in ids) if meeting.enclosure is not None else ()
+    touched = (
+        tuple(touched_by(meeting.enclosure, agent, world) for agent in ids) if meeting.enclosure is not None else ()
+    )
     return Answer(
         reading.intent,
         Outcome.REFUSE if pair.verdict == "never" else Outcome.ANSWER,

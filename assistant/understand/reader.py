@@ -22,17 +22,20 @@ from assistant.understand.claimed_steps import Claims, bare_done, claims_in, dri
 from assistant.understand.cries import cry_in
 from assistant.understand.follow_up import Answering
 from assistant.understand.harm_patterns import WORDS as CRY_WORDS
-from assistant.understand.known_words import CONNECTING, EVERYDAY, HURT
-from assistant.understand.learned_model import learned
+from assistant.understand.known_words import CONNECTING, EVERYDAY
 from assistant.understand.learning import OUTSIDE
-from assistant.understand.matching import Matcher
+from assistant.understand.matching import Matcher, rows_of
+from assistant.understand.may_be import LOOKS_BACK, may_be
 from assistant.understand.meeting import meets
-from assistant.understand.mixing_words import MIXING_NEEDS
 from assistant.understand.names import Names
 from assistant.understand.openings import openings_in
 from assistant.understand.parsing import Parsed, Parser, matched_words, phrasing_words
 from assistant.understand.short_slips import LONGEST, told_apart
 from assistant.understand.slots import Asked, slots_of
+from assistant.understand.surface import of_the_surface, smell_answer, wet_answer, where_it_was_asked
+from assistant.understand.told import WORDS as TOLD_WORDS
+from assistant.understand.told import Told, told_in
+from assistant.understand.weights import opened
 from assistant.understand.words import ARTICLES
 
 ENOUGH = 0.55
@@ -61,6 +64,7 @@ class _Look:
     parsed: Parsed
     claims: Claims
     chances: Mapping[str, float]
+    told: Told
     world: World
     spoken: bool
 
@@ -79,9 +83,9 @@ class _Look:
 class Reader:
     """Reads the turns of one household. Built once; knows nothing of the turn before but what the world holds."""
 
-    def __init__(self, household: Household, facts: Facts, questions: Mapping[str, Question]) -> None:
-        self._matcher = Matcher(questions, learned())
-        vocabulary = self._matcher.vocabulary | EVERYDAY | CLAIM_WORDS | CRY_WORDS | alarms.WORDS
+    def __init__(self, household: Household, facts: Facts, questions: Mapping[str, Question], weights: bytes) -> None:
+        self._matcher = Matcher(rows_of(questions), opened(weights).model)
+        vocabulary = self._matcher.vocabulary | EVERYDAY | CLAIM_WORDS | CRY_WORDS | alarms.WORDS | TOLD_WORDS
         self._parser = Parser(Names(household, facts, vocabulary), household.habits.gallon or "US", vocabulary)
         self._parse = lru_cache(maxsize=64)(self._parser)
         self._questions = questions
@@ -104,7 +108,8 @@ class Reader:
     def _read(self, text: str, world: World, spoken: bool) -> Reading:
         parsed = self._parse(text)
         claims = claims_in(parsed.plain)
-        look = _Look(parsed, claims, self._matcher.chances(parsed.words), world, spoken)
+        told = told_in(parsed.plain)
+        look = _Look(parsed, claims, self._matcher.chances(parsed.words), told, world, spoken)
         return (
             self._harm(look)
             or self._escape(look)
@@ -161,7 +166,7 @@ class Reader:
         if answer is not None:
             return answer
         if pending is not None:
-            wet = self._wet_answer(look, pending)
+            wet = wet_answer(look, pending) or smell_answer(look, pending)
             if wet is not None:
                 return wet
         short = follow_up.is_short(look.parsed, _asked_before(look, pending))
@@ -190,6 +195,7 @@ class Reader:
         if before is None or before.intent is None:
             return None
         full = look.chances[look.top] >= ENOUGH and look.top not in (OUTSIDE, before.intent, "yes", "no")
+        full = full and not (look.top in _OF_AN_AMOUNT and follow_up.asks_for_another(look.parsed))
         slots = replace(self._slots(look, before.intent), place=follow_up.place_in(look.parsed.plain))
         if pending is not None and "step" in pending.missing:
             slots = replace(slots, steps=look.claims.done or steps_named(look.parsed.plain))
@@ -227,17 +233,6 @@ class Reader:
         amounts = any(found.kind in ("mix", "volume") for found in look.parsed.amounts.found)
         return before.intent == "dose" and amounts and look.parsed.words[0] not in _ASKS_IN_FULL
 
-    def _wet_answer(self, look: _Look, pending: Pending) -> Reading | None:
-        """ "It dried out" answers "did it stay wet?"; nowhere else is it a step."""
-        yes = pending.on_yes
-        if not isinstance(yes, Reading) or yes.slots.stayed_wet is None or look.claims.stayed_wet is None:
-            return None
-        wet = look.claims.stayed_wet
-        answer = yes if yes.slots.stayed_wet is wet else pending.on_no
-        if not isinstance(answer, Reading):
-            answer = replace(yes, slots=replace(yes.slots, steps=("hold",), stayed_wet=wet))
-        return replace(answer, question=look.parsed.text, confidence=BY_RULE, spoken=look.spoken)
-
     def _says(self, look: _Look, words: frozenset[str]) -> bool:
         said, plain = look.parsed.words, look.parsed.plain
         asks = plain.endswith("?") or (not plain.startswith("do not") and plain.split(" ", 1)[0] in _ASKS_OR_TELLS)
@@ -254,13 +249,14 @@ class Reader:
     # ------------------------------------------------------------ a question of its own
 
     def _question(self, look: _Look) -> Reading:
-        intent, confidence = self._claimed(look) or self._nearest(look)
+        intent, confidence = of_the_surface(look, look.world) or self._claimed(look) or self._nearest(look)
         if intent is None:
             slots = Slots(stayed_wet=False) if _says_it_dried(look) else Slots()
             return Reading(look.parsed.text, None, slots, confidence, look.nearest, (), look.spoken)
         slots = self._slots(look, intent)
         if intent in HARM:
             slots = _without_troubles(slots)
+        slots = where_it_was_asked(intent, slots, look.world)
         reading = self._reading(look, intent, slots, confidence)
         if intent == "done" and look.claims.polarity == "doubtful":
             step = slots.steps[0] if slots.steps else "done"
@@ -304,7 +300,7 @@ class Reader:
                 if max(chances["return_check"], chances["done"]) >= 0.2
                 else None
             )
-        looks_back = _LOOKS_BACK.search(look.parsed.plain) is not None and not re.search(r"\btime\b", look.parsed.plain)
+        looks_back = LOOKS_BACK.search(look.parsed.plain) is not None and not re.search(r"\btime\b", look.parsed.plain)
         if looks_back and (look.top in ("done", "status", OUTSIDE) or about >= 0.2):
             return "status", max(about, 0.8)
         return None
@@ -316,7 +312,7 @@ class Reader:
             return None, chances[OUTSIDE]
         top = max(chances, key=lambda label: chances[label])
         needed = self._needed(top, look.parsed.words, look.parsed.plain)
-        if top == OUTSIDE or chances[top] < needed or not _may_be(top, look):
+        if top == OUTSIDE or chances[top] < needed or not may_be(top, look.parsed, look.claims):
             return None, chances[top] if top != OUTSIDE else max(
                 (v for k, v in chances.items() if k != OUTSIDE), default=0.0
             )
@@ -388,6 +384,8 @@ _YES_OR_NO = frozenset(
     | {"confirmed", "true", "no", "not", "negative", "wrong", "incorrect", "never", "false"}
 )
 """Words without one of which only a phrasing of yes or no, word for word, is one."""
+_OF_AN_AMOUNT = frozenset({"read_ratio", "mix_strength"})
+"""Questions that "what about one in fifty?" would be by itself, but not after another."""
 _A_NAME = frozenset({"{enclosure}", "{animal}", "{bottle}", "{agent}", "{stock}"})
 _ASKS_IN_FULL = frozenset({"how", "what", "which", "can", "could", "do", "does", "i", "give", "tell"})
 _NEVER_OFFERED = frozenset({OUTSIDE, "yes", "no"})
@@ -398,52 +396,15 @@ _BEATS_A_CLAIM = frozenset(
     | {"mix_strength", "top_up", "make_up", "bleach_now", "measure_with"}
 )
 """Questions that aren't a claim of a step though they hold the words of one."""
-_LOOKS_BACK = re.compile(
-    r"^(?:so |and |but |wait |ok |um )*(?:did|have|has|had|is|are|was|were)\b"
-    r"|, (?:did|have) (?:i|we) \?$|\b(?:not i|not it|right"
-    r"|yes|yeah) \?$|^(?:\S+ ){0,3}\S+ \?$"
-    r"|\b(?:remember|sure|know|see|check|tell me|forget|forgot) (?:if|whether)\b"
-)
 _ANOTHER_MATTER = re.compile(
     r"^(?:so |right |ok |now )*(?:start|begin) (?:the |my |with |on )*(?:ENCLOSURE|ANIMAL)\b"
     r"|\bwhat (?:then|next|now|comes next)\b ?\??$|\band then \?$|^(?:scratch|undo|cancel|strike) (?:that|it)\b"
 )
 """Not about whether a step was done, though one is named in it."""
-_NOT_A_START = re.compile(
-    r"\b(?:not|never|without) (?:\w+ )?(?:start|begin|starting)\b"
-    r"|\b(?:tomorrow|later|tonight|this evening|next week|at the weekend|another day)\b"
-)
 _HAS_STEP_WORD = re.compile(
     r"\b(?:rins\w+|wash\w*|spray\w*|dry|dried|drying|wet|damp|wip\w+|air\w*|clear\w*|appl\w+|scrub\w*"
     r"|mist\w*|back|hos\w+)\b"
 )
-
-
-def _may_be(intent: str, look: _Look) -> bool:
-    """A likeness that lacks what the question can't be without is none."""
-    words = set(look.parsed.words)
-    if intent in ("yes", "no"):
-        return False  # said in words that are not its own
-    if intent == "start" and (_NOT_A_START.search(look.parsed.plain) or _LOOKS_BACK.search(look.parsed.plain)):
-        return False
-    if intent == "repeat" and look.claims.mentioned and not words & {"say", "said", "tell", "repeat"}:
-        return False  # "do I spray again"
-    if intent == "rinsed_out" and (look.parsed.plain.endswith("?") or _LOOKS_BACK.search(look.parsed.plain)):
-        return False
-    if intent == "splash":
-        return bool(words & HURT)
-    if intent == "wound":
-        return bool(words & {"{animal}", "him", "his", "it", "wound", "burn", "cut"})
-    if intent == "start":
-        return bool(words & {"{enclosure}", "{animal}", "start", "begin", "clean", "round", "starting"})
-    if intent in MIXING_NEEDS:
-        return all(words & needed for needed in MIXING_NEEDS[intent])
-    if intent == "dose":
-        return bool(
-            words
-            & {"{agent}", "{bottle}", "{mix}", "{volume}", "{number}", "concentrate", "dose", "mix", "dilute", "put"}
-        )
-    return True
 
 
 def _texts_of(questions: Mapping[str, Question], *names: str) -> frozenset[str]:

@@ -1,0 +1,53 @@
+"""What a likeness to a question can't be without: a text that merely sounds like one is none."""
+
+from __future__ import annotations
+
+import re
+
+from assistant.understand.claimed_steps import Claims
+from assistant.understand.known_words import HURT
+from assistant.understand.mixing_words import MIXING_NEEDS
+from assistant.understand.parsing import Parsed
+from assistant.understand.surface import OF_THE_SURFACE
+
+LOOKS_BACK = re.compile(
+    r"^(?:so |and |but |wait |ok |um )*(?:did|have|has|had|is|are|was|were)\b"
+    r"|, (?:did|have) (?:i|we) \?$|\b(?:not i|not it|right"
+    r"|yes|yeah) \?$|^(?:\S+ ){0,3}\S+ \?$"
+    r"|\b(?:remember|sure|know|see|check|tell me|forget|forgot) (?:if|whether)\b"
+)
+_NOT_A_START = re.compile(
+    r"\b(?:not|never|without) (?:\w+ )?(?:start|begin|starting)\b"
+    r"|\b(?:tomorrow|later|tonight|this evening|next week|at the weekend|another day)\b"
+)
+
+
+def may_be(intent: str, parsed: Parsed, claims: Claims) -> bool:
+    """A likeness that lacks what the question can't be without is none."""
+    words = set(parsed.words)
+    if intent in ("yes", "no"):
+        return False  # said in words that are not its own
+    if intent == "start" and (_NOT_A_START.search(parsed.plain) or LOOKS_BACK.search(parsed.plain)):
+        return False
+    if intent == "repeat" and claims.mentioned and not words & {"say", "said", "tell", "repeat"}:
+        return False  # "do I spray again"
+    if intent == "rinsed_out" and (parsed.plain.endswith("?") or LOOKS_BACK.search(parsed.plain)):
+        return False
+    if intent in OF_THE_SURFACE:
+        return False  # told by rule, or not at all
+    if intent in ("leave_off", "clean_only") and parsed.plain.endswith("?") and not words & {"pause", "clean"}:
+        return False
+    if intent == "splash":
+        return bool(words & HURT)
+    if intent == "wound":
+        return bool(words & {"{animal}", "him", "his", "it", "wound", "burn", "cut"})
+    if intent == "start":
+        return bool(words & {"{enclosure}", "{animal}", "start", "begin", "clean", "round", "starting"})
+    if intent in MIXING_NEEDS:
+        return all(words & needed for needed in MIXING_NEEDS[intent])
+    if intent == "dose":
+        return bool(
+            words
+            & {"{agent}", "{bottle}", "{mix}", "{volume}", "{number}", "concentrate", "dose", "mix", "dilute", "put"}
+        )
+    return True
