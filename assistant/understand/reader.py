@@ -22,6 +22,7 @@ from assistant.understand.claimed_steps import Claims, bare_done, claims_in, dri
 from assistant.understand.cries import cry_in
 from assistant.understand.follow_up import Answering
 from assistant.understand.harm_patterns import WORDS as CRY_WORDS
+from assistant.understand.items_said import asked_of_items
 from assistant.understand.known_words import CONNECTING, EVERYDAY
 from assistant.understand.learning import OUTSIDE
 from assistant.understand.matching import Matcher, rows_of
@@ -89,6 +90,7 @@ class Reader:
         self._parser = Parser(Names(household, facts, vocabulary), household.habits.gallon or "US", vocabulary)
         self._parse = lru_cache(maxsize=64)(self._parser)
         self._questions = questions
+        self._facts = facts
         self._short_answers = _texts_of(questions, "yes", "no")
         self._yes = _words_of(questions, "yes")
         self._no = _words_of(questions, "no")
@@ -230,6 +232,8 @@ class Reader:
             return False
         if set(look.parsed.words) <= _A_NAME and look.parsed.mentions:
             return True
+        if before.intent == "treat_item" and set(look.parsed.words) <= _A_NAME | {"in", "with", "using"}:
+            return bool(look.parsed.mentions)
         amounts = any(found.kind in ("mix", "volume") for found in look.parsed.amounts.found)
         return before.intent == "dose" and amounts and look.parsed.words[0] not in _ASKS_IN_FULL
 
@@ -250,6 +254,8 @@ class Reader:
 
     def _question(self, look: _Look) -> Reading:
         intent, confidence = of_the_surface(look, look.world) or self._claimed(look) or self._nearest(look)
+        if intent is None and (thing := asked_of_items(look.parsed.plain, self._facts)) in self._questions:
+            intent, confidence = thing, max(confidence, ENOUGH)
         if intent is None:
             slots = Slots(stayed_wet=False) if _says_it_dried(look) else Slots()
             return Reading(look.parsed.text, None, slots, confidence, look.nearest, (), look.spoken)

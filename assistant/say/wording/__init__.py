@@ -17,8 +17,19 @@ from assistant.say.wording.reminders import reminder_line
 Wording = Callable[[Answer], Line]
 
 FAMILIES = (
-    *("mixing", "poured", "reckoning", "measuring", "bleach", "choosing", "the_round", "drying", "airing", "shelf"),
-    *("harm", "talk"),
+    "mixing",
+    "poured",
+    "reckoning",
+    "measuring",
+    "bleach",
+    "choosing",
+    "the_round",
+    "drying",
+    "airing",
+    "shelf",
+    "items",
+    "harm",
+    "talk",
 )
 
 
