@@ -182,6 +182,16 @@ class Slots:
     """Something is to be soaked in it: a tub is filled, not sprayed."""
     month: tuple[int | None, int] | None = None
     """A year (None: the latest) and month in which something was made or bought."""
+    materials: tuple[str, ...] = ()
+    """What a surface is made of, ids of the facts."""
+    methods: tuple[str, ...] = ()
+    """Ways without a product, ids of the facts: "heat", "drying"."""
+    residues: tuple[str, ...] = ()
+    """What an agent may meet that is no agent, ids of the facts: "urates"."""
+    job: str | None = None
+    """What is to be done: "scale", "dirt", "routine", "illness", "quarantine" or "mites"."""
+    near_water: bool = False
+    """Frogs, turtles, fish or their water were said to be near."""
     start_over: bool | None = None
     """ "start over" True, "go on" False."""
     items: tuple[str, ...] = ()
