@@ -192,10 +192,8 @@ def corrects(parsed: Parsed, before: str | None = None) -> bool:
 
 def _given(slots: Slots) -> dict[str, Any]:
     """The slots that a short answer fills."""
-    given: dict[str, Any] = {field: value for field in _FIELDS if (value := getattr(slots, field))}
-    for field in ("every_enclosure", "stock_strength", "heat_cold", "place", *_SAID_ONCE):
     given: dict[str, Any] = {field: value for field in _FIELDS if (value := getattr(slots, field))} | all_given(slots)
-    for field in ("every_enclosure", "stock_strength", "heat_cold", "place"):
+    for field in ("every_enclosure", "stock_strength", "heat_cold", "place", *_SAID_ONCE):
         if getattr(slots, field):
             given[field] = getattr(slots, field)
     for field in _OF_THE_AIR:
