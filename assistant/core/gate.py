@@ -18,6 +18,7 @@ from assistant.core.rounds import (
     hold_left_s,
     is_open,
     outstanding,
+    rinse_left_s,
 )
 from assistant.core.state import Round, State
 
@@ -97,8 +98,8 @@ def timers(state: State, now: datetime) -> tuple[Timer, ...]:
     """Every running clock, the soonest to end first."""
     running = []
     for rinse in state.rinses:
-        left = rinse.seconds - max(0.0, (now - rinse.began).total_seconds())
-        running.append(Timer(None, rinse.place, left, rinse.began + timedelta(seconds=rinse.seconds)))
+        left = rinse_left_s(rinse, now)
+        running.append(Timer(None, rinse.place, left, now + timedelta(seconds=left)))
     for round_ in state.rounds.values():
         if not is_open(round_):
             continue

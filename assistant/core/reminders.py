@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Literal, TypeAlias
 
-from assistant.core.rounds import airing_ends, hold_is_served, is_open
+from assistant.core.rounds import airing_ends, hold_ends, hold_is_served, is_open, rinse_ends
 from assistant.core.state import Hold, Round, State
 
 ReminderKind: TypeAlias = Literal[
@@ -20,6 +20,7 @@ ReminderKind: TypeAlias = Literal[
     "air over",
     "rinse over",  # a splash's
     "animal waits",
+    "clocks parted",  # the wall's and the computer's own: told by `clocks`, never by `came_due`
 ]
 
 LEAST_TO_ASK_IN = timedelta(minutes=4)
@@ -37,7 +38,7 @@ class Reminder:
     kind: ReminderKind
     at: datetime
     thing: str
-    """The enclosure, or the place being rinsed."""
+    """The enclosure, or the place being rinsed; for "clocks parted" the one that they differ on most."""
     minutes: int = 0
     """For "animal waits": how long it has."""
 
@@ -52,7 +53,7 @@ def came_due(
     """
     due = []
     for rinse in state.rinses:
-        due.append(Reminder("rinse over", rinse.began + timedelta(seconds=rinse.seconds), rinse.place))
+        due.append(Reminder("rinse over", rinse_ends(rinse), rinse.place))
     for round_ in filter(is_open, state.rounds.values()):
         due += _of_hold(round_, now, (dries or {}).get(round_.enclosure))
         due += _after_hold(round_)
@@ -62,9 +63,9 @@ def came_due(
 
 def _of_hold(round_: Round, now: datetime, dries_at: datetime | None) -> list[Reminder]:
     hold = round_.hold
-    if hold is None or hold.seconds is None or "hold" in round_.done:
+    ends = hold_ends(hold) if hold is not None and "hold" not in round_.done else None
+    if hold is None or ends is None:
         return []
-    ends = hold.began + timedelta(seconds=hold.seconds)
     kind: ReminderKind = "hold over" if hold_is_served(round_, now) else "vouch"
     check = _check(hold, ends, dries_at)
     over = Reminder(kind, ends, round_.enclosure)
