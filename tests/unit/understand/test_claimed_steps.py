@@ -7,6 +7,7 @@ from collections.abc import Callable
 import pytest
 
 from assistant.contract import Reading
+from assistant.understand.claimed_steps import claims_in
 
 Ask = Callable[[str], Reading]
 
