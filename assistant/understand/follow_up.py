@@ -28,7 +28,7 @@ _ANOTHER = Pattern(
 
 SAFE_TO_CORRECT = frozenset(
     {"dose", "hold_time", "return_check", "status", "time_left", "next", "together", "dry_time", "air_time"}
-    | {"treat_item", "share_tool"}
+    | {"treat_item", "share_tool", "pour_away", "store_it"}
 )
 """Questions that record nothing, so that a changed word only asks them again."""
 

@@ -72,12 +72,6 @@ i filled {bottle} with water
 i topped up {bottle}
 can i top up {bottle}
 there is {volume} left can i top it up
-where do i store {agent}
-how do i store {bottle}
-where do i keep {agent}
-how do i get rid of {agent}
-can i pour {agent} down the drain
-pour away {bottle}
 convert {volume} to mils
 convert {volume} to litres
 convert {volume} into fluid ounces
@@ -197,8 +191,6 @@ do i need a mask
 do i need goggles
 should i wear gloves for {agent}
 what should i open
-i do not know what is in {bottle}
-the label has come off
 why
 why {duration}
 why that long
@@ -568,10 +560,7 @@ what is in the {bottle}
 what did i put in the {bottle}
 is the {bottle} still good
 how much {stock} have i got left on the shelf
-i found {bottle} with no label on it
 where should i keep the concentrate
-how do i get rid of leftover {agent} mix
-can i pour old {agent} down the drain
 who is in which tub
 how long has {enclosure} been waiting in the tub
 how many tablespoons are in {volume}
@@ -757,9 +746,7 @@ how many days has the {animal} been in quarantine
 am i running low on {agent}
 i filled the {bottle}
 mixed the {bottle} , {mix}
-i found a bottle with no label
 where should i keep the {agent}
-can i pour old {agent} down the sink
 how long has {enclosure} been waiting in there
 i just saw a {organism} on the tub
 where does that figure come from

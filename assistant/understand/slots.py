@@ -13,6 +13,7 @@ from typing import Any
 from assistant.contract import Choice, SaidTime, Slots, World
 from assistant.core.rounds import is_open
 from assistant.understand.claimed_steps import Claims
+from assistant.understand.drains import drains_in, wish_in
 from assistant.understand.items_said import begun_in, items_in, still_wet_in, taken_in, ways_in
 from assistant.understand.moments import moment
 from assistant.understand.names import Mention, Thing
@@ -90,6 +91,10 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     plain, claims = parsed.plain, asked.claims
     if asked.intent in OF_ITEMS:
         slots = _with_items(slots, parsed, asked)
+    elif asked.intent == "pour_away":
+        slots = replace(slots, drains=drains_in(plain))
+    elif asked.intent == "unknown_bottle":
+        slots = replace(slots, wish=wish_in(plain))
     every = bool(_EVERY.search(plain)) and not slots.enclosures
     told = told_in(plain)
     smells = asked.intent in ("still_smells", "return_check", "done")
