@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from assistant.understand.patterns import Pattern
 
 _DRAINS: tuple[tuple[str, Pattern], ...] = (
@@ -45,6 +47,18 @@ _UNKNOWN = Pattern(
 def nobody_knows(plain: str) -> bool:
     """True when a bottle is spoken of that has no label, or whose content is forgotten."""
     return _UNKNOWN.search(plain) is not None and ("bottle" in plain or "BOTTLE" in plain or "label" in plain)
+
+
+_STORED = Pattern(
+    r"^(?:(?:and|so|ok|um) )*(?:can|could|may|should|is it|are|do|does|where|how)\b.*\b(?:keep|kept|store|stored"
+    r"|storing|stand|stash"
+    r"|live)\b.*\b(?:next to|beside|by|together|with|near|shelf|cupboard|side|alongside|under)\b"
+)
+
+
+def stored(plain: str) -> bool:
+    """True when it is asked whether products may be kept side by side."""
+    return _STORED.search(plain) is not None and not re.search(r"\b(?:wet|on top|surface|mix\w*)\b", plain)
 
 
 def drains_in(plain: str) -> tuple[str, ...]:

@@ -20,7 +20,7 @@ from assistant.understand.certainty import HARM, best_of, with_doubts
 from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.claimed_steps import Claims, bare_done, claims_in, dried_early, only_dried, steps_named
 from assistant.understand.cries import cry_in
-from assistant.understand.drains import nobody_knows
+from assistant.understand.drains import nobody_knows, stored
 from assistant.understand.follow_up import Answering
 from assistant.understand.harm_patterns import WORDS as CRY_WORDS
 from assistant.understand.items_said import asked_of_items
@@ -32,6 +32,8 @@ from assistant.understand.meeting import meets
 from assistant.understand.names import Names
 from assistant.understand.openings import openings_in
 from assistant.understand.parsing import Parsed, Parser, matched_words, phrasing_words
+from assistant.understand.referents import with_referent
+from assistant.understand.scaled import factor_in
 from assistant.understand.short_slips import LONGEST, told_apart
 from assistant.understand.slots import Asked, slots_of
 from assistant.understand.surface import of_the_surface, smell_answer, wet_answer, where_it_was_asked
@@ -152,6 +154,8 @@ class Reader:
     def _meeting(self, look: _Look) -> Reading | None:
         if "together" not in self._questions:
             return None
+        if "store_it" in self._questions and stored(look.parsed.plain):
+            return self._reading(look, "store_it", self._slots(look, "store_it"), BY_RULE)
         slots = self._slots(look, "together")
         met = meets(look.parsed, slots, look.world.household, look.chances.get("together", 0.0))
         if met is None:
@@ -172,6 +176,9 @@ class Reader:
             wet = wet_answer(look, pending) or smell_answer(look, pending)
             if wet is not None:
                 return wet
+        share = self._share_of_it(look, pending)
+        if share is not None:
+            return share
         short = follow_up.is_short(look.parsed, _asked_before(look, pending))
         if not short or plain in _EXACT or (look.claims.done and not (pending and "step" in pending.missing)):
             return None
@@ -203,7 +210,7 @@ class Reader:
             slots = replace(slots, steps=look.claims.done or steps_named(look.parsed.plain))
         answering = Answering(look.parsed, slots, look.spoken)
         if follow_up.corrects(look.parsed, before.intent) and (
-            pending is not None or before.intent in follow_up.SAFE_TO_CORRECT
+            pending is not None or follow_up.may_be_asked_again(before.intent, look.world)
         ):
             corrected = follow_up.corrected(answering, before, look.world)
             if corrected is not None:
@@ -212,7 +219,7 @@ class Reader:
             return follow_up.supplied(answering, pending)
         if (
             follow_up.asks_for_another(look.parsed, before.intent)
-            and before.intent in follow_up.SAFE_TO_CORRECT
+            and follow_up.may_be_asked_again(before.intent, look.world)
             and not full
         ):
             return follow_up.corrected(answering, before, look.world)
@@ -222,13 +229,25 @@ class Reader:
             return follow_up.corrected(answering, before, look.world)
         return None
 
+    def _share_of_it(self, look: _Look, pending: Pending | None) -> Reading | None:
+        """ "What about half of that", after an amount."""
+        before = look.world.talk.last_reading
+        if pending is not None or before is None or look.claims.mentioned or len(look.parsed.words) > LONGEST + 2:
+            return None
+        other = look.top not in (OUTSIDE, before.intent) and look.chances[look.top] >= ENOUGH
+        if other or not follow_up.may_be_asked_again(before.intent, look.world):
+            return None
+        if factor_in(look.parsed.plain) is None:
+            return None
+        return follow_up.corrected(Answering(look.parsed, Slots(), look.spoken), before, look.world)
+
     def _same_again(self, look: _Look, before: Reading) -> bool:
         """ "1 in 50" right after an amount was given, or a bare name after a look: the same for that one.
 
         A question in full ("how much bleach at 500 ppm") asks anew: the bottle of the one before isn't taken for it.
         """
         last = look.world.talk.last
-        if last is None or last.intent != before.intent or before.intent not in follow_up.SAFE_TO_CORRECT:
+        if last is None or last.intent != before.intent or not follow_up.may_be_asked_again(before.intent, look.world):
             return False
         if set(look.parsed.words) <= _A_NAME and look.parsed.mentions:
             return True
@@ -265,6 +284,7 @@ class Reader:
         if intent in HARM:
             slots = _without_troubles(slots)
         slots = where_it_was_asked(intent, slots, look.world)
+        slots = with_referent(slots, intent, look.parsed.plain, look.world)
         reading = self._reading(look, intent, slots, confidence)
         if intent == "done" and look.claims.polarity == "doubtful":
             step = slots.steps[0] if slots.steps else "done"

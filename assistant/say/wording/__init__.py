@@ -16,7 +16,22 @@ from assistant.say.wording.reminders import reminder_line
 
 Wording = Callable[[Answer], Line]
 
-FAMILIES = ("mixing", "choosing", "the_round", "drying", "airing", "shelf", "items", "putting_away", "harm", "talk")
+FAMILIES = (
+    "mixing",
+    "choosing",
+    "what_to_use",
+    "does_it_work",
+    "may_touch",
+    "protecting",
+    "the_round",
+    "drying",
+    "airing",
+    "shelf",
+    "items",
+    "putting_away",
+    "harm",
+    "talk",
+)
 
 
 def put_into_words(answer: Answer, reading: Reading, reminders: tuple[str, ...], world: World) -> Reply:
