@@ -16,7 +16,7 @@ from assistant.core.facts import Facts
 from assistant.core.household import Household
 from assistant.core.rounds import is_open
 from assistant.understand import alarms, follow_up
-from assistant.understand.certainty import HARM, best_of, with_doubts
+from assistant.understand.certainty import HARM, best_of, with_doubts, with_guess_doubted
 from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.claimed_steps import Claims, bare_done, claims_in, dried_early, only_dried, steps_named
 from assistant.understand.cries import cry_in
@@ -205,6 +205,7 @@ class Reader:
         if before is None or before.intent is None:
             return None
         full = look.chances[look.top] >= ENOUGH and look.top not in (OUTSIDE, before.intent, "yes", "no")
+        full = full and not (look.top in _OF_AN_AMOUNT and follow_up.asks_for_another(look.parsed))
         slots = replace(self._slots(look, before.intent), place=follow_up.place_in(look.parsed.plain))
         if pending is not None and "step" in pending.missing:
             slots = replace(slots, steps=look.claims.done or steps_named(look.parsed.plain))
@@ -289,7 +290,7 @@ class Reader:
         if intent == "done" and look.claims.polarity == "doubtful":
             step = slots.steps[0] if slots.steps else "done"
             reading = replace(reading, doubts=(Doubt("polarity", step),))
-        return reading
+        return reading if not look.parsed.guessed else with_guess_doubted(reading, look.parsed)
 
     def _claimed(self, look: _Look) -> tuple[str | None, float] | None:
         """`done` or `status` for what is said of steps; None: nothing is."""
@@ -344,6 +345,9 @@ class Reader:
             return None, chances[top] if top != OUTSIDE else max(
                 (v for k, v in chances.items() if k != OUTSIDE), default=0.0
             )
+        named = set(look.parsed.words)
+        if top == "measure_with" and "{volume}" not in named and named & {"{bottle}", "{mix}"}:
+            return "dose", chances[top]  # what is to be measured for a bottle is its dose
         return top, chances[top]
 
     def _needed(self, label: str, words: tuple[str, ...], plain: str) -> float:
@@ -409,12 +413,17 @@ _YES_OR_NO = frozenset(
     | {"confirmed", "true", "no", "not", "negative", "wrong", "incorrect", "never", "false"}
 )
 """Words without one of which only a phrasing of yes or no, word for word, is one."""
+_OF_AN_AMOUNT = frozenset({"read_ratio", "mix_strength"})
+"""Questions that "what about one in fifty?" would be by itself, but not after another."""
 _A_NAME = frozenset({"{enclosure}", "{animal}", "{bottle}", "{agent}", "{stock}"})
 _ASKS_IN_FULL = frozenset({"how", "what", "which", "can", "could", "do", "does", "i", "give", "tell"})
 _NEVER_OFFERED = frozenset({OUTSIDE, "yes", "no"})
 _EXACT = frozenset({"next", "help", "undo", "repeat", "status", "again", "pardon", "what now", "now what"})
 
-_BEATS_A_CLAIM = frozenset({"rinsed_out", "start", "dose", "hold_time", "help", "repeat", "undo"})
+_BEATS_A_CLAIM = frozenset(
+    {"rinsed_out", "start", "dose", "hold_time", "help", "repeat", "undo"}
+    | {"mix_strength", "top_up", "make_up", "bleach_now", "measure_with"}
+)
 """Questions that aren't a claim of a step though they hold the words of one."""
 _ANOTHER_MATTER = re.compile(
     r"^(?:so |right |ok |now )*(?:start|begin) (?:the |my |with |on )*(?:ENCLOSURE|ANIMAL)\b"
