@@ -48,7 +48,8 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("move out", rf"\b(?:tubbed|boxed) (?:up )?{_ONE}|\b{_ONE}{_IS}{_NOW} (?:tubbed|boxed)\b"),
     (
         "move out",
-        r"^(?:all )?out$|^out (?:and|,|(?=(?:cleared|emptied|stripped|washed|scrubbed)\b))|\bENCLOSURE(?: is| 's) out\b",
+        r"^(?:all )?out$|^out (?:and|,|(?=(?:cleared|emptied|stripped|washed|scrubbed)\b))"
+        r"|\bENCLOSURE(?: is| 's) out\b",
     ),
     ("return", rf"\b(?:put|popped|placed|moved|got|let|set) {_ONE}{_NOW} (?:straight )?(?:back|home)\b"),
     ("return", r"\b(?:put|popped|placed|got|let) ENCLOSURE (?:straight )?back (?:in|home)\b"),
