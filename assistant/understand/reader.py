@@ -26,7 +26,7 @@ from assistant.understand.items_said import asked_of_items
 from assistant.understand.known_words import CONNECTING, EVERYDAY
 from assistant.understand.learning import OUTSIDE
 from assistant.understand.matching import Matcher, rows_of
-from assistant.understand.may_be import LOOKS_BACK, may_be
+from assistant.understand.may_be import LOOKS_BACK, is_told, may_be
 from assistant.understand.meeting import meets
 from assistant.understand.names import Names
 from assistant.understand.openings import openings_in
@@ -93,6 +93,7 @@ class Reader:
         self._parse = lru_cache(maxsize=64)(self._parser)
         self._questions = questions
         self._facts = facts
+        self._told = {name for name, question in questions.items() if question.told}
         self._short_answers = _texts_of(questions, "yes", "no")
         self._yes = _words_of(questions, "yes")
         self._no = _words_of(questions, "no")
@@ -336,7 +337,8 @@ class Reader:
             return None, chances[OUTSIDE]
         top = max(chances, key=lambda label: chances[label])
         needed = self._needed(top, look.parsed.words, look.parsed.plain)
-        if top == OUTSIDE or chances[top] < needed or not may_be(top, look.parsed, look.claims):
+        told = top not in self._told or is_told(look.parsed.plain)
+        if top == OUTSIDE or chances[top] < needed or not told or not may_be(top, look.parsed, look.claims):
             return None, chances[top] if top != OUTSIDE else max(
                 (v for k, v in chances.items() if k != OUTSIDE), default=0.0
             )
@@ -358,7 +360,8 @@ class Reader:
         few = len(words) <= FEW_WORDS
         if not few and any(word[0] == "{" for word in words):
             return ENOUGH
-        known = self._own[label] | CLAIM_WORDS if few else self._matcher.vocabulary
+        steps = CLAIM_WORDS if label not in _OF_THE_TALK else frozenset()
+        known = self._own[label] | steps if few else self._matcher.vocabulary
         strange = any(word not in known and word[0] != "{" for word in words)
         return ENOUGH if not strange else NEVER if few else STRANGE_ENOUGH
 
@@ -398,6 +401,8 @@ _HALF_ENOUGH = {
         r"\b(?:how|when|will|would|is|what|for)\b.*\b(?:air|aired|airing|ventilat\w+|windows?|fumes|smell)\b"
     ),
 }
+_OF_THE_TALK = frozenset({"undo", "repeat", "help"})
+"""Questions that no word of the round belongs to: "undo the lid" is none."""
 _ABOUT_TALK = frozenset({"next", "repeat", "help", "undo", "start", "status"})
 _ASKING = frozenset({"what", "how", "which", "where", "when", "who", "why"})
 _SHORT = ("help", "undo", "next", "repeat", "status", "yes", "no")
