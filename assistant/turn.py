@@ -11,13 +11,16 @@ from dataclasses import replace
 from datetime import datetime
 
 from assistant.answer import answer_to
-from assistant.answer.due import due_since, pending_after_reminder
+from assistant.answer.asking import CLAIMS
+from assistant.answer.due import clocks_due, due_since, pending_after_reminder
 from assistant.contract import Answer, Heard, Outcome, Pending, Reading, Reply, Talk, Turn, World
 from assistant.core.as_recorded import as_recorded
 from assistant.core.events import Away, Event, Recorded
 from assistant.core.fold import fold
 from assistant.say.wording import put_into_words, remind
 
+ABOUT_TALK = (None, "repeat", "why", "yes", "no", "undo")
+"""Turns that leave what was spoken of as it was."""
 KEEPS_WAITING = ("splash", "wound", "spill", "escape", "time_left", "hush", "slower")
 """Harm, a look at the clocks and a word about the voice use no question of the tool's up."""
 
@@ -31,25 +34,30 @@ def take_turn(heard: Heard, world: World) -> Turn:
     Gives the reply, the events to record (before the reply is shown), and what the talk remembers.
     """
     world, noted = _caught_up(world)
-    reminders = due_since(_told_until(world), world)
     reading = world.read(heard, world)
+    reminders = due_since(_told_until(world), world) + clocks_due(reading.intent, world)
     answer = answer_to(reading, world)
     reply = put_into_words(answer, reading, tuple(remind(due, world) for due in reminders), world)
     if answer.message == "talk.repeat" and world.talk.last is not None:
         reply = replace(reply, say=world.talk.last.say, show=world.talk.last.show)
-    pending = _pending_after(world.talk.pending, answer, reading) or pending_after_reminder(reminders, answer, world)
+    pending = _pending_after(world.talk.pending, answer, reading)
+    if pending is None or pending.unasked:
+        pending = pending_after_reminder(reminders, answer, world) or pending
     return Turn(reply, noted + answer.events, _talk_after(world, reading, answer, reply, pending))
 
 
 def speak_up(world: World) -> Turn | None:
     """What came due by itself since the last word, as a reply of the tool's own; None: nothing."""
     world = _as_it_stands(world)
-    reminders = due_since(_told_until(world), world)
+    reminders = due_since(_told_until(world), world) + clocks_due(None, world)
     if not reminders:
         return None
     lines = tuple(remind(reminder, world) for reminder in reminders)
     reply = Reply("", None, Outcome.ANSWER, say=" ".join(lines), show="\n".join(lines), reminders=lines)
-    pending = world.talk.pending or pending_after_reminder(reminders, None, world)
+    before = world.talk.pending
+    if before is not None and (world.clocks_parted or before.unasked or not before.waits(world.now)):
+        before = None  # a later question takes its place; what was asked before the clocks parted is no longer so
+    pending = before or pending_after_reminder(reminders, None, world) or world.talk.pending
     return Turn(reply, (), replace(world.talk, pending=pending, told_until=world.now))
 
 
@@ -71,7 +79,8 @@ def _as_it_stands(world: World) -> World:
 
 
 def _told_until(world: World) -> datetime:
-    return world.talk.told_until or world.state.last_at or world.now
+    """Never later than now: after a clock was set back, what comes due is told again rather than not at all."""
+    return min(world.talk.told_until or world.state.last_at or world.now, world.now)
 
 
 def _pending_after(before: Pending | None, answer: Answer, reading: Reading) -> Pending | None:
@@ -88,12 +97,12 @@ def _pending_after(before: Pending | None, answer: Answer, reading: Reading) -> 
 
 
 def _talk_after(world: World, reading: Reading, answer: Answer, reply: Reply, pending: Pending | None) -> Talk:
-    steps_heard = reading.spoken and answer.intent == "done" and bool(answer.events)
+    steps_heard = reading.spoken and answer.intent in CLAIMS and bool(answer.events)
     repeated = answer.message == "talk.repeat"
     return Talk(
         pending=pending,
         last=world.talk.last if repeated else reply,
-        last_reading=world.talk.last_reading if reading.intent in (None, "repeat", "yes", "no", "undo") else reading,
+        last_reading=world.talk.last_reading if reading.intent in ABOUT_TALK else reading,
         takes_back=steps_heard,
         told_until=world.now,
     )

@@ -20,6 +20,9 @@ _AMOUNTS_AND_TOOLS = ("volume", "mix", "duration", "temperature", "number", "age
 PLACEHOLDERS = frozenset({*_AMOUNTS_AND_TOOLS, "enclosure", "animal", "organism", "step", "stock_strength", "when"})
 """What may stand in braces in a phrasing."""
 
+LEARNED = "learned.b64"
+"""The file of intents/ that holds what the matcher learned from the others."""
+
 _TEXTS = ("name", "family", "about", "example")
 _NEEDED = {*_TEXTS, "phrasings"}
 _SLOT_KEYS = {"kind", "ask"}
@@ -44,6 +47,11 @@ def read_questions(folder: Traversable | None = None) -> Mapping[str, Question]:
     found = sorted((entry for entry in folder.iterdir() if entry.name.endswith(".toml")), key=lambda entry: entry.name)
     questions = [_question(entry) for entry in found]
     return {question.name: question for question in questions}
+
+
+def packaged_weights() -> bytes:
+    """What the matcher learned from the questions, as `understand.weights` packs it."""
+    return (files("assistant.intents") / LEARNED).read_bytes()
 
 
 def packaged_facts(folder: Traversable | None = None) -> Facts:
@@ -73,7 +81,7 @@ def _question(entry: Traversable) -> Question:
     def refuse(what: str) -> PackagedFault:
         return PackagedFault(entry.name, what)
 
-    unknown = content.keys() - _NEEDED - {"slot"}
+    unknown = content.keys() - _NEEDED - {"slot", "records", "told"}
     if unknown:
         raise refuse(f"unknown key {sorted(unknown)[0]!r}")
     missing = _NEEDED - content.keys()
@@ -93,6 +101,8 @@ def _question(entry: Traversable) -> Question:
         example=content["example"],
         phrasings=_phrasings(content["phrasings"], entry.name),
         slots=_slots(content.get("slot", []), entry.name),
+        records=content.get("records", True) is not False,
+        told=content.get("told", False) is True,
     )
 
 

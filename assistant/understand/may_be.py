@@ -5,7 +5,8 @@ from __future__ import annotations
 import re
 
 from assistant.understand.claimed_steps import Claims
-from assistant.understand.known_words import HURT
+from assistant.understand.known_words import HURT, SHARED
+from assistant.understand.mixing_words import MIXING_NEEDS
 from assistant.understand.parsing import Parsed
 from assistant.understand.surface import OF_THE_SURFACE
 
@@ -19,6 +20,18 @@ _NOT_A_START = re.compile(
     r"\b(?:not|never|without) (?:\w+ )?(?:start|begin|starting)\b"
     r"|\b(?:tomorrow|later|tonight|this evening|next week|at the weekend|another day)\b"
 )
+
+_NOT_TOLD = re.compile(
+    r"^(?:(?:so|and|but|ok|wait|um|right|hey) )*(?:should|shall|can|could|do|does|did|must|may|might|will|would|have i"
+    r"|has|is|are|was|were|how|what|when|where|which|who|why|remind|pretend|let)\b|\?$"
+    r"|\b(?:not|never|about to|going to|go to|i will|we will|let me|need to|needs to|want to|have to|has to|meant to"
+    r"|forgot to|forget to|remember to|nearly|almost|trying to|tried to|if i|should i|when i|once i|before i)\b"
+)
+
+
+def is_told(plain: str) -> bool:
+    """False for a text that asks, or speaks of what isn't so, or not yet: it tells of nothing that happened."""
+    return _NOT_TOLD.search(plain) is None
 
 
 def may_be(intent: str, parsed: Parsed, claims: Claims) -> bool:
@@ -38,10 +51,14 @@ def may_be(intent: str, parsed: Parsed, claims: Claims) -> bool:
         return False
     if intent == "splash":
         return bool(words & HURT)
+    if intent == "share_tool":
+        return bool(words & SHARED)
     if intent == "wound":
         return bool(words & {"{animal}", "him", "his", "it", "wound", "burn", "cut"})
     if intent == "start":
         return bool(words & {"{enclosure}", "{animal}", "start", "begin", "clean", "round", "starting"})
+    if intent in MIXING_NEEDS:
+        return all(words & needed for needed in MIXING_NEEDS[intent])
     if intent == "dose":
         return bool(
             words

@@ -8,34 +8,6 @@ from __future__ import annotations
 LINES: tuple[str, ...] = tuple(
     line.strip()
     for line in """
-what should i use on the {organism} tank
-what should i use on {enclosure}
-what should i use to clean {enclosure}
-what should i use for {organism}
-what do i use for {organism}
-what do i clean glass with
-which disinfectant is best
-which disinfectant for {organism}
-which one is better {agent} or {agent}
-what is the best thing for {organism}
-what works on {organism}
-what kills {organism}
-does {agent} kill {organism}
-does {agent} work on {organism}
-does {agent} work against {organism}
-is {agent} any good for {organism}
-is {agent} enough for {organism}
-is {agent} better than {agent}
-will {agent} kill {organism}
-will {agent} get rid of {organism}
-can i use {agent} on wood
-can i use {agent} on glass
-can i use {agent} on acrylic
-is {agent} ok on plastic
-is {agent} safe on metal
-is {agent} safe for cork bark
-does {agent} damage silicone
-will {agent} ruin the mesh
 is my {agent} still good
 is {bottle} still good
 is {agent} too old
@@ -70,45 +42,6 @@ i have made up {bottle} at {mix}
 filled
 i filled {bottle} with water
 i topped up {bottle}
-can i top up {bottle}
-there is {volume} left can i top it up
-where do i store {agent}
-how do i store {bottle}
-where do i keep {agent}
-how do i get rid of {agent}
-can i pour {agent} down the drain
-pour away {bottle}
-convert {volume} to mils
-convert {volume} to litres
-convert {volume} into fluid ounces
-how many mils in {volume}
-how many millilitres is {volume}
-how many teaspoons in a cup
-how many pints in a gallon
-what is {volume} in mils
-what is {volume} in ounces
-what is {temperature} in fahrenheit
-what does {mix} mean
-what is {mix} as a percentage
-what is {mix} in percent
-is {mix} the same as {mix}
-does {mix} mean parts water or parts in all
-explain {mix}
-i put {volume} of {agent} in {volume} of water how strong is it
-i put {volume} in {volume} how strong is that
-how strong is {bottle}
-how strong is my {agent} now
-how strong is {agent} after {duration}
-what strength is {bottle}
-which syringe should i use
-which syringe is best for {volume}
-what do i measure {volume} with
-how accurate is {measure}
-how much solution do i need for {enclosure}
-how much mix do i need to spray {enclosure}
-how many bottles do i need for {enclosure}
-how much solution for all of them
-how much do i need for today
 when is the next deep clean due
 when is {enclosure} due
 what is due today
@@ -191,33 +124,9 @@ wait a minute
 give me a minute
 how long do i hold him
 how long can he stay out
-what do i wear
-do i need gloves
-do i need a mask
 do i need goggles
-should i wear gloves for {agent}
 what should i open
-can i use these tongs on {enclosure}
-can i use the same cloth on {enclosure}
-can i take the tongs to {enclosure}
-can i share tools
-how do i clean the water bowl
-how do i clean the branches
-can i boil the bowl
-can i bake the bark
-how do i clean cork
-can i put hides in the dishwasher
-i do not know what is in {bottle}
-the label has come off
-why
-why {duration}
-why that long
-why is that
-where does that number come from
-where did you get that
-who says
 says who
-what is your source
 hush
 be quiet
 stop talking
@@ -527,7 +436,7 @@ how do i pick up a nervous {animal}
 she dropped her tail
 is he old enough to breed
 how do you tell a male from a female
-how much should a {animal} weigh at {number} months
+how much should a {animal} weigh at {duration}
 weighed {enclosure} , {number} grams
 he shed in one piece this morning
 what is the right size hide for a {animal}
@@ -578,37 +487,17 @@ what is in the {bottle}
 what did i put in the {bottle}
 is the {bottle} still good
 how much {stock} have i got left on the shelf
-i found {bottle} with no label on it
 where should i keep the concentrate
-how do i get rid of leftover {agent} mix
-can i pour old {agent} down the drain
 who is in which tub
 how long has {enclosure} been waiting in the tub
 how many tablespoons are in {volume}
-how strong is {agent} that is been open {number} months
-i put {volume} of {agent} in {volume} , how strong is that
-what percent have i got if i tipped in {number} of the {stock}
-there is {number} left in the {bottle} , can i top it up
-how much ready mix do i need for the whole {enclosure}
-how much solution for the whole round today
-what should i use on a wooden box after {organism}
-what do you recommend against {organism}
 is {agent} any good against mould
-can i use {agent} on sealed wood
-does {agent} craze acrylic
 do i need goggles for this
-should i wear a mask and open {enclosure}
-can i bake this branch to sterilise it
-how do i clean cork bark
-boil the water bowl or soak it
-can i use the quarantine tongs on the healthy ones
 i kept it wet the whole time with another spray over
 just finish this one as a clean
 how long before this film dries by itself
 there is still a whiff of {agent} in the {enclosure}
 i knocked the {agent} over , it is all over the floor
-why that number
-where did you get that figure from
 talk slower please
 be quiet for a bit
 use imperial from now on
@@ -693,7 +582,6 @@ just plain water in the {bottle}
 spray the eye level shelf
 put the eye hooks back on the lid
 the eyelash {animal} 's tank is due
-is it eye protection for {agent} or just gloves
 black eyed peas for dinner
 her eyes are clear so the shed 's close
 there is shed skin stuck to the glass
@@ -718,12 +606,10 @@ he bit me last week , just a nip , it is healed
 does a drain swallow that much water
 word of mouth says {agent} is best
 cough sweets on the list
-which mask stops fumes
 sting nettles in the garden
 can i take the mask off to breathe while it dries
 wound the house back up
 cut the liner to size
-lime scale on the glass , {agent} for that ?
 the wood 's rotting in the corner
 bath time for the kids
 i have soaked the branch in a bath
@@ -742,27 +628,9 @@ took {enclosure} out for a cuddle
 took {animal} out of quarantine
 mark that on the calendar
 tick off the list
-what strength have i got if i used {number} syringe in the {bottle}
-there is {volume} left in the {bottle} , can i top it up
-how much solution do i need to cover the {enclosure}
 how many bottles for everything today
 how many teaspoons in {volume}
-what does {mix} actually mean
-i bought the {agent} in june , how strong is it now
 does {agent} go off
-which syringe should i use for {volume}
-is the {measure} accurate enough
-what should i use on the wood
-best disinfectant for a {animal} 's tub
-will {agent} work on {organism}
-is {agent} any good against {organism}
-does {agent} ruin stainless steel
-what gloves should i wear
-do i need a mask for this
-can i bake cork bark
-should the water bowls be boiled
-can i use these tongs on the other {animal}
-same cloth for both cages ?
 just call it a clean , not a disinfection
 will it stay wet the whole time in this heat
 the corner 's still damp
@@ -775,9 +643,7 @@ how many days has the {animal} been in quarantine
 am i running low on {agent}
 i filled the {bottle}
 mixed the {bottle} , {mix}
-i found a bottle with no label
 where should i keep the {agent}
-can i pour old {agent} down the sink
 how long has {enclosure} been waiting in there
 i just saw a {organism} on the tub
 where does that figure come from
@@ -805,7 +671,6 @@ how much {agent} for my white shirts
 can i dye my hair after {agent}
 is {agent} nice on chips
 the tank on the car is empty
-what is {mix}
 tomorrow i will do the {enclosure} with {agent}
 do i have to rinse out the {bottle} first
 need to rinse out the {bottle}
@@ -822,6 +687,32 @@ how much {agent} is left in {bottle}
 how long is left of the match
 how long left until dinner
 how many bottles do i own
+how do i clean the kitchen sink
+how do i clean the bathroom sink
+how do i clean the oven
+how do i clean the windows of the house
+which sink should i buy
+what should i wear tonight
+what should i wear to the party
+do i need a coat
+why is the sky blue
+why is he hiding
+why is he not eating
+why is my snake pale
+what is the best snake for beginners
+what is the best heat lamp
+what kills weeds
+what gets rid of ants
+does he like heat
+is the heat mat ok on wood
+can i use wood in the tank
+can i put acrylic doors on it
+is cork ok for him
+does the mesh let enough air in
+use {agent} in his tub
+use {agent} in his tank
+put {agent} in his tub
+use {bottle} in his box
 """.strip().splitlines()
     if line.strip()
 )

@@ -11,12 +11,31 @@ from importlib import import_module
 from typing import cast
 
 from assistant.contract import Answer, Line, Reading, Reply, World
-from assistant.core.gate import Reminder
+from assistant.core.reminders import Reminder
 from assistant.say.wording.reminders import reminder_line
 
 Wording = Callable[[Answer], Line]
 
-FAMILIES = ("mixing", "choosing", "the_round", "drying", "airing", "shelf", "harm", "talk")
+FAMILIES = (
+    "mixing",
+    "poured",
+    "reckoning",
+    "measuring",
+    "bleach",
+    "choosing",
+    "what_to_use",
+    "does_it_work",
+    "may_touch",
+    "protecting",
+    "the_round",
+    "drying",
+    "airing",
+    "shelf",
+    "items",
+    "putting_away",
+    "harm",
+    "talk",
+)
 
 
 def put_into_words(answer: Answer, reading: Reading, reminders: tuple[str, ...], world: World) -> Reply:

@@ -9,7 +9,7 @@ from typing import Any
 from assistant.contract import Answer, Line
 from assistant.core.household import Enclosure
 from assistant.core.state import Round
-from assistant.say.wording import claimed, round_told
+from assistant.say.wording import claimed, clocks, round_told
 from assistant.say.wording.plain import capital, clock, clock_aloud, listed, span
 from assistant.say.wording.steps import ADD_MINUTES, DID, NAMES, name_of, steps_done, to_do
 
@@ -251,6 +251,11 @@ def _blocked(answer: Answer) -> Line:
         return Line(
             f"Not yet, {name}: did it stay wet the whole time? Tell me that first.", _left(name, left, verdict, now_at)
         )
+    round_ = details["round"]
+    if left == ("air",) and round_ is not None and round_.smells:
+        return Line(
+            f"Not yet, {name}: a smell is on record. Tell me when it's gone.", _left(name, left, verdict, now_at)
+        )
     if len(left) > 4:
         spoken = f"{NAMES[left[0]]} and {len(left) - 1} more steps are left"
     else:
@@ -272,6 +277,7 @@ def _not_on_record(answer: Answer) -> Line:
 
 LINES: dict[str, Callable[[Answer], Line]] = {
     **claimed.LINES,
+    **clocks.LINES,
     **round_told.LINES,
     "the_round.started": _started,
     "the_round.open_already": _open_already,
