@@ -115,7 +115,10 @@ def timers(state: State, now: datetime) -> tuple[Timer, ...]:
 # ---------------------------------------------------------------- what comes due
 
 
-ReminderKind: TypeAlias = Literal["hold over", "air over", "rinse over", "animal waits", "vouch"]
+ReminderKind: TypeAlias = Literal["hold over", "air over", "rinse over", "keep rinsing", "animal waits", "vouch"]
+
+KEEP_RINSING = (timedelta(minutes=1), timedelta(minutes=5), timedelta(minutes=10))
+"""When first aid is said again while a splash is being rinsed, counted from its start."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -126,6 +129,8 @@ class Reminder:
     at: datetime
     thing: str
     """The enclosure, or the place being rinsed."""
+    victim: str = ""
+    """Of a splash: "person" or "animal"."""
     minutes: int = 0
     """For "animal waits": how long it has."""
 
@@ -134,7 +139,10 @@ def came_due(state: State, since: datetime, now: datetime, tub_minutes: int) -> 
     """What came due after `since`, up to now, oldest first."""
     due = []
     for rinse in state.rinses:
-        due.append(Reminder("rinse over", rinse.began + timedelta(seconds=rinse.seconds), rinse.place))
+        over = rinse.began + timedelta(seconds=rinse.seconds)
+        due.append(Reminder("rinse over", over, rinse.place, rinse.victim))
+        again = [rinse.began + after for after in KEEP_RINSING if rinse.began + after < over]
+        due += [Reminder("keep rinsing", at, rinse.place, rinse.victim) for at in again if at <= now][-1:]
     for round_ in filter(is_open, state.rounds.values()):
         due.extend(_of_round(round_, since, now, tub_minutes))
     return tuple(sorted((d for d in due if since < d.at <= now), key=lambda d: (d.at, d.thing)))
@@ -154,5 +162,5 @@ def _of_round(round_: Round, since: datetime, now: datetime, tub_minutes: int) -
         turns = int((now - out).total_seconds() // (tub_minutes * 60))
         if turns > 0:
             waited = turns * tub_minutes
-            due.append(Reminder("animal waits", out + timedelta(minutes=waited), round_.enclosure, waited))
+            due.append(Reminder("animal waits", out + timedelta(minutes=waited), round_.enclosure, minutes=waited))
     return due

@@ -17,6 +17,7 @@ from assistant.understand.harm_patterns import (
     HEARD_AS_EYE,
     IDIOMS,
     ITS,
+    LEFT_INSIDE,
     LICKED,
     LIMBS,
     LUNGS,
@@ -57,11 +58,21 @@ def cry_in(text: str) -> Cry | None:
     if (SPRAYED_ANIMAL.search(text) or REACHED_IT.search(text)) and not _is_wish(text):
         return Cry("splash", "eye" if re.search(r"\beyes?\b", text) else "skin", "animal")
     splashed = _splash(text)
-    if splashed is not None and (MY_OWN.search(text) or not _is_wish(text)):
+    if splashed is not None and (MY_OWN.search(text) or _of_people(text) or not _is_wish(text)):
         return splashed
     if WOUND.search(text) and not (MY_OWN.search(text) and not re.search(ANIMAL, text)):
         return Cry("wound", "eye" if re.search(r"\beyes?\b", text) else None, "animal")
     return splashed
+
+
+def _of_people(text: str) -> bool:
+    """Somebody is spoken of, and no animal."""
+    return SOMEONE.search(text) is not None and not re.search(rf"\b(?:{ANIMAL}|ENCLOSURE)\b", text)
+
+
+def left_inside(text: str) -> bool:
+    """Whether an animal or a person is said to be where the fumes are; meant only right after a gas was spoken of."""
+    return LEFT_INSIDE.search(text) is not None
 
 
 def _is_wish(text: str) -> bool:

@@ -31,6 +31,11 @@ _MET = Pattern(
     rf"|\bthere (?:was|is)(?: \S+){{0,2}} {_PRODUCT} (?:\S+ )?in (?:there|it)\b.*\b(?:poured|added|put|sprayed|filled)"
     rf"(?: \S+){{0,4}} {_PRODUCT}"
 )
+USE_THAT_BOTTLE = Pattern(
+    r"\b(?:use|using|reuse|keep|fill|refill|save|trust)\b(?: \w+)? (?:that|this|the) (?:bottle|mix|one|sprayer|stuff)\b"
+)
+"""A wish to use a bottle again; meant of one that holds an unknown mix."""
+
 _ASKED = Pattern(
     r"^(?:so |and |um |ok |wait |but |what if |hey )*(?:can|could|may|should|shall|is|are|do|does"
     r"|will|would|what|how|when|why|which|am)\b|\bif i\b|\bwhat happens\b"

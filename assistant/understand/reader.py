@@ -11,7 +11,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
-from assistant.contract import Doubt, Heard, Pending, Question, Reading, Slots, World
+from assistant.contract import Doubt, Heard, Outcome, Pending, Question, Reading, Slots, World
 from assistant.core.facts import Facts
 from assistant.core.household import Household
 from assistant.core.rounds import is_open
@@ -19,7 +19,7 @@ from assistant.understand import alarms, follow_up
 from assistant.understand.certainty import HARM, best_of, with_doubts
 from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.claimed_steps import Claims, bare_done, claims_in, dried_early, only_dried, steps_named
-from assistant.understand.cries import cry_in
+from assistant.understand.cries import Cry, cry_in, left_inside
 from assistant.understand.follow_up import Answering
 from assistant.understand.harm_patterns import WORDS as CRY_WORDS
 from assistant.understand.items_said import asked_of_items
@@ -27,7 +27,7 @@ from assistant.understand.known_words import CONNECTING, EVERYDAY
 from assistant.understand.learning import OUTSIDE
 from assistant.understand.matching import Matcher, rows_of
 from assistant.understand.may_be import LOOKS_BACK, may_be
-from assistant.understand.meeting import meets
+from assistant.understand.meeting import USE_THAT_BOTTLE, meets
 from assistant.understand.names import Names
 from assistant.understand.openings import openings_in
 from assistant.understand.parsing import Parsed, Parser, matched_words, phrasing_words
@@ -125,6 +125,8 @@ class Reader:
 
     def _harm(self, look: _Look) -> Reading | None:
         cry = cry_in(look.parsed.plain)
+        if cry is None and _gas_spoken_of(look.world) and left_inside(look.parsed.plain):
+            cry = Cry("splash", "lungs", "animal")
         if cry is None or cry.intent not in self._questions:
             return None
         slots = self._slots(look, cry.intent)
@@ -152,6 +154,9 @@ class Reader:
         if "together" not in self._questions:
             return None
         slots = self._slots(look, "together")
+        unknown = look.world.state.unknown_mixes
+        if unknown and not slots.bottles and USE_THAT_BOTTLE.search(look.parsed.plain):
+            return self._reading(look, "together", replace(slots, bottles=unknown[-1:], agents=(), steps=()), BY_RULE)
         met = meets(look.parsed, slots, look.world.household, look.chances.get("together", 0.0))
         if met is None:
             return None
@@ -201,6 +206,8 @@ class Reader:
         if pending is not None and "step" in pending.missing:
             slots = replace(slots, steps=look.claims.done or steps_named(look.parsed.plain))
         answering = Answering(look.parsed, slots, look.spoken)
+        if follow_up.goes_on_choosing(look.parsed, slots, before) and pending is None:
+            return follow_up.corrected(answering, before, look.world)
         if follow_up.corrects(look.parsed, before.intent) and (
             pending is not None or before.intent in follow_up.SAFE_TO_CORRECT
         ):
@@ -353,6 +360,12 @@ def _asked_before(look: _Look, pending: Pending | None) -> str | None:
     """The question that this turn may go on from."""
     before = pending.reading if pending is not None else look.world.talk.last_reading
     return before.intent if before is not None else None
+
+
+def _gas_spoken_of(world: World) -> bool:
+    """Whether the last reply was about agents that made a gas."""
+    last = world.talk.last
+    return last is not None and last.outcome is Outcome.REFUSE and last.values.get("gas") is True
 
 
 def _says_it_dried(look: _Look) -> bool:

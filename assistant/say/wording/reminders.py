@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from assistant.contract import World
 from assistant.core.gate import Reminder
+from assistant.say.wording.harm import poison_centre, vet
 from assistant.say.wording.plain import capital, count
 
 
@@ -17,8 +18,14 @@ def reminder_line(reminder: Reminder, world: World) -> str:
             return f"{thing}: wet time is over, but in doubt. Did it stay wet the whole time?"
         case "air over":
             return f"{thing}: airing time is up. Dry? Any smell left?"
+        case "keep rinsing":
+            people = world.household.people
+            call = vet(people) if reminder.victim == "animal" else poison_centre(people)
+            return f"{thing}: keep rinsing. {capital(call)}. Have the label in hand."
         case "rinse over":
             rinsed = _rinsed_for(reminder, world)
+            if reminder.victim == "animal":
+                return f"{thing}: {rinsed} of rinsing are up. Now {vet(world.household.people)}, well as it looks."
             return f"{thing}: {rinsed} of rinsing are up. Still sore, red or blurred? Get it seen urgently."
         case _:
             animal = _animal(reminder.thing, world)
@@ -32,5 +39,6 @@ def _animal(enclosure: str, world: World) -> str:
 
 
 def _rinsed_for(reminder: Reminder, world: World) -> str:
-    rinse = next((r for r in world.state.rinses if r.place == reminder.thing), None)
+    rinses = (r for r in world.state.rinses if (r.place, r.victim) == (reminder.thing, reminder.victim))
+    rinse = next(rinses, None)
     return count(round(rinse.seconds / 60), "minute") if rinse is not None else "the minutes"
