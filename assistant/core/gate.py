@@ -14,11 +14,14 @@ from typing import Literal, TypeAlias
 from assistant.core.rounds import (
     airing_ends,
     airing_left_s,
+    hold_ends,
     hold_is_running,
     hold_is_served,
     hold_left_s,
     is_open,
     outstanding,
+    rinse_ends,
+    rinse_left_s,
 )
 from assistant.core.state import Round, State
 
@@ -98,8 +101,8 @@ def timers(state: State, now: datetime) -> tuple[Timer, ...]:
     """Every running clock, the soonest to end first."""
     running = []
     for rinse in state.rinses:
-        left = rinse.seconds - max(0.0, (now - rinse.began).total_seconds())
-        running.append(Timer(None, rinse.place, left, rinse.began + timedelta(seconds=rinse.seconds)))
+        left = rinse_left_s(rinse, now)
+        running.append(Timer(None, rinse.place, left, now + timedelta(seconds=left)))
     for round_ in state.rounds.values():
         if not is_open(round_):
             continue
@@ -115,7 +118,9 @@ def timers(state: State, now: datetime) -> tuple[Timer, ...]:
 # ---------------------------------------------------------------- what comes due
 
 
-ReminderKind: TypeAlias = Literal["hold over", "air over", "rinse over", "keep rinsing", "animal waits", "vouch"]
+ReminderKind: TypeAlias = Literal[
+    "hold over", "air over", "rinse over", "keep rinsing", "animal waits", "vouch", "clocks parted"
+]
 
 KEEP_RINSING = (timedelta(minutes=1), timedelta(minutes=5), timedelta(minutes=10))
 """When first aid is said again while a splash is being rinsed, counted from its start."""
@@ -128,7 +133,7 @@ class Reminder:
     kind: ReminderKind
     at: datetime
     thing: str
-    """The enclosure, or the place being rinsed."""
+    """The enclosure, or the place being rinsed; for "clocks parted" the one that they differ on most."""
     victim: str = ""
     """Of a splash: "person" or "animal"."""
     minutes: int = 0
@@ -139,9 +144,10 @@ def came_due(state: State, since: datetime, now: datetime, tub_minutes: int) -> 
     """What came due after `since`, up to now, oldest first."""
     due = []
     for rinse in state.rinses:
-        over = rinse.began + timedelta(seconds=rinse.seconds)
+        over = rinse_ends(rinse)
         due.append(Reminder("rinse over", over, rinse.place, rinse.victim))
-        again = [rinse.began + after for after in KEEP_RINSING if rinse.began + after < over]
+        began = over - timedelta(seconds=rinse.seconds)
+        again = [began + after for after in KEEP_RINSING if began + after < over]
         due += [Reminder("keep rinsing", at, rinse.place, rinse.victim) for at in again if at <= now][-1:]
     for round_ in filter(is_open, state.rounds.values()):
         due.extend(_of_round(round_, since, now, tub_minutes))
@@ -151,9 +157,10 @@ def came_due(state: State, since: datetime, now: datetime, tub_minutes: int) -> 
 def _of_round(round_: Round, since: datetime, now: datetime, tub_minutes: int) -> list[Reminder]:
     due = []
     hold = round_.hold
-    if hold is not None and hold.seconds is not None and "hold" not in round_.done:
+    hold_over = hold_ends(hold) if hold is not None and "hold" not in round_.done else None
+    if hold_over is not None:
         kind: ReminderKind = "hold over" if hold_is_served(round_, now) else "vouch"
-        due.append(Reminder(kind, hold.began + timedelta(seconds=hold.seconds), round_.enclosure))
+        due.append(Reminder(kind, hold_over, round_.enclosure))
     ends = airing_ends(round_)
     if ends is not None:
         due.append(Reminder("air over", ends, round_.enclosure))

@@ -16,7 +16,7 @@ from assistant.core.facts import Facts
 from assistant.core.household import Household
 from assistant.core.rounds import is_open
 from assistant.understand import alarms, follow_up
-from assistant.understand.certainty import HARM, best_of, with_doubts
+from assistant.understand.certainty import HARM, best_of, with_doubts, with_guess_doubted
 from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.claimed_steps import Claims, bare_done, claims_in, dried_early, only_dried, steps_named
 from assistant.understand.cries import Cry, cry_in, left_inside
@@ -31,6 +31,8 @@ from assistant.understand.meeting import USE_THAT_BOTTLE, meets
 from assistant.understand.names import Names
 from assistant.understand.openings import openings_in
 from assistant.understand.parsing import Parsed, Parser, matched_words, phrasing_words
+from assistant.understand.referents import with_referent
+from assistant.understand.scaled import factor_in
 from assistant.understand.short_slips import LONGEST, told_apart
 from assistant.understand.slots import Asked, slots_of
 from assistant.understand.surface import of_the_surface, smell_answer, wet_answer, where_it_was_asked
@@ -176,6 +178,9 @@ class Reader:
             wet = wet_answer(look, pending) or smell_answer(look, pending)
             if wet is not None:
                 return wet
+        share = self._share_of_it(look, pending)
+        if share is not None:
+            return share
         short = follow_up.is_short(look.parsed, _asked_before(look, pending))
         if not short or plain in _EXACT or (look.claims.done and not (pending and "step" in pending.missing)):
             return None
@@ -202,6 +207,7 @@ class Reader:
         if before is None or before.intent is None:
             return None
         full = look.chances[look.top] >= ENOUGH and look.top not in (OUTSIDE, before.intent, "yes", "no")
+        full = full and not (look.top in _OF_AN_AMOUNT and follow_up.asks_for_another(look.parsed))
         slots = replace(self._slots(look, before.intent), place=follow_up.place_in(look.parsed.plain))
         if pending is not None and "step" in pending.missing:
             slots = replace(slots, steps=look.claims.done or steps_named(look.parsed.plain))
@@ -209,7 +215,7 @@ class Reader:
         if follow_up.goes_on_choosing(look.parsed, slots, before) and pending is None:
             return follow_up.corrected(answering, before, look.world)
         if follow_up.corrects(look.parsed, before.intent) and (
-            pending is not None or before.intent in follow_up.SAFE_TO_CORRECT
+            pending is not None or follow_up.may_be_asked_again(before.intent, look.world)
         ):
             corrected = follow_up.corrected(answering, before, look.world)
             if corrected is not None:
@@ -218,7 +224,7 @@ class Reader:
             return follow_up.supplied(answering, pending)
         if (
             follow_up.asks_for_another(look.parsed, before.intent)
-            and before.intent in follow_up.SAFE_TO_CORRECT
+            and follow_up.may_be_asked_again(before.intent, look.world)
             and not full
         ):
             return follow_up.corrected(answering, before, look.world)
@@ -228,13 +234,25 @@ class Reader:
             return follow_up.corrected(answering, before, look.world)
         return None
 
+    def _share_of_it(self, look: _Look, pending: Pending | None) -> Reading | None:
+        """ "What about half of that", after an amount."""
+        before = look.world.talk.last_reading
+        if pending is not None or before is None or look.claims.mentioned or len(look.parsed.words) > LONGEST + 2:
+            return None
+        other = look.top not in (OUTSIDE, before.intent) and look.chances[look.top] >= ENOUGH
+        if other or not follow_up.may_be_asked_again(before.intent, look.world):
+            return None
+        if factor_in(look.parsed.plain) is None:
+            return None
+        return follow_up.corrected(Answering(look.parsed, Slots(), look.spoken), before, look.world)
+
     def _same_again(self, look: _Look, before: Reading) -> bool:
         """ "1 in 50" right after an amount was given, or a bare name after a look: the same for that one.
 
         A question in full ("how much bleach at 500 ppm") asks anew: the bottle of the one before isn't taken for it.
         """
         last = look.world.talk.last
-        if last is None or last.intent != before.intent or before.intent not in follow_up.SAFE_TO_CORRECT:
+        if last is None or last.intent != before.intent or not follow_up.may_be_asked_again(before.intent, look.world):
             return False
         if set(look.parsed.words) <= _A_NAME and look.parsed.mentions:
             return True
@@ -269,11 +287,12 @@ class Reader:
         if intent in HARM:
             slots = _without_troubles(slots)
         slots = where_it_was_asked(intent, slots, look.world)
+        slots = with_referent(slots, intent, look.parsed.plain, look.world)
         reading = self._reading(look, intent, slots, confidence)
         if intent == "done" and look.claims.polarity == "doubtful":
             step = slots.steps[0] if slots.steps else "done"
             reading = replace(reading, doubts=(Doubt("polarity", step),))
-        return reading
+        return reading if not look.parsed.guessed else with_guess_doubted(reading, look.parsed)
 
     def _claimed(self, look: _Look) -> tuple[str | None, float] | None:
         """`done` or `status` for what is said of steps; None: nothing is."""
@@ -328,6 +347,9 @@ class Reader:
             return None, chances[top] if top != OUTSIDE else max(
                 (v for k, v in chances.items() if k != OUTSIDE), default=0.0
             )
+        named = set(look.parsed.words)
+        if top == "measure_with" and "{volume}" not in named and named & {"{bottle}", "{mix}"}:
+            return "dose", chances[top]  # what is to be measured for a bottle is its dose
         return top, chances[top]
 
     def _needed(self, label: str, words: tuple[str, ...], plain: str) -> float:
@@ -399,12 +421,17 @@ _YES_OR_NO = frozenset(
     | {"confirmed", "true", "no", "not", "negative", "wrong", "incorrect", "never", "false"}
 )
 """Words without one of which only a phrasing of yes or no, word for word, is one."""
+_OF_AN_AMOUNT = frozenset({"read_ratio", "mix_strength"})
+"""Questions that "what about one in fifty?" would be by itself, but not after another."""
 _A_NAME = frozenset({"{enclosure}", "{animal}", "{bottle}", "{agent}", "{stock}"})
 _ASKS_IN_FULL = frozenset({"how", "what", "which", "can", "could", "do", "does", "i", "give", "tell"})
 _NEVER_OFFERED = frozenset({OUTSIDE, "yes", "no"})
 _EXACT = frozenset({"next", "help", "undo", "repeat", "status", "again", "pardon", "what now", "now what"})
 
-_BEATS_A_CLAIM = frozenset({"rinsed_out", "start", "dose", "hold_time", "help", "repeat", "undo"})
+_BEATS_A_CLAIM = frozenset(
+    {"rinsed_out", "start", "dose", "hold_time", "help", "repeat", "undo"}
+    | {"mix_strength", "top_up", "make_up", "bleach_now", "measure_with"}
+)
 """Questions that aren't a claim of a step though they hold the words of one."""
 _ANOTHER_MATTER = re.compile(
     r"^(?:so |right |ok |now )*(?:start|begin) (?:the |my |with |on )*(?:ENCLOSURE|ANIMAL)\b"

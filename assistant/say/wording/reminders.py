@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from assistant.contract import World
 from assistant.core.gate import Reminder
+from assistant.say.wording.clocks import clocks_parted_line
 from assistant.say.wording.harm import poison_centre, vet
 from assistant.say.wording.plain import capital, count
 
@@ -27,6 +28,8 @@ def reminder_line(reminder: Reminder, world: World) -> str:
             if reminder.victim == "animal":
                 return f"{thing}: {rinsed} of rinsing are up. Now {vet(world.household.people)}, well as it looks."
             return f"{thing}: {rinsed} of rinsing are up. Still sore, red or blurred? Get it seen urgently."
+        case "clocks parted":
+            return clocks_parted_line(world)
         case _:
             animal = _animal(reminder.thing, world)
             waited = count(reminder.minutes, "minute")
