@@ -35,7 +35,7 @@ _GOES_ON = Pattern(
 
 SAFE_TO_CORRECT = frozenset(
     {"dose", "hold_time", "return_check", "status", "time_left", "next", "together", "dry_time", "air_time"}
-    | {"treat_item", "share_tool", "works_on", "surface", "choose_agent", "protect"}
+    | {"treat_item", "share_tool", "pour_away", "store_it", "works_on", "surface", "choose_agent", "protect"}
     | {"mix_strength", "top_up", "make_up", "convert", "read_ratio", "bleach_now", "measure_with"}
 )
 """Questions that record nothing, so that a changed word only asks them again."""
