@@ -10,6 +10,7 @@ import re
 from dataclasses import dataclass
 from typing import Literal, TypeAlias
 
+from assistant.contract import Outcome, Reply
 from assistant.understand.harm_patterns import (
     ANIMAL,
     EYE,
@@ -49,6 +50,13 @@ class Cry:
     victim: Victim | None = None
 
 
+def cry_heard(text: str, last: Reply | None) -> Cry | None:
+    """As `cry_in`; right after a reply about a gas also that somebody is still where it is."""
+    cry = cry_in(text)
+    gas = last is not None and last.outcome is Outcome.REFUSE and last.values.get("gas") is True
+    return Cry("splash", "lungs", "animal") if cry is None and gas and LEFT_INSIDE.search(text) else cry
+
+
 def cry_in(text: str) -> Cry | None:
     """The harm that a masked text is about; None: none.
 
@@ -68,11 +76,6 @@ def cry_in(text: str) -> Cry | None:
 def _of_people(text: str) -> bool:
     """Somebody is spoken of, and no animal."""
     return SOMEONE.search(text) is not None and not re.search(rf"\b(?:{ANIMAL}|ENCLOSURE)\b", text)
-
-
-def left_inside(text: str) -> bool:
-    """Whether an animal or a person is said to be where the fumes are; meant only right after a gas was spoken of."""
-    return LEFT_INSIDE.search(text) is not None
 
 
 def _is_wish(text: str) -> bool:

@@ -11,7 +11,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
-from assistant.contract import Doubt, Heard, Outcome, Pending, Question, Reading, Slots, World
+from assistant.contract import Doubt, Heard, Pending, Question, Reading, Slots, World
 from assistant.core.facts import Facts
 from assistant.core.household import Household
 from assistant.core.rounds import is_open
@@ -19,7 +19,7 @@ from assistant.understand import alarms, follow_up
 from assistant.understand.certainty import HARM, best_of, with_doubts, with_guess_doubted
 from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.claimed_steps import Claims, bare_done, claims_in, dried_early, only_dried, steps_named
-from assistant.understand.cries import Cry, cry_in, left_inside
+from assistant.understand.cries import cry_heard
 from assistant.understand.drains import nobody_knows, stored
 from assistant.understand.follow_up import Answering
 from assistant.understand.harm_patterns import WORDS as CRY_WORDS
@@ -28,7 +28,7 @@ from assistant.understand.known_words import CONNECTING, EVERYDAY
 from assistant.understand.learning import OUTSIDE
 from assistant.understand.matching import Matcher, rows_of
 from assistant.understand.may_be import LOOKS_BACK, may_be
-from assistant.understand.meeting import USE_THAT_BOTTLE, meets
+from assistant.understand.meeting import meets, unknown_bottle_again
 from assistant.understand.names import Names
 from assistant.understand.openings import openings_in
 from assistant.understand.parsing import Parsed, Parser, matched_words, phrasing_words
@@ -127,9 +127,7 @@ class Reader:
     # ------------------------------------------------------------ before anything else
 
     def _harm(self, look: _Look) -> Reading | None:
-        cry = cry_in(look.parsed.plain)
-        if cry is None and _gas_spoken_of(look.world) and left_inside(look.parsed.plain):
-            cry = Cry("splash", "lungs", "animal")
+        cry = cry_heard(look.parsed.plain, look.world.talk.last)
         if cry is None or cry.intent not in self._questions:
             return None
         slots = self._slots(look, cry.intent)
@@ -159,9 +157,9 @@ class Reader:
         if "store_it" in self._questions and stored(look.parsed.plain):
             return self._reading(look, "store_it", self._slots(look, "store_it"), BY_RULE)
         slots = self._slots(look, "together")
-        unknown = look.world.state.unknown_mixes
-        if unknown and not slots.bottles and USE_THAT_BOTTLE.search(look.parsed.plain):
-            return self._reading(look, "together", replace(slots, bottles=unknown[-1:], agents=(), steps=()), BY_RULE)
+        again = unknown_bottle_again(look.parsed.plain, slots, look.world)
+        if again is not None:
+            return self._reading(look, "together", replace(slots, bottles=(again,), agents=(), steps=()), BY_RULE)
         met = meets(look.parsed, slots, look.world.household, look.chances.get("together", 0.0))
         if met is None:
             return None
@@ -387,12 +385,6 @@ def _asked_before(look: _Look, pending: Pending | None) -> str | None:
     """The question that this turn may go on from."""
     before = pending.reading if pending is not None else look.world.talk.last_reading
     return before.intent if before is not None else None
-
-
-def _gas_spoken_of(world: World) -> bool:
-    """Whether the last reply was about agents that made a gas."""
-    last = world.talk.last
-    return last is not None and last.outcome is Outcome.REFUSE and last.values.get("gas") is True
 
 
 def _says_it_dried(look: _Look) -> bool:
