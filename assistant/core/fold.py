@@ -40,7 +40,7 @@ from assistant.core.events import (
     Voided,
     WindowsOpened,
 )
-from assistant.core.rounds import STEPS, hold_is_running, in_order
+from assistant.core.rounds import STEPS, hold_is_running, in_order, is_open
 from assistant.core.state import Deed, Hold, Opening, PastTurn, Rinse, Round, State, Touch
 
 FOLD_VERSION = 3
@@ -67,22 +67,26 @@ def fold_all(record: Iterable[Recorded], onto: State | None = None) -> State:
     onto: what everything before it amounts to; only turns of `record` itself can then be undone in it.
     """
     record = tuple(record)
-    undone = {entry.event.turn for entry in record if isinstance(entry.event, Voided)}
+    undone = frozenset(entry.event.turn for entry in record if isinstance(entry.event, Voided))
     state = onto if onto is not None else State()
     for entry in record:
-        if isinstance(entry.event, Voided):
-            state = replace(state, last_at=entry.at)
-        elif entry.turn in undone:
-            state = replace(_unforgotten(state, entry.event, entry.at), last_at=entry.at)
-        else:
-            state = fold(state, entry)
+        state = fold_knowing(state, entry, undone)
     return state
+
+
+def fold_knowing(state: State, recorded: Recorded, undone: frozenset[str]) -> State:
+    """The state after one more event of a record whose undone turns are known beforehand."""
+    if isinstance(recorded.event, Voided):
+        return replace(state, last_at=recorded.at)
+    if recorded.turn in undone:
+        return replace(_unforgotten(state, recorded.event, recorded.at), last_at=recorded.at)
+    return fold(state, recorded)
 
 
 def _folded(state: State, event: Event, at: datetime) -> State:
     match event:
         case RoundStarted():
-            return _with_round(state, _begun(event, at))
+            return _with_round(state, _begun(event, at, state))
         case StepDone():
             return after_step(_step_done(state, event, at), event, at)
         case StayedWet():
@@ -152,7 +156,10 @@ def _unforgotten(state: State, event: Event, at: datetime) -> State:
 # ---------------------------------------------------------------- rounds
 
 
-def _begun(event: RoundStarted, at: datetime) -> Round:
+def _begun(event: RoundStarted, at: datetime, state: State) -> Round:
+    """A new round; one that was open is replaced, but a smell reported in it or a touch isn't gone by that."""
+    before = state.rounds.get(event.enclosure)
+    was_open = before is not None and is_open(before)
     return Round(
         enclosure=event.enclosure,
         started_at=at,
@@ -165,6 +172,8 @@ def _begun(event: RoundStarted, at: datetime) -> Round:
         bottle=event.bottle,
         organism=event.organism,
         basis=event.basis,
+        touched=event.enclosure in state.surfaces or (before is not None and was_open and before.touched),
+        smells=before is not None and was_open and before.smells,
     )
 
 
@@ -268,7 +277,8 @@ def _kept_wet(state: State, event: KeptWet, at: datetime) -> State:
     round_ = state.rounds.get(event.enclosure)
     if round_ is None or round_.hold is None or not hold_is_running(round_, at):
         return state
-    return _with_round(state, replace(round_, hold=replace(round_.hold, wetted=at), paused_at=None))
+    hold = replace(round_.hold, wetted=at) if event.agent is not None else replace(round_.hold, seen_wet=at)
+    return _with_round(state, replace(round_, hold=hold, paused_at=None))
 
 
 def _sensed(state: State, event: Sensed) -> State:
@@ -303,7 +313,10 @@ def _put_back_too_soon(state: State, enclosure: str) -> State:
     if round_ is None:
         return state
     done = {name: when for name, when in round_.done.items() if name not in ("move out", "return")}
-    return _with_round(state, replace(round_, done=done, put_back=True, paused_at=None))
+    state = _with_round(state, replace(round_, done=done, put_back=True, paused_at=None))
+    # A clean that was over and is open again doesn't vouch for what was sprayed since.
+    sprayed_since = "return" in round_.done and enclosure in state.surfaces
+    return _reopened(state, enclosure, "apply") if sprayed_since else state
 
 
 def _windows_opened(state: State, event: WindowsOpened, at: datetime) -> State:
@@ -331,6 +344,9 @@ def _unwatched(state: State, since: datetime, until: datetime) -> State:
 
 def _touched(state: State, enclosure: str, agent: str, at: datetime) -> State:
     others = tuple(touch for touch in state.surfaces.get(enclosure, ()) if touch.agent != agent)
+    round_ = state.rounds.get(enclosure)
+    if round_ is not None and is_open(round_):
+        state = _with_round(state, replace(round_, touched=True))
     return _with_surface(state, enclosure, (*others, Touch(agent, at)))
 
 

@@ -6,13 +6,12 @@ The same is done with a question's phrasings, so that both lie side by side when
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from rapidfuzz import fuzz, process
 
-from assistant.contract import Question
 from assistant.core.quantity import Gallon
 from assistant.understand.amounts import Amounts, amounts_in
 from assistant.understand.misheard import put_right
@@ -225,16 +224,3 @@ def _kind_of(mention: Mention) -> str:
         if kind in kinds:
             return f"{{{kind}}}"
     return f"{{{kinds[0]}}}"
-
-
-def texts_of(questions: Mapping[str, Question], *names: str) -> frozenset[str]:
-    """Every phrasing of these questions, as matched."""
-    known = [questions[name] for name in names if name in questions]
-    return frozenset(" ".join(phrasing_words(text)) for question in known for text in question.phrasings)
-
-
-def words_of(questions: Mapping[str, Question], name: str) -> frozenset[str]:
-    """Every word of one question's phrasings."""
-    return frozenset(
-        w for text in (questions[name].phrasings if name in questions else ()) for w in phrasing_words(text)
-    )
