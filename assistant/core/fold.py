@@ -40,7 +40,7 @@ from assistant.core.events import (
 from assistant.core.rounds import STEPS, hold_is_running, in_order
 from assistant.core.state import Deed, Hold, Opening, PastTurn, Rinse, Round, State, Touch
 
-FOLD_VERSION = 2
+FOLD_VERSION = 3
 
 UNDO_DEPTH = 100
 """How many turns back "undo" can go; bounds the state row."""

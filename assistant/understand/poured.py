@@ -47,6 +47,9 @@ _OFTEN = frozenset(
 )
 
 
+_PULLED = frozenset({"pumped", "sprayed", "pulled", "squeezed", "squirted", "pressed", "pump", "pull", "squeeze"})
+
+
 def roles_of(parsed: Parsed) -> tuple[VolumeRole, ...]:
     """The role of each volume, in the order said."""
     volumes = [one for one in parsed.amounts.found if one.kind == "volume"]
@@ -116,7 +119,7 @@ def strokes_in(parsed: Parsed) -> Fraction | None:
         if (
             found.kind == "number"
             and isinstance(found.value, Fraction)
-            and set(words[found.end : found.end + 2]) & _OFTEN
+            and set(words[found.end : found.end + 2]) & often
         ):
             return found.value
     return None

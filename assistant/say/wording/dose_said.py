@@ -6,7 +6,7 @@ from collections.abc import Iterable, Mapping
 from fractions import Fraction
 from typing import Any
 
-from assistant.core.amounts import Mix, Percent, Ppm, SaidRatio
+from assistant.core.amounts import Amount, Mix, Percent, Ppm, SaidRatio
 from assistant.core.decay import Age
 from assistant.core.measuring import Measured, Unmeasured
 from assistant.core.units import spoken
@@ -28,7 +28,7 @@ UNMEASURED: Mapping[Unmeasured, str] = {
 def said(details: Mapping[str, Any]) -> str:
     """The whole reply."""
     clauses = [
-        (ALWAYS, f"{said_dose(details)}, {_mix(details)}:"),
+        (ALWAYS, f"{said_dose(details)}, {said_mix(details)}:"),
         (HEARD, _age(details)),
         (OFTEN, _marks(details["measured"])),
         (OFTEN, unmeasured(details)),
@@ -69,7 +69,7 @@ def said_part(first: Fraction) -> str:
     return "one" if first == 1 else number(first)
 
 
-def _mix(details: Mapping[str, Any]) -> str:
+def said_mix(details: Mapping[str, Any]) -> str:
     """Which mix, and which reading of it: "one to 32", "for 500 parts per million"."""
     wanted: Mix = details["wanted"]
     if isinstance(wanted, Percent):
@@ -77,10 +77,18 @@ def _mix(details: Mapping[str, Any]) -> str:
     if isinstance(wanted, Ppm):
         return f"for {number(wanted.ppm)} {spoken('ppm', wanted.ppm)}"
     if isinstance(wanted, SaidRatio):
+        if wanted.part is not None and wanted.whole is not None:
+            return _recipe(wanted.part, wanted.whole, details["ratio"].reading)
         if details["ratio"].why == "equal parts":
             return "equal parts"
         return f"{said_part(wanted.first)} {details['ratio'].reading} {number(wanted.second)}"
     return "undiluted"
+
+
+def _recipe(part: Amount, whole: Amount, reading: str) -> str:
+    """ "1 US fluid ounce to the US gallon"."""
+    into = said_whole(whole) if whole.amount != 1 else f"the {spoken(whole.unit, 1)}"
+    return f"{said_whole(part)} {reading} {into}"
 
 
 def _marks(measured: Measured | None) -> str:
