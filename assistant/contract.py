@@ -212,6 +212,8 @@ class Slots:
     """Waiting tubs, as the keeper calls them: "blue tub"."""
     drains: tuple[str, ...] = ()
     """Where something is to be poured: "kitchen sink", "toilet", "garden" ..."""
+    wish: str | None = None
+    """What somebody would do with a bottle that nobody knows: "sniffing", "mixing" ..."""
     found: bool = False
     """It was said that a loose animal is found."""
     met: bool = False
@@ -383,6 +385,8 @@ class World:
     talk: Talk = field(default_factory=Talk)
     away_since: datetime | None = None
     """No shell ran from then until now; None: one did."""
+    clocks_parted: bool = False
+    """The wall's clock and the computer's own count were found to have parted since the last word."""
     written: Household | None = None
     """keeping.toml as it is written, where `household` has what was changed by word of mouth laid over it."""
 

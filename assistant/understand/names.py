@@ -215,6 +215,8 @@ class Names:
         after = words[mention.end] if mention.end < len(words) else ""
         if after not in ("bottle", "one", "spray", "sprayer") or mention.things[0].kind not in ("agent", "stock"):
             return mention
+        if after == "one" and _begins_number(words[mention.end :]):
+            return mention  # "bleach one in thirty-two"
         agents = [thing.name for thing in mention.things if thing.kind == "agent"]
         stocks = [thing.name for thing in mention.things if thing.kind == "stock"]
         bottles = [b for key in (*stocks, *agents) for b in self._bottles_of.get(key, ())]
@@ -222,6 +224,16 @@ class Names:
         return Mention(
             (*things, *mention.things), f"{mention.said} {after}", mention.start, mention.end + 1, mention.likeness
         )
+
+
+def _begins_number(words: Sequence[str]) -> bool:
+    """True when a "one" begins a number or a ratio: "one in ten", "one fifty", "one part to nine"."""
+    after, second = (*words[1:3], "", "")[:2]
+    if after in ("part", "parts", "colon", ":", "point", "hundred", "thousand", "percent", "half", "litre", "liter"):
+        return True
+    if after in ("in", "to", "into", "two", "too", "out", "and"):
+        return second in NUMBER_WORDS or second[:1].isdecimal() or second in ("every", "for", "a", "of")
+    return after in NUMBER_WORDS
 
 
 # A bottle may be called clear and a cage window; said alone, these words are a step, an opening, a state.

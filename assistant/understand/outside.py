@@ -42,12 +42,6 @@ i have made up {bottle} at {mix}
 filled
 i filled {bottle} with water
 i topped up {bottle}
-where do i store {agent}
-how do i store {bottle}
-where do i keep {agent}
-how do i get rid of {agent}
-can i pour {agent} down the drain
-pour away {bottle}
 when is the next deep clean due
 when is {enclosure} due
 what is due today
@@ -132,8 +126,6 @@ how long do i hold him
 how long can he stay out
 do i need goggles
 what should i open
-i do not know what is in {bottle}
-the label has come off
 says who
 hush
 be quiet
@@ -495,10 +487,7 @@ what is in the {bottle}
 what did i put in the {bottle}
 is the {bottle} still good
 how much {stock} have i got left on the shelf
-i found {bottle} with no label on it
 where should i keep the concentrate
-how do i get rid of leftover {agent} mix
-can i pour old {agent} down the drain
 who is in which tub
 how long has {enclosure} been waiting in the tub
 how many tablespoons are in {volume}
@@ -654,9 +643,7 @@ how many days has the {animal} been in quarantine
 am i running low on {agent}
 i filled the {bottle}
 mixed the {bottle} , {mix}
-i found a bottle with no label
 where should i keep the {agent}
-can i pour old {agent} down the sink
 how long has {enclosure} been waiting in there
 i just saw a {organism} on the tub
 where does that figure come from

@@ -34,6 +34,7 @@ FAMILIES = (
     "airing",
     "shelf",
     "items",
+    "putting_away",
     "harm",
     "talk",
 )
