@@ -115,11 +115,9 @@ def share_left(parsed: Parsed) -> Fraction | None:
 def strokes_in(parsed: Parsed) -> Fraction | None:
     """How often a trigger was pulled; None: nothing is said of it."""
     words = [token.text for token in parsed.tokens]
+    often = _OFTEN | {"times"} if _PULLED & set(words) else _OFTEN
     for found in parsed.amounts.found:
-        if (
-            found.kind == "number"
-            and isinstance(found.value, Fraction)
-            and set(words[found.end : found.end + 2]) & often
-        ):
+        counted = set(words[found.end : found.end + 2]) & often
+        if counted and found.kind == "number" and isinstance(found.value, Fraction):
             return found.value
     return None
