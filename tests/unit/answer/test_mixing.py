@@ -23,7 +23,7 @@ from assistant.core.quantity import read_amount, read_mix
 BLEACH, VINEGAR, CHLORHEXIDINE = "sodium hypochlorite", "acetic acid", "chlorhexidine"
 KEYS = {
     *("concentrate", "water", "total", "strength_percent", "strength_ppm", "parts", "reading", "mark"),
-    *("full_fills", "strength_low", "strength_high"),
+    *("full_fills", "strength_low", "strength_high", "smallest_batch", "two_steps"),
 }
 
 # Invented.
@@ -86,6 +86,8 @@ def test_a_ratio_in_a_volume() -> None:
         # 15.6 mL, off by 4 percent and by 0.1 by eye for each of two fills, of 500 mL of a 6 percent stock
         "strength_low": Fraction("6") * (Fraction("15.6") * Fraction("0.96") - Fraction("0.2")) / 500,
         "strength_high": Fraction("6") * (Fraction("15.6") * Fraction("1.04") + Fraction("0.2")) / 500,
+        "smallest_batch": None,
+        "two_steps": None,
     }
     assert reply.say == (
         "15.6 mils of bleach, one in 32: fat syringe once full, then to 5.6. Into water, 500 mils in all."
@@ -133,7 +135,7 @@ def test_a_tool_that_cannot_measure_it_is_said_so() -> None:
 @pytest.mark.parametrize(
     ("volume", "mix", "words"),
     [
-        ("5 mL", "1 in 500", "0.01 mils of bleach, one in 500. Too little for your tools: mix more at once."),
+        ("5 mL", "1 in 500", "0.01 mils of bleach, one in 500. Too little for your tools. Better make 125 mils at once. "),
         ("100 L", "1 in 100", "1 litre of bleach, one in 100. Too much for your tools."),
     ],
 )
