@@ -33,7 +33,7 @@ def said(details: Mapping[str, Any]) -> str:
         (ALWAYS, f"{_first(details)}, {said_mix(details)}:"),
         (HEARD, _age(details)),
         (OFTEN, _marks(details["measured"])),
-        (OFTEN, unmeasured(details)),
+        (OFTEN, unmeasured(details) if not _in_two_steps(details["better"]) else ""),
         (OFTEN, _better(details["better"])),
         (HEARD, _short(details["short"])),
         (HEARD if details["spoken"] else ROOM, _whole(details)),
@@ -47,6 +47,11 @@ def _first(details: Mapping[str, Any]) -> str:
     if details["of"] != "concentrate" or not mixed.water.amount:
         return said_dose(details)
     return f"{said_unmeasured(mixed.water)} of water to {said_unmeasured(mixed.concentrate)} of {details['name']}"
+
+
+def _in_two_steps(better: Better | None) -> bool:
+    """Whether it takes two steps: then no room is left to say why."""
+    return better is not None and better.two_steps is not None
 
 
 def _better(better: Better | None) -> str:
