@@ -346,6 +346,8 @@ class Question:
     slots: tuple[SlotWanted, ...] = ()
     records: bool = True
     """Its answer may record something, so a changed word never asks it again by itself."""
+    told: bool = False
+    """It is told, not asked: a text that asks, or speaks of what isn't so yet, never comes in by likeness."""
 
 
 @dataclass(frozen=True)
