@@ -266,6 +266,8 @@ class Pending:
     on_no: Answer | Reading | None = None
     """What "no" gives, in the same way; None: nothing is recorded, and that is said."""
     turns_since: int = 0
+    unasked: bool = False
+    """It came with a reminder; the next one that asks something takes its place."""
 
     def waits(self, now: datetime) -> bool:
         """False once it has lapsed."""

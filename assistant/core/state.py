@@ -51,7 +51,9 @@ class Hold:
     by_boot: Counted | None = None
     """What the computer's own clock counts, once the wall's has parted from it; the smaller counts."""
     wetted: datetime | None = None
-    """When it was last sprayed again or seen wet; None: not since it began."""
+    """When it was last sprayed again; None: not since it began."""
+    seen_wet: datetime | None = None
+    """When it was last seen wet; None: not since it began."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,6 +94,8 @@ class Round:
     """As a hold's."""
     first_dry: datetime | None = None
     """When it was first dry since the rinse; a wet patch found later doesn't stop the airing that began then."""
+    touched: bool = False
+    """An agent was on the surface at some time during this round, whatever became of it."""
     smells: bool = False
     """A smell was reported, and not that it's gone."""
     paused_at: datetime | None = None
@@ -158,6 +162,15 @@ class GroupNow:
 
 
 @dataclass(frozen=True, slots=True)
+class SprayerNow:
+    """What one stroke of a bottle's trigger lays down, as the keeper measured it."""
+
+    ml_a_stroke: float
+    was: float | None
+    """What keeping.toml said then."""
+
+
+@dataclass(frozen=True, slots=True)
 class HabitNow:
     """A habit that was set by word of mouth."""
 
@@ -215,6 +228,8 @@ class State:
     """The latest use of each waiting tub."""
     groups: Mapping[str, GroupNow] = field(default_factory=dict)
     """Groups changed by word of mouth, by enclosure; `as_recorded` lays them over keeping.toml."""
+    sprayers: Mapping[str, SprayerNow] = field(default_factory=dict)
+    """Strokes measured by the keeper, by bottle; `as_recorded` lays them over keeping.toml."""
     habits: Mapping[str, HabitNow] = field(default_factory=dict)
     """Habits set by word of mouth, by their key."""
     items: tuple[ItemTimer, ...] = ()
