@@ -98,16 +98,6 @@ he looks ill
 {animal} is not moving
 she has a cold
 what is wrong with {animal}
-she tested positive for {organism}
-i saw a mite
-i found mites
-{animal} tested positive
-mark {enclosure} sick
-is {organism} contagious
-where is {animal}
-which tub is {animal} in
-who is in the holding tub
-how long has {animal} been in the tub
 keep her in the tub
 can she stay in the tub
 it is drying too fast
@@ -488,8 +478,6 @@ what did i put in the {bottle}
 is the {bottle} still good
 how much {stock} have i got left on the shelf
 where should i keep the concentrate
-who is in which tub
-how long has {enclosure} been waiting in the tub
 how many tablespoons are in {volume}
 is {agent} any good against mould
 do i need goggles for this
@@ -645,7 +633,6 @@ i filled the {bottle}
 mixed the {bottle} , {mix}
 where should i keep the {agent}
 how long has {enclosure} been waiting in there
-i just saw a {organism} on the tub
 where does that figure come from
 use ounces from now on
 what temperature should the hot spot be

@@ -20,7 +20,7 @@ from assistant.understand.certainty import HARM, best_of, with_doubts, with_gues
 from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.claimed_steps import Claims, bare_done, claims_in, dried_early, only_dried, steps_named
 from assistant.understand.cries import cry_in
-from assistant.understand.drains import nobody_knows, stored
+from assistant.understand.drains import stored
 from assistant.understand.follow_up import Answering
 from assistant.understand.harm_patterns import WORDS as CRY_WORDS
 from assistant.understand.items_said import asked_of_items
@@ -39,6 +39,8 @@ from assistant.understand.slots import Asked, slots_of
 from assistant.understand.surface import of_the_surface, smell_answer, wet_answer, where_it_was_asked
 from assistant.understand.told import WORDS as TOLD_WORDS
 from assistant.understand.told import Told, told_in
+from assistant.understand.told_by_rule import MOVED_OUT, told_by_rule
+from assistant.understand.waiting import only_a_germ
 from assistant.understand.weights import opened
 from assistant.understand.words import ARTICLES
 
@@ -128,7 +130,7 @@ class Reader:
 
     def _harm(self, look: _Look) -> Reading | None:
         cry = cry_in(look.parsed.plain)
-        if cry is None or cry.intent not in self._questions:
+        if cry is None or cry.intent not in self._questions or only_a_germ(look.parsed.plain):
             return None
         slots = self._slots(look, cry.intent)
         slots = replace(_without_troubles(slots), place=cry.place, victim=cry.victim)
@@ -205,6 +207,7 @@ class Reader:
         if before is None or before.intent is None:
             return None
         full = look.chances[look.top] >= ENOUGH and look.top not in (OUTSIDE, before.intent, "yes", "no")
+        full = full and (look.top != "tub" or may_be("tub", look.parsed, look.claims))
         full = full and not (look.top in _OF_AN_AMOUNT and follow_up.asks_for_another(look.parsed))
         slots = replace(self._slots(look, before.intent), place=follow_up.place_in(look.parsed.plain))
         if pending is not None and "step" in pending.missing:
@@ -273,8 +276,12 @@ class Reader:
     # ------------------------------------------------------------ a question of its own
 
     def _question(self, look: _Look) -> Reading:
-        if "unknown_bottle" in self._questions and nobody_knows(look.parsed.plain):
-            return self._reading(look, "unknown_bottle", self._slots(look, "unknown_bottle"), BY_RULE)
+        told = told_by_rule(look.parsed.plain, self._questions)
+        if told == MOVED_OUT:
+            slots = replace(self._slots(look, "done"), steps=look.claims.done or ("move out",))
+            return self._reading(look, "done", slots, BY_RULE)
+        if told is not None:
+            return self._reading(look, told, self._slots(look, told), BY_RULE)
         intent, confidence = of_the_surface(look, look.world) or self._claimed(look) or self._nearest(look)
         if intent is None and (thing := asked_of_items(look.parsed.plain, self._facts)) in self._questions:
             intent, confidence = thing, max(confidence, ENOUGH)

@@ -33,6 +33,8 @@ FAMILIES = (
     "shelf",
     "items",
     "putting_away",
+    "outbreaks",
+    "tubs",
     "harm",
     "talk",
 )
