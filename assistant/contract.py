@@ -128,6 +128,12 @@ class Slots:
     """A strength of the concentrate itself stated in the question ("from six percent bleach"), percent."""
     start_over: bool | None = None
     """ "start over" True, "go on" False."""
+    topped_up: bool = False
+    """A fill was poured onto what was left in the bottle."""
+    rinsed_first: bool | None = None
+    """Whether the bottle was rinsed out before it was filled; None: not said."""
+    plain_water: bool = False
+    """The bottle was filled with water alone."""
     met: bool = False
     """It was said that the agents named have met already."""
     choices: tuple[Choice, ...] = ()

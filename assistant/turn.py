@@ -17,6 +17,9 @@ from assistant.core.events import Away, Event, Recorded
 from assistant.core.fold import fold
 from assistant.say.wording import put_into_words, remind
 
+TAKEN_BACK = ("done", "mixed", "rinsed_out")
+"""Claims that a bare "no" takes back when they were heard, not typed."""
+
 PENDING_TURNS = 3
 """Other turns after which a question of the tool's lapses."""
 
@@ -77,7 +80,7 @@ def _pending_after(before: Pending | None, answer: Answer, reading: Reading) -> 
 
 
 def _talk_after(world: World, reading: Reading, answer: Answer, reply: Reply, pending: Pending | None) -> Talk:
-    steps_heard = reading.spoken and answer.intent == "done" and bool(answer.events)
+    steps_heard = reading.spoken and answer.intent in TAKEN_BACK and bool(answer.events)
     repeated = answer.message == "talk.repeat"
     return Talk(
         pending=pending,

@@ -46,10 +46,10 @@ def dose(reading: Reading, world: World) -> Answer:
     refused = forbidden(product, reading, world)
     if refused is not None:
         return refused
-    wanted = _wanted(product, reading, world)
+    wanted = mix_in(product, reading, world)
     if isinstance(wanted, Answer):
         return wanted
-    total = _total(product, reading, world)
+    total = total_in(product, reading, world)
     strength = strength_of(wanted, product, reading, world) if wanted is not None else None
     if isinstance(strength, Answer) and strength.outcome is Outcome.REFUSE:
         return strength
@@ -65,7 +65,7 @@ def dose(reading: Reading, world: World) -> Answer:
 # ---------------------------------------------------------------- what is asked
 
 
-def _total(product: Product, reading: Reading, world: World) -> Amount | Answer | None:
+def total_in(product: Product, reading: Reading, world: World) -> Amount | Answer | None:
     """The finished mix: the volume said, else the bottle's capacity; None: neither was named."""
     volumes = tuple(dict.fromkeys(reading.slots.volumes))
     if len(volumes) > 1:
@@ -78,7 +78,7 @@ def _total(product: Product, reading: Reading, world: World) -> Amount | Answer 
     return volumes[0]
 
 
-def _wanted(product: Product, reading: Reading, world: World) -> Mix | Answer | None:
+def mix_in(product: Product, reading: Reading, world: World) -> Mix | Answer | None:
     """The mix said, else the bottle's own, else the label's; None: none is known."""
     mixes = tuple(dict.fromkeys(reading.slots.mixes))
     if len(mixes) > 1:
