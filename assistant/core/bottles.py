@@ -11,7 +11,7 @@ from datetime import datetime, time, timedelta
 from fractions import Fraction
 from typing import Literal, TypeAlias
 
-from assistant.core.amounts import Amount, Mix, Neat, Percent, Ppm, SaidRatio
+from assistant.core.amounts import Amount, Mix, Neat, Percent, Ppm
 from assistant.core.events import BottleMixed
 from assistant.core.facts import Agent, Facts
 from assistant.core.household import Bottle, Stock

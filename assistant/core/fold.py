@@ -12,6 +12,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from datetime import datetime, timedelta
 
+from assistant.core.bottles import drawn_for, filled, poured, rinsed_out
 from assistant.core.events import (
     AgentPoured,
     AgentsMet,
@@ -34,7 +35,6 @@ from assistant.core.events import (
     Voided,
     WindowsOpened,
 )
-from assistant.core.bottles import drawn_for, filled, poured, rinsed_out
 from assistant.core.rounds import STEPS, hold_is_running
 from assistant.core.state import Deed, Hold, Opening, PastTurn, Rinse, Round, State, Touch
 

@@ -7,8 +7,7 @@ from __future__ import annotations
 
 import re
 
-from assistant.contract import Slots
-from assistant.core.household import Household
+from assistant.contract import Slots, World
 from assistant.understand.parsing import Parsed
 from assistant.understand.patterns import Pattern
 
@@ -42,13 +41,13 @@ _DOSES = Pattern(r"\b(?:MIX|VOLUME)\b|\bhow (?:much|many|long)\b")
 _BETTER = Pattern(r"\b(?:better|best|which|stronger|cheaper|difference|instead|rather|work|works|kill|kills|or)\b")
 
 
-def meets(parsed: Parsed, slots: Slots, household: Household, chance: float) -> bool | None:
+def meets(parsed: Parsed, slots: Slots, world: World, chance: float) -> bool | None:
     """True: they are said to have met; False: it is asked whether they may; None: neither.
 
     chance: the matcher's, of the question `together`.
     """
     plain = parsed.plain
-    products = _products(slots, household)
+    products = _products(slots, world)
     asked = _ASKED.search(plain) is not None or plain.endswith("?")
     if len(products) >= 2 and _MET.search(plain):
         return not asked
@@ -77,10 +76,13 @@ def _side_by_side(plain: str) -> bool:
     )
 
 
-def _products(slots: Slots, household: Household) -> set[str]:
-    """The agents that a text names, as agents, stocks or bottles."""
-    agents = set(slots.agents)
+def _products(slots: Slots, world: World) -> set[str]:
+    """The agents that a text names, as agents, stocks or bottles; a bottle on record is what it held."""
+    household, agents = world.household, set(slots.agents)
     for name in slots.bottles:
+        if name in world.state.bottles:
+            agents.update(world.state.bottles[name].held)
+            continue
         bottle = household.bottle(name)
         stock = household.stock(bottle.stock) if bottle is not None else None
         agents.add(stock.agent if stock is not None else name)

@@ -117,7 +117,7 @@ class Reader:
         if "together" not in self._questions:
             return None
         slots = self._slots(look, "together")
-        met = meets(look.parsed, slots, look.world.household, look.chances.get("together", 0.0))
+        met = meets(look.parsed, slots, look.world, look.chances.get("together", 0.0))
         if met is None:
             return None
         return self._reading(look, "together", replace(slots, met=met, steps=()), BY_RULE)
