@@ -23,6 +23,8 @@ _MET = Pattern(
     rf"(?: the| some| my)? {_PRODUCT}"
     rf"|\b(?:mixed|combined|blended)(?: up| together)? (?:the |some |my "
     rf"|in )*{_PRODUCT}(?: \S+){{0,3}}? (?:and|with|in|into|to) (?:the |some |my )*{_PRODUCT}"
+    r"|\b(?:filled|refilled|mixed|made up|topped up)\b(?: \S+){0,6}? (?:AGENT|STOCK) (?:and|with|plus)"
+    r" (?:the |some |my )*(?:AGENT|STOCK)\b"
     rf"|\b{_PRODUCT}(?: \S+){{0,3}} (?:got|went|fell|dripped|ran|spilled|splashed|leaked|is|was) (?:in"
     rf"|into|on|onto|over|on top of|mixed with) (?:the |some |my )?{_PRODUCT}"
     rf"|\bthere (?:was|is) (?:still |some )?{_PRODUCT} (?:in|on) (?:the |my )?{_PRODUCT}"

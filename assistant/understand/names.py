@@ -211,6 +211,8 @@ class Names:
     def _with_container(self, mention: Mention, words: list[str]) -> Mention:
         """ "the bleach bottle", "the vinegar one": the bottles that are for that agent."""
         after = words[mention.end] if mention.end < len(words) else ""
+        if after == "one" and _begins_a_ratio(words[mention.end :]):
+            return mention
         if after not in ("bottle", "one", "spray", "sprayer") or mention.things[0].kind not in ("agent", "stock"):
             return mention
         agents = [thing.name for thing in mention.things if thing.kind == "agent"]
@@ -220,6 +222,13 @@ class Names:
         return Mention(
             (*things, *mention.things), f"{mention.said} {after}", mention.start, mention.end + 1, mention.likeness
         )
+
+
+def _begins_a_ratio(words: Sequence[str]) -> bool:
+    """ "bleach one in fifty" is a mix, not the bleach one."""
+    if len(words) < 3 or words[1] not in ("in", "to", "part", "point"):
+        return False
+    return words[1] in ("part", "point") or words[2] in NUMBER_WORDS or words[2][0].isdigit()
 
 
 # A bottle may be called clear and a cage window; said alone, these words are a step, an opening, a state.

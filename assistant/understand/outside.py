@@ -36,40 +36,7 @@ is {agent} safe on metal
 is {agent} safe for cork bark
 does {agent} damage silicone
 will {agent} ruin the mesh
-is my {agent} still good
-is {bottle} still good
-is {agent} too old
-is this mix still any good
-is the mix in {bottle} still ok to use
-has {bottle} gone off
-how old is {bottle}
 how old is my {agent}
-when did i mix {bottle}
-when does {bottle} expire
-when does the {agent} go off
-how long does the mix last
-how long does {agent} keep
-how long does {bottle} keep
-how long is {bottle} good for
-how long does {agent} last once mixed
-what is in {bottle}
-what does {bottle} hold
-what is {bottle} for
-which bottle is the {agent}
-how much {agent} have i got left
-how much {agent} is left
-how many fills are left
-when will i run out of {agent}
-do i need to buy more {agent}
-i mixed {bottle}
-i filled {bottle}
-i filled {bottle} with {agent}
-i have made up {bottle} at {mix}
-{bottle} is filled
-{bottle} is mixed
-filled
-i filled {bottle} with water
-i topped up {bottle}
 can i top up {bottle}
 there is {volume} left can i top it up
 where do i store {agent}
@@ -96,10 +63,8 @@ does {mix} mean parts water or parts in all
 explain {mix}
 i put {volume} of {agent} in {volume} of water how strong is it
 i put {volume} in {volume} how strong is that
-how strong is {bottle}
 how strong is my {agent} now
 how strong is {agent} after {duration}
-what strength is {bottle}
 which syringe should i use
 which syringe is best for {volume}
 what do i measure {volume} with
@@ -473,12 +438,9 @@ show the log
 export the log
 what did i do yesterday
 how many enclosures do i have
-list my bottles
-what bottles do i have
 what is on the shelf
 how big is {bottle}
 which is the biggest bottle
-is {bottle} empty
 {bottle} is empty
 is {agent} flammable
 is {agent} poisonous
@@ -622,10 +584,6 @@ when did i last change {enclosure} 's water
 log a spot clean on all the healthy ones
 spot cleaned {enclosure} and gave fresh water this morning
 when is {enclosure} out of quarantine
-what is in the {bottle}
-what did i put in the {bottle}
-is the {bottle} still good
-how much {stock} have i got left on the shelf
 i found {bottle} with no label on it
 where should i keep the concentrate
 how do i get rid of leftover {agent} mix
@@ -744,8 +702,6 @@ she is got out !
 leave him where he is
 {enclosure} 's climbing out of the box
 time 's up but it still smells
-i filled the {bottle} with water
-just plain water in the {bottle}
 spray the eye level shelf
 put the eye hooks back on the lid
 the eyelash {animal} 's tank is due
@@ -836,9 +792,6 @@ when did i last deep clean the {enclosure}
 changed everyone 's water this morning
 when is she out of quarantine
 how many days has the {animal} been in quarantine
-am i running low on {agent}
-i filled the {bottle}
-mixed the {bottle} , {mix}
 i found a bottle with no label
 where should i keep the {agent}
 can i pour old {agent} down the sink
@@ -882,11 +835,8 @@ wipe the log
 can i go home
 when can i go home
 how much {agent} do i own
-how much {agent} do i have left
-how much {agent} is left in {bottle}
 how long is left of the match
 how long left until dinner
-how many bottles do i own
 """.strip().splitlines()
     if line.strip()
 )

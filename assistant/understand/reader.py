@@ -11,10 +11,10 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
-from assistant.contract import Doubt, Heard, Pending, Question, Reading, Slots, World
+from assistant.contract import Doubt, Heard, Outcome, Pending, Question, Reading, Slots, World
 from assistant.core.facts import Facts
 from assistant.core.household import Household
-from assistant.understand import follow_up
+from assistant.understand import fills, follow_up
 from assistant.understand.certainty import HARM, best_of, with_doubts
 from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.claimed_steps import Claims, bare_done, claims_in, dried_early, only_dried, steps_named
@@ -101,7 +101,9 @@ class Reader:
         parsed = self._parse(text)
         claims = claims_in(parsed.plain)
         look = _Look(parsed, claims, self._matcher.chances(parsed.words), world, spoken)
-        return self._harm(look) or self._meeting(look) or self._in_talk(look) or self._question(look)
+        return (
+            self._harm(look) or self._meeting(look) or self._filled(look) or self._in_talk(look) or self._question(look)
+        )
 
     # ------------------------------------------------------------ before anything else
 
@@ -117,10 +119,26 @@ class Reader:
         if "together" not in self._questions:
             return None
         slots = self._slots(look, "together")
+        if "mixed" in self._questions and fills.tells(look.parsed.plain):
+            return self._reading(look, "mixed", self._slots(look, "mixed"), BY_RULE)
         met = meets(look.parsed, slots, look.world, look.chances.get("together", 0.0))
         if met is None:
             return None
         return self._reading(look, "together", replace(slots, met=met, steps=()), BY_RULE)
+
+    def _filled(self, look: _Look) -> Reading | None:
+        """ "Filled", right after a dose was told: that is what went in."""
+        dose = fills.dose_just_told(look.world)
+        if dose is None or "mixed" not in self._questions or not fills.bare_fill(look.parsed.plain):
+            return None
+        slots = self._slots(look, "mixed")
+        if slots.bottles and dose.slots.bottles and slots.bottles != dose.slots.bottles:
+            return None
+        topped = slots.topped_up or dose.intent == "top_up"
+        slots = replace(dose.slots, bottles=slots.bottles or dose.slots.bottles, topped_up=topped, steps=())
+        reading = self._reading(look, "mixed", slots, BY_RULE)
+        waits = look.world.talk.last is not None and look.world.talk.last.outcome is Outcome.CONFIRM
+        return replace(reading, doubts=dose.doubts) if waits else reading
 
     # ------------------------------------------------------------ answers to what was asked
 
@@ -280,6 +298,9 @@ class Reader:
         if chances.pop("done", 0.0) >= ENOUGH:
             return None, chances[OUTSIDE]
         top = max(chances, key=lambda label: chances[label])
+        if top == "mixed" and "in_bottle" in chances and fills.asked(look.parsed.plain):
+            top = "in_bottle"
+            chances[top] += chances.pop("mixed")
         needed = self._needed(top, look.parsed.words)
         if top == OUTSIDE or chances[top] < needed or not _may_be(top, look):
             return None, chances[top] if top != OUTSIDE else max(
@@ -369,6 +390,8 @@ def _may_be(intent: str, look: _Look) -> bool:
         return False
     if intent == "repeat" and look.claims.mentioned and not words & {"say", "said", "tell", "repeat"}:
         return False  # "do I spray again"
+    if intent == "mixed" and not (fills.may_be_fill(look.parsed.plain) and fills.names_what(look.parsed.plain)):
+        return False
     if intent == "rinsed_out" and (look.parsed.plain.endswith("?") or _LOOKS_BACK.search(look.parsed.plain)):
         return False
     if intent == "splash":

@@ -12,6 +12,7 @@ from typing import Any
 
 from assistant.contract import Choice, Slots, World
 from assistant.core.rounds import is_open
+from assistant.understand import fills
 from assistant.understand.claimed_steps import Claims
 from assistant.understand.names import Mention, Thing
 from assistant.understand.openings import openings_in
@@ -85,6 +86,14 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     plain, claims = parsed.plain, asked.claims
     every = bool(_EVERY.search(plain)) and not slots.enclosures
     over = True if _OVER.search(plain) else False if _ON.search(plain) else None
+    if asked.intent == "mixed":
+        named = bool(slots.agents or slots.stocks)
+        slots = replace(
+            slots,
+            topped_up=fills.topped_up(plain),
+            rinsed_first=fills.rinsed_first(plain),
+            plain_water=fills.plain_water(plain, named),
+        )
     return replace(
         slots,
         steps=claims.done if asked.intent == "done" else claims.mentioned or claims.done,

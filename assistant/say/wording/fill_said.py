@@ -126,8 +126,6 @@ def _met(answer: Answer) -> Line:
     details = answer.details
     pair: Any = details["pair"]
     why = f" {capital(details['other'].name)} with {details['agent'].name} {pair.because}." if pair is not None else ""
-    if pair is not None and not pair.because.startswith(("makes", "can", "throws", "is", "may", "undoes", "loses")):
-        why = ""
     say = f"Don't use the {details['bottle']}.{why} Pour it away, rinse it out, then tell me."
     shown_ = [say, f"{details['reason'].says}.", f"{capital(details['bottle'])}: unknown mix until it's rinsed out."]
     return Line(say, "\n".join(shown_))
