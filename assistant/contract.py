@@ -10,7 +10,7 @@ from dataclasses import dataclass, field
 from datetime import datetime, timedelta
 from enum import StrEnum
 from fractions import Fraction
-from typing import Any, Literal, Protocol
+from typing import Any, Literal, Protocol, TypeAlias
 
 from assistant.core.amounts import Amount, Mix
 from assistant.core.events import Event
@@ -56,6 +56,10 @@ class Heard:
 # ---------------------------------------------------------------- understood
 
 
+Draught: TypeAlias = Literal["still", "draught", "fan"]
+"""How air moves over a wet surface: windows shut, a window open, a fan across it."""
+
+
 @dataclass(frozen=True, slots=True)
 class Choice:
     """Words that fit several things; the keeper is asked which."""
@@ -95,6 +99,18 @@ class Doubt:
 
 
 @dataclass(frozen=True, slots=True)
+class SaidTime:
+    """When something was said to be: "yesterday at four", "last tuesday"."""
+
+    at: datetime
+    """Aware, in the zone of now. To the day: noon of it, or now when that is earlier."""
+    to_the: Literal["minute", "part", "day", "week"] = "minute"
+    """How closely it was said; "part" is a morning, an afternoon, an evening."""
+    others: tuple[datetime, ...] = ()
+    """What else it may have been: four in the morning, the fifth of March; empty: it is plain."""
+
+
+@dataclass(frozen=True, slots=True)
 class Slots:
     """What the text names, by kind, in the order said. Names are the household's own, agents and organisms are ids."""
 
@@ -119,6 +135,14 @@ class Slots:
     """What was said of the surface during the wet time."""
     openings: int | None = None
     """How many windows or doors were said to be open."""
+    air_changes: Fraction | None = None
+    """Air changes an hour, where a question about airing names them."""
+    mixing: Fraction | None = None
+    """The mixing factor named for an airing, 1 or more."""
+    humidity: Fraction | None = None
+    """Relative humidity of the room in percent, where a question about drying names it."""
+    draught: Draught | None = None
+    """How the air over a wet surface was said to move."""
     heat_cold: bool = False
     """ "heat is off and cold" was said."""
     place: Literal["eye", "skin", "mouth", "lungs"] | None = None
@@ -134,8 +158,26 @@ class Slots:
     """Whether the bottle was rinsed out before it was filled; None: not said."""
     plain_water: bool = False
     """The bottle was filled with water alone."""
+    items: tuple[str, ...] = ()
+    """Bowls, branches, cloths ...: ids of facts/items.toml."""
+    ways: tuple[str, ...] = ()
+    """What is to be done with them: "soak", "boil", "bake", "wash hot", "bin" ...; as in facts/items.toml."""
+    groups: tuple[str, ...] = ()
+    """Groups of enclosures: "healthy", "new", "sick"."""
+    racks: tuple[str, ...] = ()
+    """Racks by the name that keeping.toml gives them."""
+    taken: tuple[str, str] | None = None
+    """From where to where a tool is to be taken: names of enclosures or groups, empty where unsaid."""
+    tubs: tuple[str, ...] = ()
+    """Waiting tubs, as the keeper calls them: "blue tub"."""
+    drains: tuple[str, ...] = ()
+    """Where something is to be poured: "kitchen sink", "toilet", "garden" ..."""
+    found: bool = False
+    """It was said that a loose animal is found."""
     met: bool = False
     """It was said that the agents named have met already."""
+    when: SaidTime | None = None
+    """A date or time said, past unless the words say otherwise ("tomorrow")."""
     choices: tuple[Choice, ...] = ()
     unknown: tuple[Unknown, ...] = ()
     faulty: tuple[Faulty, ...] = ()
@@ -269,6 +311,10 @@ class Talk:
     pending: Pending | None = None
     last: Reply | None = None
     last_reading: Reading | None = None
+    slower: bool = False
+    """Replies are to be spoken slowly."""
+    hushed: bool = False
+    """ "Hush" was said last: nothing is repeated unasked."""
     takes_back: bool = False
     """The last turn recorded a step from a hearing, so a bare "no" takes it back."""
     told_until: datetime | None = None
@@ -295,6 +341,8 @@ class World:
     talk: Talk = field(default_factory=Talk)
     away_since: datetime | None = None
     """No shell ran from then until now; None: one did."""
+    written: Household | None = None
+    """keeping.toml as it is written, where `household` has what was changed by word of mouth laid over it."""
 
 
 Handler = Callable[[Reading, World], Answer]

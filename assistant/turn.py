@@ -13,12 +13,15 @@ from datetime import datetime
 from assistant.answer import answer_to
 from assistant.answer.due import due_since, pending_after_reminder
 from assistant.contract import Answer, Heard, Outcome, Pending, Reading, Reply, Talk, Turn, World
+from assistant.core.as_recorded import as_recorded
 from assistant.core.events import Away, Event, Recorded
 from assistant.core.fold import fold
 from assistant.say.wording import put_into_words, remind
 
 TAKEN_BACK = ("done", "mixed", "rinsed_out")
 """Claims that a bare "no" takes back when they were heard, not typed."""
+KEEPS_WAITING = ("splash", "wound", "spill", "escape", "time_left", "hush", "slower")
+"""Harm, a look at the clocks and a word about the voice use no question of the tool's up."""
 
 PENDING_TURNS = 3
 """Other turns after which a question of the tool's lapses."""
@@ -42,6 +45,7 @@ def take_turn(heard: Heard, world: World) -> Turn:
 
 def speak_up(world: World) -> Turn | None:
     """What came due by itself since the last word, as a reply of the tool's own; None: nothing."""
+    world = _as_it_stands(world)
     reminders = due_since(_told_until(world), world)
     if not reminders:
         return None
@@ -52,7 +56,8 @@ def speak_up(world: World) -> Turn | None:
 
 
 def _caught_up(world: World) -> tuple[World, tuple[Event, ...]]:
-    """The world with a note that no shell ran for a while, where a wet time went unwatched."""
+    """The world as it stands, with a note that no shell ran for a while, where a wet time went unwatched."""
+    world = _as_it_stands(world)
     if world.away_since is None:
         return world, ()
     away = Away(world.away_since)
@@ -60,6 +65,11 @@ def _caught_up(world: World) -> tuple[World, tuple[Event, ...]]:
     if state.rounds == world.state.rounds:
         return world, ()
     return replace(world, state=state), (away,)
+
+
+def _as_it_stands(world: World) -> World:
+    """The world with the groups and habits that were changed by word of mouth."""
+    return replace(world, household=as_recorded(world.household, world.state), written=world.household)
 
 
 def _told_until(world: World) -> datetime:
@@ -72,7 +82,7 @@ def _pending_after(before: Pending | None, answer: Answer, reading: Reading) -> 
         return answer.pending
     if before is None or reading.intent in ("yes", "no", before.reading.intent):
         return None
-    if reading.intent in ("splash", "wound", "time_left"):
+    if reading.intent in KEEPS_WAITING:
         return before
     if before.turns_since + 1 >= PENDING_TURNS:
         return None

@@ -12,22 +12,11 @@ from assistant.core.facts import Facts
 from assistant.core.fold import fold, fold_all
 from assistant.core.household import Household
 from assistant.core.state import State
-from assistant.store.packaged import packaged_facts
+from assistant.store.packaged import packaged_facts, read_questions
 from assistant.turn import speak_up, take_turn
 
 FACTS: Facts = packaged_facts()
-FAMILIES = {
-    "dose": "mixing",
-    **dict.fromkeys(
-        ("start", "next", "done", "status", "time_left", "hold_time", "return_check"),
-        "the_round",
-    ),
-    **dict.fromkeys(("help", "repeat", "yes", "no", "undo"), "talk"),
-    **dict.fromkeys(("splash", "wound"), "harm"),
-    "together": "choosing",
-    "rinsed_out": "shelf",
-}
-QUESTIONS: Mapping[str, Question] = {name: Question(name, family, "", "", ()) for name, family in FAMILIES.items()}
+QUESTIONS: Mapping[str, Question] = read_questions()
 SILENCE = Reading("", None)
 
 

@@ -1,13 +1,16 @@
-"""Harm: a splash, a swallow, fumes; and every wish to put a disinfectant on an animal.
+"""Harm: a splash, a swallow, fumes; and every wish to put a disinfectant on an animal. Escapes and spills: `alarms`.
 
 These answer at once, whatever else is going on, and ask for nothing first. No round is touched by them.
 """
 
 from __future__ import annotations
 
+from assistant.answer.alarms import escape, spill
 from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.events import RinseBegun
 from assistant.core.facts import Agent
+
+__all__ = ["escape", "spill", "splash", "wound"]
 
 FIRST_AID: dict[tuple[str, str], tuple[str, ...]] = {
     ("person", "eye"): ("first-aid-rinse", "first-aid-eye", "first-aid-eye-urgent", "first-aid-rinse-shorter"),

@@ -174,6 +174,79 @@ class BottleRinsed:
 
 
 @dataclass(frozen=True, slots=True)
+class BottleDoubted:
+    """Nobody knows what a bottle holds any more: unknown, don't use, until it is rinsed out."""
+
+    bottle: str
+
+
+@dataclass(frozen=True, slots=True)
+class AnimalLoose:
+    """An animal got out of where it was kept."""
+
+    enclosure: str = ""
+    """Whose home it is; empty where that wasn't said."""
+
+
+@dataclass(frozen=True, slots=True)
+class AnimalFound:
+    """A loose animal was found and shut in again."""
+
+    enclosure: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class TubUsed:
+    """An animal was put into a tub to wait."""
+
+    tub: str
+    enclosure: str
+    group: str = "healthy"
+    """The animal's group at that time: what the tub must be cleaned of before it is used again."""
+
+
+@dataclass(frozen=True, slots=True)
+class TubCleaned:
+    """A waiting tub was washed and disinfected, rinsed and dried."""
+
+    tub: str
+
+
+@dataclass(frozen=True, slots=True)
+class GroupChanged:
+    """An animal went to another group: healthy, new or sick."""
+
+    enclosure: str
+    group: str
+    was: str
+    """What keeping.toml said then; once that line says something else, the line counts again."""
+    organism: str | None = None
+    """What it tested positive for, or what was seen on it."""
+
+
+@dataclass(frozen=True, slots=True)
+class HabitChanged:
+    """The keeper set one of the habits of keeping.toml by word of mouth."""
+
+    habit: str
+    """Its key in keeping.toml."""
+    value: str
+    was: str
+    """What keeping.toml said then, empty for nothing; once the line says something else, the line counts again."""
+
+
+@dataclass(frozen=True, slots=True)
+class ItemBegun:
+    """A bowl, branch or cloth was put to soak, boil, bake or wash, by the clock."""
+
+    item: str
+    """As the keeper calls it."""
+    way: str
+    seconds: float
+    enclosure: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class RinseBegun:
     """A splash is being rinsed under running water, by the clock."""
 
@@ -214,6 +287,14 @@ Event: TypeAlias = (
     | AgentPoured
     | AgentsMet
     | BottleRinsed
+    | BottleDoubted
+    | AnimalLoose
+    | AnimalFound
+    | TubUsed
+    | TubCleaned
+    | GroupChanged
+    | HabitChanged
+    | ItemBegun
     | RinseBegun
     | Away
     | Voided

@@ -107,6 +107,8 @@ class Agent:
     """Two wipes with clean water may stand for its rinse."""
     soiling: str | None = None
     """Id of the fact for washing first."""
+    evaporates: str | None = None
+    """Id of the fact for how fast it evaporates; None: it is mostly water, and dries as water."""
 
 
 @dataclass(frozen=True, slots=True)

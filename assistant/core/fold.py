@@ -12,6 +12,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from datetime import datetime, timedelta
 
+from assistant.core.beside_rounds import after_step, folded_beside
 from assistant.core.bottles import drawn_for, filled, poured, rinsed_out
 from assistant.core.events import (
     AgentPoured,
@@ -38,7 +39,7 @@ from assistant.core.events import (
 from assistant.core.rounds import STEPS, hold_is_running
 from assistant.core.state import Deed, Hold, Opening, PastTurn, Rinse, Round, State, Touch
 
-FOLD_VERSION = 2
+FOLD_VERSION = 3
 
 UNDO_DEPTH = 100
 """How many turns back "undo" can go; bounds the state row."""
@@ -79,7 +80,7 @@ def _folded(state: State, event: Event, at: datetime) -> State:
         case RoundStarted():
             return _with_round(state, _begun(event, at))
         case StepDone():
-            return _step_done(state, event, at)
+            return after_step(_step_done(state, event, at), event, at)
         case StayedWet():
             return _on_hold(state, event.enclosure, vouched=True)
         case HoldDoubted():
@@ -103,7 +104,7 @@ def _folded(state: State, event: Event, at: datetime) -> State:
         case SurfaceDried():
             return _dried(state, event.enclosure)
         case _:
-            return _unforgotten(state, event, at)
+            return _unforgotten(folded_beside(state, event, at), event, at)
 
 
 def _unforgotten(state: State, event: Event, at: datetime) -> State:

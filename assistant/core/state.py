@@ -134,6 +134,60 @@ class Rinse:
 
 
 @dataclass(frozen=True, slots=True)
+class Loose:
+    """An animal that got out and isn't found yet."""
+
+    enclosure: str
+    """Empty: not said whose home it is."""
+    since: datetime
+
+
+@dataclass(frozen=True, slots=True)
+class TubUse:
+    """The latest use of a waiting tub."""
+
+    tub: str
+    enclosure: str
+    group: str
+    since: datetime
+    until: datetime | None = None
+    """When its animal went back; None: it waits there still."""
+    cleaned: bool = False
+    """Washed and disinfected since."""
+
+
+@dataclass(frozen=True, slots=True)
+class GroupNow:
+    """The group that an animal was moved to by word of mouth."""
+
+    group: str
+    was: str
+    """What keeping.toml said then."""
+    since: datetime
+    organism: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class HabitNow:
+    """A habit that was set by word of mouth."""
+
+    value: str
+    was: str
+    """What keeping.toml said then."""
+
+
+@dataclass(frozen=True, slots=True)
+class ItemTimer:
+    """A bowl, branch or cloth being soaked, boiled, baked or washed."""
+
+    item: str
+    way: str
+    began: datetime
+    seconds: float
+    enclosure: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class Deed:
     """One thing that a turn recorded, for saying what an undo took back."""
 
@@ -169,6 +223,16 @@ class State:
     """What was drawn from each stock that keeping.toml gives an amount of."""
     rinses: tuple[Rinse, ...] = ()
     """Splashes being rinsed; the last of each place."""
+    loose: tuple[Loose, ...] = ()
+    """Animals that got out."""
+    tubs: Mapping[str, TubUse] = field(default_factory=dict)
+    """The latest use of each waiting tub."""
+    groups: Mapping[str, GroupNow] = field(default_factory=dict)
+    """Groups changed by word of mouth, by enclosure; `as_recorded` lays them over keeping.toml."""
+    habits: Mapping[str, HabitNow] = field(default_factory=dict)
+    """Habits set by word of mouth, by their key."""
+    items: tuple[ItemTimer, ...] = ()
+    """Items being soaked, boiled, baked or washed; the last of each."""
     turns: tuple[PastTurn, ...] = ()
     """The latest turns that can be undone, oldest first."""
     last_at: datetime | None = None

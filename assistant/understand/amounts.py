@@ -94,6 +94,8 @@ class _Search:
         number = number_at(self._tokens, at)
         if number is not None and any(place in self._taken for place in range(number.start, number.end)):
             return None
+        if self._word(at + 1) == "second" and self._word(at + 2) in ("window", "door", "opening"):
+            return None  # "a second window" is no time
         if number is None and self._words[at] in ("a", "an", "per") and self._unit(at + 1) is not None:
             return Number(Fraction(1), at, at + 1)
         return number

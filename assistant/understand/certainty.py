@@ -30,7 +30,7 @@ under a fan at 10 dB: wrong questions 22.7 % with no such limit, 4.7 % at 0.3, n
 clips are untouched by it."""
 LIKE_POINT = frozenset(("plain", "pine", "pint", "play", "fine", "pain", "paint", "line", "join"))
 """Words that a half-heard "point" may come out as: "plain nine percent" would be a dose ten times too strong."""
-HARM = ("splash", "wound")
+HARM = ("splash", "wound", "escape", "spill")
 LOOKED_AT = 8
 """Alternatives that are read in full; the numbers of all of them count."""
 HEARD_WELL = 0.5
@@ -83,7 +83,7 @@ def doubts_of(reading: Reading, text: str, heard: Heard, parse: Callable[[str], 
 
 def _number_doubts(reading: Reading, text: str, heard: Heard, parse: Callable[[str], Parsed]) -> list[Doubt]:
     taken = _numbers_of(parse(text))
-    if not taken or reading.intent in ("splash", "wound", None):
+    if not taken or reading.intent in (None, *HARM):
         return []
     others: list[Fraction] = []
     changed: list[Fraction] = []

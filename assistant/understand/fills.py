@@ -37,6 +37,8 @@ _ASKS_LATER = Pattern(
     r"[,;.] (?:and )?(?:is|can|may|does|do|did|how|what|when|will|should|would|shall|any|still)\b"
     r"|\b(?:any good|still good|still ok|what happens|is it ok|how long)\b"
 )
+_BY_THE_WAY = re.compile(r"^.*\bbut (?=.*\b(?:filled|mixed|made up|topped up|refilled)\b)")
+"""What else is told first: "my hands are still shaking but I got it filled"."""
 _TELLS = Pattern(
     r"^(?:(?:i|we|have|has|just|ok|okay|right|so|and|then|now|well|yes|log|note|record|that|it|finally) ,? ?)*"
     r"(?:filled|refilled|topped up|made up|mixed)\b.*\bBOTTLE\b"
@@ -70,6 +72,7 @@ def may_be_fill(plain: str) -> bool:
     """False where a fill is asked about, denied, or still to come."""
     if plain.endswith("?") or _ASKS.search(plain) or _ASKS_LATER.search(plain):
         return False
+    plain = _BY_THE_WAY.sub("", plain)
     return not not_yet(_BEFORE.sub(" ", _RINSED_FIRST.sub(" ", plain)))
 
 

@@ -13,7 +13,7 @@ from typing import Any
 from assistant.contract import Choice, Pending, Reading, Slots, World
 from assistant.core.amounts import Amount, Percent, SaidRatio
 from assistant.understand.corrections import with_number
-from assistant.understand.known_words import CONNECTING
+from assistant.understand.known_words import CONNECTING, ROOM_AIR
 from assistant.understand.parsing import Parsed
 from assistant.understand.patterns import Pattern
 
@@ -26,7 +26,9 @@ _ANOTHER = Pattern(
     r"^(?:and|what about|how about|same for|same with|the same for|also|then|now|or|and what about|and how about)\b"
 )
 
-SAFE_TO_CORRECT = frozenset({"dose", "hold_time", "return_check", "status", "time_left", "next", "together"})
+SAFE_TO_CORRECT = frozenset(
+    {"dose", "hold_time", "return_check", "status", "time_left", "next", "together", "dry_time", "air_time"}
+)
 """Questions that record nothing, so that a changed word only asks them again."""
 
 _FIELDS = (
@@ -43,6 +45,9 @@ _FIELDS = (
     "durations",
     "temperatures",
 )
+_WITH = Pattern(r"^(?:with|at|if|in)\b")
+_ABOUT_THE_AIR = frozenset({"dry_time", "air_time"})
+_OF_THE_AIR = ("openings", "air_changes", "mixing", "humidity", "draught")
 _SUPPLIES: dict[str, tuple[str, ...]] = {
     "enclosure": ("enclosures", "every_enclosure"),
     "animal": ("enclosures", "every_enclosure"),
@@ -65,6 +70,7 @@ _SUPPLIES: dict[str, tuple[str, ...]] = {
     "step": ("steps",),
     "start_over": ("start_over",),
     "place": ("place",),
+    "temperature": ("temperatures", "numbers"),
 }
 """What each kind of missing slot is answered by."""
 
@@ -84,9 +90,13 @@ def pending_of(world: World) -> Pending | None:
     return pending if pending is not None and pending.waits(world.now) else None
 
 
-def is_short(parsed: Parsed) -> bool:
-    """True when a text says little beyond names and amounts, so that it can be an answer."""
-    rest = [word for word in parsed.words if word[0] != "{" and word not in CONNECTING]
+def is_short(parsed: Parsed, before: str | None = None) -> bool:
+    """True when a text says little beyond names and amounts, so that it can be an answer.
+
+    before: the question that it may go on from, whose own small words count for nothing.
+    """
+    idle = CONNECTING | ROOM_AIR if before in _ABOUT_THE_AIR else CONNECTING
+    rest = [word for word in parsed.words if word[0] != "{" and word not in idle]
     return len(rest) <= 1 and len(parsed.words) <= 9
 
 
@@ -134,14 +144,15 @@ def corrected(answering: Answering, before: Reading, world: World) -> Reading | 
     return _joined(before, answering, _merged(before.slots, given, slots))
 
 
-def asks_for_another(parsed: Parsed) -> bool:
-    """ "and for the blue?", "what about one in fifty"."""
-    return _ANOTHER.match(parsed.plain) is not None and is_short(parsed)
+def asks_for_another(parsed: Parsed, before: str | None = None) -> bool:
+    """ "and for the blue?", "what about one in fifty"; "with two windows?" after a question about the air."""
+    about_air = before in _ABOUT_THE_AIR and _WITH.match(parsed.plain) is not None
+    return (about_air or _ANOTHER.match(parsed.plain) is not None) and is_short(parsed, before)
 
 
-def corrects(parsed: Parsed) -> bool:
+def corrects(parsed: Parsed, before: str | None = None) -> bool:
     """ "no, fifty", "I said the copper one"."""
-    return _CORRECTS.search(parsed.plain) is not None and is_short(parsed)
+    return _CORRECTS.search(parsed.plain) is not None and is_short(parsed, before)
 
 
 # ---------------------------------------------------------------- joining
@@ -152,6 +163,9 @@ def _given(slots: Slots) -> dict[str, Any]:
     given: dict[str, Any] = {field: value for field in _FIELDS if (value := getattr(slots, field))}
     for field in ("every_enclosure", "stock_strength", "heat_cold", "place"):
         if getattr(slots, field):
+            given[field] = getattr(slots, field)
+    for field in _OF_THE_AIR:
+        if getattr(slots, field) is not None:
             given[field] = getattr(slots, field)
     return given
 
@@ -183,6 +197,8 @@ def _merged(base: Slots, given: dict[str, Any], answer: Slots) -> Slots:
         cleared |= {"enclosures": ()}
     if "mixes" in given:
         cleared |= {"numbers": ()}
+    if "openings" in given:
+        cleared |= {"air_changes": None}
     return replace(base, **{**cleared, **given}, choices=answer.choices, unknown=answer.unknown, faulty=answer.faulty)
 
 

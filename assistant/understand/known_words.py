@@ -75,6 +75,14 @@ CONNECTING = _set(
     """
 )
 
+# Words that a short answer to a question about the room's air may hold as well.
+ROOM_AIR = _set(
+    """
+    air airflow both changes closed degrees door doors draught draughty everything factor fan fans hour humidity if
+    in mixing more no nothing on open opened percent second shut still three two window windows
+    """
+)
+
 # Words that a question begins with.
 ASKS_FIRST = _set(
     """

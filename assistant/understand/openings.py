@@ -55,6 +55,28 @@ def openings_in(text: str) -> int | None:
     return 2 if found["what"] in ("windows", "doors") else 1
 
 
+_NAMED = Pattern(
+    r"\b(?P<count>no|one|1|(?:a )?second|(?:a )?third|a|the|both|two|2|another|three|3|all three|all|four|4|five|5"
+    r"|every) (?:more )?(?:\w+ )?(?P<what>windows?|doors?|openings?|vents?)\b"
+)
+_FEWEST = {"no": 0, "a": 1, "another": 2, "every": 3, "five": 3, "5": 3}
+_SHUT_IN = Pattern(r"\b(?:shut|closed|everything shut|nothing open)\b")
+
+
+def openings_named(text: str) -> int | None:
+    """How many windows or doors a question about airing names, open or not said to be; None: none.
+
+    For a question only: "with two windows" there is no report that they stand open.
+    """
+    found = _NAMED.search(text)
+    if found is None:
+        return 0 if _SHUT_IN.search(text) else None
+    count = found["count"]
+    if count == "the":
+        return 2 if found["what"].endswith("s") else 1
+    return _FEWEST.get(count, _COUNTS.get(count.removeprefix("a ")))
+
+
 def _asks_about(text: str) -> bool:
     words = text.split()
     return bool(words) and (words[0] in ASKS_FIRST or text.endswith("?") or not_yet(text))

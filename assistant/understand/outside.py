@@ -136,16 +136,6 @@ i found mites
 {animal} tested positive
 mark {enclosure} sick
 is {organism} contagious
-he is out of the tub
-he is out of the box
-he got out
-he escaped
-{animal} escaped
-{animal} is loose
-she is loose in the room
-the snake is on the floor
-i can not find {animal}
-{animal} has got out of the tub
 where is {animal}
 which tub is {animal} in
 who is in the holding tub
@@ -164,13 +154,8 @@ misted it again
 misted it again still wet
 sprayed it again to keep it wet
 kept it topped up
-how long will it take to dry
 will it stay wet long enough
 how long until it dries
-how long should i air the room
-how long do i air it for
-how long with one window
-how long do i leave the window open
 do i need the window open
 should i open a window
 it still smells
@@ -216,10 +201,6 @@ can i boil the bowl
 can i bake the bark
 how do i clean cork
 can i put hides in the dishwasher
-i spilled {agent} on the floor
-i spilled {bottle}
-{bottle} is leaking
-knocked over {bottle}
 i do not know what is in {bottle}
 the label has come off
 why
@@ -615,10 +596,8 @@ leave it for now , i will carry on tonight
 just finish this one as a clean
 it dried before the time was up
 how long before this film dries by itself
-how long should i air the room with one window open
 there is still a whiff of {agent} in the {enclosure}
 i knocked the {agent} over , it is all over the floor
-the {animal} 's got loose , she is behind the rack
 why that number
 where did you get that figure from
 talk slower please
@@ -697,7 +676,6 @@ can i hold her while it dries
 how do i hold a {animal} properly
 hang on , hold it
 get hold of the vet
-he is out of the tub !
 she is got out !
 leave him where he is
 {enclosure} 's climbing out of the box
@@ -729,7 +707,6 @@ she drinks more when it is hot
 he bit me last week , just a nip , it is healed
 does a drain swallow that much water
 word of mouth says {agent} is best
-how long do the fumes take to clear with two windows open
 cough sweets on the list
 which mask stops fumes
 sting nettles in the garden
@@ -781,10 +758,7 @@ pause the {enclosure} , the phone 's ringing
 i have to leave it for {duration}
 just call it a clean , not a disinfection
 it dried before the {duration} were up
-how long will this take to dry
 will it stay wet the whole time in this heat
-how long do i need to air the room
-two windows open , how long
 the corner 's still damp
 which one should i do first
 in what order do i clean them
@@ -799,7 +773,6 @@ how long has {enclosure} been waiting in there
 i just saw a {organism} on the tub
 where does that figure come from
 use ounces from now on
-the {animal} 's got loose
 what temperature should the hot spot be
 how often do i feed a {animal}
 set a timer for the pasta

@@ -15,7 +15,9 @@ from rapidfuzz import fuzz, process
 from assistant.core.quantity import Gallon
 from assistant.understand.amounts import Amounts, amounts_in
 from assistant.understand.names import CONTAINERS, HOMES, TOOLS, Mention, Names
+from assistant.understand.said_times import SaidWhen, when_in
 from assistant.understand.spoken_numbers import NUMBER_WORDS, TENS
+from assistant.understand.time_words import HINT
 from assistant.understand.words import ARTICLES, FILLERS, OPENERS, SIGNS, Token, tokens_of
 
 SLIP = 80.0
@@ -82,14 +84,17 @@ class Parsed:
     """The words of `plain` before slips were mended."""
     words: tuple[str, ...]
     """For matching: no signs, articles or fillers; names and amounts in braces."""
+    when: SaidWhen | None = None
+    """A date or time of day."""
 
 
 @lru_cache(maxsize=4000)
 def phrasing_words(phrasing: str) -> tuple[str, ...]:
     """A phrasing's words as they are matched."""
-    if _PLAIN.fullmatch(phrasing):  # most are, and there are many to read at start-up
+    if _PLAIN.fullmatch(phrasing) and not HINT.search(phrasing):  # most are, and there are many to read at start-up
         return matched_words(phrasing.split())
-    return matched_words([token.text for token in tokens_of(phrasing)])
+    tokens = tokens_of(phrasing)
+    return matched_words(_masked(tokens, (), _NO_AMOUNTS, when_in(tokens)))
 
 
 def matched_words(words: Iterable[str]) -> tuple[str, ...]:
@@ -99,6 +104,9 @@ def matched_words(words: Iterable[str]) -> tuple[str, ...]:
     while len(spare) > 1 and spare[0] in OPENERS and spare != ["now", "what"]:
         del spare[0]
     return tuple(spare)
+
+
+_NO_AMOUNTS = Amounts((), ())
 
 
 class Parser:
@@ -128,6 +136,11 @@ class Parser:
         tokens = tuple(self._with_its_end_mended(token) for token in tokens_of(text[:_LONGEST]))
         mentions = self._names.in_text(tokens)
         taken = {place for mention in mentions for place in range(mention.start, mention.end)}
+        when = when_in(tokens)
+        if when is not None and taken.isdisjoint(range(when.start, when.end)):
+            taken |= set(range(when.start, when.end))
+        else:
+            when = None
         amounts = amounts_in(tokens, self._gallon, taken)
         mentions = tuple(mention for mention in mentions if not _inside(mention, amounts))
         masked = _masked(tokens, mentions, amounts)
@@ -139,7 +152,8 @@ class Parser:
             amounts=amounts,
             plain=" ".join(word[1:-1].upper() if word[0] == "{" else word for word in mended),
             as_said=tuple(masked),
-            words=matched_words(mended),
+            words=matched_words(self._mend(word) for word in _masked(tokens, mentions, amounts, when)),
+            when=when,
         )
 
     def _with_its_end_mended(self, token: Token) -> Token:
@@ -171,7 +185,9 @@ def _inside(mention: Mention, amounts: Amounts) -> bool:
     )
 
 
-def _masked(tokens: Sequence[Token], mentions: Sequence[Mention], amounts: Amounts) -> list[str]:
+def _masked(
+    tokens: Sequence[Token], mentions: Sequence[Mention], amounts: Amounts, when: SaidWhen | None = None
+) -> list[str]:
     """The words with every name and amount as one word in braces."""
     spans = {mention.start: (mention.end, _kind_of(mention)) for mention in mentions}
     for found in amounts.found:
@@ -179,6 +195,8 @@ def _masked(tokens: Sequence[Token], mentions: Sequence[Mention], amounts: Amoun
         spans[found.start] = (found.end, f"{{{kind}}}")
     for start, end in amounts.faulty_spans:
         spans[start] = (end, "{volume}")
+    if when is not None and not when.literal:
+        spans[when.start] = (when.end, "{when}")
     masked: list[str] = []
     at = 0
     while at < len(tokens):

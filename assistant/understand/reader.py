@@ -14,16 +14,18 @@ from functools import lru_cache
 from assistant.contract import Doubt, Heard, Outcome, Pending, Question, Reading, Slots, World
 from assistant.core.facts import Facts
 from assistant.core.household import Household
-from assistant.understand import fills, follow_up
+from assistant.core.rounds import is_open
+from assistant.understand import alarms, fills, follow_up
 from assistant.understand.certainty import HARM, best_of, with_doubts
 from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.claimed_steps import Claims, bare_done, claims_in, dried_early, only_dried, steps_named
 from assistant.understand.cries import cry_in
 from assistant.understand.follow_up import Answering
 from assistant.understand.harm_patterns import WORDS as CRY_WORDS
-from assistant.understand.known_words import CONNECTING, EVERYDAY, HURT
+from assistant.understand.known_words import CONNECTING, EVERYDAY
 from assistant.understand.learned_model import learned
 from assistant.understand.learning import OUTSIDE
+from assistant.understand.likeness import LOOKS_BACK, may_be
 from assistant.understand.matching import Matcher
 from assistant.understand.meeting import meets
 from assistant.understand.names import Names
@@ -38,6 +40,8 @@ ENOUGH = 0.55
 come out as a wrong question (tests/bench/README.md)."""
 STRANGE_ENOUGH = 0.85
 """The same for a question that names nothing, in a text with a word that no phrasing has: "next episode"."""
+BY_ITS_WORDS = 0.33
+"""The same for the likeliest question when it is asked in words that are hardly about anything else."""
 FEW_WORDS = 4
 """In a text of no more words a strange word is half of what was said, and no likeness is enough: "next train"."""
 NEVER = 1.0
@@ -77,7 +81,7 @@ class Reader:
 
     def __init__(self, household: Household, facts: Facts, questions: Mapping[str, Question]) -> None:
         self._matcher = Matcher(questions, learned())
-        vocabulary = self._matcher.vocabulary | EVERYDAY | CLAIM_WORDS | CRY_WORDS
+        vocabulary = self._matcher.vocabulary | EVERYDAY | CLAIM_WORDS | CRY_WORDS | alarms.WORDS
         self._parser = Parser(Names(household, facts, vocabulary), household.habits.gallon or "US", vocabulary)
         self._parse = lru_cache(maxsize=64)(self._parser)
         self._questions = questions
@@ -102,7 +106,13 @@ class Reader:
         claims = claims_in(parsed.plain)
         look = _Look(parsed, claims, self._matcher.chances(parsed.words), world, spoken)
         return (
-            self._harm(look) or self._meeting(look) or self._filled(look) or self._in_talk(look) or self._question(look)
+            self._harm(look)
+            or self._escape(look)
+            or self._meeting(look)
+            or self._spill(look)
+            or self._filled(look)
+            or self._in_talk(look)
+            or self._question(look)
         )
 
     # ------------------------------------------------------------ before anything else
@@ -114,6 +124,23 @@ class Reader:
         slots = self._slots(look, cry.intent)
         slots = replace(_without_troubles(slots), place=cry.place, victim=cry.victim)
         return self._reading(look, cry.intent, slots, BY_RULE)
+
+    def _escape(self, look: _Look) -> Reading | None:
+        """An animal that got out; with one loose on record also that it is found."""
+        if "escape" not in self._questions:
+            return None
+        plain, state = look.parsed.plain, look.world.state
+        waits = any("move out" in r.done and is_open(r) for r in state.rounds.values())
+        found = alarms.found(plain) and bool(state.loose)
+        if not found and not alarms.escaped(plain, one_waits=waits):
+            return None
+        slots = replace(_without_troubles(self._slots(look, "escape")), found=found)
+        return self._reading(look, "escape", slots, BY_RULE)
+
+    def _spill(self, look: _Look) -> Reading | None:
+        if "spill" not in self._questions or not alarms.spilled(look.parsed.plain):
+            return None
+        return self._reading(look, "spill", _without_troubles(self._slots(look, "spill")), BY_RULE)
 
     def _meeting(self, look: _Look) -> Reading | None:
         if "together" not in self._questions:
@@ -154,7 +181,7 @@ class Reader:
             wet = self._wet_answer(look, pending)
             if wet is not None:
                 return wet
-        short = follow_up.is_short(look.parsed)
+        short = follow_up.is_short(look.parsed, _asked_before(look, pending))
         if not short or plain in _EXACT or (look.claims.done and not (pending and "step" in pending.missing)):
             return None
         return self._joined(look, pending)
@@ -184,13 +211,19 @@ class Reader:
         if pending is not None and "step" in pending.missing:
             slots = replace(slots, steps=look.claims.done or steps_named(look.parsed.plain))
         answering = Answering(look.parsed, slots, look.spoken)
-        if follow_up.corrects(look.parsed) and (pending is not None or before.intent in follow_up.SAFE_TO_CORRECT):
+        if follow_up.corrects(look.parsed, before.intent) and (
+            pending is not None or before.intent in follow_up.SAFE_TO_CORRECT
+        ):
             corrected = follow_up.corrected(answering, before, look.world)
             if corrected is not None:
                 return corrected
         if pending is not None and pending.missing and (not full or follow_up.starts_with_yes(look.parsed.plain) == ""):
             return follow_up.supplied(answering, pending)
-        if follow_up.asks_for_another(look.parsed) and before.intent in follow_up.SAFE_TO_CORRECT and not full:
+        if (
+            follow_up.asks_for_another(look.parsed, before.intent)
+            and before.intent in follow_up.SAFE_TO_CORRECT
+            and not full
+        ):
             return follow_up.corrected(answering, before, look.world)
         if pending is None and self._same_again(look, before):
             return follow_up.corrected(answering, before, look.world)
@@ -264,7 +297,8 @@ class Reader:
             sure = chances[OUTSIDE] < OUTSIDE_FOR_SURE or len(look.parsed.words) == 1
             wins = look.top not in _BEATS_A_CLAIM or chances["done"] >= 0.25
             return ("done", max(chances["done"], 0.9)) if sure and wins else None
-        opened = openings_in(plain) is not None and look.top in ("done", OUTSIDE)
+        told = look.top == "air_time" and chances["done"] >= 0.25
+        opened = openings_in(plain) is not None and (told or look.top in ("done", OUTSIDE))
         if (opened or bare_done(plain)) and not plain.endswith("?"):
             return "done", max(chances["done"], 0.9)
         return None
@@ -287,7 +321,7 @@ class Reader:
                 if max(chances["return_check"], chances["done"]) >= 0.2
                 else None
             )
-        looks_back = _LOOKS_BACK.search(look.parsed.plain) is not None and not re.search(r"\btime\b", look.parsed.plain)
+        looks_back = LOOKS_BACK.search(look.parsed.plain) is not None and not re.search(r"\btime\b", look.parsed.plain)
         if looks_back and (look.top in ("done", "status", OUTSIDE) or about >= 0.2):
             return "status", max(about, 0.8)
         return None
@@ -301,19 +335,21 @@ class Reader:
         if top == "mixed" and "in_bottle" in chances and fills.asked(look.parsed.plain):
             top = "in_bottle"
             chances[top] += chances.pop("mixed")
-        needed = self._needed(top, look.parsed.words)
-        if top == OUTSIDE or chances[top] < needed or not _may_be(top, look):
+        needed = self._needed(top, look.parsed.words, look.parsed.plain)
+        if top == OUTSIDE or chances[top] < needed or not may_be(top, look.parsed, look.claims):
             return None, chances[top] if top != OUTSIDE else max(
                 (v for k, v in chances.items() if k != OUTSIDE), default=0.0
             )
         return top, chances[top]
 
-    def _needed(self, label: str, words: tuple[str, ...]) -> float:
+    def _needed(self, label: str, words: tuple[str, ...], plain: str) -> float:
         """Least chance of a question; a word that is strange to a question about the talk or the round counts against.
 
         In few words it must be one of the question's own ("undo my belt" is none); in more, where nothing is named, one
         that any phrasing has.
         """
+        if label in _HALF_ENOUGH and _HALF_ENOUGH[label].search(plain):
+            return BY_ITS_WORDS
         if label not in self._own:
             return ENOUGH
         few = len(words) <= FEW_WORDS
@@ -332,6 +368,12 @@ class Reader:
         return Reading(look.parsed.text, intent, slots, min(confidence, 0.99), look.nearest, (), look.spoken)
 
 
+def _asked_before(look: _Look, pending: Pending | None) -> str | None:
+    """The question that this turn may go on from."""
+    before = pending.reading if pending is not None else look.world.talk.last_reading
+    return before.intent if before is not None else None
+
+
 def _says_it_dried(look: _Look) -> bool:
     """That a surface didn't stay wet: no step, and not taken down as one, but not to be forgotten either."""
     stayed = look.claims.stayed_wet
@@ -343,6 +385,16 @@ def _without_troubles(slots: Slots) -> Slots:
     return replace(slots, steps=(), numbers=(), choices=(), unknown=(), faulty=())
 
 
+_HALF_ENOUGH = {
+    "dry_time": re.compile(
+        r"\b(?:how|when|will|does|do|going to)\b.*"
+        r"\b(?:dry|dries|dried|drying|evaporates?|(?:stay|keep)\w* (?:it )?wet)\b"
+        r"|\b(?:dry|drying) times?\b"
+    ),
+    "air_time": re.compile(
+        r"\b(?:how|when|will|would|is|what|for)\b.*\b(?:air|aired|airing|ventilat\w+|windows?|fumes|smell)\b"
+    ),
+}
 _ABOUT_TALK = frozenset({"next", "repeat", "help", "undo", "start", "status"})
 _ASKING = frozenset({"what", "how", "which", "where", "when", "who", "why"})
 _SHORT = ("help", "undo", "next", "repeat", "status", "yes", "no")
@@ -360,52 +412,15 @@ _EXACT = frozenset({"next", "help", "undo", "repeat", "status", "again", "pardon
 
 _BEATS_A_CLAIM = frozenset({"rinsed_out", "start", "dose", "hold_time", "help", "repeat", "undo"})
 """Questions that aren't a claim of a step though they hold the words of one."""
-_LOOKS_BACK = re.compile(
-    r"^(?:so |and |but |wait |ok |um )*(?:did|have|has|had|is|are|was|were)\b"
-    r"|, (?:did|have) (?:i|we) \?$|\b(?:not i|not it|right"
-    r"|yes|yeah) \?$|^(?:\S+ ){0,3}\S+ \?$"
-    r"|\b(?:remember|sure|know|see|check|tell me|forget|forgot) (?:if|whether)\b"
-)
 _ANOTHER_MATTER = re.compile(
     r"^(?:so |right |ok |now )*(?:start|begin) (?:the |my |with |on )*(?:ENCLOSURE|ANIMAL)\b"
     r"|\bwhat (?:then|next|now|comes next)\b ?\??$|\band then \?$|^(?:scratch|undo|cancel|strike) (?:that|it)\b"
 )
 """Not about whether a step was done, though one is named in it."""
-_NOT_A_START = re.compile(
-    r"\b(?:not|never|without) (?:\w+ )?(?:start|begin|starting)\b"
-    r"|\b(?:tomorrow|later|tonight|this evening|next week|at the weekend|another day)\b"
-)
 _HAS_STEP_WORD = re.compile(
     r"\b(?:rins\w+|wash\w*|spray\w*|dry|dried|drying|wet|damp|wip\w+|air\w*|clear\w*|appl\w+|scrub\w*"
     r"|mist\w*|back|hos\w+)\b"
 )
-
-
-def _may_be(intent: str, look: _Look) -> bool:
-    """A likeness that lacks what the question can't be without is none."""
-    words = set(look.parsed.words)
-    if intent in ("yes", "no"):
-        return False  # said in words that are not its own
-    if intent == "start" and (_NOT_A_START.search(look.parsed.plain) or _LOOKS_BACK.search(look.parsed.plain)):
-        return False
-    if intent == "repeat" and look.claims.mentioned and not words & {"say", "said", "tell", "repeat"}:
-        return False  # "do I spray again"
-    if intent == "mixed" and not (fills.may_be_fill(look.parsed.plain) and fills.names_what(look.parsed.plain)):
-        return False
-    if intent == "rinsed_out" and (look.parsed.plain.endswith("?") or _LOOKS_BACK.search(look.parsed.plain)):
-        return False
-    if intent == "splash":
-        return bool(words & HURT)
-    if intent == "wound":
-        return bool(words & {"{animal}", "him", "his", "it", "wound", "burn", "cut"})
-    if intent == "start":
-        return bool(words & {"{enclosure}", "{animal}", "start", "begin", "clean", "round", "starting"})
-    if intent == "dose":
-        return bool(
-            words
-            & {"{agent}", "{bottle}", "{mix}", "{volume}", "{number}", "concentrate", "dose", "mix", "dilute", "put"}
-        )
-    return True
 
 
 def _texts_of(questions: Mapping[str, Question], *names: str) -> frozenset[str]:

@@ -10,14 +10,17 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
-from assistant.contract import Choice, Slots, World
+from assistant.contract import Choice, SaidTime, Slots, World
 from assistant.core.rounds import is_open
 from assistant.understand import fills
 from assistant.understand.claimed_steps import Claims
+from assistant.understand.moments import moment
 from assistant.understand.names import Mention, Thing
 from assistant.understand.openings import openings_in
 from assistant.understand.parsing import Parsed
 from assistant.understand.patterns import Pattern
+from assistant.understand.room_air import with_room_air
+from assistant.understand.said_times import SaidWhen, when_in
 from assistant.understand.strengths import bare_numbers, mixes_in
 from assistant.understand.unknown_names import ROUND, unknown_names
 
@@ -79,7 +82,7 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
         faulty=parsed.amounts.faulty,
         **names,
     )
-    return _with_the_rest(slots, parsed, asked)
+    return with_room_air(_with_the_rest(slots, parsed, asked), parsed, asked.intent)
 
 
 def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
@@ -102,8 +105,18 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         every_enclosure=every,
         heat_cold=bool(_COLD.search(plain)),
         start_over=over if asked.intent == "start" else None,
+        when=_when(parsed, asked),
         unknown=(*slots.unknown, *unknown_names(parsed, asked.intent, slots)),
     )
+
+
+def _when(parsed: Parsed, asked: Asked) -> SaidTime | None:
+    """When it was; "at four" by itself counts only for a question that is told of times."""
+    said: SaidWhen | None = parsed.when
+    question = asked.world.questions.get(asked.intent or "")
+    if said is None and question is not None and any("{when}" in text for text in question.phrasings):
+        said = when_in(parsed.tokens, bare=True)
+    return moment(said, asked.world.now) if said is not None else None
 
 
 # ---------------------------------------------------------------- names

@@ -7,7 +7,7 @@ from assistant.understand.known_words import COLOURS, ORDINARY, PRODUCT_ENDS
 from assistant.understand.names import HOMES
 from assistant.understand.parsing import Parsed
 
-ROUND = frozenset({"start", "next", "done", "status", "time_left", "hold_time", "return_check"})
+ROUND = frozenset({"start", "next", "done", "status", "time_left", "hold_time", "return_check", "dry_time", "air_time"})
 """Questions about an enclosure being cleaned."""
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import Any
 
-from assistant.contract import Faulty, Slots, Unknown
+from assistant.contract import Faulty, SaidTime, Slots, Unknown
 from assistant.core.amounts import Amount, Neat, Percent, Ppm, SaidRatio
 
 
@@ -29,6 +29,8 @@ def _text(value: Any) -> Any:
         return "neat"
     if isinstance(value, Fraction):
         return _number(value)
+    if isinstance(value, SaidTime):
+        return value.at.isoformat(timespec="minutes")
     if isinstance(value, Unknown | Faulty):
         return value.said
     return value

@@ -6,7 +6,8 @@ from collections.abc import Callable, Mapping
 
 from assistant.contract import Answer, Line
 from assistant.core.facts import Agent, Fact
-from assistant.say.wording.harm import NOT_INSTEAD, emergency, numbers_shown, poison_centre
+from assistant.say.wording.alarms import NOT_INSTEAD
+from assistant.say.wording.harm import emergency, numbers_shown, poison_centre
 from assistant.say.wording.plain import capital, listed
 
 LABELS = "Your products' own labels come first."

@@ -7,12 +7,12 @@ from collections.abc import Callable, Mapping
 
 from assistant.contract import Answer, Line
 from assistant.core.household import People
+from assistant.say.wording.alarms import LINES as ALARM_LINES
+from assistant.say.wording.alarms import NOT_INSTEAD
 from assistant.say.wording.plain import capital, span
 
 MOST_WORDS_IN_A_NUMBER = 4
 """A longer one isn't spoken but shown, so that the whole stays short."""
-
-NOT_INSTEAD = "This tool stands in for no label, vet or poison centre."
 
 
 def spoken_number(number: str, name: str) -> str:
@@ -139,4 +139,5 @@ LINES: Mapping[str, Callable[[Answer], Line]] = {
     "harm.keep_rinsing": _keep_rinsing,
     "harm.where": _where,
     "harm.wound": _wound,
+    **ALARM_LINES,
 }

@@ -31,8 +31,25 @@ def span(seconds: float) -> str:
 def clock(at: datetime, now: datetime) -> str:
     """The time of day in the zone of `now`, with the day when it is another one."""
     there = at.astimezone(now.tzinfo)
-    day = "" if there.date() == now.date() else f" on {there:%A} {there.day} {there:%B}"
-    return f"{there.hour}:{there.minute:02d}{day}"
+    return f"{there.hour}:{there.minute:02d}{_day(there, now)}"
+
+
+def clock_aloud(at: datetime, now: datetime) -> str:
+    """The same as one says it: "4 o'clock", "10 past 4", "half past 4", "20 to 5"."""
+    there = at.astimezone(now.tzinfo)
+    hour, next_hour = (there.hour + 11) % 12 + 1, there.hour % 12 + 1
+    minute = there.minute
+    if minute == 0:
+        said = f"{hour} o'clock"
+    elif minute <= 30:
+        said = f"{'half' if minute == 30 else minute} past {hour}"
+    else:
+        said = f"{60 - minute} to {next_hour}"
+    return said + _day(there, now)
+
+
+def _day(there: datetime, now: datetime) -> str:
+    return "" if there.date() == now.date() else f" on {there:%A} {there.day} {there:%B}"
 
 
 def listed(things: Iterable[str], last: str = "and") -> str:

@@ -10,7 +10,7 @@ from assistant.contract import Answer, Line
 from assistant.core.household import Enclosure
 from assistant.core.state import Round
 from assistant.say.wording import claimed
-from assistant.say.wording.plain import capital, clock, listed, span
+from assistant.say.wording.plain import capital, clock, clock_aloud, listed, span
 from assistant.say.wording.steps import ADD_MINUTES, DID, NAMES, name_of, steps_done, to_do
 
 WHY = {
@@ -98,7 +98,9 @@ def _status(answer: Answer) -> Line:
         done = [step for step in round_.done if step != "hold" or "rinse" in round_.done]
         left = details["left"][round_.enclosure]
         if "return" in round_.done:
-            spoken.append(f"{capital(round_.enclosure)}: finished, {clock(round_.done['return'], details['now'])}.")
+            spoken.append(
+                f"{capital(round_.enclosure)}: finished, {clock_aloud(round_.done['return'], details['now'])}."
+            )
         else:
             spoken.append(f"{capital(round_.enclosure)}: next {NAMES[left[0]] if left else NAMES['return']}.")
         times = ", ".join(f"{DID[step]} {clock(round_.done[step], details['now'])}" for step in done)
@@ -122,11 +124,13 @@ def _step_status(rounds: tuple[Round, ...], steps: tuple[str, ...], now: datetim
         for step in ("rinse" if step == "wipe" else step for step in steps):
             at = round_.done.get(step)
             if at is not None:
-                told.append(f"{capital(round_.enclosure)}: yes, {steps_done((step,))}, {clock(at, now)}.")
+                yes = f"{capital(round_.enclosure)}: yes, {steps_done((step,))}"
+                told.append((f"{yes}, {clock_aloud(at, now)}.", f"{yes}, {clock(at, now)}."))
             else:
-                told.append(f"{capital(round_.enclosure)}: no {NAMES[step]} on record.")
-    say = " ".join(told)
-    return Line(say if len(say.split()) <= 25 else told[0], "\n".join(told))
+                no = f"{capital(round_.enclosure)}: no {NAMES[step]} on record."
+                told.append((no, no))
+    say = " ".join(said for said, _ in told)
+    return Line(say if len(say.split()) <= 25 else told[0][0], "\n".join(shown for _, shown in told))
 
 
 def _none_open(answer: Answer) -> Line:

@@ -1,0 +1,124 @@
+"""An animal that got out, and a product that was spilled: found by rule, like harm, for nobody then words it with care.
+
+"He's out of the tub!" is an escape where an animal waits in one; while it is being moved out it may be that step, and
+that is left to `claimed_steps`. Nothing here ever counts as a step.
+"""
+
+from __future__ import annotations
+
+from assistant.understand.harm_patterns import ANIMAL
+from assistant.understand.patterns import Pattern, words_in
+
+
+def _words(text: str) -> tuple[str, ...]:
+    return tuple(text.split())
+
+
+_ONE = (
+    rf"(?:he|she|it|they|one|everyone|somebody|{ANIMAL}|ENCLOSURE|(?:the |my |our )?(?:\w+ )?"
+    rf"(?:{ANIMAL}|little (?:one|guy)|baby|babies|girl|boy))"
+)
+_HAS = (
+    r"(?: has| might| may| must| have| is| are| was| just| 's| been| only| gone and| managed to| went and| bloody"
+    r"| somehow| about)*"
+)
+_TUB = r"(?:tub|box|bucket|bin|carrier|tote|bag|pillowcase|container|crate|faunarium)"
+
+_ESCAPED = Pattern(
+    r"\bescap(?:ed|es|ing|e)\b"
+    rf"|\b{_ONE}{_HAS} (?:got|gotten|get|gets|getting|getting|come|came|coming|climbed|climbing|crawled|slithered"
+    r"|wriggled|jumped|hopped|squeezed|pushed|slipped) (?:right |clean |all )*(?:out|free|off|away|loose)"
+    r"(?! of bed)(?! (?:the |my |some )?(?:AGENT|BOTTLE|STOCK|mop|smell))\b"
+    rf"|\b{_ONE}{_HAS} (?:on the (?:loose|run|floor|ceiling|curtains?)|(?:running|roaming|wandering) (?:loose|free"
+    rf"|around)"
+    r"|loose(?! (?:stool|skin|shed))|missing|disappeared|vanished|bolted|legged it|run off|ran off|done a runner"
+    r"|a runner|gone missing|gone from (?:the|his|her|its) (?:\w+ )?(?:" + _TUB[3:-1] + r"))\b"
+    rf"|\b(?:lost|dropped) (?:him|her|it|them|(?:the |my )?(?:\w+ )?{ANIMAL})\b(?! (?:off|appetite|weight))"
+    rf"|\b(?:can not|could not|can|where) (?:i )?(?:find|see) (?:him|her|them|(?:the |my )(?:\w+ )?{ANIMAL}"
+    rf"|ENCLOSURE)"
+    r"(?: anywhere)?(?! (?:on the|in the (?:list|record)))\b"
+    rf"|\b{_ONE}(?: has| is| have| are| 's)? not in (?:the|his|her|its|their) (?:\w+ )?{_TUB}(?: any ?more)?\b"
+    rf"|\b(?:somewhere|gone|hiding|went|ran|slid|slithered|shot|is|has gone) (?:in|under|behind"
+    rf"|into) (?:the )?(?:\w+ )?"
+    r"(?:sofa|couch|fridge|cupboard|wardrobe|radiator|skirting|floorboards?|bed|washing machine|cooker|oven|wall)\b"
+    rf"|\b{_ONE} (?:nearly |almost )?(?:broke|broken|broke out|made a break|made a run)\b",
+    *_words(
+        """
+        escap out free off away loose run floor ceiling curtain roam wander missing disappear vanish bolt
+        legged lost dropped find see not under behind hiding broke gone went into
+        """
+    ),
+)
+_OUT_OF_THE_TUB = Pattern(rf"\b{_ONE}{_HAS} out of (?:the|his|her|its|their|that|a) (?:\w+ )?{_TUB}\b", "out of")
+_OUT = Pattern(rf"^(?:help |oh no |no |oh |quick )*,? ?{_ONE}{_HAS} out ?!", "out")
+_NOT_AN_ESCAPE = Pattern(
+    r"\b(?:escape room|escape key|escape proof|fire escape|lost (?:it|him|her|them) (?:interest|weight)"
+    r"|dropped (?:it|him|her|them) (?:off|back|in)|lost (?:the )?(?:lid|label|cap|bottle|syringe|weight|count"
+    r"|track))\b"
+    r"|\b(?:got|taken|took|get|getting|moved|lifted) (?:him|her|it|them|the ANIMAL|ANIMAL|ENCLOSURE) out\b"
+    r"|\bout of (?:quarantine|date|reach|the way|AGENT|STOCK|hospital|sight)\b|\b(?:smell|stain|air) \w+ (?:got"
+    r"|come) out\b"
+    r"|\bcan i see\b|\b(?:got|get|come|came|coming) off (?:the|with|from)\b|\bgot away with\b"
+)
+_FOUND = Pattern(
+    r"\b(?:found|caught|caught up with|recaptured|got hold of|tracked down) (?:him|her|it|them|(?:the |my )?(?:\w+ )?"
+    rf"{ANIMAL}|ENCLOSURE)\b|\b(?:him|her|it|them|{ANIMAL}|ENCLOSURE)(?: is| has been| was|'s)? (?:found|caught)\b"
+    r"|\b(?:got|have) (?:him|her|it|them) (?:again|back)\b(?! (?:in|home))"
+    rf"|\b{_ONE}{_HAS} (?:safe|caught|found)\b(?: now| again| and sound)*$",
+    *_words("found caught recaptured hold tracked again back safe"),
+)
+_PRODUCT = (
+    r"(?:AGENT|STOCK|BOTTLE|MIX|concentrate|disinfectant|cleaner|cleaning stuff|solution|spray|chemicals?|product)"
+)
+_SPILLED = Pattern(
+    r"\b(?:spill(?:ed|s|age|ing)?|spilt|slopped|sloshed)\b(?! (?:the |my |some |his |her )*(?:water|tea|coffee"
+    r"|drink|food|milk|feed|crickets"
+    r"|substrate|beans|bowl|over into))"
+    rf"|\b(?:knocked|tipped|kicked|fell|tumbled)(?: \S+){{0,3}} over\b(?=.*{_PRODUCT})"
+    rf"|{_PRODUCT} (?:has |have |is |was |just |got |'s )*(?:knocked over|tipped over|fell over|fallen over|toppled"
+    rf"|burst|split"
+    r"|leaked|leaking|smashed|cracked|dripping everywhere|gone everywhere|went everywhere|everywhere)\b"
+    rf"|\b(?:knocked|tipped|kicked|dropped|smashed|burst|split) (?:over )?(?:the |my |a "
+    rf"|that )?(?:\w+ )?(?:of )?{_PRODUCT}\b"
+    rf"(?! (?:in|into|on|onto|down|out|off))"
+    rf"|\b(?:puddle|pool|lake|flood) of (?:the |my )?{_PRODUCT}\b"
+    rf"|{_PRODUCT} (?:is |has gone |went |got |gone )*(?:all )?(?:over|on|across) (?:the |my )?(?:\w+ )?(?:floor"
+    rf"|carpet"
+    r"|rug|bench|shelf|worktop|counter|table|floorboards|tiles|stairs|sofa|room)\b",
+    *_words(
+        """
+        spill spilt slopped sloshed knocked tipped kicked fell tumbled fallen toppled burst split leak
+        smashed cracked everywhere dropped puddle pool lake flood floor carpet rug bench shelf worktop
+        counter table tiles stairs sofa room
+        """
+    ),
+)
+_NOT_A_SPILL = Pattern(
+    r"\b(?:spill (?:the )?beans|spill proof|do not spill|without spilling|not to spill|oil spill"
+    r"|dropped (?:off )?to)\b"
+    r"|\bspill kit\b|\bdropped (?:the )?(?:percent|strength|price)\b"
+)
+
+WORDS = words_in(_ESCAPED, _OUT_OF_THE_TUB, _OUT, _NOT_AN_ESCAPE, _FOUND, _SPILLED, _NOT_A_SPILL)
+
+
+def escaped(text: str, *, one_waits: bool) -> bool:
+    """True when a masked text says that an animal got out.
+
+    one_waits: an animal waits in a tub on record; only then is "out of the tub" no step of a clean.
+    """
+    if _NOT_AN_ESCAPE.search(text):
+        return False
+    if _ESCAPED.search(text) or _OUT.search(text):
+        return True
+    return _OUT_OF_THE_TUB.search(text) is not None and (one_waits or text.endswith("!"))
+
+
+def found(text: str) -> bool:
+    """True when a masked text says that a loose animal is found."""
+    return _FOUND.search(text) is not None and not text.endswith("?")
+
+
+def spilled(text: str) -> bool:
+    """True when a masked text says that a product was spilled."""
+    return _SPILLED.search(text) is not None and _NOT_A_SPILL.search(text) is None

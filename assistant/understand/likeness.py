@@ -1,0 +1,48 @@
+"""What a question can't be without: a likeness that lacks it is none, however great."""
+
+from __future__ import annotations
+
+import re
+
+from assistant.understand import fills
+from assistant.understand.claimed_steps import Claims
+from assistant.understand.known_words import HURT
+from assistant.understand.parsing import Parsed
+
+LOOKS_BACK = re.compile(
+    r"^(?:so |and |but |wait |ok |um )*(?:did|have|has|had|is|are|was|were)\b"
+    r"|, (?:did|have) (?:i|we) \?$|\b(?:not i|not it|right"
+    r"|yes|yeah) \?$|^(?:\S+ ){0,3}\S+ \?$"
+    r"|\b(?:remember|sure|know|see|check|tell me|forget|forgot) (?:if|whether)\b"
+)
+_NOT_A_START = re.compile(
+    r"\b(?:not|never|without) (?:\w+ )?(?:start|begin|starting)\b"
+    r"|\b(?:tomorrow|later|tonight|this evening|next week|at the weekend|another day)\b"
+)
+
+
+def may_be(intent: str, parsed: Parsed, claims: Claims) -> bool:
+    """A likeness that lacks what the question can't be without is none."""
+    words = set(parsed.words)
+    if intent in ("yes", "no"):
+        return False  # said in words that are not its own
+    if intent == "start" and (_NOT_A_START.search(parsed.plain) or LOOKS_BACK.search(parsed.plain)):
+        return False
+    if intent == "repeat" and claims.mentioned and not words & {"say", "said", "tell", "repeat"}:
+        return False  # "do I spray again"
+    if intent == "mixed" and not (fills.may_be_fill(parsed.plain) and fills.names_what(parsed.plain)):
+        return False
+    if intent == "rinsed_out" and (parsed.plain.endswith("?") or LOOKS_BACK.search(parsed.plain)):
+        return False
+    if intent == "splash":
+        return bool(words & HURT)
+    if intent == "wound":
+        return bool(words & {"{animal}", "him", "his", "it", "wound", "burn", "cut"})
+    if intent == "start":
+        return bool(words & {"{enclosure}", "{animal}", "start", "begin", "clean", "round", "starting"})
+    if intent == "dose":
+        return bool(
+            words
+            & {"{agent}", "{bottle}", "{mix}", "{volume}", "{number}", "concentrate", "dose", "mix", "dilute", "put"}
+        )
+    return True
