@@ -133,6 +133,18 @@ class Slots:
     """ "both", "all of them": every enclosure with an open round."""
     stayed_wet: bool | None = None
     """What was said of the surface during the wet time."""
+    too_early: bool = False
+    """It was said to have dried before its time, in those words."""
+    part: str | None = None
+    """The one part of a surface that was spoken of: "lid"."""
+    smell: bool | None = None
+    """Whether it smells of product; None: nothing was said of it."""
+    wet: bool | None = None
+    """Whether it is wet or damp after the rinse; None: nothing was said of it."""
+    touched: tuple[str, ...] = ()
+    """Agents said to have been put on a surface, in a text that is answered as something else."""
+    confirmed: bool = False
+    """The tool asked whether it was meant, and it was."""
     openings: int | None = None
     """How many windows or doors were said to be open."""
     air_changes: Fraction | None = None

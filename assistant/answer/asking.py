@@ -13,6 +13,10 @@ NEVER_ASKED_BACK = ("harm", "choosing", "talk")
 unknown content is itself an answer to whether it may meet another."""
 
 
+CLAIMS = ("done", "rewet", "dried_early", "still_smells")
+"""Questions that say how things stand; each tells whether that was recorded."""
+
+
 def ask(
     reading: Reading,
     world: World,
@@ -25,7 +29,7 @@ def ask(
 
     missing: kinds of slot of which any one will do; message: its wording; values: what is known already.
     """
-    if reading.intent == "done":
+    if reading.intent in CLAIMS:
         values = {"recorded": False, **values}
     return Answer(
         reading.intent,

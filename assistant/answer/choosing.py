@@ -5,10 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from assistant.answer.asking import ask
-from assistant.answer.meeting import UNKNOWN_FACT, agent_of, gas_made
+from assistant.answer.meeting import UNKNOWN_FACT, agent_of, gas_made, touched_by
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Reading, World
-from assistant.core.events import AgentsMet, AgentTouched, Event
+from assistant.core.events import AgentsMet, Event
 from assistant.core.facts import Agent, Pair
 from assistant.core.together import NOT_LISTED, SAME, UNKNOWN, danger, meet, worst
 
@@ -140,7 +140,7 @@ def _have_met(meeting: _Meeting, reading: Reading, world: World) -> Answer:
     reason = world.facts[pair.fact]
     kept: tuple[Event, ...] = ()
     if meeting.enclosure is not None:
-        kept = tuple(AgentTouched(meeting.enclosure, agent) for agent in ids)
+        kept = tuple(touched_by(meeting.enclosure, agent, world) for agent in ids)
     elif meeting.bottle is not None and pair.verdict != "fine":
         kept = (AgentsMet(meeting.bottle, ids),)
     return Answer(

@@ -6,8 +6,10 @@ Asked by the questions that could make it happen ("start", "done", "mixed") and 
 from __future__ import annotations
 
 from assistant.contract import Answer, Outcome, World
-from assistant.core.events import GasMade
+from assistant.core.events import AgentTouched, GasMade
 from assistant.core.facts import Agent, Source
+from assistant.core.fold import OFF_AGAIN
+from assistant.core.rounds import in_order
 from assistant.core.state import Touch
 from assistant.core.together import NOT_LISTED, standoff, worst
 
@@ -61,6 +63,7 @@ def gas_made(
     if pair is not None and not pair.gas:
         return None
     reason = pair.fact if pair is not None else UNKNOWN_FACT
+    off = off_again(agents, world) if enclosure is not None else ()
     return Answer(
         intent,
         Outcome.REFUSE,
@@ -85,8 +88,18 @@ def gas_made(
         },
         cautions=("caution-poison-centre", "caution-not-instead"),
         sources=_cited(reason, world) + _cited("first-aid-gas", world) + _cited("first-aid-fumes", world),
-        events=(GasMade(tuple(dict.fromkeys(agents)), bottle, enclosure),),
+        events=(GasMade(tuple(dict.fromkeys(agents)), bottle, enclosure, off),),
     )
+
+
+def touched_by(enclosure: str, agent: str, world: World) -> AgentTouched:
+    """That an agent touched a surface, with what it takes to be rid of it."""
+    return AgentTouched(enclosure, agent, off_again((agent,), world))
+
+
+def off_again(agents: tuple[str, ...], world: World) -> tuple[str, ...]:
+    """What it takes to be rid of those agents: rinse, dry and air, as their own rounds ask for them."""
+    return in_order(OFF_AGAIN & frozenset(step for agent in agents for step in agent_of(agent, world).steps))
 
 
 def agent_of(agent: str, world: World) -> Agent:

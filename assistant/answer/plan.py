@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from assistant.answer import product
-from assistant.answer.asking import ask
+from assistant.answer.asking import CLAIMS, ask
 from assistant.answer.meeting import agent_of, refused_meeting
 from assistant.contract import Answer, Reading, World
 from assistant.core.airing import air_changes_needed
@@ -105,7 +105,7 @@ def forbidden(reading: Reading, supply: Supply, enclosure: Enclosure, world: Wor
 
 
 def _unrecorded(reading: Reading) -> dict[str, object]:
-    return {"recorded": False} if reading.intent == "done" else {}
+    return {"recorded": False} if reading.intent in CLAIMS else {}
 
 
 def wet_time_of(supply: Supply, enclosure: Enclosure | None, organism: str | None, world: World) -> WetTime:

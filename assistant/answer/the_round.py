@@ -5,10 +5,15 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any
 
 from assistant.answer.asking import ask
 from assistant.answer.claimed import done
+from assistant.answer.ending import clean_only, leave_off
+from assistant.answer.kept_wet import dried_early, rewet
+from assistant.answer.meeting import off_again
+from assistant.answer.on_record import Ledger, told_of
 from assistant.answer.plan import (
     Supply,
     ask_agent,
@@ -21,16 +26,30 @@ from assistant.answer.plan import (
     supply_of,
     wet_time_of,
 )
+from assistant.answer.senses import still_smells
 from assistant.answer.which import open_rounds, which_rounds
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.claims import by_hand
-from assistant.core.events import RoundStarted
+from assistant.core.events import Event, Resumed, RoundStarted
 from assistant.core.gate import Verdict, may_go_back, timers
 from assistant.core.household import Enclosure
-from assistant.core.rounds import hold_is_running, is_open, next_step, outstanding
+from assistant.core.rounds import hold_is_running, in_order, is_open, next_step, outstanding
 from assistant.core.state import Round
 
-__all__ = ["done", "hold_time", "next", "return_check", "start", "status", "time_left"]
+__all__ = [
+    "clean_only",
+    "done",
+    "dried_early",
+    "hold_time",
+    "leave_off",
+    "next",
+    "return_check",
+    "rewet",
+    "start",
+    "status",
+    "still_smells",
+    "time_left",
+]
 
 
 def start(reading: Reading, world: World) -> Answer:
@@ -47,7 +66,7 @@ def start(reading: Reading, world: World) -> Answer:
         details = {"enclosure": already[0].name, "next": next_step(world.state.rounds[already[0].name], world.now)}
         return ask(reading, world, ("start_over",), "the_round.open_already", details)
     if already and not reading.slots.start_over:
-        return next(reading, world)
+        return _gone_on(already, reading, world)
     if supply is None:
         return ask_agent(reading, world)
     return _started(reading, supply, enclosures, world)
@@ -102,14 +121,21 @@ def _started(reading: Reading, supply: Supply, enclosures: tuple[Enclosure, ...]
     )
 
 
+def _gone_on(enclosures: list[Enclosure], reading: Reading, world: World) -> Answer:
+    """The open clean goes on where it stands."""
+    paused = [e.name for e in enclosures if world.state.rounds[e.name].paused_at is not None]
+    return replace(next(reading, world), events=tuple(Resumed(name) for name in paused))
+
+
 def _round_of(enclosure: Enclosure, supply: Supply, organism: str | None, world: World) -> RoundStarted:
     """The round as it is required from now on, whatever changes later in keeping.toml or in the facts."""
     wet = wet_time_of(supply, enclosure, organism, world)
     rate, _ = room_airing(world)
+    on_it = tuple(touch.agent for touch in world.state.surfaces.get(enclosure.name, ()))
     return RoundStarted(
         enclosure=enclosure.name,
         agent=supply.agent.id,
-        steps=supply.agent.steps,
+        steps=in_order(frozenset((*supply.agent.steps, *off_again(on_it, world)))),
         hold_s=seconds_of(wet),
         air_changes_per_hour=rate,
         air_changes=changes_needed(world),
@@ -130,6 +156,7 @@ def next(reading: Reading, world: World) -> Answer:
     round_ = _most_urgent(rounds, world)
     step = next_step(round_, world.now)
     left = {t.step: t.seconds for t in timers(world.state, world.now) if t.enclosure == round_.enclosure}
+    smells = step == "air" and round_.smells and "air" not in left
     return Answer(
         reading.intent,
         Outcome.ANSWER,
@@ -139,6 +166,7 @@ def next(reading: Reading, world: World) -> Answer:
             "round": round_,
             "step": step,
             "left_s": left.get(step),
+            "smells": smells,
             "agent": world.facts.agents[round_.agent],
         },
         values={"enclosure": round_.enclosure, "step": step, "seconds": left.get(step)},
@@ -146,11 +174,13 @@ def next(reading: Reading, world: World) -> Answer:
 
 
 def _most_urgent(rounds: tuple[Round, ...], world: World) -> Round:
-    """What is to be rinsed off comes first, then what can be done by hand, then the soonest clock."""
+    """What is to be rinsed off comes first, then what can be done by hand, then the soonest clock; paused ones last."""
     clocks = {t.enclosure: t.seconds for t in reversed(timers(world.state, world.now))}
 
     def urgency(round_: Round) -> tuple[int, float]:
         step = next_step(round_, world.now)
+        if round_.paused_at is not None:
+            return 3, 0.0
         if step == "rinse" or (step == "hold" and not hold_is_running(round_, world.now)):
             return 0, 0.0
         if step == "return" or by_hand(round_, world.now) is not None:
@@ -269,11 +299,25 @@ def return_check(reading: Reading, world: World) -> Answer:
     names = which_rounds(reading, world, lambda round_: False)
     if isinstance(names, Answer):
         return names
+    told = told_of(names, reading)
+    if told:
+        return replace(return_check(_without_senses(reading, names), _after(told, world)), events=told)
     verdicts = [(name, may_go_back(world.state.rounds.get(name), world.now)) for name in names]
     if not verdicts:
         return _gate_answer(reading, None, may_go_back(None, world.now), world)
     blocked = [(name, verdict) for name, verdict in verdicts if not verdict.ready]
     return _gate_answer(reading, *(blocked or verdicts)[0], world)
+
+
+def _without_senses(reading: Reading, names: tuple[str, ...]) -> Reading:
+    slots = replace(reading.slots, enclosures=names, every_enclosure=False, smell=None, wet=None)
+    return replace(reading, slots=slots)
+
+
+def _after(events: tuple[Event, ...], world: World) -> World:
+    ledger = Ledger(world.state, world, wiped=False)
+    ledger.note(*events)
+    return replace(world, state=ledger.state)
 
 
 def _gate_answer(reading: Reading, name: str | None, verdict: Verdict, world: World) -> Answer:

@@ -27,6 +27,7 @@ Fit: TypeAlias = Literal[
     "not needed",  # this round doesn't take it; noted, no harm
     "gap",  # a step before it is missing
     "early",  # its clock still runs
+    "smells",  # aired by the clock, but a smell is on record
     "vouch",  # the wet time is over; did it stay wet?
     "mid-hold",  # a later step while the wet time runs: then it didn't stay wet, or it wasn't done
     "no figure",  # no wet time is known, so it can't be served
@@ -60,6 +61,8 @@ def judge(round_: Round, step: str, now: datetime, *, stayed_wet: bool | None = 
     if _comes_after_hold(step) and hold_is_running(round_, now):
         left = None if round_.hold is None else hold_left_s(round_.hold, now)
         return Judgement("no figure" if left is None else "mid-hold", step, gap="hold", left_s=left)
+    if step == "air" and round_.smells:
+        return Judgement("smells", step, left_s=airing_left_s(round_, now))
     if step not in round_.steps:
         return Judgement("not needed", step)
     gap = gap_before(round_, step, now)

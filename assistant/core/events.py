@@ -72,10 +72,53 @@ class DriedEarly:
 
 
 @dataclass(frozen=True, slots=True)
+class KeptWet:
+    """During the wet time the surface was seen still wet, or was sprayed again from the same bottle to keep it so."""
+
+    enclosure: str
+    agent: str | None = None
+    """What it was sprayed with again; None: it was only looked at."""
+
+
+@dataclass(frozen=True, slots=True)
 class HoldDoubted:
     """Something was said that fits no surface kept wet, so the hold counts only once the keeper vouches for it."""
 
     enclosure: str
+
+
+@dataclass(frozen=True, slots=True)
+class Sensed:
+    """What the keeper's nose and hand found, whatever the clocks say. None: nothing was said of it."""
+
+    enclosure: str
+    smell: bool | None = None
+    """True: it smells of product; False: no smell now."""
+    wet: bool | None = None
+    """True: there is a wet patch. That it dried is `StepDone`."""
+
+
+@dataclass(frozen=True, slots=True)
+class Paused:
+    """The keeper left a round for later; it stays open and goes on blocking."""
+
+    enclosure: str
+
+
+@dataclass(frozen=True, slots=True)
+class Resumed:
+    """The keeper went on with a paused round."""
+
+    enclosure: str
+
+
+@dataclass(frozen=True, slots=True)
+class CleanOnly:
+    """The keeper gave up the disinfection: the round ends as a clean."""
+
+    enclosure: str
+    steps: tuple[str, ...]
+    """What it takes now, in order."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,6 +134,8 @@ class AgentTouched:
 
     enclosure: str
     agent: str
+    steps: tuple[str, ...] = ()
+    """What it takes to be rid of it again, of rinse, dry and air: an open round needs them from now on."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,6 +169,8 @@ class GasMade:
     agents: tuple[str, ...]
     bottle: str | None = None
     enclosure: str | None = None
+    steps: tuple[str, ...] = ()
+    """For an enclosure: as in `AgentTouched`."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -276,7 +323,12 @@ Event: TypeAlias = (
     | StepDone
     | StayedWet
     | DriedEarly
+    | KeptWet
     | HoldDoubted
+    | Sensed
+    | Paused
+    | Resumed
+    | CleanOnly
     | BackTooSoon
     | AgentTouched
     | SurfaceRinsed

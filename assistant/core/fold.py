@@ -22,13 +22,18 @@ from assistant.core.events import (
     BackTooSoon,
     BottleMixed,
     BottleRinsed,
+    CleanOnly,
     DriedEarly,
     Event,
     GasMade,
     HoldDoubted,
+    KeptWet,
+    Paused,
     Recorded,
+    Resumed,
     RinseBegun,
     RoundStarted,
+    Sensed,
     StayedWet,
     StepDone,
     SurfaceDried,
@@ -36,7 +41,7 @@ from assistant.core.events import (
     Voided,
     WindowsOpened,
 )
-from assistant.core.rounds import STEPS, hold_is_running
+from assistant.core.rounds import STEPS, hold_is_running, in_order
 from assistant.core.state import Deed, Hold, Opening, PastTurn, Rinse, Round, State, Touch
 
 FOLD_VERSION = 3
@@ -87,6 +92,16 @@ def _folded(state: State, event: Event, at: datetime) -> State:
             return _on_hold(state, event.enclosure, doubted=True)
         case DriedEarly():
             return _reopened(state, event.enclosure, "apply")
+        case KeptWet():
+            return _kept_wet(state, event, at)
+        case Sensed():
+            return _sensed(state, event)
+        case Paused():
+            return _paused(state, event.enclosure, at)
+        case Resumed():
+            return _paused(state, event.enclosure, None)
+        case CleanOnly():
+            return _clean_only(state, event)
         case BackTooSoon():
             return _put_back_too_soon(state, event.enclosure)
         case WindowsOpened():
@@ -111,10 +126,13 @@ def _unforgotten(state: State, event: Event, at: datetime) -> State:
     """What an event means even after it was undone: what touched a surface or made a gas, and that nobody watched."""
     match event:
         case StepDone(step="apply", agent=str() as agent):
+            state = _touched(state, event.enclosure, agent, at)
+            return _needs_as_well(state, event.enclosure, event.steps or ())
+        case KeptWet(agent=str() as agent):
             return _touched(state, event.enclosure, agent, at)
         case AgentTouched():
             state = _touched(state, event.enclosure, event.agent, at)
-            return _reopened(state, event.enclosure, "apply")
+            return _needs_as_well(_reopened(state, event.enclosure, "apply"), event.enclosure, event.steps)
         case BottleMixed():
             return poured(state, event.bottle, (event.agent,))
         case AgentPoured():
@@ -128,6 +146,7 @@ def _unforgotten(state: State, event: Event, at: datetime) -> State:
                 for agent in event.agents:
                     state = _touched(state, event.enclosure, agent, at)
                 state = _reopened(state, event.enclosure, "apply")
+                state = _needs_as_well(state, event.enclosure, event.steps)
             return state
         case Away():
             return _unwatched(state, event.since, at)
@@ -175,19 +194,25 @@ def _step_done(state: State, event: StepDone, at: datetime) -> State:
 
 def _done(round_: Round, event: StepDone, at: datetime) -> Round:
     done = {**round_.done, event.step: at}
+    first_dry = round_.first_dry
     if event.step == "rinse":
         done.pop("dry", None)  # rinsed again: wet again
+        first_dry = None
+    if event.step == "dry":
+        first_dry = first_dry or at
     if event.step in ("hold", "rinse", "dry", "air", "return") and "hold" in round_.steps:
         # A later step was accepted on the served hold; a clock set back can't take it away again.
         done.setdefault("hold", at)
-    return replace(round_, done=done, put_back=round_.put_back and event.step != "move out")
+    put_back = round_.put_back and event.step != "move out"
+    return replace(round_, done=done, put_back=put_back, first_dry=first_dry, paused_at=None)
 
 
 def _sprayed(round_: Round, event: StepDone, at: datetime) -> Round:
     agent, bottle = event.agent or round_.agent, event.bottle or round_.bottle
     same = agent == round_.agent and bottle == round_.bottle
     if same and "apply" in round_.done and round_.hold is not None and hold_is_running(round_, at):
-        return round_  # kept wet from the same bottle: the hold runs on
+        # Kept wet from the same bottle: the hold runs on.
+        return replace(round_, hold=replace(round_.hold, wetted=at), paused_at=None)
     done = {step: when for step, when in round_.done.items() if STEPS.index(step) < STEPS.index("apply")}
     return replace(
         round_,
@@ -199,6 +224,8 @@ def _sprayed(round_: Round, event: StepDone, at: datetime) -> Round:
         done={**done, "apply": at},
         hold=Hold(at, event.hold_s) if "hold" in (event.steps or round_.steps) else None,
         openings=_latest(round_.openings),
+        first_dry=None,
+        paused_at=None,
     )
 
 
@@ -224,7 +251,56 @@ def _reopened(state: State, enclosure: str, step: str) -> State:
         return state
     done = {name: when for name, when in round_.done.items() if STEPS.index(name) < STEPS.index(step)}
     hold = None if STEPS.index(step) <= STEPS.index("hold") else round_.hold
-    return _with_round(state, replace(round_, done=done, hold=hold))
+    return _with_round(state, replace(round_, done=done, hold=hold, first_dry=None))
+
+
+OFF_AGAIN = frozenset(("rinse", "dry", "air"))
+"""The steps that take an agent off a surface and out of the air."""
+
+
+def _needs_as_well(state: State, enclosure: str, steps: tuple[str, ...]) -> State:
+    """An open round takes, beside its own steps, what it takes to be rid of an agent that touched the surface."""
+    round_ = state.rounds.get(enclosure)
+    if round_ is None or "return" in round_.done:
+        return state
+    more = frozenset(round_.steps) | (OFF_AGAIN & frozenset(steps))
+    return _with_round(state, replace(round_, steps=in_order(more)))
+
+
+def _kept_wet(state: State, event: KeptWet, at: datetime) -> State:
+    if event.agent is not None:
+        state = _touched(state, event.enclosure, event.agent, at)
+    round_ = state.rounds.get(event.enclosure)
+    if round_ is None or round_.hold is None or not hold_is_running(round_, at):
+        return state
+    return _with_round(state, replace(round_, hold=replace(round_.hold, wetted=at), paused_at=None))
+
+
+def _sensed(state: State, event: Sensed) -> State:
+    """A smell stays until it is said to be gone; a wet patch opens drying, while the airing's clock runs on."""
+    round_ = state.rounds.get(event.enclosure)
+    if round_ is None or "return" in round_.done:
+        return state
+    done = {s: at for s, at in round_.done.items() if not ((event.wet and s == "dry") or (event.smell and s == "air"))}
+    smells = round_.smells if event.smell is None else event.smell
+    return _with_round(state, replace(round_, done=done, smells=smells))
+
+
+def _paused(state: State, enclosure: str, at: datetime | None) -> State:
+    round_ = state.rounds.get(enclosure)
+    if round_ is None or "return" in round_.done:
+        return state
+    state = _with_round(state, replace(round_, paused_at=at))
+    # Nobody keeps it wet meanwhile.
+    return _on_hold(state, enclosure, doubted=True) if at is not None and hold_is_running(round_, at) else state
+
+
+def _clean_only(state: State, event: CleanOnly) -> State:
+    round_ = state.rounds.get(event.enclosure)
+    if round_ is None or "return" in round_.done:
+        return state
+    done = {step: at for step, at in round_.done.items() if step not in ("apply", "hold")}
+    return _with_round(state, replace(round_, steps=event.steps, done=done, hold=None, hold_s=None, basis="none"))
 
 
 def _put_back_too_soon(state: State, enclosure: str) -> State:
@@ -232,7 +308,7 @@ def _put_back_too_soon(state: State, enclosure: str) -> State:
     if round_ is None:
         return state
     done = {name: when for name, when in round_.done.items() if name not in ("move out", "return")}
-    return _with_round(state, replace(round_, done=done, put_back=True))
+    return _with_round(state, replace(round_, done=done, put_back=True, paused_at=None))
 
 
 def _windows_opened(state: State, event: WindowsOpened, at: datetime) -> State:

@@ -71,7 +71,7 @@ def _earliest(round_: Round, blocked_by: tuple[str, ...], now: datetime) -> date
         if left is None:
             return None
         earliest += timedelta(seconds=left)
-    if "air" in blocked_by:
+    if "air" in blocked_by and "air" in round_.steps:
         running = airing_ends(round_) if "hold" not in blocked_by else None
         rate = round_.openings[-1].air_changes_per_hour if round_.openings else round_.air_changes_per_hour
         earliest = running if running is not None else earliest + timedelta(hours=round_.air_changes / rate)

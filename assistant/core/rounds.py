@@ -63,8 +63,8 @@ def airing_began(round_: Round) -> datetime | None:
     if "air" not in round_.steps:
         return None
     if not round_.openings:
-        return round_.done.get("dry")
-    wet_until = round_.done.get("rinse" if "rinse" in round_.steps else "dry")
+        return round_.first_dry
+    wet_until = round_.done.get("rinse") if "rinse" in round_.steps else round_.first_dry
     return None if wet_until is None else max(wet_until, round_.openings[0].at)
 
 
@@ -102,7 +102,7 @@ def is_served(round_: Round, step: str, now: datetime) -> bool:
     if step == "hold":
         return hold_is_served(round_, now)
     if step == "air":
-        return airing_left_s(round_, now) == 0
+        return not round_.smells and ("air" not in round_.steps or airing_left_s(round_, now) == 0)
     return step in round_.done
 
 
@@ -110,9 +110,10 @@ def outstanding(round_: Round, now: datetime) -> tuple[str, ...]:
     """Every step still to be served, in order, without `return`.
 
     A step counts only on the ones before it: after "it dried" everything from `apply` on is outstanding again, because
-    the fold takes those steps off the round.
+    the fold takes those steps off the round. A smell asks for airing even where the agent takes none.
     """
-    return tuple(step for step in round_.steps if step != "return" and not is_served(round_, step, now))
+    steps = in_order(frozenset(round_.steps) | {"air"}) if round_.smells else round_.steps
+    return tuple(step for step in steps if step != "return" and not is_served(round_, step, now))
 
 
 def next_step(round_: Round, now: datetime) -> str:

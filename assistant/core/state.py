@@ -24,6 +24,8 @@ class Hold:
     """The keeper said, when it was over, that it stayed wet throughout."""
     doubted: bool = False
     """It counts only if vouched: the program wasn't running for a while, or something was said that doesn't fit."""
+    wetted: datetime | None = None
+    """When it was last sprayed again or seen wet; None: not since it began."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,6 +60,12 @@ class Round:
     openings: tuple[Opening, ...] = ()
     put_back: bool = False
     """The animal was put back too soon and isn't out again on record."""
+    first_dry: datetime | None = None
+    """When it was first dry since the rinse; a wet patch found later doesn't stop the airing that began then."""
+    smells: bool = False
+    """A smell was reported, and not that it's gone."""
+    paused_at: datetime | None = None
+    """Left for later since then; it stays open."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -274,7 +274,9 @@ def _counts(step: str, match: re.Match[str]) -> bool:
         return not re.match(
             r" of (?:the |his |her |their |its |a )?(?:\w+ )?" + TUB + r"\b|.*\b(?:loose|escaped|gone)\b", after
         )
-    if step == "return":  # "on her back wall"
+    if step == "return":  # "on her back wall", "back in an hour"
+        if re.match(r" (?:DURATION|NUMBER|(?:a|an|one) (?:minute|min|sec|second|moment|bit|while|tick|hour))\b", after):
+            return False
         return not re.match(r" (?:walls?|left|right|corner|end|half|panel|glass|door)\b", after) and not re.search(
             r"\b(?:on|over|down|of|at|along|across|onto|under) (?:the |my )?$", match.string[: match.start()]
         )

@@ -70,7 +70,7 @@ _HINTS: dict[str, frozenset[str]] = {
     | {"i misted", "i doused", "ran ", "sat ", "got ", "lay ", "laid "}
     | _set("dripp splash land spill spilt squirt dropped blew fell ran walked stepped crawled slither stood swam roll"),
     "heard as eye": frozenset({"my ", "his ", "her "}),
-    "idioms": _set("aid cough mouth swallow burn fumes smell gas chlorine drink"),
+    "idioms": _set("aid cough mouth swallow burn fumes smell gas chlorine drink dry dried"),
     "wound": _ANIMALS
     | _set(
         """
@@ -276,7 +276,10 @@ IDIOMS = Pattern(
     r"|\bburn\w*(?: in)?\b[^.,;!]*\b(?:toast|dinner|lamp|bulb|tube|candle)\b"
     r"|\b(?:how long|when|do|does|will)\b[^.,;!]*\b(?:fumes|smell)\b[^.,;!]*\b(?:take|clear|go|gone|last|leave)\w*"
     r"|\b(?:make|makes|making|give|gives|give off|produce|produces) (?:any |toxic |bad )?(?:fumes|gas|chlorine)\b"
-    r"|\bdrinks? more\b",
+    r"|\bdrinks? more\b|\bdr(?:y|ied)(?: out| up)? on (?:me|us)\b"
+    r"|\bfumes(?: are| have| has| is)?(?: all| now| finally)* (?:gone|cleared|clear)\b"
+    r"|\bsmell (?:the |some |any )?fumes\b|\bstill (?:some |a few )?fumes\b|\bfumes (?:are )?still (?:there|strong"
+    r"|in)\b",
     *_HINTS["idioms"],
 )
 """Ordinary talk with the words of harm in it. Only these words are passed over: the rest of the text still counts."""

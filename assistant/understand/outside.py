@@ -142,47 +142,18 @@ who is in the holding tub
 how long has {animal} been in the tub
 keep her in the tub
 can she stay in the tub
-it dried
-it dried out
-it has dried before time
-it dried too soon
-it dried already
-the lid is dry already
 it is drying too fast
-it did not stay wet
-misted it again
-misted it again still wet
-sprayed it again to keep it wet
-kept it topped up
 will it stay wet long enough
 how long until it dries
 do i need the window open
 should i open a window
-it still smells
-it still smells of {agent}
-i can still smell {agent}
-i can smell {agent}
-time is up but it still smells
-there is a wet patch
-no smell now
-the smell is gone
 are the fumes gone
 how do i get rid of the smell
-pause
-pause {enclosure}
-put it on hold
 hold on
 hang on
 wait
 wait a minute
 give me a minute
-leave {enclosure} for now
-i have to stop
-i will come back to it
-i can not finish it today
-finish it as a clean
-make it a clean only
-no time for the wet time
 how long do i hold him
 how long can he stay out
 what do i wear
@@ -589,12 +560,8 @@ can i bake this branch to sterilise it
 how do i clean cork bark
 boil the water bowl or soak it
 can i use the quarantine tongs on the healthy ones
-misted it again , still wet
 i kept it wet the whole time with another spray over
-pause the {enclosure} , i have got to go out
-leave it for now , i will carry on tonight
 just finish this one as a clean
-it dried before the time was up
 how long before this film dries by itself
 there is still a whiff of {agent} in the {enclosure}
 i knocked the {agent} over , it is all over the floor
@@ -679,7 +646,6 @@ get hold of the vet
 she is got out !
 leave him where he is
 {enclosure} 's climbing out of the box
-time 's up but it still smells
 spray the eye level shelf
 put the eye hooks back on the lid
 the eyelash {animal} 's tank is due
@@ -753,11 +719,7 @@ can i bake cork bark
 should the water bowls be boiled
 can i use these tongs on the other {animal}
 same cloth for both cages ?
-kept it wet with the {bottle}
-pause the {enclosure} , the phone 's ringing
-i have to leave it for {duration}
 just call it a clean , not a disinfection
-it dried before the {duration} were up
 will it stay wet the whole time in this heat
 the corner 's still damp
 which one should i do first

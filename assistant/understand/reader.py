@@ -25,14 +25,17 @@ from assistant.understand.harm_patterns import WORDS as CRY_WORDS
 from assistant.understand.known_words import CONNECTING, EVERYDAY
 from assistant.understand.learned_model import learned
 from assistant.understand.learning import OUTSIDE
-from assistant.understand.likeness import LOOKS_BACK, may_be
 from assistant.understand.matching import Matcher
+from assistant.understand.may_be import LOOKS_BACK, may_be
 from assistant.understand.meeting import meets
 from assistant.understand.names import Names
 from assistant.understand.openings import openings_in
 from assistant.understand.parsing import Parsed, Parser, matched_words, phrasing_words
 from assistant.understand.short_slips import LONGEST, told_apart
 from assistant.understand.slots import Asked, slots_of
+from assistant.understand.surface import of_the_surface, smell_answer, wet_answer, where_it_was_asked
+from assistant.understand.told import WORDS as TOLD_WORDS
+from assistant.understand.told import Told, told_in
 from assistant.understand.words import ARTICLES
 
 ENOUGH = 0.55
@@ -61,6 +64,7 @@ class _Look:
     parsed: Parsed
     claims: Claims
     chances: Mapping[str, float]
+    told: Told
     world: World
     spoken: bool
 
@@ -81,7 +85,7 @@ class Reader:
 
     def __init__(self, household: Household, facts: Facts, questions: Mapping[str, Question]) -> None:
         self._matcher = Matcher(questions, learned())
-        vocabulary = self._matcher.vocabulary | EVERYDAY | CLAIM_WORDS | CRY_WORDS | alarms.WORDS
+        vocabulary = self._matcher.vocabulary | EVERYDAY | CLAIM_WORDS | CRY_WORDS | alarms.WORDS | TOLD_WORDS
         self._parser = Parser(Names(household, facts, vocabulary), household.habits.gallon or "US", vocabulary)
         self._parse = lru_cache(maxsize=64)(self._parser)
         self._questions = questions
@@ -104,7 +108,8 @@ class Reader:
     def _read(self, text: str, world: World, spoken: bool) -> Reading:
         parsed = self._parse(text)
         claims = claims_in(parsed.plain)
-        look = _Look(parsed, claims, self._matcher.chances(parsed.words), world, spoken)
+        told = told_in(parsed.plain)
+        look = _Look(parsed, claims, self._matcher.chances(parsed.words), told, world, spoken)
         return (
             self._harm(look)
             or self._escape(look)
@@ -178,7 +183,7 @@ class Reader:
         if answer is not None:
             return answer
         if pending is not None:
-            wet = self._wet_answer(look, pending)
+            wet = wet_answer(look, pending) or smell_answer(look, pending)
             if wet is not None:
                 return wet
         short = follow_up.is_short(look.parsed, _asked_before(look, pending))
@@ -244,17 +249,6 @@ class Reader:
         amounts = any(found.kind in ("mix", "volume") for found in look.parsed.amounts.found)
         return before.intent == "dose" and amounts and look.parsed.words[0] not in _ASKS_IN_FULL
 
-    def _wet_answer(self, look: _Look, pending: Pending) -> Reading | None:
-        """ "It dried out" answers "did it stay wet?"; nowhere else is it a step."""
-        yes = pending.on_yes
-        if not isinstance(yes, Reading) or yes.slots.stayed_wet is None or look.claims.stayed_wet is None:
-            return None
-        wet = look.claims.stayed_wet
-        answer = yes if yes.slots.stayed_wet is wet else pending.on_no
-        if not isinstance(answer, Reading):
-            answer = replace(yes, slots=replace(yes.slots, steps=("hold",), stayed_wet=wet))
-        return replace(answer, question=look.parsed.text, confidence=BY_RULE, spoken=look.spoken)
-
     def _says(self, look: _Look, words: frozenset[str]) -> bool:
         said, plain = look.parsed.words, look.parsed.plain
         asks = plain.endswith("?") or (not plain.startswith("do not") and plain.split(" ", 1)[0] in _ASKS_OR_TELLS)
@@ -271,13 +265,14 @@ class Reader:
     # ------------------------------------------------------------ a question of its own
 
     def _question(self, look: _Look) -> Reading:
-        intent, confidence = self._claimed(look) or self._nearest(look)
+        intent, confidence = of_the_surface(look, look.world) or self._claimed(look) or self._nearest(look)
         if intent is None:
             slots = Slots(stayed_wet=False) if _says_it_dried(look) else Slots()
             return Reading(look.parsed.text, None, slots, confidence, look.nearest, (), look.spoken)
         slots = self._slots(look, intent)
         if intent in HARM:
             slots = _without_troubles(slots)
+        slots = where_it_was_asked(intent, slots, look.world)
         reading = self._reading(look, intent, slots, confidence)
         if intent == "done" and look.claims.polarity == "doubtful":
             step = slots.steps[0] if slots.steps else "done"
@@ -295,7 +290,8 @@ class Reader:
             return self._of_steps(look) if claims.mentioned else None
         if claims.done:
             sure = chances[OUTSIDE] < OUTSIDE_FOR_SURE or len(look.parsed.words) == 1
-            wins = look.top not in _BEATS_A_CLAIM or chances["done"] >= 0.25
+            no_bottle = look.top == "rinsed_out" and "bottle" not in plain.lower()
+            wins = look.top not in _BEATS_A_CLAIM or no_bottle or chances["done"] >= 0.25
             return ("done", max(chances["done"], 0.9)) if sure and wins else None
         told = look.top == "air_time" and chances["done"] >= 0.25
         opened = openings_in(plain) is not None and (told or look.top in ("done", OUTSIDE))
@@ -331,10 +327,9 @@ class Reader:
         chances = dict(look.chances)
         if chances.pop("done", 0.0) >= ENOUGH:
             return None, chances[OUTSIDE]
+        if "in_bottle" in chances and fills.asked(look.parsed.plain):
+            chances["in_bottle"] += chances.pop("mixed", 0.0)
         top = max(chances, key=lambda label: chances[label])
-        if top == "mixed" and "in_bottle" in chances and fills.asked(look.parsed.plain):
-            top = "in_bottle"
-            chances[top] += chances.pop("mixed")
         needed = self._needed(top, look.parsed.words, look.parsed.plain)
         if top == OUTSIDE or chances[top] < needed or not may_be(top, look.parsed, look.claims):
             return None, chances[top] if top != OUTSIDE else max(

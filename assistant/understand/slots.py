@@ -22,6 +22,7 @@ from assistant.understand.patterns import Pattern
 from assistant.understand.room_air import with_room_air
 from assistant.understand.said_times import SaidWhen, when_in
 from assistant.understand.strengths import bare_numbers, mixes_in
+from assistant.understand.told import Told, told_in
 from assistant.understand.unknown_names import ROUND, unknown_names
 
 _BOTTLE_FIRST = ("bottle", "stock", "agent", "measure", "enclosure", "animal", "organism")
@@ -88,6 +89,8 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
 def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     plain, claims = parsed.plain, asked.claims
     every = bool(_EVERY.search(plain)) and not slots.enclosures
+    told = told_in(plain)
+    smells = asked.intent in ("still_smells", "return_check", "done")
     over = True if _OVER.search(plain) else False if _ON.search(plain) else None
     if asked.intent == "mixed":
         named = bool(slots.agents or slots.stocks)
@@ -99,8 +102,12 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         )
     return replace(
         slots,
-        steps=claims.done if asked.intent == "done" else claims.mentioned or claims.done,
-        stayed_wet=claims.stayed_wet if asked.intent == "done" else None,
+        steps=_steps(claims, told, asked.intent),
+        stayed_wet=_stayed_wet(claims, told, asked.intent),
+        too_early=told.too_early and asked.intent == "dried_early",
+        part=told.part if asked.intent == "dried_early" else None,
+        smell=told.smell if smells else None,
+        wet=_wet(claims, told) if smells and asked.intent != "done" else None,
         openings=openings_in(plain) if asked.intent == "done" else None,
         every_enclosure=every,
         heat_cold=bool(_COLD.search(plain)),
@@ -108,6 +115,25 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         when=_when(parsed, asked),
         unknown=(*slots.unknown, *unknown_names(parsed, asked.intent, slots)),
     )
+
+
+def _steps(claims: Claims, told: Told, intent: str | None) -> tuple[str, ...]:
+    if intent == "rewet":
+        return ("apply",) if told.wet_kept == "sprayed" else ()
+    if intent in ("dried_early", "still_smells", "clean_only", "leave_off"):
+        return ()
+    return claims.done if intent == "done" else claims.mentioned or claims.done
+
+
+def _stayed_wet(claims: Claims, told: Told, intent: str | None) -> bool | None:
+    if intent in ("dried_early", "clean_only"):
+        return False if told.dried else None
+    return claims.stayed_wet if intent == "done" else None
+
+
+def _wet(claims: Claims, told: Told) -> bool | None:
+    """Wet or not after the rinse; "dry, bit of bleach" tells both."""
+    return False if "dry" in claims.done and told.wet is None else told.wet
 
 
 def _when(parsed: Parsed, asked: Asked) -> SaidTime | None:

@@ -7,7 +7,11 @@ from assistant.understand.known_words import COLOURS, ORDINARY, PRODUCT_ENDS
 from assistant.understand.names import HOMES
 from assistant.understand.parsing import Parsed
 
-ROUND = frozenset({"start", "next", "done", "status", "time_left", "hold_time", "return_check", "dry_time", "air_time"})
+_OF_ONE_ROUND = (
+    "start next done status time_left hold_time return_check dry_time air_time"
+    " dried_early rewet still_smells leave_off clean_only"
+)
+ROUND = frozenset(_OF_ONE_ROUND.split())
 """Questions about an enclosure being cleaned."""
 
 

@@ -101,8 +101,10 @@ def _mid_hold(answer: Answer) -> Line:
 def _dried(answer: Answer) -> Line:
     name = capital(name_of(answer.details["enclosure"]))
     round_ = answer.details["round"]
+    part = answer.details.get("part")
+    where = f"Spray the {part}" if part else "Spray again"
     again = f", {span(round_.hold_s)} from there" if round_ is not None and round_.hold_s else ""
-    return Line(f"{name}: then the wet time starts over. Spray again, say sprayed{again}.")
+    return Line(f"{name}: then the wet time starts over. {where}, say sprayed{again}.")
 
 
 def _early(answer: Answer) -> Line:

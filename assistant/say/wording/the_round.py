@@ -9,7 +9,7 @@ from typing import Any
 from assistant.contract import Answer, Line
 from assistant.core.household import Enclosure
 from assistant.core.state import Round
-from assistant.say.wording import claimed
+from assistant.say.wording import claimed, round_told
 from assistant.say.wording.plain import capital, clock, clock_aloud, listed, span
 from assistant.say.wording.steps import ADD_MINUTES, DID, NAMES, name_of, steps_done, to_do
 
@@ -83,6 +83,8 @@ def _next(answer: Answer) -> Line:
         return Line(f"{name}: no wet time on record for {details['agent'].name}. {ADD_MINUTES}")
     if step == "hold":
         return Line(f"{name}: wet time is over. Did it stay wet the whole time?")
+    if details["smells"]:
+        return Line(f"{name}: leave it open until the smell is gone, then tell me.")
     if step == "air" and left_s is not None:
         return Line(f"{span(left_s)} of airing left in {name_of(enclosure)}. A second opening shortens it.")
     return Line(f"{name}: {to_do(step, enclosure, details['agent'])}.")
@@ -270,6 +272,7 @@ def _not_on_record(answer: Answer) -> Line:
 
 LINES: dict[str, Callable[[Answer], Line]] = {
     **claimed.LINES,
+    **round_told.LINES,
     "the_round.started": _started,
     "the_round.open_already": _open_already,
     "the_round.next": _next,

@@ -206,7 +206,7 @@ def test_the_gas_line_stays_short_whatever_the_number(people: People, world: Wor
 
 def test_a_gas_on_a_surface_is_kept_on_record(world: World) -> None:
     answer = together(asked(BLEACH, VINEGAR, met=True, enclosures=("maple tub",)), world)
-    assert answer.events == (GasMade((BLEACH, VINEGAR), None, "maple tub"),)
+    assert answer.events == (GasMade((BLEACH, VINEGAR), None, "maple tub", ("rinse", "dry", "air")),)
     state = fold_all([Recorded(NOW, "t1", answer.events[0])])
     assert {touch.agent for touch in state.surfaces["maple tub"]} == {BLEACH, VINEGAR}
 
@@ -221,7 +221,10 @@ def test_a_met_pair_that_makes_no_gas_says_what_is_lost_and_what_to_do(world: Wo
     answer = together(asked(BLEACH, CHX, met=True, enclosures=("maple tub",)), world)
     assert answer.outcome is Outcome.REFUSE
     assert answer.values["gas"] is False
-    assert set(answer.events) == {AgentTouched("maple tub", BLEACH), AgentTouched("maple tub", CHX)}
+    assert set(answer.events) == {
+        AgentTouched("maple tub", BLEACH, ("rinse", "dry", "air")),
+        AgentTouched("maple tub", CHX, ("rinse", "dry")),
+    }
     say = line_of(answer).say
     assert say.startswith("Don't use it. Bleach with chlorhexidine turns to brown sludge")
     assert "any fumes, get out" in say

@@ -1,4 +1,4 @@
-"""What a question can't be without: a likeness that lacks it is none, however great."""
+"""What a likeness to a question can't be without: a text that merely sounds like one is none."""
 
 from __future__ import annotations
 
@@ -8,6 +8,7 @@ from assistant.understand import fills
 from assistant.understand.claimed_steps import Claims
 from assistant.understand.known_words import HURT
 from assistant.understand.parsing import Parsed
+from assistant.understand.surface import OF_THE_SURFACE
 
 LOOKS_BACK = re.compile(
     r"^(?:so |and |but |wait |ok |um )*(?:did|have|has|had|is|are|was|were)\b"
@@ -33,6 +34,10 @@ def may_be(intent: str, parsed: Parsed, claims: Claims) -> bool:
     if intent == "mixed" and not (fills.may_be_fill(parsed.plain) and fills.names_what(parsed.plain)):
         return False
     if intent == "rinsed_out" and (parsed.plain.endswith("?") or LOOKS_BACK.search(parsed.plain)):
+        return False
+    if intent in OF_THE_SURFACE:
+        return False  # told by rule, or not at all
+    if intent in ("leave_off", "clean_only") and parsed.plain.endswith("?") and not words & {"pause", "clean"}:
         return False
     if intent == "splash":
         return bool(words & HURT)

@@ -1,0 +1,64 @@
+"""Spraying: an agent put on a surface, as a step of its round or at least as a touch that isn't forgotten."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from assistant.answer.meeting import gas_made, touched_by
+from assistant.answer.on_record import Ledger, about, asking, nothing_open, steps_from, unrecorded, was_it_done
+from assistant.answer.plan import Supply, basis_of, forbidden, seconds_of, supply_in, supply_of, wet_time_of
+from assistant.contract import Answer, Outcome, Reading, World
+from assistant.core.claims import judge
+from assistant.core.events import StepDone
+from assistant.core.rounds import in_order
+from assistant.core.state import Round
+from assistant.core.together import uncleared
+
+
+def sprayed(name: str, round_: Round | None, reading: Reading, ledger: Ledger) -> Answer | None:
+    """Records that an agent was put on, or keeps at least that it touched the surface."""
+    world = replace(ledger.world, state=ledger.state)
+    enclosure = world.household.enclosure(name)
+    supply = supply_in(reading, world) or (supply_of(round_.agent, round_.bottle, world) if round_ else None)
+    if supply is None or enclosure is None:
+        return nothing_open(reading, world, name)
+    touch = uncleared(world.state.surfaces.get(name, ()), supply.agent, world.facts)
+    refusal = forbidden(reading, supply, enclosure, world)
+    if touch is not None and refusal is not None:
+        ledger.note(touched_by(name, supply.agent.id, world))
+        met = gas_made(reading.intent, (touch.agent, supply.agent.id), None, name, world)
+        return met if met is not None else refusal
+    if refusal is not None or round_ is None:
+        ledger.note(touched_by(name, supply.agent.id, world))
+        return refusal or nothing_open(reading, world, name)
+    judgement = judge(round_with(round_, supply), "apply", world.now)
+    if judgement.fit == "gap":
+        ledger.note(touched_by(name, supply.agent.id, world))
+        if round_.put_back:
+            return unrecorded(reading, "the_round.animal_inside", world, name, judgement, Outcome.REFUSE)
+        return was_it_done(judgement, name, reading, world)
+    if supply.agent.needs_cold and not reading.slots.heat_cold:
+        ledger.note(touched_by(name, supply.agent.id, world))
+        cold = replace(reading, slots=replace(about(reading, name, steps_from("apply", reading)).slots, heat_cold=True))
+        return asking(reading, "the_round.is_it_cold", world, name, judgement, cold)
+    ledger.note(step_of_spraying(name, round_, supply, world))
+    return None
+
+
+def round_with(round_: Round, supply: Supply) -> Round:
+    """The round with the steps that this agent adds to it; one that was to be a clean only disinfects after all."""
+    return replace(round_, steps=in_order(frozenset(round_.steps) | frozenset(supply.agent.steps)))
+
+
+def step_of_spraying(name: str, round_: Round, supply: Supply, world: World) -> StepDone:
+    wet = wet_time_of(supply, world.household.enclosure(name), round_.organism, world)
+    steps = round_with(round_, supply).steps
+    return StepDone(
+        name,
+        "apply",
+        agent=supply.agent.id,
+        bottle=supply.bottle.name if supply.bottle else None,
+        hold_s=seconds_of(wet),
+        basis=basis_of(wet),
+        steps=steps if steps != round_.steps else None,
+    )
