@@ -174,6 +174,10 @@ class Slots:
     """Bowls, branches, cloths ...: ids of facts/items.toml."""
     ways: tuple[str, ...] = ()
     """What is to be done with them: "soak", "boil", "bake", "wash hot", "bin" ...; as in facts/items.toml."""
+    begun: bool = False
+    """It is said to be in the oven, the pot or the soak by now."""
+    still_wet: bool = False
+    """It is said to have been sprayed or soaked, and not to be rinsed and dry since."""
     groups: tuple[str, ...] = ()
     """Groups of enclosures: "healthy", "new", "sick"."""
     racks: tuple[str, ...] = ()

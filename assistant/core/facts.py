@@ -204,6 +204,10 @@ class Facts:
             found[frozenset((pair.first, pair.second))] = pair
         return found
 
+    def table(self, topic: str, name: str) -> tuple[Mapping[str, Any], ...]:
+        """The rows of one table of one topic, for the types that are built on them elsewhere."""
+        return self._rows(topic, name)
+
     def efficacy(self, agent: str, organism: str) -> tuple[Efficacy, ...]:
         """Every published result of that agent against that organism, in the file's order."""
         return self._efficacy.get((agent, organism), ())

@@ -20,7 +20,7 @@ from assistant.core.state import State
 from assistant.shells.folder import Folder
 from assistant.store.keeping import read_household
 from assistant.store.log import Log, Overtaken, StoreFault
-from assistant.store.packaged import packaged_facts, read_questions
+from assistant.store.packaged import packaged_facts, packaged_weights, read_questions
 from assistant.turn import speak_up, take_turn
 
 AWAY = timedelta(minutes=2)
@@ -122,4 +122,4 @@ def _reader(household: Household, facts: Facts, questions: Mapping[str, Question
     """Understanding, over this household; by itself, so that a test can put a table in its place."""
     from assistant.understand.reader import Reader
 
-    return Reader(household, facts, questions)
+    return Reader(household, facts, questions, packaged_weights())

@@ -20,6 +20,9 @@ _AMOUNTS_AND_TOOLS = ("volume", "mix", "duration", "temperature", "number", "age
 PLACEHOLDERS = frozenset({*_AMOUNTS_AND_TOOLS, "enclosure", "animal", "organism", "step", "stock_strength", "when"})
 """What may stand in braces in a phrasing."""
 
+LEARNED = "learned.b64"
+"""The file of intents/ that holds what the matcher learned from the others."""
+
 _TEXTS = ("name", "family", "about", "example")
 _NEEDED = {*_TEXTS, "phrasings"}
 _SLOT_KEYS = {"kind", "ask"}
@@ -44,6 +47,11 @@ def read_questions(folder: Traversable | None = None) -> Mapping[str, Question]:
     found = sorted((entry for entry in folder.iterdir() if entry.name.endswith(".toml")), key=lambda entry: entry.name)
     questions = [_question(entry) for entry in found]
     return {question.name: question for question in questions}
+
+
+def packaged_weights() -> bytes:
+    """What the matcher learned from the questions, as `understand.weights` packs it."""
+    return (files("assistant.intents") / LEARNED).read_bytes()
 
 
 def packaged_facts(folder: Traversable | None = None) -> Facts:

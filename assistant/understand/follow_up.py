@@ -28,6 +28,7 @@ _ANOTHER = Pattern(
 
 SAFE_TO_CORRECT = frozenset(
     {"dose", "hold_time", "return_check", "status", "time_left", "next", "together", "dry_time", "air_time"}
+    | {"treat_item", "share_tool"}
 )
 """Questions that record nothing, so that a changed word only asks them again."""
 
@@ -44,6 +45,7 @@ _FIELDS = (
     "steps",
     "durations",
     "temperatures",
+    "items",
 )
 _WITH = Pattern(r"^(?:with|at|if|in)\b")
 _ABOUT_THE_AIR = frozenset({"dry_time", "air_time"})
@@ -70,6 +72,7 @@ _SUPPLIES: dict[str, tuple[str, ...]] = {
     "step": ("steps",),
     "start_over": ("start_over",),
     "place": ("place",),
+    "item": ("items",),
     "temperature": ("temperatures", "numbers"),
 }
 """What each kind of missing slot is answered by."""
@@ -141,7 +144,16 @@ def corrected(answering: Answering, before: Reading, world: World) -> Reading | 
         return _joined(before, answering, with_number(before, slots.numbers[-1]))
     if not given and not slots.choices and not slots.unknown and not slots.faulty:
         return None
+    if before.intent == "share_tool" and "enclosures" in given:
+        return _joined(before, answering, _taken_elsewhere(before.slots, given["enclosures"][0]))
     return _joined(before, answering, _merged(before.slots, given, slots))
+
+
+def _taken_elsewhere(slots: Slots, to: str) -> Slots:
+    """ "And for the blue one?": the same tool from the same place, to another."""
+    source, target = slots.taken or ("", "")
+    source = source or next((name for name in slots.enclosures if name != target), "")
+    return replace(slots, taken=(source, to), enclosures=(), choices=(), unknown=())
 
 
 def asks_for_another(parsed: Parsed, before: str | None = None) -> bool:

@@ -90,3 +90,12 @@ ASKS_FIRST = _set(
     which who whose why will would
     """
 )
+
+# Words without one of which a likeness to sharing a tool is none.
+SHARED = _set(
+    """
+    tongs tong tweezers forceps gloves glove cloth cloths rag rags sponge brush brushes scoop scoops hook hooks net nets
+    bowl bowls dish hide branch tub bucket scissors tool tools equipment kit gear share sharing same stuff things
+    instruments spatula shovel
+    """
+)

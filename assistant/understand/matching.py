@@ -1,31 +1,29 @@
-"""Which question a text is: the learned weights and rapidfuzz's nearest phrasing together, as chances.
+"""Which label a text is: the learned weights and rapidfuzz's nearest phrasing together, as chances.
 
-Compared with the other candidates by tests/bench/scorers.py; its table stands in tests/bench/README.md.
+General: it knows labelled texts and nothing of the questions. Compared with the other candidates by
+tests/bench/scorers.py, and on open data by tests/bench/clinc150.py; their tables stand in tests/bench/README.md.
 """
 
 from __future__ import annotations
 
-import math
 from collections.abc import Mapping, Sequence
 
 from rapidfuzz import fuzz, process
 
 from assistant.contract import Question
-from assistant.understand.learning import OUTSIDE, Linear, Row
+from assistant.understand.learning import OUTSIDE, Linear, Row, softmax
 from assistant.understand.outside import LINES
 from assistant.understand.parsing import phrasing_words
 
-SHARE = 0.7
-"""Of the learned weights in the mixed score: 0.7 did better than 0.5 and 0.3 (tests/bench/scorers.py)."""
-SPREAD = 10.0
-"""Points of rapidfuzz's ratio that make a chance e times larger; 10 was better than 5."""
-FLOOR = 30.0
-"""Likeness of a question none of whose phrasings is among the nearest."""
-EXACT = 40.0
-"""Points more for a text that is a phrasing word for word."""
+SHARPNESS = 3.3
+"""Of the learned score, fitted so that the chances mean what they say (tests/bench/scorers.py --reliability)."""
+LIKENESS = 5.0
+"""Of the likeness to the nearest phrasing, 0 to 1; fitted with the above."""
+FLOOR = 50.0
+"""Likeness, in points of 100, of a label none of whose texts is nearer than that."""
 NEAREST = 12
-SHARPNESS = 1.4
-"""Makes the chances mean what they say: held out, of those at 0.7 to 0.8 are 88 % right, from 0.9 on 99 %."""
+NOT_LEARNED = -1.0
+"""Score of a label that the weights don't know yet."""
 
 
 def rows_of(questions: Mapping[str, Question]) -> list[Row]:
@@ -39,36 +37,30 @@ def rows_of(questions: Mapping[str, Question]) -> list[Row]:
 
 
 class Matcher:
-    """Gives each question its chance for a masked text."""
+    """Gives each label its chance for a masked text."""
 
-    def __init__(
-        self, questions: Mapping[str, Question], learned: Linear | None, rows: Sequence[Row] | None = None
-    ) -> None:
-        rows = rows if rows is not None else rows_of(questions)
+    def __init__(self, rows: Sequence[Row], model: Linear | None) -> None:
         self._texts = [text for text, _ in rows]
-        self._labels = [label for _, label in rows]
-        self._learned = learned
-        self._all = (*questions, OUTSIDE)
+        self._of = [label for _, label in rows]
+        self._model = model
+        self._labels = tuple(dict.fromkeys((*self._of, *(model.labels if model is not None else ()))))
         self.vocabulary = frozenset(word for text in self._texts for word in text.split())
 
     def chances(self, words: Sequence[str]) -> dict[str, float]:
-        """Chance of each question, and of none (`OUTSIDE`), for a masked text; they add up to 1."""
+        """Chance of each label for a masked text; they add up to 1."""
         likeness = self._likeness(" ".join(words))
-        learned = self._learned.chances(words) if self._learned is not None else {}
-        scores: dict[str, float] = {}
-        for label in self._all:
-            fuzzy = likeness.get(label, FLOOR) / SPREAD
-            # A question that the weights don't know yet is matched by its phrasings alone.
-            sure = math.log(learned[label] + 1e-9) if label in learned else fuzzy - 100 / SPREAD
-            scores[label] = SHARPNESS * (SHARE * sure + (1 - SHARE) * fuzzy)
-        top = max(scores.values())
-        powers = {label: math.exp(score - top) for label, score in scores.items()}
-        total = sum(powers.values())
-        return {label: power / total for label, power in powers.items()}
+        learned = dict(zip(self._model.labels, self._model.scores(words), strict=True)) if self._model else {}
+        return softmax(
+            {
+                label: SHARPNESS * learned.get(label, NOT_LEARNED) + LIKENESS * likeness.get(label, FLOOR) / 100
+                for label in self._labels
+            }
+        )
 
     def _likeness(self, text: str) -> dict[str, float]:
         best: dict[str, float] = {}
-        for _, score, place in process.extract(text, self._texts, scorer=fuzz.ratio, limit=NEAREST):
-            label = self._labels[place]
-            best[label] = max(best.get(label, FLOOR), score + EXACT * (score == 100))
+        nearest = process.extract(text, self._texts, scorer=fuzz.ratio, limit=NEAREST, score_cutoff=FLOOR)
+        for _, score, place in nearest:
+            label = self._of[place]
+            best[label] = max(best.get(label, FLOOR), score)
         return best

@@ -6,7 +6,7 @@ import re
 
 from assistant.understand import fills
 from assistant.understand.claimed_steps import Claims
-from assistant.understand.known_words import HURT
+from assistant.understand.known_words import HURT, SHARED
 from assistant.understand.parsing import Parsed
 from assistant.understand.surface import OF_THE_SURFACE
 
@@ -41,6 +41,8 @@ def may_be(intent: str, parsed: Parsed, claims: Claims) -> bool:
         return False
     if intent == "splash":
         return bool(words & HURT)
+    if intent == "share_tool":
+        return bool(words & SHARED)
     if intent == "wound":
         return bool(words & {"{animal}", "him", "his", "it", "wound", "burn", "cut"})
     if intent == "start":

@@ -162,16 +162,6 @@ do i need a mask
 do i need goggles
 should i wear gloves for {agent}
 what should i open
-can i use these tongs on {enclosure}
-can i use the same cloth on {enclosure}
-can i take the tongs to {enclosure}
-can i share tools
-how do i clean the water bowl
-how do i clean the branches
-can i boil the bowl
-can i bake the bark
-how do i clean cork
-can i put hides in the dishwasher
 i do not know what is in {bottle}
 the label has come off
 why
@@ -556,10 +546,6 @@ can i use {agent} on sealed wood
 does {agent} craze acrylic
 do i need goggles for this
 should i wear a mask and open {enclosure}
-can i bake this branch to sterilise it
-how do i clean cork bark
-boil the water bowl or soak it
-can i use the quarantine tongs on the healthy ones
 i kept it wet the whole time with another spray over
 just finish this one as a clean
 how long before this film dries by itself
@@ -715,10 +701,6 @@ is {agent} any good against {organism}
 does {agent} ruin stainless steel
 what gloves should i wear
 do i need a mask for this
-can i bake cork bark
-should the water bowls be boiled
-can i use these tongs on the other {animal}
-same cloth for both cages ?
 just call it a clean , not a disinfection
 will it stay wet the whole time in this heat
 the corner 's still damp
@@ -772,6 +754,10 @@ when can i go home
 how much {agent} do i own
 how long is left of the match
 how long left until dinner
+use {agent} in his tub
+use {agent} in his tank
+put {agent} in his tub
+use {bottle} in his box
 """.strip().splitlines()
     if line.strip()
 )

@@ -22,10 +22,10 @@ from assistant.understand.claimed_steps import Claims, bare_done, claims_in, dri
 from assistant.understand.cries import cry_in
 from assistant.understand.follow_up import Answering
 from assistant.understand.harm_patterns import WORDS as CRY_WORDS
+from assistant.understand.items_said import asked_of_items
 from assistant.understand.known_words import CONNECTING, EVERYDAY
-from assistant.understand.learned_model import learned
 from assistant.understand.learning import OUTSIDE
-from assistant.understand.matching import Matcher
+from assistant.understand.matching import Matcher, rows_of
 from assistant.understand.may_be import LOOKS_BACK, may_be
 from assistant.understand.meeting import meets
 from assistant.understand.names import Names
@@ -36,6 +36,7 @@ from assistant.understand.slots import Asked, slots_of
 from assistant.understand.surface import of_the_surface, smell_answer, wet_answer, where_it_was_asked
 from assistant.understand.told import WORDS as TOLD_WORDS
 from assistant.understand.told import Told, told_in
+from assistant.understand.weights import opened
 from assistant.understand.words import ARTICLES
 
 ENOUGH = 0.55
@@ -83,12 +84,13 @@ class _Look:
 class Reader:
     """Reads the turns of one household. Built once; knows nothing of the turn before but what the world holds."""
 
-    def __init__(self, household: Household, facts: Facts, questions: Mapping[str, Question]) -> None:
-        self._matcher = Matcher(questions, learned())
+    def __init__(self, household: Household, facts: Facts, questions: Mapping[str, Question], weights: bytes) -> None:
+        self._matcher = Matcher(rows_of(questions), opened(weights).model)
         vocabulary = self._matcher.vocabulary | EVERYDAY | CLAIM_WORDS | CRY_WORDS | alarms.WORDS | TOLD_WORDS
         self._parser = Parser(Names(household, facts, vocabulary), household.habits.gallon or "US", vocabulary)
         self._parse = lru_cache(maxsize=64)(self._parser)
         self._questions = questions
+        self._facts = facts
         self._short_answers = _texts_of(questions, "yes", "no")
         self._yes = _words_of(questions, "yes")
         self._no = _words_of(questions, "no")
@@ -246,6 +248,8 @@ class Reader:
             return False
         if set(look.parsed.words) <= _A_NAME and look.parsed.mentions:
             return True
+        if before.intent == "treat_item" and set(look.parsed.words) <= _A_NAME | {"in", "with", "using"}:
+            return bool(look.parsed.mentions)
         amounts = any(found.kind in ("mix", "volume") for found in look.parsed.amounts.found)
         return before.intent == "dose" and amounts and look.parsed.words[0] not in _ASKS_IN_FULL
 
@@ -266,6 +270,8 @@ class Reader:
 
     def _question(self, look: _Look) -> Reading:
         intent, confidence = of_the_surface(look, look.world) or self._claimed(look) or self._nearest(look)
+        if intent is None and (thing := asked_of_items(look.parsed.plain, self._facts)) in self._questions:
+            intent, confidence = thing, max(confidence, ENOUGH)
         if intent is None:
             slots = Slots(stayed_wet=False) if _says_it_dried(look) else Slots()
             return Reading(look.parsed.text, None, slots, confidence, look.nearest, (), look.spoken)

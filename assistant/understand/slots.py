@@ -14,6 +14,7 @@ from assistant.contract import Choice, SaidTime, Slots, World
 from assistant.core.rounds import is_open
 from assistant.understand import fills
 from assistant.understand.claimed_steps import Claims
+from assistant.understand.items_said import begun_in, items_in, still_wet_in, taken_in, ways_in
 from assistant.understand.moments import moment
 from assistant.understand.names import Mention, Thing
 from assistant.understand.openings import openings_in
@@ -88,6 +89,8 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
 
 def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     plain, claims = parsed.plain, asked.claims
+    if asked.intent in OF_ITEMS:
+        slots = _with_items(slots, parsed, asked)
     every = bool(_EVERY.search(plain)) and not slots.enclosures
     told = told_in(plain)
     smells = asked.intent in ("still_smells", "return_check", "done")
@@ -143,6 +146,32 @@ def _when(parsed: Parsed, asked: Asked) -> SaidTime | None:
     if said is None and question is not None and any("{when}" in text for text in question.phrasings):
         said = when_in(parsed.tokens, bare=True)
     return moment(said, asked.world.now) if said is not None else None
+
+
+OF_ITEMS = frozenset({"treat_item", "share_tool"})
+"""Questions about bowls, tongs, branches and cloths."""
+
+
+def _with_items(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
+    plain = parsed.plain
+    return replace(
+        slots,
+        items=items_in(plain, asked.world.facts),
+        ways=ways_in(plain),
+        begun=begun_in(plain),
+        still_wet=still_wet_in(plain),
+        taken=taken_in(plain, _homes(parsed, asked)) if asked.intent == "share_tool" else None,
+    )
+
+
+def _homes(parsed: Parsed, asked: Asked) -> tuple[str, ...]:
+    """The enclosures that a text names, in the order said; empty for one that may be several."""
+    homes = []
+    for mention in parsed.mentions:
+        for kind, names in _meant(mention, _HOME_FIRST, asked):
+            if kind == "enclosure":
+                homes.append(names[0] if len(names) == 1 else "")
+    return tuple(homes)
 
 
 # ---------------------------------------------------------------- names

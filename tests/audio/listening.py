@@ -13,7 +13,7 @@ from assistant.hear.choose import open_recogniser
 from assistant.hear.spoken_form import words_of
 from assistant.hear.vocabulary import sayable
 from assistant.store.keeping import read_household
-from assistant.store.packaged import packaged_facts, read_questions
+from assistant.store.packaged import packaged_facts, packaged_weights, read_questions
 from assistant.understand.reader import Reader
 
 DEMO = Path(__file__).resolve().parents[2] / "assistant" / "demo" / "keeping.toml"
@@ -69,7 +69,7 @@ class DemoListener:
         questions = read_questions()
         said = sayable(questions.values(), household, facts.agents.values(), facts.organisms.values())
         self.recogniser = open_recogniser(said, models or cache / "no models", cache)
-        self._reader = Reader(household, facts, questions)
+        self._reader = Reader(household, facts, questions, packaged_weights())
         self._world = World(datetime(2026, 1, 5, 9, tzinfo=UTC), household, facts, questions, self._reader)
 
     def read(self, heard: Heard) -> Reading:

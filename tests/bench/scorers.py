@@ -15,14 +15,18 @@ import sys
 import time
 from collections import Counter, defaultdict
 from collections.abc import Callable, Iterable, Sequence
+from pathlib import Path
 
 from rapidfuzz import fuzz, process
 from rapidfuzz.distance import JaroWinkler
 
 from assistant.store.packaged import read_questions
-from assistant.understand.learning import OUTSIDE, Linear, Row
-from assistant.understand.matching import FLOOR, NEAREST, SPREAD, Matcher, rows_of
-from assistant.understand.training import train
+from assistant.understand.learning import OUTSIDE, Row
+from assistant.understand.matching import Matcher, rows_of
+
+sys.path.insert(0, str(Path(__file__).parent))
+from train_matcher import RECIPE
+from training import train
 
 Guess = Callable[[str], str]
 Maker = Callable[[Sequence[Row]], Guess]
@@ -66,27 +70,14 @@ def cosine(features: Callable[[str], Iterable[str]]) -> Maker:
 
 def linear(rows: Sequence[Row]) -> Guess:
     """The learned weights alone."""
-    model = train(rows)
-    return lambda text: _top(model.chances(text.split()))
+    model = train(rows, RECIPE).model
+    return lambda text: _top(dict(zip(model.labels, model.scores(text.split()), strict=True)))
 
 
-def mixed(share: float, scorer: Callable[..., float] = fuzz.ratio) -> Maker:
-    """Learned weights and rapidfuzz's nearest phrasing together."""
-
-    def make(rows: Sequence[Row]) -> Guess:
-        model: Linear = train(rows)
-        texts = [text for text, _ in rows]
-
-        def guess(text: str) -> str:
-            chances = model.chances(text.split())
-            best = dict.fromkeys(chances, FLOOR)
-            for _, score, place in process.extract(text, texts, scorer=scorer, limit=NEAREST):
-                best[rows[place][1]] = max(best[rows[place][1]], score)
-            return _top({k: share * math.log(c + 1e-9) + (1 - share) * best[k] / SPREAD for k, c in chances.items()})
-
-        return guess
-
-    return make
+def used(rows: Sequence[Row]) -> Guess:
+    """Learned weights and rapidfuzz's nearest phrasing together, as the reader has them."""
+    matcher = Matcher(rows, train(rows, RECIPE).model)
+    return lambda text: _top(matcher.chances(text.split()))
 
 
 def _top(scores: dict[str, float]) -> str:
@@ -123,10 +114,7 @@ CANDIDATES: dict[str, Maker] = {
     "cosine, 4 letters by rarity": cosine(letters(4)),
     "cosine, 3 to 5 letters by rarity": cosine(letters(3, 4, 5)),
     "learned weights": linear,
-    "learned 0.3 + ratio": mixed(0.3),
-    "learned 0.5 + ratio": mixed(0.5),
-    "learned 0.7 + ratio (used)": mixed(0.7),
-    "learned 0.7 + token_sort_ratio": mixed(0.7, fuzz.token_sort_ratio),
+    "learned weights and ratio (used)": used,
 }
 
 
@@ -156,12 +144,11 @@ def table() -> Iterable[str]:
 
 def reliability() -> Iterable[str]:
     """How often the matcher is right at each chance it gives, and what each threshold lets through, held out."""
-    questions = read_questions()
-    rows = sorted(rows_of(questions), key=lambda row: hashlib.md5(row[0].encode()).digest())
+    rows = sorted(rows_of(read_questions()), key=lambda row: hashlib.md5(row[0].encode()).digest())
     judged: list[tuple[float, str, str]] = []
     for fold in range(FOLDS):
         kept = [row for place, row in enumerate(rows) if place % FOLDS != fold]
-        matcher = Matcher(questions, train(kept), kept)
+        matcher = Matcher(kept, train(kept, RECIPE).model)
         for text, label in (row for place, row in enumerate(rows) if place % FOLDS == fold):
             chances = matcher.chances(text.split())
             judged.append((max(chances.values()), _top(chances), label))

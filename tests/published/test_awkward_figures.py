@@ -20,6 +20,37 @@ FIGURES: list[tuple[str, str, Any, str]] = [
     ("spill-bleach-clothes", "New Jersey", None, ""),
     # Vets 4 Exotics: rigid, secure, ventilated, one animal each, no holes or loose threads.
     ("escape-tub", "Vets 4 Exotics", None, ""),
+    # Canadian shelter standards, chapter 5: bowls washed, rinsed and disinfected before another animal.
+    ("item-bowl", "shelter care standards", None, ""),
+    ("item-sink", "stay healthy around pets", None, ""),
+    # Niagara Falls animal hospital 2014: "boil ... for up to half an hour".
+    ("item-stone-boil", "Niagara Falls", 30, "min"),
+    # Japanese Journal of Environmental Infections 30(5), abstract: 0.1 % hypochlorite corroded all three after one day.
+    ("item-metal", "Environmental Infections", 1, "d"),
+    # ISPM 15: 56 degrees at the core for 30 continuous minutes.
+    ("item-wood-core", "ISPM 15", [56, 30], "degC, min"),
+    ("item-wood-porous", "Divers", None, ""),
+    ("item-scratches", "Springthorpe", None, ""),
+    # ABCD guidelines (Addie 2015): machine wash at 60 degrees or more.
+    ("item-cloth", "Addie", 60, "degC"),
+    # UK Department of Health 2010: 60 degrees for 10 minutes.
+    ("item-cloth-home", "Department of Health", [60, 10], "degC, min"),
+    # CDC 2003 in table 4 of PMC7453921: above 71 degrees (160 F) for 25 minutes.
+    ("item-cloth-hospital", "PMC7453921", [71, 25], "degC, min"),
+    # UK HSE: 65 degrees for 10 minutes or 71 for 3.
+    ("item-cloth-britain", "Health and Safety Executive", [65, 10, 71, 3], "degC, min, degC, min"),
+    ("item-wiping-cloth", "Kusumaningrum", None, ""),
+    ("item-substrate", "Boston", None, ""),
+    ("item-plant", "Madcham", None, ""),
+    # Madcham: wash with hot water, at least 40 degrees.
+    ("item-hot-water", "Madcham", 40, "degC"),
+    ("tool-quarantine", "Association of Zoos", None, ""),
+    ("tool-never-swap", "Tabaka", None, ""),
+    ("tool-between-animals", "serpentovirus leaflet", None, ""),
+    # PMC5841743, abstract: risk of death about 30 times higher with gloves not changed.
+    ("tool-gloves", "PMC5841743", 30, "times"),
+    # Tacoma-Pierce County: scrub at least 20 seconds.
+    ("tool-hands", "Tacoma-Pierce", 20, "s"),
 ]
 
 
@@ -32,7 +63,7 @@ def test_a_figure_is_as_its_source_has_it(fact: str, source: str, value: Any, un
     assert (found.value, found.unit) == (value, unit)
 
 
-TOPICS = ("spills", "escapes")
+TOPICS = ("spills", "escapes", "items", "tools")
 
 
 def test_every_published_fact_of_these_topics_has_its_row_here(facts: Facts) -> None:

@@ -16,7 +16,7 @@ from assistant.say.wording.reminders import reminder_line
 
 Wording = Callable[[Answer], Line]
 
-FAMILIES = ("mixing", "choosing", "the_round", "drying", "airing", "shelf", "harm", "talk")
+FAMILIES = ("mixing", "choosing", "the_round", "drying", "airing", "shelf", "items", "harm", "talk")
 
 
 def put_into_words(answer: Answer, reading: Reading, reminders: tuple[str, ...], world: World) -> Reply:
