@@ -162,6 +162,16 @@ class Slots:
     victim: Literal["person", "animal"] | None = None
     stock_strength: Amount | None = None
     """A strength of the concentrate itself stated in the question ("from six percent bleach"), percent."""
+    materials: tuple[str, ...] = ()
+    """What a surface is made of, ids of the facts."""
+    methods: tuple[str, ...] = ()
+    """Ways without a product, ids of the facts: "heat", "drying"."""
+    residues: tuple[str, ...] = ()
+    """What an agent may meet that is no agent, ids of the facts: "urates"."""
+    job: str | None = None
+    """What is to be done: "scale", "dirt", "routine", "illness", "quarantine" or "mites"."""
+    near_water: bool = False
+    """Frogs, turtles, fish or their water were said to be near."""
     start_over: bool | None = None
     """ "start over" True, "go on" False."""
     topped_up: bool = False

@@ -20,6 +20,8 @@ from assistant.say.wording import put_into_words, remind
 
 TAKEN_BACK = ("done", "mixed", "rinsed_out")
 """Claims that a bare "no" takes back when they were heard, not typed."""
+ABOUT_TALK = (None, "repeat", "why", "yes", "no", "undo")
+"""Turns that leave what was spoken of as it was."""
 KEEPS_WAITING = ("splash", "wound", "spill", "escape", "time_left", "hush", "slower")
 """Harm, a look at the clocks and a word about the voice use no question of the tool's up."""
 
@@ -95,7 +97,7 @@ def _talk_after(world: World, reading: Reading, answer: Answer, reply: Reply, pe
     return Talk(
         pending=pending,
         last=world.talk.last if repeated else reply,
-        last_reading=world.talk.last_reading if reading.intent in (None, "repeat", "yes", "no", "undo") else reading,
+        last_reading=world.talk.last_reading if reading.intent in ABOUT_TALK else reading,
         takes_back=steps_heard,
         told_until=world.now,
     )

@@ -8,7 +8,7 @@ from typing import Any
 from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.household import Bottle, Enclosure, Measure, Stock
 
-NEVER_ASKED_BACK = ("harm", "choosing", "talk")
+NEVER_ASKED_BACK = ("harm", "choosing", "what_to_use", "does_it_work", "may_touch", "protecting", "talk")
 """Families that answer whatever the slots hold: nobody with bleach in the eye is asked which bottle, and a product of
 unknown content is itself an answer to whether it may meet another."""
 

@@ -53,8 +53,9 @@ def _named(reading: Reading, world: World) -> _Meeting:
         if choice.kind in PRODUCTS:
             ids += [_agent_called(candidate, world) for candidate in choice.candidates]
     ids += ["other" for unknown in slots.unknown if unknown.kind in PRODUCTS]
+    residues = tuple(world.facts.residues[residue] for residue in slots.residues)
     return _Meeting(
-        tuple(agent_of(agent, world) for agent in dict.fromkeys(ids)),
+        (*residues, *(agent_of(agent, world) for agent in dict.fromkeys(ids))),
         slots.bottles[0] if slots.bottles else None,
         slots.enclosures[0] if len(slots.enclosures) == 1 else None,
         twice=len(ids) > 1,

@@ -1,4 +1,4 @@
-"""Talk about the talk: help, repeat, yes, no, undo."""
+"""Talk about the talk: help, repeat, why, yes, no, undo."""
 
 from __future__ import annotations
 
@@ -7,6 +7,7 @@ from dataclasses import replace
 from assistant.answer import answer_to
 from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.events import Voided
+from assistant.core.facts import Source, UnknownFact
 
 
 def help(reading: Reading, world: World) -> Answer:
@@ -26,6 +27,36 @@ def repeat(reading: Reading, world: World) -> Answer:
     if world.talk.last is None:
         return Answer(reading.intent, Outcome.UNSURE, "talk.nothing_said")
     return Answer(reading.intent, Outcome.ANSWER, "talk.repeat", values=world.talk.last.values)
+
+
+def why(reading: Reading, world: World) -> Answer:
+    """Where the last answer's number comes from: what its sources say, and which of them is no more than habit."""
+    last = world.talk.last
+    if last is None:
+        return Answer(reading.intent, Outcome.UNSURE, "talk.nothing_said")
+    told = tuple((source, _says(source, world)) for source in last.sources)
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "talk.why" if told else "talk.why_unsourced",
+        details={"told": told, "last": last},
+        values={
+            "of": last.values.get("of", last.intent),
+            "said": last.values.get("said", last.say) if last.intent == "why" else last.say,
+            "sources": tuple({"id": source.id, "kind": source.kind, "says": says} for source, says in told),
+        },
+        sources=last.sources,
+    )
+
+
+def _says(source: Source, world: World) -> str:
+    """What a source says, in our words; a label or a setting is its own text."""
+    if source.kind in ("label", "setting"):
+        return source.text
+    try:
+        return world.facts[source.id].says
+    except UnknownFact:
+        return source.text
 
 
 def yes(reading: Reading, world: World) -> Answer:

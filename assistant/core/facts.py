@@ -15,6 +15,8 @@ from typing import Any, Literal, TypeAlias
 FactKind: TypeAlias = Literal["published", "practice", "memory"]
 SourceKind: TypeAlias = Literal["published", "practice", "memory", "label", "setting"]
 PairVerdict: TypeAlias = Literal["never", "rinse_between", "fine"]
+ContactVerdict: TypeAlias = Literal["fine", "short", "wipe", "porous", "never"]
+"""fine; brief contact, then rinse; wiped, never sprayed; it soaks in; never."""
 
 NO_SOURCE = {"practice": "common practice, no source", "memory": "from memory, no source"}
 
@@ -118,6 +120,41 @@ class Organism:
     id: str
     name: str
     also: tuple[str, ...]
+    like: str | None = None
+    """The wider kind that stands in where nothing was tried on it itself: "enveloped viruses"."""
+
+
+@dataclass(frozen=True, slots=True)
+class Method:
+    """A way without a product: heat, drying. Nothing is mixed or sprayed with it."""
+
+    id: str
+    name: str
+    also: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Material:
+    """What a surface is made of, by the names people use."""
+
+    id: str
+    name: str
+    also: tuple[str, ...] = ()
+    porous: bool = False
+    """It soaks things up, so that nothing disinfects it for sure."""
+    fact: str | None = None
+    """Id of the fact about it, whatever touches it."""
+
+
+@dataclass(frozen=True, slots=True)
+class Contact:
+    """What one family of agents does to one material."""
+
+    material: str
+    family: str
+    """ "any": every family that isn't listed by itself."""
+    verdict: ContactVerdict
+    fact: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -149,6 +186,10 @@ class Efficacy:
     minutes: Fraction | None
     directness: str
     """How far the organism tested is from the reptile's: "same organism", "surrogate, same genus" ..."""
+    degrees: Fraction | None = None
+    """For heat: degrees Celsius; None: not stated."""
+    weaker: bool = False
+    """It failed at less than what worked in the same study, where the strengths can't be compared with a mix."""
 
 
 Topic: TypeAlias = Mapping[str, Any]
@@ -191,8 +232,37 @@ class Facts:
     def organisms(self) -> Mapping[str, Organism]:
         """Every organism by its id."""
         return {
-            row["id"]: Organism(row["id"], row["name"], tuple(row.get("also", ())))
+            row["id"]: Organism(row["id"], row["name"], tuple(row.get("also", ())), row.get("like"))
             for row in self._rows("organisms", "organism")
+        }
+
+    @cached_property
+    def methods(self) -> Mapping[str, Method]:
+        """Every way without a product, by its id."""
+        return {
+            row["id"]: Method(row["id"], row["name"], tuple(row.get("also", ())))
+            for row in self._rows("agents", "method")
+        }
+
+    @cached_property
+    def materials(self) -> Mapping[str, Material]:
+        """Every material by its id."""
+        return {
+            row["id"]: Material(**{**row, "also": tuple(row.get("also", ()))})
+            for row in self._rows("materials", "material")
+        }
+
+    @cached_property
+    def contacts(self) -> Mapping[tuple[str, str], Contact]:
+        """What families do to materials, by material and family."""
+        return {(row["material"], row["family"]): Contact(**row) for row in self._rows("materials", "touch")}
+
+    @cached_property
+    def residues(self) -> Mapping[str, Agent]:
+        """What agents may meet that is no agent: droppings, what is left of a wash. By id, as agents without steps."""
+        return {
+            row["id"]: Agent(row["id"], row["name"], tuple(row.get("also", ())), row["family"], (), False)
+            for row in self._rows("together", "residue")
         }
 
     @cached_property
@@ -216,6 +286,10 @@ class Facts:
         """The agent of that id, name or other name, whatever its case; None: no such."""
         return self._agent_names.get(_plain(said))
 
+    def material_named(self, said: str) -> Material | None:
+        """The material of that id, name or other name, whatever its case; None: no such."""
+        return self._material_names.get(_plain(said))
+
     def organism_named(self, said: str) -> Organism | None:
         """The organism of that id, name or other name, whatever its case; None: no such."""
         return self._organism_names.get(_plain(said))
@@ -223,6 +297,10 @@ class Facts:
     @cached_property
     def _agent_names(self) -> Mapping[str, Agent]:
         return {_plain(name): agent for agent in self.agents.values() for name in (agent.id, agent.name, *agent.also)}
+
+    @cached_property
+    def _material_names(self) -> Mapping[str, Material]:
+        return {_plain(name): one for one in self.materials.values() for name in (one.id, one.name, *one.also)}
 
     @cached_property
     def _organism_names(self) -> Mapping[str, Organism]:
@@ -238,8 +316,20 @@ class Facts:
 
     def _efficacy_of(self, row: Mapping[str, Any]) -> Efficacy:
         fact = self._facts_of("efficacy")[row["id"]]
-        percent, minutes = (Fraction(str(row[key])) if key in row else None for key in ("percent", "minutes"))
-        return Efficacy(fact, row["agent"], row["organism"], row["outcome"], percent, minutes, row["directness"])
+        percent, minutes, degrees = (
+            Fraction(str(row[key])) if key in row else None for key in ("percent", "minutes", "degrees")
+        )
+        return Efficacy(
+            fact,
+            row["agent"],
+            row["organism"],
+            row["outcome"],
+            percent,
+            minutes,
+            row["directness"],
+            degrees,
+            row.get("weaker", False),
+        )
 
     def _likely_first(self, fact_id: str) -> list[str]:
         """The topic that its id begins with, topics read already, then the rest, so that few files are read."""

@@ -155,7 +155,7 @@ POISONED = Pattern(
 # Said of what might be worn or aired, not of what has happened.
 PREPARING = Pattern(
     r"\b(?:protect\w*|goggles|glasses|wear|wearing|mask|respirator|visor|apron|gloves for|should i"
-    r" cover|fumes (?:gone|clear\w*)|fumes to"
+    r" cover|cover (?:my|your) (?:eyes?|face|mouth|hands|arms|skin)|fumes (?:gone|clear\w*)|fumes to"
     r"|(?:clear|get rid of|air out|for) (?:the |all the )?fumes|fumes out|keep an eye|eye level|any"
     r" fumes|without fumes|no fumes|low fumes|less fumes)\b"
 )

@@ -10,8 +10,9 @@ import re
 from assistant.contract import Slots, World
 from assistant.understand.parsing import Parsed
 from assistant.understand.patterns import Pattern
+from assistant.understand.unknown_names import OF_WHAT_NOBODY_KNOWS
 
-_PRODUCT = r"(?:AGENT|STOCK|BOTTLE|soap|detergent|dish soap)"
+_PRODUCT = r"(?:AGENT|STOCK|BOTTLE|OTHER|soap|detergent|dish soap)"
 _MET = Pattern(
     rf"\b(?:poured|added|tipped|put|squirted|dumped|chucked|got|splashed|topped(?: up)?|emptied"
     rf"|dropped|added)\b(?: \S+){{0,4}}? {_PRODUCT}(?: \S+){{0,3}}?"
@@ -28,6 +29,8 @@ _MET = Pattern(
     rf"|\b{_PRODUCT}(?: \S+){{0,3}} (?:got|went|fell|dripped|ran|spilled|splashed|leaked|is|was) (?:in"
     rf"|into|on|onto|over|on top of|mixed with) (?:the |some |my )?{_PRODUCT}"
     rf"|\bthere (?:was|is) (?:still |some )?{_PRODUCT} (?:in|on) (?:the |my )?{_PRODUCT}"
+    rf"|\bthere (?:was|is)(?: \S+){{0,2}} {_PRODUCT} (?:\S+ )?in (?:there|it)\b.*\b(?:poured|added|put|sprayed|filled)"
+    rf"(?: \S+){{0,4}} {_PRODUCT}"
 )
 _ASKED = Pattern(
     r"^(?:so |and |um |ok |wait |but |what if |hey )*(?:can|could|may|should|shall|is|are|do|does"
@@ -48,8 +51,8 @@ def meets(parsed: Parsed, slots: Slots, world: World, chance: float) -> bool | N
 
     chance: the matcher's, of the question `together`.
     """
-    plain = parsed.plain
-    products = _products(slots, world)
+    plain = OF_WHAT_NOBODY_KNOWS.sub("OTHER", parsed.plain)
+    products = _products(slots, world) | {f"other {place}" for place in range(plain.split().count("OTHER"))}
     asked = _ASKED.search(plain) is not None or plain.endswith("?")
     if len(products) >= 2 and _MET.search(plain):
         return not asked

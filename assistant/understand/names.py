@@ -176,6 +176,8 @@ class Names:
         """Words that stand for nothing else; a word of a name beside them may help."""
         if not all(word[:1].isalpha() for word in window):
             return False
+        if len(window) > 1 and window[0] in _NEVER_FIRST:
+            return False  # "a disinfectant" is no slip of "pine disinfectant"
         strange = [word for word in window if word not in self._ordinary and word not in NUMBER_WORDS]
         unknown = [word for word in strange if word not in self._words]
         if len(window) == 1:

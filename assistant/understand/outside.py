@@ -8,34 +8,6 @@ from __future__ import annotations
 LINES: tuple[str, ...] = tuple(
     line.strip()
     for line in """
-what should i use on the {organism} tank
-what should i use on {enclosure}
-what should i use to clean {enclosure}
-what should i use for {organism}
-what do i use for {organism}
-what do i clean glass with
-which disinfectant is best
-which disinfectant for {organism}
-which one is better {agent} or {agent}
-what is the best thing for {organism}
-what works on {organism}
-what kills {organism}
-does {agent} kill {organism}
-does {agent} work on {organism}
-does {agent} work against {organism}
-is {agent} any good for {organism}
-is {agent} enough for {organism}
-is {agent} better than {agent}
-will {agent} kill {organism}
-will {agent} get rid of {organism}
-can i use {agent} on wood
-can i use {agent} on glass
-can i use {agent} on acrylic
-is {agent} ok on plastic
-is {agent} safe on metal
-is {agent} safe for cork bark
-does {agent} damage silicone
-will {agent} ruin the mesh
 how old is my {agent}
 can i top up {bottle}
 there is {volume} left can i top it up
@@ -156,23 +128,11 @@ wait a minute
 give me a minute
 how long do i hold him
 how long can he stay out
-what do i wear
-do i need gloves
-do i need a mask
 do i need goggles
-should i wear gloves for {agent}
 what should i open
 i do not know what is in {bottle}
 the label has come off
-why
-why {duration}
-why that long
-why is that
-where does that number come from
-where did you get that
-who says
 says who
-what is your source
 hush
 be quiet
 stop talking
@@ -539,20 +499,13 @@ what percent have i got if i tipped in {number} of the {stock}
 there is {number} left in the {bottle} , can i top it up
 how much ready mix do i need for the whole {enclosure}
 how much solution for the whole round today
-what should i use on a wooden box after {organism}
-what do you recommend against {organism}
 is {agent} any good against mould
-can i use {agent} on sealed wood
-does {agent} craze acrylic
 do i need goggles for this
-should i wear a mask and open {enclosure}
 i kept it wet the whole time with another spray over
 just finish this one as a clean
 how long before this film dries by itself
 there is still a whiff of {agent} in the {enclosure}
 i knocked the {agent} over , it is all over the floor
-why that number
-where did you get that figure from
 talk slower please
 be quiet for a bit
 use imperial from now on
@@ -635,7 +588,6 @@ leave him where he is
 spray the eye level shelf
 put the eye hooks back on the lid
 the eyelash {animal} 's tank is due
-is it eye protection for {agent} or just gloves
 black eyed peas for dinner
 her eyes are clear so the shed 's close
 there is shed skin stuck to the glass
@@ -660,12 +612,10 @@ he bit me last week , just a nip , it is healed
 does a drain swallow that much water
 word of mouth says {agent} is best
 cough sweets on the list
-which mask stops fumes
 sting nettles in the garden
 can i take the mask off to breathe while it dries
 wound the house back up
 cut the liner to size
-lime scale on the glass , {agent} for that ?
 the wood 's rotting in the corner
 bath time for the kids
 i have soaked the branch in a bath
@@ -694,13 +644,6 @@ i bought the {agent} in june , how strong is it now
 does {agent} go off
 which syringe should i use for {volume}
 is the {measure} accurate enough
-what should i use on the wood
-best disinfectant for a {animal} 's tub
-will {agent} work on {organism}
-is {agent} any good against {organism}
-does {agent} ruin stainless steel
-what gloves should i wear
-do i need a mask for this
 just call it a clean , not a disinfection
 will it stay wet the whole time in this heat
 the corner 's still damp
@@ -754,6 +697,28 @@ when can i go home
 how much {agent} do i own
 how long is left of the match
 how long left until dinner
+how do i clean the kitchen sink
+how do i clean the bathroom sink
+how do i clean the oven
+how do i clean the windows of the house
+which sink should i buy
+what should i wear tonight
+what should i wear to the party
+do i need a coat
+why is the sky blue
+why is he hiding
+why is he not eating
+why is my snake pale
+what is the best snake for beginners
+what is the best heat lamp
+what kills weeds
+what gets rid of ants
+does he like heat
+is the heat mat ok on wood
+can i use wood in the tank
+can i put acrylic doors on it
+is cork ok for him
+does the mesh let enough air in
 use {agent} in his tub
 use {agent} in his tank
 put {agent} in his tub

@@ -13,6 +13,7 @@ from typing import Any
 from assistant.contract import Choice, SaidTime, Slots, World
 from assistant.core.rounds import is_open
 from assistant.understand import fills
+from assistant.understand.choosing_words import CHOOSING, job_in, methods_in, near_water, of_facts
 from assistant.understand.claimed_steps import Claims
 from assistant.understand.items_said import begun_in, items_in, still_wet_in, taken_in, ways_in
 from assistant.understand.moments import moment
@@ -103,6 +104,8 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
             rinsed_first=fills.rinsed_first(plain),
             plain_water=fills.plain_water(plain, named),
         )
+    if asked.intent in CHOOSING:
+        slots = _for_choosing(slots, parsed, asked)
     return replace(
         slots,
         steps=_steps(claims, told, asked.intent),
@@ -117,6 +120,22 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         start_over=over if asked.intent == "start" else None,
         when=_when(parsed, asked),
         unknown=(*slots.unknown, *unknown_names(parsed, asked.intent, slots)),
+    )
+
+
+def _for_choosing(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
+    """What only the questions of choosing read: materials, ways without a product, dirt, the job."""
+    facts = asked.world.facts
+    residues = of_facts(parsed.plain, facts.residues)
+    agents = tuple(a for a in slots.agents if a != "detergent" or "soap residue" not in residues)  # "soap" is in it
+    return replace(
+        slots,
+        agents=agents,
+        materials=of_facts(parsed.plain, facts.materials),
+        methods=methods_in(parsed.plain, facts.methods),
+        residues=residues,
+        job=job_in(parsed.plain),
+        near_water=near_water(parsed.plain),
     )
 
 

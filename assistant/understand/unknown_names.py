@@ -6,6 +6,7 @@ from assistant.contract import Slots, Unknown
 from assistant.understand.known_words import COLOURS, ORDINARY, PRODUCT_ENDS
 from assistant.understand.names import HOMES
 from assistant.understand.parsing import Parsed
+from assistant.understand.patterns import Pattern
 
 _OF_ONE_ROUND = (
     "start next done status time_left hold_time return_check dry_time air_time"
@@ -14,11 +15,28 @@ _OF_ONE_ROUND = (
 ROUND = frozenset(_OF_ONE_ROUND.split())
 """Questions about an enclosure being cleaned."""
 
+PRODUCT_QUESTIONS = frozenset({"together", "works_on", "surface", "protect"})
+"""Questions where a product of unknown content is an answer."""
+
+OF_WHAT_NOBODY_KNOWS = Pattern(
+    r"\b(?:toilet(?: bowl)?|loo|lavatory|glass|window|mirror|oven|hob|stove|drain|sink|bathroom|shower|kitchen|floor"
+    r"|carpet|surface|multi ?(?:purpose|surface)|all purpose|general purpose|antibacterial|anti bacterial|household"
+    r"|lime ?scale|rust|mould|mold|mildew|grout|tile|tiles|wood|furniture|metal|brass|silver|grease|washing"
+    r"|laundry|dishwasher|some other|another|any other|some random|foaming|citrus|degreasing)"
+    r" (?:cleaners?|cleansers?|sprays?|wipes|polish|removers?|unblockers?|liquid|gel|powder|tablets?|foam|bleach free"
+    r" \w+|detergent|stuff|product)\b"
+    r"|\b(?:fabric softener|fabric conditioner|air freshener|descaler|degreaser|drain unblocker|stain remover"
+    r"|oven pads?|furniture polish|weed ?killer|antifreeze|paint stripper|nail polish remover)\b"
+)
+"""Products as people call them, by what they are for: that says nothing about what is in them."""
+
 
 def unknown_names(parsed: Parsed, intent: str | None, slots: Slots) -> tuple[Unknown, ...]:
     """Words that stand where a name belongs, but fit nothing known: "the turquoise bottle"."""
     words = [word[1:-1].upper() if word[0] == "{" else word for word in parsed.as_said]
     found: list[Unknown] = []
+    if intent in PRODUCT_QUESTIONS:
+        found += [Unknown("agent", product.group()) for product in OF_WHAT_NOBODY_KNOWS.finditer(parsed.plain)]
     for at in range(1, len(words)):
         said, end = words[at - 1], words[at]
         if not said.isalpha() or said.isupper() or said in ORDINARY:
@@ -31,9 +49,13 @@ def unknown_names(parsed: Parsed, intent: str | None, slots: Slots) -> tuple[Unk
             found.append(Unknown("bottle", said))
         elif end in HOMES and intent in ROUND and not slots.enclosures and not slots.choices:
             found.append(Unknown("enclosure", f"{said} {end}"))
-        elif end in PRODUCT_ENDS and intent == "together":
+        elif end in PRODUCT_ENDS and intent == "together" and not _in_a_product(f"{said} {end}", parsed.plain):
             found.append(Unknown("agent", f"{said} {end}"))
     last = words[-1] if words else ""
     if last in COLOURS and intent == "dose" and len(words) > 1 and words[-2] in ("the", "my") and not slots.bottles:
         found.append(Unknown("bottle", last))
     return tuple(found)
+
+
+def _in_a_product(said: str, plain: str) -> bool:
+    return any(said in product.group() for product in OF_WHAT_NOBODY_KNOWS.finditer(plain))

@@ -108,7 +108,68 @@ FIGURES = [
     # Oie and Kamiya (1996), abstract: grew at 0.02-0.05 %. Zinn and Bockmuehl (2020), abstract: 5 % acetic acid.
     ("pseudomonas-chlorhexidine-grows", CHX, "pseudomonas", "fails", "0.05", ""),
     ("pseudomonas-vinegar", "acetic acid", "pseudomonas", "works", "5", ""),
+    # The same abstract: 10 % acetic with 1.5 % citric acid, suspension. Study cards on Mader's, chapter 18: 10 min.
+    ("pseudomonas-vinegar-citric", "acetic acid", "pseudomonas", "works", "10", ""),
+    ("pseudomonas-chlorhexidine-cards", CHX, "pseudomonas", "fails", "", "10"),
+    # CDC/HICPAC (2008), quats, secondary copy: quat, 70 % isopropanol, 80 ppm chlorine; 5 s of wiping, over 95 %.
+    ("pseudomonas-quat-wipe", QUAT, "pseudomonas", "partly", "", "0.083"),
+    ("pseudomonas-bleach-wipe", BLEACH, "pseudomonas", "partly", "0.008", "0.083"),
+    ("pseudomonas-isopropyl-wipe", IPA, "pseudomonas", "partly", "70", "0.083"),
+    # Langdon (1989) in Bryan et al.: over 113 days dry, which are 162,720 min.
+    ("ranavirus-drying", "drying", "ranavirus", "fails", "", "162720"),
+    # Frerichs, abstract: 50 ppm iodine for 5 min in distilled water; 500 ppm for 30 min with serum did nothing.
+    ("ferlavirus-iodine", "povidone-iodine", "ferlavirus", "works", "0.005", "5"),
+    ("ferlavirus-iodine-dirty", "povidone-iodine", "ferlavirus", "fails", "0.05", "30"),
+    # Sato et al. (1988), abstract: 1 % saponated cresol. Mainous and Smith (2005), abstract: 1 % phenolic, 1 min.
+    ("reptarenavirus-phenolic", "phenolic", "reptarenavirus", "works", "1", ""),
+    ("mycobacterium-phenolic", "phenolic", "mycobacterium", "works", "1", "1"),
+    # Fayer et al. (1996), abstract: ammonia gas, 24 h. Eimeria tenella study, abstract: 5 and 10 % ammonia.
+    ("cryptosporidium-ammonia-gas", "ammonia", "cryptosporidium", "works", "", "1440"),
+    ("coccidia-ammonia-chicken", "ammonia", "coccidia", "works", "5", ""),
+    # Dix et al. (2004), abstract: four weeks at room temperature among the methods with 36-78 %.
+    ("pinworm-drying", "drying", "pinworm", "partly", "", "40320"),
+    # Tanner (2009), abstract: saturated steam vapour, 5 s.
+    ("spores-steam", "heat", "bacterial spores", "works", "", "0.083"),
+    ("salmonella-steam", "heat", "salmonella", "works", "", "0.083"),
+    # Cutts et al. (2020), abstract: 0.5 % hypochlorite 5 min, 70 % ethanol 2.5 min, Ebola on steel with soil.
+    ("enveloped-bleach", BLEACH, "enveloped viruses", "works", "0.5", "5"),
+    ("enveloped-ethanol", "ethanol", "enveloped viruses", "works", "70", "2.5"),
+    # Wood and Payne (1998), summary: cetrimide and chlorhexidine, dirty conditions, up to 10 min.
+    ("enveloped-chlorhexidine", CHX, "enveloped viruses", "works", "", "10"),
+    ("enveloped-chlorhexidine-corona", CHX, "enveloped viruses", "fails", "", "10"),
+    ("non-enveloped-chlorhexidine", CHX, "non-enveloped viruses", "fails", "", "10"),
+    # Mbithi et al. (1990), abstract: more than 5,000 ppm free chlorine, 1 min; acids, alcohols, iodine failed at 1 min.
+    ("non-enveloped-bleach", BLEACH, "non-enveloped viruses", "works", "0.5", "1"),
+    ("non-enveloped-vinegar", "acetic acid", "non-enveloped viruses", "fails", "", "1"),
+    ("non-enveloped-iodine", "povidone-iodine", "non-enveloped viruses", "fails", "", "1"),
+    ("non-enveloped-ethanol", "ethanol", "non-enveloped viruses", "fails", "", "1"),
+    ("non-enveloped-isopropyl", IPA, "non-enveloped viruses", "fails", "", "1"),
 ]
+
+# row, organism, outcome, degrees, minutes
+HEAT = [
+    # Fayer (1994): 72.4 degC for 1 min. USDA-ARS summary 32141: 71.1 degC for 1 min.
+    ("cryptosporidium-heat", "cryptosporidium", "works", "72.4", "1"),
+    ("cryptosporidium-heat-summary", "cryptosporidium", "works", "71.1", "1"),
+    # Dubey et al. (2002), abstract: 60 degC moist heat 1 min; 50 degC for 60 min failed.
+    ("coccidia-heat", "coccidia", "works", "60", "1"),
+    ("coccidia-heat-weak", "coccidia", "fails", "50", "60"),
+    # National Institutes of Health (1950), abstract: 52 degC 1 min, 51 5 min, 50 10 min; 45 took over 2 h.
+    ("entamoeba-heat", "entamoeba", "works", "52", "1"),
+    ("entamoeba-heat-five", "entamoeba", "works", "51", "5"),
+    ("entamoeba-heat-ten", "entamoeba", "works", "50", "10"),
+    ("entamoeba-heat-weak", "entamoeba", "fails", "45", "120"),
+    # Dix et al. (2004), abstract: 100 degC dry heat, 30 min. DOI 10.31038/IJVB.2020411: 65 degC, 4-7 min a log.
+    ("pinworm-heat", "pinworm", "works", "100", "30"),
+    ("tortoise-herpesvirus-heat", "tortoise herpesvirus", "partly", "65", "7"),
+]
+
+
+@pytest.mark.parametrize(("row", "organism", "outcome", "degrees", "minutes"), HEAT)
+def test_row_of_heat(row: str, organism: str, outcome: str, degrees: str, minutes: str, facts: Facts) -> None:
+    found = {result.fact.id: result for result in facts.efficacy("heat", organism)}[f"efficacy-{row}"]
+    assert (found.outcome, found.percent) == (outcome, None)
+    assert (found.degrees, found.minutes) == (Fraction(degrees), Fraction(minutes))
 
 
 @pytest.mark.parametrize(("row", "agent", "organism", "outcome", "percent", "minutes"), FIGURES)
@@ -122,8 +183,8 @@ def test_row(row: str, agent: str, organism: str, outcome: str, percent: str, mi
 
 
 def test_no_row_with_a_strength_or_time_goes_unchecked(facts: Facts) -> None:
-    checked = {f"efficacy-{row[0]}" for row in FIGURES}
-    rows = [r for a in facts.agents for o in facts.organisms for r in facts.efficacy(a, o)]
+    checked = {f"efficacy-{row[0]}" for row in (*FIGURES, *HEAT)}
+    rows = [r for a in (*facts.agents, *facts.methods) for o in facts.organisms for r in facts.efficacy(a, o)]
     assert [
         r.fact.id for r in rows if (r.percent is not None or r.minutes is not None) and r.fact.id not in checked
     ] == []
@@ -149,6 +210,19 @@ def test_no_row_with_a_strength_or_time_goes_unchecked(facts: Facts) -> None:
         ("refusal-wound-fibroblasts", 0.5),  # Veterinary Surgery 20:306-310, abstract
         ("refusal-chlorhexidine-water", 1.4),  # ECHA dossier 13169: zebrafish
         ("together-bleach-acid-rinsed", 14),  # MMWR 40(36): at least 14 people
+        ("material-metal-bleach", 0.1),  # peroxymonosulfate corrosion study, 30(5): 0.1 % hypochlorite, one day
+        ("material-metal-peroxymonosulfate", [1, 2]),  # the same: copper dulled in 1 day, aluminium in 2
+        ("material-polycarbonate-soap", 60),  # Canadian Plastics (2008): warm water below 60 degC
+        ("material-cotton-quat", 85.3),  # Engelbrecht et al. (2013), abstract
+        ("material-stone-boil", 30),  # Niagara Falls animal hospital (2014): up to half an hour
+        ("material-wood-core", 56),  # ISPM 15: 56 degC for 30 min in the core
+        ("material-fabric", 60),  # Addie et al. (2015), abstract: 60 degC or more
+        ("choosing-heat", 60),  # the same
+        ("protection-hands", 20),  # Tacoma-Pierce County: at least 20 s
+        ("protection-hand-gel", 60),  # CDC reptiles page, restated: 60 % alcohol
+        ("protection-carriers", [41, 48]),  # Marin et al. (2021), Cota et al. (2021), abstracts
+        ("protection-under-5", 5),  # CDC reptiles page, restated
+        ("protection-over-65", 65),  # CDC leaflet (archived 2021)
         ("workflow-keep-wet", [1.5, 2]),  # Rutala, questions on the guideline of 2008
         ("workflow-tub-temperature", [17, 30]),  # Vets 4 Exotics
     ],

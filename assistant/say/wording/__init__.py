@@ -16,7 +16,21 @@ from assistant.say.wording.reminders import reminder_line
 
 Wording = Callable[[Answer], Line]
 
-FAMILIES = ("mixing", "choosing", "the_round", "drying", "airing", "shelf", "items", "harm", "talk")
+FAMILIES = (
+    "mixing",
+    "choosing",
+    "what_to_use",
+    "does_it_work",
+    "may_touch",
+    "protecting",
+    "the_round",
+    "drying",
+    "airing",
+    "shelf",
+    "items",
+    "harm",
+    "talk",
+)
 
 
 def put_into_words(answer: Answer, reading: Reading, reminders: tuple[str, ...], world: World) -> Reply:

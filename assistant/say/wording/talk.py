@@ -8,6 +8,9 @@ from assistant.contract import Answer, Line
 from assistant.say.wording.plain import capital, clock, digits, listed
 from assistant.say.wording.steps import NAMES, steps_done
 
+MOST_WORDS = 25
+"""Of a spoken line."""
+
 
 def _help(answer: Answer) -> Line:
     shown = ["You can ask, in your own words:"]
@@ -97,6 +100,46 @@ def _repeat(answer: Answer) -> Line:
     return Line("Again.")  # the turn puts the last words in
 
 
+KINDS = {
+    "published": "published",
+    "practice": "common practice, no published source",
+    "memory": "from memory, so don't lean on it",
+    "label": "its own label",
+    "setting": "as you set it",
+}
+"""How far a source carries, in a few words."""
+
+
+def _why(answer: Answer) -> Line:
+    """The first source in its own words; the rest, and who says so, on the screen."""
+    told = answer.details["told"]
+    source, says = told[0]
+    if source.kind == "memory":
+        say = "That one is from memory, without a source: don't lean on it. Your label and vet decide."
+    else:
+        ending = f": {KINDS[source.kind]}" if source.kind in ("practice", "label", "setting") else ""
+        say = _within(f"{says}{ending}.", len(told) - 1)
+    lines = [f"Why: {answer.details['last'].say}"]
+    lines += [f"- {one.text} [{KINDS[one.kind]}]" for one, _ in told]
+    return Line(say, "\n".join(lines))
+
+
+def _within(say: str, more: int) -> str:
+    """As it is, with how much more is on the screen where that fits; what is long is left to the screen."""
+    if len(say.split()) > MOST_WORDS or set('%/<>="') & set(say):
+        return "The source is too long to say; it is on the screen."
+    rest = f" {more} more on the screen." if more else " The source is on the screen."
+    return say + rest if len((say + rest).split()) <= MOST_WORDS else say
+
+
+def _why_unsourced(answer: Answer) -> Line:
+    return Line(
+        "That rests on what you told me and what is on record, with no published figure behind it.",
+        f"Why: {answer.details['last'].say}\nIt rests on what you told me, your household file and the record; "
+        "no published figure is behind it.",
+    )
+
+
 def _nothing_to_undo(answer: Answer) -> Line:
     return Line("There is nothing on record to take back.")
 
@@ -148,6 +191,8 @@ LINES: dict[str, Callable[[Answer], Line]] = {
     "talk.which_then": _which_then,
     "talk.nothing_said": _nothing_said,
     "talk.repeat": _repeat,
+    "talk.why": _why,
+    "talk.why_unsourced": _why_unsourced,
     "talk.nothing_to_undo": _nothing_to_undo,
     "talk.undone": _undone,
 }

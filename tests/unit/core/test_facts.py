@@ -66,7 +66,7 @@ def test_every_agent_leads_to_facts_that_exist(facts: Facts) -> None:
 
 
 def test_every_pair_leads_to_a_fact_and_to_families_that_exist(facts: Facts) -> None:
-    families = {agent.family for agent in facts.agents.values()}
+    families = {agent.family for agent in (*facts.agents.values(), *facts.residues.values())}
     for pair in facts.pairs.values():
         assert {pair.first, pair.second} <= families
         assert facts[pair.fact].says
@@ -76,7 +76,7 @@ def test_every_pair_leads_to_a_fact_and_to_families_that_exist(facts: Facts) -> 
 
 def test_every_result_is_of_an_agent_and_an_organism_that_exist(facts: Facts) -> None:
     seen = 0
-    for agent in facts.agents:
+    for agent in (*facts.agents, *facts.methods):
         for organism in facts.organisms:
             for row in facts.efficacy(agent, organism):
                 assert row.outcome in ("works", "fails", "partly")

@@ -1,0 +1,71 @@
+"""May this agent touch that material, for how long, and can the material be disinfected at all."""
+
+from __future__ import annotations
+
+from assistant.answer.asking import ask
+from assistant.answer.named import supply_named, unknown_product
+from assistant.contract import Answer, Outcome, Reading, World
+from assistant.core.facts import Agent, Material
+from assistant.core.surfaces import standing
+from assistant.core.together import UNKNOWN
+
+
+def surface(reading: Reading, world: World) -> Answer:
+    """May this agent touch that material, for how long, and can the material be disinfected at all."""
+    agent, _, _ = supply_named(reading, world)
+    material = _material(reading, world)
+    if agent is not None and agent.family == UNKNOWN:
+        return unknown_product(reading, world, verdict=None)
+    if material is None:
+        return ask(reading, world, ("material", "enclosure"), "may_touch.on_which", {"agent": agent})
+    if isinstance(material, str):
+        return _unknown_material(material, agent, reading)
+    if agent is None:
+        return ask(reading, world, ("agent",), "may_touch.touch_with", {"material": material})
+    held = standing(agent, material, world.facts)
+    about = (held.about,) if held.about is not None and held.about.id != held.fact.id else ()
+    return Answer(
+        reading.intent,
+        Outcome.REFUSE if agent.refused is not None else Outcome.ANSWER,
+        "may_touch.surface",
+        details={
+            "agent": agent,
+            "held": held,
+            "refused": world.facts[agent.refused].says if agent.refused is not None else None,
+        },
+        values={
+            "agent": agent.id,
+            "material": material.id,
+            "verdict": held.verdict,
+            "disinfectable": held.disinfectable,
+        },
+        cautions=("caution-label-first",),
+        sources=tuple(fact.cited() for fact in (held.fact, *about)),
+    )
+
+
+def _material(reading: Reading, world: World) -> Material | str | None:
+    """The material said, or the enclosure's; its own word where the facts don't know it; None: none."""
+    slots = reading.slots
+    if slots.materials:
+        return world.facts.materials[slots.materials[0]]
+    enclosure = world.household.enclosure(slots.enclosures[0]) if slots.enclosures else None
+    if enclosure is None or not enclosure.material:
+        return None
+    return world.facts.material_named(enclosure.material) or enclosure.material
+
+
+def _unknown_material(material: str, agent: Agent | None, reading: Reading) -> Answer:
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "may_touch.unknown_material",
+        details={"material": material, "agent": agent},
+        values={
+            "agent": agent.id if agent is not None else None,
+            "material": None,
+            "verdict": None,
+            "disinfectable": None,
+        },
+        cautions=("caution-label-first",),
+    )

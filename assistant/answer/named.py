@@ -1,0 +1,51 @@
+"""What a question of choosing names: the product and what is in it, the germ; and a product that nobody knows."""
+
+from __future__ import annotations
+
+from assistant.answer.meeting import UNKNOWN_FACT, agent_of
+from assistant.contract import Answer, Outcome, Reading, World
+from assistant.core.facts import Agent
+from assistant.core.household import Bottle, Stock
+
+PRODUCTS = ("agent", "stock", "bottle")
+"""Kinds of slot that stand for something to clean with."""
+
+
+def supply_named(reading: Reading, world: World) -> tuple[Agent | None, Bottle | None, Stock | None]:
+    """The product named, by bottle, stock or agent; a product of unknown content is the agent "other"."""
+    slots, household = reading.slots, world.household
+    bottle = household.bottle(slots.bottles[0]) if slots.bottles else None
+    stock = household.stock(slots.stocks[0]) if slots.stocks else None
+    if stock is None and bottle is not None:
+        stock = household.stock(bottle.stock)
+    if slots.agents and (stock is None or stock.agent not in slots.agents):
+        return agent_of(slots.agents[0], world), None, None
+    if stock is not None:
+        return agent_of(stock.agent, world), bottle, stock
+    if bottle is not None or any(unknown.kind in PRODUCTS for unknown in slots.unknown):
+        return agent_of("other", world), bottle, None
+    return None, None, None
+
+
+def germ_named(reading: Reading, world: World) -> str | None:
+    """The germ named; none named, the one that the last answer was about."""
+    if reading.slots.organisms:
+        return reading.slots.organisms[0]
+    last = world.talk.last_reading
+    if last is None or reading.intent == "choose_agent" or last.intent not in ("works_on", "choose_agent", "outbreak"):
+        return None
+    return last.slots.organisms[0] if last.slots.organisms else None
+
+
+def unknown_product(reading: Reading, world: World, verdict: str | None) -> Answer:
+    said = [unknown.said for unknown in reading.slots.unknown if unknown.kind in PRODUCTS]
+    fact = world.facts[UNKNOWN_FACT]
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "does_it_work.unknown_product",
+        details={"said": said[0] if said else None},
+        values={"agent": "other", "verdict": verdict, "minutes": None, "strength_percent": None},
+        cautions=("caution-label-first",),
+        sources=(fact.cited(),),
+    )
