@@ -328,6 +328,8 @@ class Question:
     phrasings: tuple[str, ...]
     """With {slot} where a name or number stands."""
     slots: tuple[SlotWanted, ...] = ()
+    records: bool = True
+    """Its answer may record something, so a changed word never asks it again by itself."""
 
 
 @dataclass(frozen=True)

@@ -16,6 +16,8 @@ from assistant.understand.corrections import with_number
 from assistant.understand.known_words import CONNECTING, ROOM_AIR
 from assistant.understand.parsing import Parsed
 from assistant.understand.patterns import Pattern
+from assistant.understand.scaled import factor_in, scaled
+from assistant.understand.takes import all_given, asks_only, given_to
 
 _ANSWER = Pattern(r"^(?:(?:yes|ok|um|er|oh) ?,? ?)*")
 _CORRECTS = Pattern(
@@ -130,9 +132,14 @@ def supplied(answering: Answering, pending: Pending) -> Reading | None:
 def corrected(answering: Answering, before: Reading, world: World) -> Reading | None:
     """The reading before, with the slot that "no, fifty" or "no, the copper one" puts right; None: it names nothing."""
     slots = answering.slots
-    given = _given(slots)
-    if re.search(r"\b(?:half|twice|double|quarter|third)\b.*\b(?:that|it|as much)\b|\bhalf$", answering.parsed.plain):
-        return None  # "half of that" is arithmetic on the last answer, not a number to put in
+    if before.slots.met:
+        return None  # that two agents met is no question to ask again
+    question = world.questions.get(before.intent or "")
+    given = given_to(question, slots) if question is not None else _given(slots)
+    factor = factor_in(answering.parsed.plain)
+    if factor is not None:  # arithmetic on the last answer, not a number to put in
+        again = scaled(factor, before, world)
+        return _joined(before, answering, again) if again is not None else None
     if "NUMBER" in answering.parsed.plain and re.search(r"\bof (?:that|it)$", answering.parsed.plain):
         return None
     bottle = _bottle_of_size(answering.parsed, slots, world)
@@ -147,6 +154,11 @@ def corrected(answering: Answering, before: Reading, world: World) -> Reading | 
     if before.intent == "share_tool" and "enclosures" in given:
         return _joined(before, answering, _taken_elsewhere(before.slots, given["enclosures"][0]))
     return _joined(before, answering, _merged(before.slots, given, slots))
+
+
+def may_be_asked_again(intent: str | None, world: World) -> bool:
+    """True for a question that records nothing, so that a changed word only asks it again."""
+    return intent in SAFE_TO_CORRECT or asks_only(world.questions.get(intent or ""))
 
 
 def _taken_elsewhere(slots: Slots, to: str) -> Slots:
@@ -172,7 +184,7 @@ def corrects(parsed: Parsed, before: str | None = None) -> bool:
 
 def _given(slots: Slots) -> dict[str, Any]:
     """The slots that a short answer fills."""
-    given: dict[str, Any] = {field: value for field in _FIELDS if (value := getattr(slots, field))}
+    given: dict[str, Any] = {field: value for field in _FIELDS if (value := getattr(slots, field))} | all_given(slots)
     for field in ("every_enclosure", "stock_strength", "heat_cold", "place"):
         if getattr(slots, field):
             given[field] = getattr(slots, field)

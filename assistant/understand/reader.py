@@ -31,6 +31,8 @@ from assistant.understand.meeting import meets
 from assistant.understand.names import Names
 from assistant.understand.openings import openings_in
 from assistant.understand.parsing import Parsed, Parser, matched_words, phrasing_words
+from assistant.understand.referents import with_referent
+from assistant.understand.scaled import factor_in
 from assistant.understand.short_slips import LONGEST, told_apart
 from assistant.understand.slots import Asked, slots_of
 from assistant.understand.surface import of_the_surface, smell_answer, wet_answer, where_it_was_asked
@@ -188,6 +190,9 @@ class Reader:
             wet = wet_answer(look, pending) or smell_answer(look, pending)
             if wet is not None:
                 return wet
+        share = self._share_of_it(look, pending)
+        if share is not None:
+            return share
         short = follow_up.is_short(look.parsed, _asked_before(look, pending))
         if not short or plain in _EXACT or (look.claims.done and not (pending and "step" in pending.missing)):
             return None
@@ -219,7 +224,7 @@ class Reader:
             slots = replace(slots, steps=look.claims.done or steps_named(look.parsed.plain))
         answering = Answering(look.parsed, slots, look.spoken)
         if follow_up.corrects(look.parsed, before.intent) and (
-            pending is not None or before.intent in follow_up.SAFE_TO_CORRECT
+            pending is not None or follow_up.may_be_asked_again(before.intent, look.world)
         ):
             corrected = follow_up.corrected(answering, before, look.world)
             if corrected is not None:
@@ -228,7 +233,7 @@ class Reader:
             return follow_up.supplied(answering, pending)
         if (
             follow_up.asks_for_another(look.parsed, before.intent)
-            and before.intent in follow_up.SAFE_TO_CORRECT
+            and follow_up.may_be_asked_again(before.intent, look.world)
             and not full
         ):
             return follow_up.corrected(answering, before, look.world)
@@ -238,13 +243,25 @@ class Reader:
             return follow_up.corrected(answering, before, look.world)
         return None
 
+    def _share_of_it(self, look: _Look, pending: Pending | None) -> Reading | None:
+        """ "What about half of that", after an amount."""
+        before = look.world.talk.last_reading
+        if pending is not None or before is None or look.claims.mentioned or len(look.parsed.words) > LONGEST + 2:
+            return None
+        other = look.top not in (OUTSIDE, before.intent) and look.chances[look.top] >= ENOUGH
+        if other or not follow_up.may_be_asked_again(before.intent, look.world):
+            return None
+        if factor_in(look.parsed.plain) is None:
+            return None
+        return follow_up.corrected(Answering(look.parsed, Slots(), look.spoken), before, look.world)
+
     def _same_again(self, look: _Look, before: Reading) -> bool:
         """ "1 in 50" right after an amount was given, or a bare name after a look: the same for that one.
 
         A question in full ("how much bleach at 500 ppm") asks anew: the bottle of the one before isn't taken for it.
         """
         last = look.world.talk.last
-        if last is None or last.intent != before.intent or before.intent not in follow_up.SAFE_TO_CORRECT:
+        if last is None or last.intent != before.intent or not follow_up.may_be_asked_again(before.intent, look.world):
             return False
         if set(look.parsed.words) <= _A_NAME and look.parsed.mentions:
             return True
@@ -279,6 +296,7 @@ class Reader:
         if intent in HARM:
             slots = _without_troubles(slots)
         slots = where_it_was_asked(intent, slots, look.world)
+        slots = with_referent(slots, intent, look.parsed.plain, look.world)
         reading = self._reading(look, intent, slots, confidence)
         if intent == "done" and look.claims.polarity == "doubtful":
             step = slots.steps[0] if slots.steps else "done"

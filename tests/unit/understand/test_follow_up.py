@@ -11,6 +11,7 @@ import pytest
 from phrasings.said_as import written
 
 from assistant.contract import Doubt, Heard, Outcome, Pending, Reading, Reply, Slots, Talk, World
+from assistant.core.amounts import Amount
 from assistant.understand.reader import Reader
 
 Ask = Callable[..., Reading]
@@ -193,3 +194,54 @@ def test_reading_a_turn_changes_nothing(reader: Reader, world: World) -> None:
     reader(Heard("no, fifty"), replace(world, talk=Talk(last_reading=first)))
     assert reader(Heard("how much bleach for the orange bottle at 1 in 32"), world) == first
     assert first.slots.mixes[0].second == Fraction(32)  # type: ignore[union-attr]
+
+
+def _after(said: str, ask: Ask, **values: object) -> Talk:
+    before = ask(said)
+    assert before.intent is not None
+    return Talk(last_reading=before, last=Reply("", before.intent, Outcome.ANSWER, "", "", values=values))
+
+
+@pytest.mark.parametrize(
+    ("said", "volumes"),
+    [
+        ("what about half of that", ["250 mL"]),
+        ("and for half that", ["250 mL"]),
+        ("twice as much", ["1000 mL"]),
+        ("only half the bottle", ["250 mL"]),
+    ],
+)
+def test_half_of_that_is_half_of_the_amount_just_answered(said: str, volumes: list[str], ask: Ask) -> None:
+    talk = _after("how much bleach for the orange bottle at one in 32", ask, total=Amount(Fraction(500), "mL"))
+    reading = ask(said, talk)
+    assert (reading.intent, written(reading.slots, "volumes"), written(reading.slots, "mixes")) == (
+        "dose",
+        volumes,
+        ["1 in 32"],
+    )
+
+
+def test_double_strength_doubles_the_strength_and_nothing_else(ask: Ask) -> None:
+    reading = ask("what about double strength", _after("how much bleach for the orange bottle at one in 32", ask))
+    assert (written(reading.slots, "mixes"), reading.slots.volumes) == (["1 in 16"], ())
+
+
+def test_it_stands_for_the_one_thing_just_spoken_of(ask: Ask) -> None:
+    reading = ask("how long does it need to stay wet", _after("how much bleach for the orange bottle", ask))
+    assert (reading.intent, reading.slots.bottles) == ("hold_time", ("orange bottle",))
+
+
+@pytest.mark.parametrize("said", ["can he go back", "I've rinsed it", "is it finished"])
+def test_it_never_chooses_whose_round_is_vouched_for_or_recorded(said: str, ask: Ask) -> None:
+    reading = ask(said, _after("how long does the east tank have to stay wet", ask))
+    assert reading.slots.enclosures == ()
+
+
+def test_what_a_question_does_not_take_is_not_put_into_it(ask: Ask) -> None:
+    reading = ask("and for the east tank", _after("can bleach and vinegar meet", ask))
+    assert reading.intent != "together"
+
+
+@pytest.mark.parametrize("said", ["and the pond tub", "no, the pond tub", "what about the pond tub"])
+def test_what_records_is_never_asked_again_by_a_word(said: str, ask: Ask) -> None:
+    assert ask(said, _after("I've rinsed the east tank", ask)).intent != "done"
