@@ -6,8 +6,9 @@ A fill that is asked about, not done yet or denied is none: what a bottle holds 
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
-from assistant.contract import Outcome, Reading, World
+from assistant.contract import Doubt, Outcome, Slots, World
 from assistant.understand.claimed_steps import not_yet
 from assistant.understand.patterns import Pattern
 
@@ -93,14 +94,21 @@ def plain_water(plain: str, agents: bool) -> bool:
     return not agents and "MIX" not in plain and _WATER.search(plain) is not None
 
 
-def dose_just_told(world: World) -> Reading | None:
-    """The dose that the last reply told; its doubt goes with it where it waits for a yes. None: another reply."""
-    last, reading = world.talk.last, world.talk.last_reading
-    if last is None or reading is None or last.intent not in DOSES or reading.intent not in DOSES:
+def of_the_dose(slots: Slots, world: World) -> tuple[Slots, tuple[Doubt, ...]] | None:
+    """What "filled" means right after a dose was told, with the dose's doubts while it waits for a yes; None: no dose.
+
+    slots: what is said beside; another bottle than the dose's makes it another fill.
+    """
+    last, dose = world.talk.last, world.talk.last_reading
+    if last is None or dose is None or last.intent not in DOSES or dose.intent not in DOSES:
         return None
     if last.outcome not in (Outcome.ANSWER, Outcome.CONFIRM):
         return None
-    return reading
+    if slots.bottles and dose.slots.bottles and slots.bottles != dose.slots.bottles:
+        return None
+    topped = slots.topped_up or dose.intent == "top_up"
+    filled = replace(dose.slots, bottles=slots.bottles or dose.slots.bottles, topped_up=topped, steps=())
+    return filled, dose.doubts if last.outcome is Outcome.CONFIRM else ()
 
 
 DOSES = ("dose", "top_up")

@@ -11,7 +11,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
-from assistant.contract import Doubt, Heard, Outcome, Pending, Question, Reading, Slots, World
+from assistant.contract import Doubt, Heard, Pending, Question, Reading, Slots, World
 from assistant.core.facts import Facts
 from assistant.core.household import Household
 from assistant.core.rounds import is_open
@@ -164,17 +164,13 @@ class Reader:
 
     def _filled(self, look: _Look) -> Reading | None:
         """ "Filled", right after a dose was told: that is what went in."""
-        dose = fills.dose_just_told(look.world)
-        if dose is None or "mixed" not in self._questions or not fills.bare_fill(look.parsed.plain):
+        if "mixed" not in self._questions or not fills.bare_fill(look.parsed.plain):
             return None
-        slots = self._slots(look, "mixed")
-        if slots.bottles and dose.slots.bottles and slots.bottles != dose.slots.bottles:
+        told = fills.of_the_dose(self._slots(look, "mixed"), look.world)
+        if told is None:
             return None
-        topped = slots.topped_up or dose.intent == "top_up"
-        slots = replace(dose.slots, bottles=slots.bottles or dose.slots.bottles, topped_up=topped, steps=())
-        reading = self._reading(look, "mixed", slots, BY_RULE)
-        waits = look.world.talk.last is not None and look.world.talk.last.outcome is Outcome.CONFIRM
-        return replace(reading, doubts=dose.doubts) if waits else reading
+        slots, doubts = told
+        return replace(self._reading(look, "mixed", slots, BY_RULE), doubts=doubts)
 
     # ------------------------------------------------------------ answers to what was asked
 
