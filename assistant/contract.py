@@ -18,6 +18,9 @@ from assistant.core.facts import Facts, Source
 from assistant.core.household import Household
 from assistant.core.state import State
 
+VolumeRole: TypeAlias = Literal["", "water", "product", "total", "left"]
+"""What a volume was said to be of; "": nothing was said."""
+
 
 class Outcome(StrEnum):
     """How a turn came out."""
@@ -115,6 +118,9 @@ class Slots:
     """What the text names, by kind, in the order said. Names are the household's own, agents and organisms are ids."""
 
     volumes: tuple[Amount, ...] = ()
+    roles: tuple[VolumeRole, ...] = ()
+    """Of each of `volumes`, in the same order."""
+    lengths: tuple[Amount, ...] = ()
     durations: tuple[Amount, ...] = ()
     temperatures: tuple[Amount, ...] = ()
     mixes: tuple[Mix, ...] = ()
@@ -162,6 +168,20 @@ class Slots:
     victim: Literal["person", "animal"] | None = None
     stock_strength: Amount | None = None
     """A strength of the concentrate itself stated in the question ("from six percent bleach"), percent."""
+    to_unit: str | None = None
+    """The unit that something is wanted in: "how many mils", "in fluid ounces"."""
+    share_left: Fraction | None = None
+    """ "Half full", "a third left", "empty": the part of a bottle that is still in it."""
+    uses_up: bool = False
+    """A volume of concentrate is given, and what it makes is asked: "the last of the bleach"."""
+    strokes: Fraction | None = None
+    """How often a trigger was pulled into a measure."""
+    inside: Literal["floor", "walls", "all sides"] | None = None
+    """Which surfaces of an enclosure; None: nothing was said."""
+    soaks: bool = False
+    """Something is to be soaked in it: a tub is filled, not sprayed."""
+    month: tuple[int | None, int] | None = None
+    """A year (None: the latest) and month in which something was made or bought."""
     materials: tuple[str, ...] = ()
     """What a surface is made of, ids of the facts."""
     methods: tuple[str, ...] = ()

@@ -84,7 +84,7 @@ def _as_mixed(
     colon = world.household.habits.ratio
     wet = wet_time(Use(agent, stock, bottle.mix, germ.id, "healthy", colon), world.facts)
     evidence = weigh(agent.id, germ.id, world.facts)
-    percent = percent_of(bottle.mix, stock, colon)
+    percent = percent_of(Use(agent, stock, bottle.mix, colon=colon), world.facts)
     verdict = "fails" if not agent.disinfects else wet.organism_verdict or "unknown"
     if evidence.doubt == "studies disagree":
         verdict = "unknown"

@@ -67,7 +67,7 @@ def strength_of(wanted: Mix, product: Product, reading: Reading, world: World) -
     chlorine = product.chlorine(world.facts)
     age = _age(product, world)
     if isinstance(wanted, SaidRatio):
-        ratio = _ratio(wanted, reading, world)
+        ratio = ratio_of(wanted, reading, world)
         if isinstance(ratio, Answer):
             return ratio
         found = Strength(ratio.share, wanted, ratio, product.percent, chlorine, age)
@@ -99,7 +99,7 @@ def _of_target(wanted: Mix, product: Product, age: Age | None, reading: Reading,
     return Strength(share, wanted, of_share(share), percent, chlorine, age)
 
 
-def _ratio(said: SaidRatio, reading: Reading, world: World) -> Ratio | Answer:
+def ratio_of(said: SaidRatio, reading: Reading, world: World) -> Ratio | Answer:
     try:
         ratio = read(said, world.household.habits.ratio)
     except OutOfRange:

@@ -29,7 +29,11 @@ class SaidRatio:
     first: Fraction
     second: Fraction
     word: RatioWord
-    """What stood between: "1 in 32", "1 to 32", or "1:32" (colon)."""
+    """What stood between: "1 in 32", "1 to 32", or "1:32" (colon; "an ounce per gallon" leaves it as open)."""
+    part: Amount | None = None
+    """Of a recipe ("one ounce to the gallon"): the concentrate as said; `first` and `second` are in its unit."""
+    whole: Amount | None = None
+    """Of a recipe: what it goes to or in, as said."""
 
 
 @dataclass(frozen=True, slots=True)

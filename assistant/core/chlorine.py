@@ -26,6 +26,8 @@ class Chlorine:
     way: Way
     facts: tuple[str, ...]
     """Ids of the facts it rests on."""
+    off: tuple[Fraction, Fraction] | None = None
+    """By the convention: how far the exact ways lie from it, as shares, by volume and by weight; None: not known."""
 
 
 def available_chlorine(percent: Fraction, basis: Basis | None, facts: Facts) -> Chlorine:
@@ -51,7 +53,16 @@ def available_chlorine(percent: Fraction, basis: Basis | None, facts: Facts) -> 
         if by_weight is not None:
             return by_weight
     convention = facts["mixing-chlorine-convention"]
-    return Chlorine(percent * convention.exact(), "convention", (convention.id,))
+    ppm = percent * convention.exact()
+    return Chlorine(ppm, "convention", (convention.id,), _off(percent, ppm, facts))
+
+
+def _off(percent: Fraction, ppm: Fraction, facts: Facts) -> tuple[Fraction, Fraction] | None:
+    """How far the percentage's exact meanings, by volume and by weight, lie from the convention's ppm."""
+    by_weight = _by_weight(percent, facts)
+    if by_weight is None:
+        return None
+    return percent * _MG_A_LITRE * _chlorine_share(facts) / ppm - 1, by_weight.ppm / ppm - 1
 
 
 def _by_weight(percent: Fraction, facts: Facts) -> Chlorine | None:

@@ -264,11 +264,11 @@ def _made_from(stock: Stock | None, agent: Agent, evidence: Evidence, at: _At) -
             continue
         as_mixed = wet(bottle.mix)
         if as_mixed.organism_verdict == "works" or wanted is None:
-            percent = percent_of(bottle.mix, stock, colon)
+            percent = percent_of(Use(agent, stock, bottle.mix, colon=colon), at.facts)
             return Offer(agent.id, agent.name, evidence, percent, as_mixed.minutes, as_mixed, stock, bottle, agent)
     label = stock.label_mix if stock is not None else None
     mixed = wet(Percent(wanted) if wanted is not None else label)
-    percent = wanted if wanted is not None else percent_of(label, stock, colon)
+    percent = wanted if wanted is not None else percent_of(Use(agent, stock, label, colon=colon), at.facts)
     return Offer(agent.id, agent.name, evidence, percent, mixed.minutes, mixed, stock, None, agent)
 
 

@@ -5,6 +5,7 @@ Undiluted bleach only. How long a mixed bottle keeps is another question with ot
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 from fractions import Fraction
@@ -47,34 +48,61 @@ class Age:
         return Fraction(self.left) if self.verdict == "corrected" and self.left is not None else Fraction(1)
 
 
-def fraction_left(g_per_l: float, degrees: float, days: float, facts: Facts) -> float:
-    """What is left of a bleach's strength.
+@dataclass(frozen=True, slots=True)
+class Kept:
+    """A time that a stock was kept so warm."""
 
-    Second order: C = C0 / (1 + k C0 t), with log10 k = 0.149 mu + log10(A T exp(-E/RT) exp(S/R)). The ionic strength
-    mu is taken as the hypochlorite, as much salt again, and the excess caustic; it stays the same as the bleach decays.
+    degrees: float
+    """Degrees Celsius."""
+    days: float
+    """0 or more."""
+
+
+def fraction_left(g_per_l: float, degrees: float, days: float, facts: Facts) -> float:
+    """What is left of a bleach's strength, kept at one temperature.
+
+    As `fraction_left_after`, for one time.
+    """
+    return fraction_left_after(g_per_l, (Kept(degrees, days),), facts)
+
+
+def fraction_left_after(g_per_l: float, kept: Sequence[Kept], facts: Facts) -> float:
+    """What is left of a bleach's strength, after times at temperatures of their own.
+
+    Second order: C = C0 / (1 + C0 times the sum of k t), with log10 k = 0.149 mu + log10(A T exp(-E/RT) exp(S/R)). The
+    ionic strength mu is taken as the hypochlorite, as much salt again, and the excess caustic; it stays the same as the
+    bleach decays, so the order of the times doesn't matter.
 
     g_per_l: available chlorine when made, in g/L.
-    degrees: where it is kept, in degrees Celsius.
-    days: since it was made, 0 or more.
+    kept: since it was made.
     Gives: above 0, at most 1.
     Fails: OutOfRange outside the range that the law was fitted on.
     Valid: 0.7 to 3 mol/L of hypochlorite when made, 15 to 55 degC, caustic, no metals, in the dark.
     Source: bleach-age-law and its range; the integral is from memory (bleach-age-second-order).
     """
     molar = g_per_l / float(facts["mixing-chlorine-masses"].value[1])
-    law = facts["bleach-age-law"].value
     low, high = facts["bleach-age-range-strength"].value
-    cold, warm = facts["bleach-age-range-warmth"].value
     if not low <= molar <= high:
         raise OutOfRange("the hypochlorite", f"{molar:.2f} mol/L", f"{low} to {high} mol/L")
+    lost = sum(_rate(molar, one.degrees, facts) * _seconds(one.days) for one in kept)
+    return float(1 / (1 + molar * lost))
+
+
+def _rate(molar: float, degrees: float, facts: Facts) -> float:
+    """k in L/(mol s)."""
+    law = facts["bleach-age-law"].value
+    cold, warm = facts["bleach-age-range-warmth"].value
     if not cold <= degrees <= warm:
         raise OutOfRange("the temperature", f"{degrees:g} degC", f"{cold} to {warm} degC")
-    if days < 0:
-        raise OutOfRange("the age", f"{days:g} days", "0 or more days")
     kelvin = degrees + KELVIN
     rate = law["factor"] * kelvin * exp(-law["enthalpy"] / (law["gas"] * kelvin)) * exp(law["entropy"] / law["gas"])
-    log_k = law["salt"] * (2 * molar + _caustic(facts)) + log10(rate)
-    return float(1 / (1 + 10**log_k * molar * days * SECONDS_A_DAY))
+    return float(10 ** (law["salt"] * (2 * molar + _caustic(facts)) + log10(rate)))
+
+
+def _seconds(days: float) -> float:
+    if days < 0:
+        raise OutOfRange("the age", f"{days:g} days", "0 or more days")
+    return days * SECONDS_A_DAY
 
 
 def age_of(stock: Stock, today: date, facts: Facts) -> Age:

@@ -51,6 +51,65 @@ def mix(total: Amount, share: Fraction) -> Mixed:
     return Mixed(Amount(concentrate, whole.unit), Amount(whole.amount - concentrate, whole.unit), total)
 
 
+def mix_with_water(water: Amount, share: Fraction) -> Mixed:
+    """How much concentrate goes into an amount of water, and what that makes.
+
+    water: a volume above 0; share: as in `mix`, below 1, since undiluted takes no water.
+    Gives: concentrate, water and total in mL, US or imperial fluid ounces, after the water's own system; exact.
+    Fails, Valid: as `mix`.
+    Source: arithmetic; one part to N of water.
+
+    >>> mix_with_water(Amount(Fraction(320), "mL"), Fraction(1, 33)).concentrate
+    Amount(amount=Fraction(10, 1), unit='mL')
+    """
+    if not 0 < share < 1:
+        raise OutOfRange("the share of concentrate", share, "above 0 and below 1")
+    return mix(_over(water, 1 - share), share)
+
+
+def mix_of_all(concentrate: Amount, share: Fraction) -> Mixed:
+    """What an amount of concentrate makes when all of it is used.
+
+    concentrate: a volume above 0; share: as in `mix`.
+    Gives: as `mix_with_water`.
+    Source: arithmetic.
+
+    >>> mix_of_all(Amount(Fraction(10), "mL"), Fraction(1, 32)).total
+    Amount(amount=Fraction(320, 1), unit='mL')
+    """
+    if not 0 < share <= 1:
+        raise OutOfRange("the share of concentrate", share, "above 0 and at most 1")
+    return mix(_over(concentrate, share), share)
+
+
+def topped_up(left: Amount, capacity: Amount, share: Fraction) -> Mixed:
+    """What fills up a bottle that still holds some of the same mix.
+
+    left: a volume, 0 or more and less than the capacity.
+    Gives: concentrate and water to add, and as the total what is added.
+    Fails: OutOfRange if nothing more goes in; else as `mix`.
+    Source: arithmetic: what is added is mixed like what is there.
+
+    >>> topped_up(Amount(Fraction(180), "mL"), Amount(Fraction(500), "mL"), Fraction(1, 32)).concentrate
+    Amount(amount=Fraction(10, 1), unit='mL')
+    """
+    room = convert(capacity, POURED_IN[system(capacity.unit)])
+    there = convert(left, room.unit).amount
+    if not 0 <= there < room.amount:
+        raise OutOfRange("what is left", there, f"less than the {room.amount} that it holds")
+    return mix(Amount(room.amount - there, room.unit), share)
+
+
+def _over(part: Amount, share: Fraction) -> Amount:
+    """The whole of which a volume is that share, in the unit that it is poured in."""
+    if dimension(part.unit) != "volume":
+        raise WrongUnit(part.unit, "volume")
+    if part.amount <= 0:
+        raise OutOfRange("the volume", part.amount, "more than 0")
+    poured = convert(part, POURED_IN[system(part.unit)])
+    return Amount(poured.amount / share, poured.unit)
+
+
 def share_for(wanted: Fraction, stock: Fraction) -> Fraction:
     """The share of concentrate that brings a stock down to a strength.
 

@@ -112,6 +112,26 @@ def why_unmeasured(wanted: Amount, tools: tuple[Measure, ...], facts: Facts) -> 
     return "too much" if volume > max(sizes) * facts[MOST_FILLS].value else "between"
 
 
+def least_measured_well(tools: tuple[Measure, ...], facts: Facts) -> Measured | None:
+    """The least volume, at a mark of one of the tools, that it measures as well as a dosing device must.
+
+    Gives: that tool and mark; None: no tool does, however much is measured.
+    Source: measure-good-enough, and the tools' tolerances.
+    """
+    found = (way for tool in tools if (way := _least_of(tool, facts)) is not None)
+    return min(found, key=lambda way: convert(way.amount, "mL").amount, default=None)
+
+
+def _least_of(tool: Measure, facts: Facts) -> Measured | None:
+    step = tool.graduation if tool.graduation is not None else tool.capacity
+    marks = floor(convert(tool.capacity, step.unit).amount / step.amount)
+    for mark in range(1, marks + 1):
+        way = measured_with(tool, Amount(step.amount * mark, step.unit), facts)
+        if way is not None and way.good_enough:
+            return way
+    return None
+
+
 def measured_with(tool: Measure, wanted: Amount, facts: Facts) -> Measured | None:
     """How one tool measures a volume, to its nearest mark; None: it is too small, or has no mark that low.
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import Literal, TypeAlias
 
@@ -29,9 +29,6 @@ Why: TypeAlias = Literal[
     "too weak for study",  # a study has it work, at a stronger mix or a strength that can't be compared
     "studies disagree",  # one has it work, another at least as strong has it fail
 ]
-
-PPM_A_PERCENT = 10_000
-"""The public-health convention for bleach: 1 percent is 10,000 ppm."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,7 +89,7 @@ def wet_time(use: Use, facts: Facts) -> WetTime:
         return WetTime(None, "none", (*named, *studied.sources), practice, (none,), studied.verdict)
     published, cited, why = _published(agent, studied, facts)
     if use.stock is not None and use.stock.label_minutes is not None:
-        return _by_label(use, use.stock, _Published(published, cited, why, practice, studied))
+        return _by_label(use, use.stock, _Published(published, cited, why, practice, studied), facts)
     if agent.hold is None:
         return WetTime(None, "none", cited, practice, ("ask label", *studied.why), studied.verdict)
     return WetTime(published, "published", cited, practice, why, studied.verdict)
@@ -118,11 +115,11 @@ class _Published:
     studied: _Studied
 
 
-def _by_label(use: Use, stock: Stock, published: _Published) -> WetTime:
+def _by_label(use: Use, stock: Stock, published: _Published, facts: Facts) -> WetTime:
     """The label's minutes, or the longer of label and published where the label doesn't say enough for this use."""
     label = Fraction(str(stock.label_minutes))
     source = Source(f"label-{stock.name}", "label", f"{stock.name}: its own label says {label_text(label)} minutes")
-    limits = _limits(use, stock)
+    limits = _limits(use, stock, facts)
     verdict = published.studied.verdict
     if use.organism is not None and "not on label" not in limits:
         verdict = "works" if not _beyond_label(limits) else verdict
@@ -141,10 +138,10 @@ def label_text(minutes: Fraction) -> str:
     return f"{float(minutes):g}"
 
 
-def _limits(use: Use, stock: Stock) -> tuple[Why, ...]:
+def _limits(use: Use, stock: Stock, facts: Facts) -> tuple[Why, ...]:
     """Why the label's minutes alone don't settle it."""
     limits: list[Why] = []
-    if stock.label_mix is not None and not at_least(use, stock.label_mix):
+    if stock.label_mix is not None and not at_least(use, stock.label_mix, facts):
         limits.append("weaker than label")
     if stock.label_claim == "sanitise":
         limits.append("label only sanitises")
@@ -197,7 +194,7 @@ def _studied(use: Use, facts: Facts) -> _Studied:
     if use.organism is None:
         return _Studied()
     rows = facts.efficacy(use.agent.id, use.organism)
-    percent = percent_of(use.mix, use.stock, use.colon)
+    percent = percent_of(use, facts)
     works = [row for row in rows if row.outcome == "works"]
     reached = [row for row in works if _reached(row, percent)]
     against = [row for row in rows if row.outcome != "works" and _at_least_as_strong(row, percent)]
@@ -235,24 +232,24 @@ def _figure(reached: list[Efficacy]) -> Efficacy | None:
 # ---------------------------------------------------------------- strengths
 
 
-def percent_of(mix: Mix | None, stock: Stock | None, colon: Literal["in", "to"] | None = None) -> Fraction | None:
-    """Strength of a mix of that stock in percent, in the stock's own terms; None: it can't be known.
+def percent_of(use: Use, facts: Facts) -> Fraction | None:
+    """Strength of a mix in percent, in its stock's own terms; None: it can't be known.
 
-    Source: arithmetic; ppm by the public-health convention for bleach.
+    Source: arithmetic; ppm by the public-health convention for bleach (mixing-chlorine-convention).
     """
-    if isinstance(mix, Percent):
-        return mix.percent
-    if isinstance(mix, Ppm):
-        return mix.ppm / PPM_A_PERCENT
-    share = _share(mix, colon)
-    if share is None or stock is None or stock.strength is None:
+    if isinstance(use.mix, Percent):
+        return use.mix.percent
+    if isinstance(use.mix, Ppm):
+        return use.mix.ppm / facts["mixing-chlorine-convention"].exact()
+    share = _share(use.mix, use.colon)
+    if share is None or use.stock is None or use.stock.strength is None:
         return None
-    return stock.strength.amount * share
+    return use.stock.strength.amount * share
 
 
-def at_least(use: Use, label_mix: Mix) -> bool:
+def at_least(use: Use, label_mix: Mix, facts: Facts) -> bool:
     """Whether the mix used is at least as strong as the label's; one that can't be compared counts as weaker."""
-    used, label = percent_of(use.mix, use.stock, use.colon), percent_of(label_mix, use.stock, use.colon)
+    used, label = percent_of(use, facts), percent_of(replace(use, mix=label_mix), facts)
     if used is None or label is None:
         used, label = _share(use.mix, use.colon), _share(label_mix, use.colon)
     return used is not None and label is not None and used >= label

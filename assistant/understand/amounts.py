@@ -11,13 +11,14 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal, TypeAlias
 
-from rapidfuzz import fuzz, process
-
 from assistant.contract import Faulty
 from assistant.core.amounts import Amount, Mix, Neat, Percent, Ppm, RatioWord, SaidRatio
-from assistant.core.quantity import TOO_MUCH, BadQuantity, Gallon, read_unit
-from assistant.understand.spoken_numbers import NUMBER_WORDS, Number, number_at
-from assistant.understand.unit_words import EQUAL, LONG_UNITS, LONGEST_UNIT, NEAT, NO_UNIT, SAID, SLIPPED_UNIT
+from assistant.core.quantity import TOO_MUCH, BadQuantity, Gallon
+from assistant.understand.recipes import Part, recipe_of
+from assistant.understand.sides import sides_from
+from assistant.understand.spoken_numbers import Number, number_at
+from assistant.understand.unit_reader import UnitReader
+from assistant.understand.unit_words import EQUAL, NEAT, SPANS
 from assistant.understand.words import Token
 
 Kind: TypeAlias = Literal["volume", "duration", "temperature", "mix", "number", "length"]
@@ -59,22 +60,19 @@ def amounts_in(tokens: Sequence[Token], gallon: Gallon, taken: Iterable[int] = (
     return search.run()
 
 
-class _Search:
+class _Search(UnitReader):
     """One pass over a text."""
 
     def __init__(self, tokens: Sequence[Token], gallon: Gallon, taken: frozenset[int]) -> None:
-        self._tokens = tokens
-        self._words = [token.text for token in tokens]
-        self._gallon = gallon
-        self._taken = taken
+        super().__init__(tokens, gallon, taken)
         self._found: list[Found] = []
         self._faulty: list[Faulty] = []
         self._faulty_spans: list[tuple[int, int]] = []
 
     def run(self) -> Amounts:
         at = 0
-        while at < len(self._tokens):
-            at = at + 1 if at in self._taken else self._next(at)
+        while at < len(self.tokens):
+            at = at + 1 if at in self.taken else self._next(at)
         return Amounts(tuple(self._found), tuple(self._faulty), tuple(self._faulty_spans))
 
     def _next(self, at: int) -> int:
@@ -88,25 +86,31 @@ class _Search:
             return at + 1
         if number.faulty:
             return self._refuse(at, number.end, number.faulty)
-        return self._ratio(number) or self._measured(number) or self._bare(number)
+        return self._box(number) or self._ratio(number) or self._measured(number) or self._bare(number)
 
     def _number(self, at: int) -> Number | None:
-        number = number_at(self._tokens, at)
-        if number is not None and any(place in self._taken for place in range(number.start, number.end)):
+        number = number_at(self.tokens, at)
+        if self.words[at] == "won" and self.word(at + 1) in ("in", "to") and number_at(self.tokens, at + 2) is not None:
+            return Number(Fraction(1), at, at + 1)  # "one in fifty", as a recogniser may write it
+        if number is not None and any(place in self.taken for place in range(number.start, number.end)):
             return None
-        if self._word(at + 1) == "second" and self._word(at + 2) in ("window", "door", "opening"):
+        if self.word(at + 1) == "second" and self.word(at + 2) in ("window", "door", "opening"):
             return None  # "a second window" is no time
-        if number is None and self._words[at] in ("a", "an", "per") and self._unit(at + 1) is not None:
+        if (
+            number is None
+            and self.words[at] in ("a", "an", "per")
+            and (self.unit(at + 1) is not None or self.word(at + 1) in SPANS)
+        ):
             return Number(Fraction(1), at, at + 1)
         return number
 
     def _wording(self, at: int) -> Found | None:
         """ "neat", "equal parts"."""
         for phrase in NEAT:
-            if tuple(self._words[at : at + len(phrase)]) == phrase:
+            if tuple(self.words[at : at + len(phrase)]) == phrase:
                 return Found("mix", Neat(), at, at + len(phrase))
         for phrase in EQUAL:
-            if tuple(self._words[at : at + len(phrase)]) == phrase and self._unit(at + len(phrase)) is None:
+            if tuple(self.words[at : at + len(phrase)]) == phrase and self.unit(at + len(phrase)) is None:
                 return Found("mix", SaidRatio(Fraction(1), Fraction(1), "to"), at, at + len(phrase))
         return None
 
@@ -115,17 +119,17 @@ class _Search:
     def _ratio(self, first: Number) -> int | None:
         """Takes a ratio that begins with that number; None: it is none."""
         first = self._misheard(first)
-        parts = self._word(first.end) in ("part", "parts", "measure")
+        parts = self.word(first.end) in ("part", "parts", "measure")
         after = self._past_product(first.end + 1) if parts else first.end
         joined = self._joint(after, parts)
         if joined is None:
             return None
         word, begin = joined
-        second = number_at(self._tokens, begin)
-        if second is None or (self._unit(second.end) is not None and self._word(second.end) != "parts"):
+        second = number_at(self.tokens, begin)
+        if second is None or (self.unit(second.end) is not None and self.word(second.end) != "parts"):
             return None
         end = second.end
-        if self._word(end) in ("part", "parts") and self._words[end + 1 : end + 3] != ["per", "million"]:
+        if self.word(end) in ("part", "parts") and self.words[end + 1 : end + 3] != ["per", "million"]:
             end = self._past_product(end + 1)
         return self._take_ratio(first, second, word, end)
 
@@ -139,18 +143,18 @@ class _Search:
     def _misheard(self, first: Number) -> Number:
         """ "one two thirty-two" is "one to thirty-two"; the number stops at "one"."""
         at = first.start
-        following = number_at(self._tokens, at + 2)
-        heard_to = self._words[at] == "one" and self._word(at + 1) in ("two", "too")
-        if heard_to and following is not None and following.value >= 10 and self._word(at + 2) != "point":
+        following = number_at(self.tokens, at + 2)
+        heard_to = self.words[at] == "one" and self.word(at + 1) in ("two", "too")
+        if heard_to and following is not None and following.value >= 10 and self.word(at + 2) != "point":
             return Number(Fraction(1), at, at + 1)
         return first
 
     def _joint(self, at: int, parts: bool) -> tuple[RatioWord, int] | None:
         """What stands between the two numbers of a ratio, and where the second begins."""
-        word, after = self._word(at), at + 1
+        word, after = self.word(at), at + 1
         if word in ("in", "into"):
-            return "in", after + (self._word(after) in ("every", "all"))
-        if word == "out" and self._word(after) == "of":
+            return "in", after + (self.word(after) in ("every", "all"))
+        if word == "out" and self.word(after) == "of":
             return "in", after + 1
         if word in ("to", "two", "too"):
             return "to", after
@@ -162,10 +166,16 @@ class _Search:
 
     def _past_product(self, at: int) -> int:
         """Past "bleach" or "of water" after "one part": at most three words up to a joint."""
-        for end in range(at, min(at + 4, len(self._words))):
+        for end in range(at, min(at + 4, len(self.words))):
             if self._joint(end, parts=True) is not None:
                 return end
         return at
+
+    def _box(self, first: Number) -> int | None:
+        """Takes "90 by 45 by 45 cm"; None: it is none."""
+        sides = sides_from(self, first)
+        self._found += [Found("length", side, start, end) for side, start, end in sides]
+        return sides[-1][2] if sides else None
 
     # ------------------------------------------------------------ units
 
@@ -173,11 +183,11 @@ class _Search:
         """Takes a number with its unit; None: no unit follows."""
         begin = self._past_of(number)
         try:
-            unit = self._unit(begin, strict=True)
+            unit = self.unit(begin, strict=True)
         except BadQuantity as bad:
             return self._refuse(number.start, begin + 1, bad.fix)
         if unit is None:
-            return None
+            return self._span_of_days(number, begin)
         name, end = unit
         value = number.value
         more = self._and_a_half(end, value)
@@ -187,59 +197,42 @@ class _Search:
         fault = _fault_of(value, name)
         if fault:
             return self._refuse(number.start, end, fault)
+        recipe = recipe_of(self, Part(Amount(value, name), begin, end))
+        if recipe is not None:
+            self._found.append(Found("mix", recipe[0], number.start, recipe[1]))
+            return recipe[1]
         self._found.append(_found(value, name, number.start, end))
+        return end
+
+    def _span_of_days(self, number: Number, at: int) -> int | None:
+        """Takes "two months", "a year and a half", in days."""
+        days = SPANS.get(self.word(at))
+        if days is None:
+            return None
+        more = self._and_a_half(at + 1, number.value)
+        value, end = (number.value + more[0], more[1]) if more is not None else (number.value, at + 1)
+        fault = _fault_of(value * days, "d")
+        if fault:
+            return self._refuse(number.start, end, fault)
+        self._found.append(Found("duration", Amount(value * days, "d"), number.start, end))
         return end
 
     def _past_of(self, number: Number) -> int:
         """Past "of a", "a" between a part and its unit, and past a hyphen."""
         end = number.end
-        if self._word(end) == "-" and end < len(self._tokens) and self._tokens[end].glued:
+        if self.word(end) == "-" and end < len(self.tokens) and self.tokens[end].glued:
             return end + 1
         if number.value < 1:
-            end += self._word(end) == "of"
-            end += self._word(end) in ("a", "an", "one")
+            end += self.word(end) == "of"
+            end += self.word(end) in ("a", "an", "one")
         return end
-
-    def _unit(self, at: int, strict: bool = False) -> tuple[str, int] | None:
-        """The unit that begins there, and where it ends.
-
-        Fails, when strict: BadQuantity for a spelling that means something else ("ML", "T").
-        """
-        for length in range(min(LONGEST_UNIT, len(self._tokens) - at), 0, -1):
-            if any(place in self._taken for place in range(at, at + length)):
-                continue
-            spelling = " ".join(self._words[at : at + length])
-            if length == 1:
-                if spelling in NO_UNIT and not self._letter_is_unit(at):
-                    continue
-                raw = self._tokens[at].raw
-                spelling = raw if raw in ("ML", "Ml", "T", "t") else spelling
-            spelling = SAID.get(spelling, spelling)
-            try:
-                return read_unit(spelling, self._gallon), at + length
-            except BadQuantity as bad:
-                if strict and spelling in ("ML", "Ml", "T", "t"):
-                    raise BadQuantity(bad.given, bad.why, bad.fix) from bad
-        return self._slipped_unit(at)
-
-    def _letter_is_unit(self, at: int) -> bool:
-        """A lone letter is a unit only right behind a figure: "25 C", "10m", never "one in"."""
-        before = self._word(at - 1)
-        return self._words[at] in ("c", "f", "h", "s", "m", "d") and bool(before) and before[0].isdecimal()
-
-    def _slipped_unit(self, at: int) -> tuple[str, int] | None:
-        word = self._word(at)
-        if len(word) < 5 or word in NUMBER_WORDS or at in self._taken:
-            return None
-        slip = process.extractOne(word, LONG_UNITS, scorer=fuzz.ratio, score_cutoff=SLIPPED_UNIT)
-        return (read_unit(slip[0], self._gallon), at + 1) if slip is not None else None
 
     def _and_a_half(self, at: int, so_far: Fraction) -> tuple[Fraction, int] | None:
         """ "a litre and a half"."""
-        if self._word(at) != "and" or so_far.denominator != 1:
+        if self.word(at) != "and" or so_far.denominator != 1:
             return None
-        part = number_at(self._tokens, at + 1)
-        if part is None or part.value >= 1 or part.faulty or self._unit(self._past_of(part)) is not None:
+        part = number_at(self.tokens, at + 1)
+        if part is None or part.value >= 1 or part.faulty or self.unit(self._past_of(part)) is not None:
             return None
         return part.value, part.end
 
@@ -248,11 +241,11 @@ class _Search:
         smaller = {"h": "min", "min": "s"}.get(unit)
         if smaller is None:
             return value, unit, end
-        begin = end + (self._word(end) == "and")
-        more = number_at(self._tokens, begin)
+        begin = end + (self.word(end) == "and")
+        more = number_at(self.tokens, begin)
         if more is None or more.faulty:
             return value, unit, end
-        following = self._unit(more.end)
+        following = self.unit(more.end)
         if following is None or following[0] != smaller:
             return value, unit, end
         return value * 60 + more.value, smaller, following[1]
@@ -261,14 +254,14 @@ class _Search:
 
     def _bare(self, number: Number) -> int:
         """Takes a number that belongs to nothing, unless "one" only stands for a thing."""
-        if self._words[number.start : number.end] == ["one"] and not self._one_counts(number.start):
+        if self.words[number.start : number.end] == ["one"] and not self._one_counts(number.start):
             return number.end
         if (
-            self._words[number.start : number.end] in (["half"], ["quarter"], ["a", "half"])
-            and self._word(number.end).isalpha()
+            self.words[number.start : number.end] in (["half"], ["quarter"], ["a", "half"])
+            and self.word(number.end).isalpha()
         ):
             return number.end  # "half rinsed", "half of it"
-        if self._word(number.end) in ("window", "windows", "door", "doors"):
+        if self.word(number.end) in ("window", "windows", "door", "doors"):
             return number.end  # counted as openings
         if abs(number.value) >= TOO_MUCH:
             return self._refuse(number.start, number.end, "that is too large: write a number below a million")
@@ -277,7 +270,7 @@ class _Search:
         return number.end
 
     def _one_counts(self, at: int) -> bool:
-        return len([word for word in self._words if word.isalpha()]) <= 2 and self._word(at - 1) in ("", "no", "yes")
+        return len([word for word in self.words if word.isalpha()]) <= 2 and self.word(at - 1) in ("", "no", "yes")
 
     def _refuse(self, start: int, end: int, why: str) -> int:
         said = "".join(
@@ -288,10 +281,7 @@ class _Search:
         return end
 
     def _span(self, start: int, end: int) -> list[tuple[int, Token]]:
-        return list(enumerate(self._tokens[start:end]))
-
-    def _word(self, at: int) -> str:
-        return self._words[at] if 0 <= at < len(self._words) else ""
+        return list(enumerate(self.tokens[start:end]))
 
 
 def _found(value: Fraction, unit: str, start: int, end: int) -> Found:

@@ -30,12 +30,15 @@ _ANOTHER = Pattern(
 
 SAFE_TO_CORRECT = frozenset(
     {"dose", "hold_time", "return_check", "status", "time_left", "next", "together", "dry_time", "air_time"}
+    | {"mix_strength", "top_up", "make_up", "convert", "read_ratio", "bleach_now", "measure_with"}
     | {"treat_item", "share_tool"}
 )
 """Questions that record nothing, so that a changed word only asks them again."""
 
 _FIELDS = (
     "volumes",
+    "roles",
+    "lengths",
     "mixes",
     "numbers",
     "bottles",
@@ -49,6 +52,8 @@ _FIELDS = (
     "temperatures",
     "items",
 )
+_SAID_ONCE = ("to_unit", "share_left", "strokes", "inside", "month", "uses_up", "soaks")
+"""Slots of one value that a short answer may give."""
 _WITH = Pattern(r"^(?:with|at|if|in)\b")
 _ABOUT_THE_AIR = frozenset({"dry_time", "air_time"})
 _OF_THE_AIR = ("openings", "air_changes", "mixing", "humidity", "draught")
@@ -74,6 +79,12 @@ _SUPPLIES: dict[str, tuple[str, ...]] = {
     "step": ("steps",),
     "start_over": ("start_over",),
     "place": ("place",),
+    "concentrate": ("volumes",),
+    "water": ("volumes", "bottles"),
+    "left": ("volumes", "share_left", "numbers"),
+    "unit": ("to_unit",),
+    "size": ("lengths", "volumes"),
+    "age": ("durations", "month"),
     "item": ("items",),
     "temperature": ("temperatures", "numbers"),
 }
@@ -185,7 +196,7 @@ def corrects(parsed: Parsed, before: str | None = None) -> bool:
 def _given(slots: Slots) -> dict[str, Any]:
     """The slots that a short answer fills."""
     given: dict[str, Any] = {field: value for field in _FIELDS if (value := getattr(slots, field))} | all_given(slots)
-    for field in ("every_enclosure", "stock_strength", "heat_cold", "place"):
+    for field in ("every_enclosure", "stock_strength", "heat_cold", "place", *_SAID_ONCE):
         if getattr(slots, field):
             given[field] = getattr(slots, field)
     for field in _OF_THE_AIR:

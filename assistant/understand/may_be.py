@@ -7,6 +7,7 @@ import re
 from assistant.understand import fills
 from assistant.understand.claimed_steps import Claims
 from assistant.understand.known_words import HURT, SHARED
+from assistant.understand.mixing_words import MIXING_NEEDS
 from assistant.understand.parsing import Parsed
 from assistant.understand.surface import OF_THE_SURFACE
 
@@ -47,6 +48,8 @@ def may_be(intent: str, parsed: Parsed, claims: Claims) -> bool:
         return bool(words & {"{animal}", "him", "his", "it", "wound", "burn", "cut"})
     if intent == "start":
         return bool(words & {"{enclosure}", "{animal}", "start", "begin", "clean", "round", "starting"})
+    if intent in MIXING_NEEDS:
+        return all(words & needed for needed in MIXING_NEEDS[intent])
     if intent == "dose":
         return bool(
             words

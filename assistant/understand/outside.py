@@ -9,43 +9,12 @@ LINES: tuple[str, ...] = tuple(
     line.strip()
     for line in """
 how old is my {agent}
-can i top up {bottle}
-there is {volume} left can i top it up
 where do i store {agent}
 how do i store {bottle}
 where do i keep {agent}
 how do i get rid of {agent}
 can i pour {agent} down the drain
 pour away {bottle}
-convert {volume} to mils
-convert {volume} to litres
-convert {volume} into fluid ounces
-how many mils in {volume}
-how many millilitres is {volume}
-how many teaspoons in a cup
-how many pints in a gallon
-what is {volume} in mils
-what is {volume} in ounces
-what is {temperature} in fahrenheit
-what does {mix} mean
-what is {mix} as a percentage
-what is {mix} in percent
-is {mix} the same as {mix}
-does {mix} mean parts water or parts in all
-explain {mix}
-i put {volume} of {agent} in {volume} of water how strong is it
-i put {volume} in {volume} how strong is that
-how strong is my {agent} now
-how strong is {agent} after {duration}
-which syringe should i use
-which syringe is best for {volume}
-what do i measure {volume} with
-how accurate is {measure}
-how much solution do i need for {enclosure}
-how much mix do i need to spray {enclosure}
-how many bottles do i need for {enclosure}
-how much solution for all of them
-how much do i need for today
 when is the next deep clean due
 when is {enclosure} due
 what is due today
@@ -439,7 +408,7 @@ how do i pick up a nervous {animal}
 she dropped her tail
 is he old enough to breed
 how do you tell a male from a female
-how much should a {animal} weigh at {number} months
+how much should a {animal} weigh at {duration}
 weighed {enclosure} , {number} grams
 he shed in one piece this morning
 what is the right size hide for a {animal}
@@ -493,12 +462,6 @@ can i pour old {agent} down the drain
 who is in which tub
 how long has {enclosure} been waiting in the tub
 how many tablespoons are in {volume}
-how strong is {agent} that is been open {number} months
-i put {volume} of {agent} in {volume} , how strong is that
-what percent have i got if i tipped in {number} of the {stock}
-there is {number} left in the {bottle} , can i top it up
-how much ready mix do i need for the whole {enclosure}
-how much solution for the whole round today
 is {agent} any good against mould
 do i need goggles for this
 i kept it wet the whole time with another spray over
@@ -634,16 +597,9 @@ took {enclosure} out for a cuddle
 took {animal} out of quarantine
 mark that on the calendar
 tick off the list
-what strength have i got if i used {number} syringe in the {bottle}
-there is {volume} left in the {bottle} , can i top it up
-how much solution do i need to cover the {enclosure}
 how many bottles for everything today
 how many teaspoons in {volume}
-what does {mix} actually mean
-i bought the {agent} in june , how strong is it now
 does {agent} go off
-which syringe should i use for {volume}
-is the {measure} accurate enough
 just call it a clean , not a disinfection
 will it stay wet the whole time in this heat
 the corner 's still damp
@@ -683,7 +639,6 @@ how much {agent} for my white shirts
 can i dye my hair after {agent}
 is {agent} nice on chips
 the tank on the car is empty
-what is {mix}
 tomorrow i will do the {enclosure} with {agent}
 do i have to rinse out the {bottle} first
 need to rinse out the {bottle}

@@ -215,6 +215,7 @@ class Reader:
         if before is None or before.intent is None:
             return None
         full = look.chances[look.top] >= ENOUGH and look.top not in (OUTSIDE, before.intent, "yes", "no")
+        full = full and not (look.top in _OF_AN_AMOUNT and follow_up.asks_for_another(look.parsed))
         slots = replace(self._slots(look, before.intent), place=follow_up.place_in(look.parsed.plain))
         if pending is not None and "step" in pending.missing:
             slots = replace(slots, steps=look.claims.done or steps_named(look.parsed.plain))
@@ -355,6 +356,9 @@ class Reader:
             return None, chances[top] if top != OUTSIDE else max(
                 (v for k, v in chances.items() if k != OUTSIDE), default=0.0
             )
+        named = set(look.parsed.words)
+        if top == "measure_with" and "{volume}" not in named and named & {"{bottle}", "{mix}"}:
+            return "dose", chances[top]  # what is to be measured for a bottle is its dose
         return top, chances[top]
 
     def _needed(self, label: str, words: tuple[str, ...], plain: str) -> float:
@@ -420,12 +424,17 @@ _YES_OR_NO = frozenset(
     | {"confirmed", "true", "no", "not", "negative", "wrong", "incorrect", "never", "false"}
 )
 """Words without one of which only a phrasing of yes or no, word for word, is one."""
+_OF_AN_AMOUNT = frozenset({"read_ratio", "mix_strength"})
+"""Questions that "what about one in fifty?" would be by itself, but not after another."""
 _A_NAME = frozenset({"{enclosure}", "{animal}", "{bottle}", "{agent}", "{stock}"})
 _ASKS_IN_FULL = frozenset({"how", "what", "which", "can", "could", "do", "does", "i", "give", "tell"})
 _NEVER_OFFERED = frozenset({OUTSIDE, "yes", "no"})
 _EXACT = frozenset({"next", "help", "undo", "repeat", "status", "again", "pardon", "what now", "now what"})
 
-_BEATS_A_CLAIM = frozenset({"rinsed_out", "start", "dose", "hold_time", "help", "repeat", "undo"})
+_BEATS_A_CLAIM = frozenset(
+    {"rinsed_out", "start", "dose", "hold_time", "help", "repeat", "undo"}
+    | {"mix_strength", "top_up", "make_up", "bleach_now", "measure_with"}
+)
 """Questions that aren't a claim of a step though they hold the words of one."""
 _ANOTHER_MATTER = re.compile(
     r"^(?:so |right |ok |now )*(?:start|begin) (?:the |my |with |on )*(?:ENCLOSURE|ANIMAL)\b"

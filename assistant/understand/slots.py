@@ -11,22 +11,29 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from assistant.contract import Choice, SaidTime, Slots, World
+from assistant.core.amounts import Amount, Percent, SaidRatio
 from assistant.core.rounds import is_open
 from assistant.understand import fills
 from assistant.understand.choosing_words import CHOOSING, job_in, methods_in, near_water, of_facts
 from assistant.understand.claimed_steps import Claims
 from assistant.understand.items_said import begun_in, items_in, still_wet_in, taken_in, ways_in
 from assistant.understand.moments import moment
+from assistant.understand.months import month_in
 from assistant.understand.names import Mention, Thing
 from assistant.understand.openings import openings_in
 from assistant.understand.parsing import Parsed
 from assistant.understand.patterns import Pattern
+from assistant.understand.poured import roles_of, share_left, strokes_in, uses_up
 from assistant.understand.room_air import with_room_air
 from assistant.understand.said_times import SaidWhen, when_in
 from assistant.understand.strengths import bare_numbers, mixes_in
+from assistant.understand.surfaces_said import inside_said, soaks
 from assistant.understand.told import Told, told_in
 from assistant.understand.unknown_names import ROUND, unknown_names
+from assistant.understand.wanted_unit import wanted_unit
 
+_OF_THE_STOCK = frozenset({"mix_strength", "bleach_now"})
+_POURED_TOGETHER = frozenset({"mix_strength"})
 _BOTTLE_FIRST = ("bottle", "stock", "agent", "measure", "enclosure", "animal", "organism")
 _HOME_FIRST = ("enclosure", "animal", "bottle", "stock", "agent", "organism", "measure")
 _FIELD = {
@@ -75,8 +82,14 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
     def of(kind: str) -> tuple[Any, ...]:
         return tuple(one.value for one in found if one.kind == kind)
 
+    roles = roles_of(parsed)
     slots = Slots(
         volumes=of("volume"),
+        roles=roles,
+        lengths=of("length"),
+        uses_up=uses_up(parsed, roles),
+        share_left=share_left(parsed),
+        strokes=strokes_in(parsed),
         durations=of("duration"),
         temperatures=of("temperature"),
         mixes=mixes,
@@ -85,7 +98,33 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
         faulty=parsed.amounts.faulty,
         **names,
     )
+    if asked.intent in _POURED_TOGETHER:
+        slots = _unfolded(slots)
+    if asked.intent in _OF_THE_STOCK:
+        slots = _percent_as_stock(slots)
     return with_room_air(_with_the_rest(slots, parsed, asked), parsed, asked.intent)
+
+
+def _percent_as_stock(slots: Slots) -> Slots:
+    """A percentage as the concentrate's own, where none is wanted."""
+    percent = next((mix for mix in slots.mixes if isinstance(mix, Percent)), None)
+    if percent is None or slots.stock_strength is not None:
+        return slots
+    mixes = tuple(mix for mix in slots.mixes if mix is not percent)
+    return replace(slots, mixes=mixes, stock_strength=Amount(percent.percent, "%"))
+
+
+def _unfolded(slots: Slots) -> Slots:
+    """A recipe ("a cup in a gallon of water") as the two volumes that were poured, where they have been poured."""
+    recipe = next((mix for mix in slots.mixes if isinstance(mix, SaidRatio) and mix.part is not None), None)
+    if recipe is None or recipe.part is None or recipe.whole is None or slots.volumes:
+        return slots
+    return replace(
+        slots,
+        volumes=(recipe.part, recipe.whole),
+        roles=("product", "water" if recipe.word == "to" else ""),
+        mixes=tuple(mix for mix in slots.mixes if mix is not recipe),
+    )
 
 
 def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
@@ -117,6 +156,10 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         openings=openings_in(plain) if asked.intent == "done" else None,
         every_enclosure=every,
         heat_cold=bool(_COLD.search(plain)),
+        to_unit=wanted_unit(parsed, asked.world.household.habits.gallon or "US"),
+        inside=inside_said(plain),
+        soaks=soaks(plain),
+        month=month_in(parsed.tokens),
         start_over=over if asked.intent == "start" else None,
         when=_when(parsed, asked),
         unknown=(*slots.unknown, *unknown_names(parsed, asked.intent, slots)),

@@ -75,6 +75,12 @@ def bare_numbers(found: Sequence[Found], parsed: Parsed) -> tuple[Fraction, ...]
         "enclosures",
         "times",
         "animals",
+        "strokes",
+        "squirts",
+        "pumps",
+        "pulls",
+        "squeezes",
+        "puffs",
     )
     words = [token.text for token in parsed.tokens]
     return tuple(

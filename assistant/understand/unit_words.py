@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+
+from assistant.core.quantity import Gallon
+
 # Ways to say a unit that no file would hold. "ounces" of what is poured are fluid ounces.
 SAID: dict[str, str] = {
     "mls": "ml",
@@ -49,6 +53,8 @@ SAID: dict[str, str] = {
     "degrees c": "degc",
     "degrees centigrade": "degc",
     "centigrade": "degc",
+    "degrees": "degc",
+    "degree": "degc",
     "degrees f": "degf",
     "pct": "%",
     "percents": "%",
@@ -59,7 +65,27 @@ SAID: dict[str, str] = {
     "hrs": "hours",
     "secs": "seconds",
     "wks": "weeks",
+    "mg l": "ppm",
+    "mg per l": "ppm",
+    "mg per litre": "ppm",
+    "mg a litre": "ppm",
+    "milligrams per litre": "ppm",
+    "milligrams a litre": "ppm",
 }
+# Longer spans, in days: a twelfth of 365.25, and 365.25.
+SPANS: dict[str, Fraction] = {
+    **dict.fromkeys(("month", "months", "mth", "mths"), Fraction("30.4375")),
+    **dict.fromkeys(("year", "years", "yr", "yrs"), Fraction("365.25")),
+}
+# Words that name the system a unit belongs to.
+SYSTEM_WORDS: dict[str, Gallon] = {
+    **dict.fromkeys(("us", "american"), "US"),
+    **dict.fromkeys(("imp", "imperial", "british", "uk"), "imperial"),
+}
+# What a volume may be the size of: "in a litre bottle" is no recipe.
+HOLDERS = frozenset(
+    {"bottle", "bottles", "jug", "bucket", "sprayer", "spray", "tub", "container", "syringe", "cup", "beaker", "can"}
+)
 LONGEST_UNIT = 3
 # Words that stand after a number for another reason than being its unit.
 NO_UNIT = frozenset({"in", "to", "for", "at", "c", "f", "s", "m", "d", "h", "o"})

@@ -18,6 +18,10 @@ Wording = Callable[[Answer], Line]
 
 FAMILIES = (
     "mixing",
+    "poured",
+    "reckoning",
+    "measuring",
+    "bleach",
     "choosing",
     "what_to_use",
     "does_it_work",

@@ -7,6 +7,7 @@ from fractions import Fraction
 from typing import Any
 
 from assistant.core.amounts import SaidRatio
+from assistant.core.chlorine import Chlorine
 from assistant.core.decay import Age
 from assistant.core.measuring import Measured
 from assistant.core.ratio import Ratio
@@ -23,7 +24,7 @@ def shown_dose(details: Mapping[str, Any]) -> str:
         _marks(details["measured"]),
         _unmeasured(details),
         _strength(details),
-        *_age(details),
+        *shown_age(details["age"], makes_up=not details["is_ratio"]),
         *_notes(details),
     ]
     return "\n".join(line for line in lines if line)
@@ -84,19 +85,32 @@ def _strength(details: Mapping[str, Any]) -> str:
     line = f"Strength: {rounded(percent)} %"
     if low is not None and low != high:
         line += f" ({rounded(low)} to {rounded(high)} % by the tool)"
-    if ppm is None:
-        return f"{line}."
+    return f"{line}{shown_chlorine(ppm, details['chlorine'])}."
+
+
+def shown_chlorine(ppm: Fraction | None, chlorine: Chlorine | None) -> str:
+    """Available chlorine and how it was worked out, with the convention's error; empty where there is none."""
+    if ppm is None or chlorine is None:
+        return ""
     way = {
         "convention": "taking 1 percent as 10,000 ppm",
         "weight in volume": "from its percent weight in volume",
         "weight in weight": "from its percent by weight and density",
-    }[details["chlorine"].way]
-    return f"{line}, {rounded(ppm)} ppm available chlorine, {way}."
+    }[chlorine.way]
+    text = f", {rounded(ppm)} ppm available chlorine, {way}"
+    if chlorine.off is None:
+        return text
+    return f"{text} (really {shown_off(chlorine.off)})"
 
 
-def _age(details: Mapping[str, Any]) -> list[str]:
+def shown_off(off: tuple[Fraction, Fraction]) -> str:
+    """How far the exact meanings of a bleach's percentage lie from the convention: by volume, and by weight."""
+    by_volume, by_weight = (f"{rounded(abs(share) * 100, 2)} % {'less' if share < 0 else 'more'}" for share in off)
+    return f"{by_volume} where the label means weight in volume, {by_weight} where it means weight"
+
+
+def shown_age(age: Age | None, *, makes_up: bool) -> list[str]:
     """What is known of a bleach's age, and whether the dose makes up for it."""
-    age: Age | None = details["age"]
     if age is None or age.verdict == "no date":
         return []
     if age.verdict == "not yet made":
@@ -111,8 +125,8 @@ def _age(details: Mapping[str, Any]) -> list[str]:
     left = f"about {rounded(Fraction(age.left or 0) * 100, 2)} % of its strength left"
     if age.verdict == "too weak":
         return [f"Bleach {days}, {left}: buy fresh. Nothing is made up for its age."]
-    if details["is_ratio"]:
-        return [f"Bleach {days}, {left}; a ratio is kept as said, so the mix is that much weaker."]
+    if not makes_up:
+        return [f"Bleach {days}, {left}; nothing is made up for it, so the mix is that much weaker."]
     return [f"Bleach {days}, {left}; the dose makes up for it."]
 
 

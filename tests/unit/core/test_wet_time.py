@@ -279,5 +279,5 @@ def test_no_organism_named_has_no_verdict(facts: Facts) -> None:
         (None, None, None),
     ],
 )
-def test_strength_of_a_mix(mix: Mix | None, colon: Any, percent: Fraction | None) -> None:
-    assert percent_of(mix, stock(), colon) == percent
+def test_strength_of_a_mix(mix: Mix | None, colon: Any, percent: Fraction | None, facts: Facts) -> None:
+    assert percent_of(Use(facts.agents["sodium hypochlorite"], stock(), mix, colon=colon), facts) == percent

@@ -1,0 +1,19 @@
+"""What the mixing questions can't be without: a likeness that lacks it is none."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+_INTO_A_UNIT = frozenset({"convert", "many", "in", "into", "to", "turn", "change", "put", "come", "as", "metric", "be"})
+
+MIXING_NEEDS: Mapping[str, tuple[frozenset[str], ...]] = {
+    "convert": (
+        frozenset({"{volume}", "{temperature}", "{mix}", "{duration}", "that", "it"}),
+        _INTO_A_UNIT,
+    ),
+    "read_ratio": (frozenset({"{mix}", "ratio", "colon"}),),
+    "measure_with": (frozenset({"{volume}", "{measure}", "syringe", "tool", "measure", "spoon", "cup"}),),
+    "mix_strength": (frozenset({"{volume}", "{mix}", "{bottle}", "{number}"}),),
+    "bleach_now": (frozenset({"{agent}", "{mix}", "{duration}"}),),
+}
+"""By question: of each set of masked words at least one stands in the text."""
