@@ -389,6 +389,8 @@ class World:
     talk: Talk = field(default_factory=Talk)
     away_since: datetime | None = None
     """No shell ran from then until now; None: one did."""
+    clocks_parted: bool = False
+    """The wall's clock and the computer's own count were found to have parted since the last word."""
     written: Household | None = None
     """keeping.toml as it is written, where `household` has what was changed by word of mouth laid over it."""
 

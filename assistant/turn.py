@@ -11,7 +11,7 @@ from dataclasses import replace
 from datetime import datetime
 
 from assistant.answer import answer_to
-from assistant.answer.due import due_since, pending_after_reminder
+from assistant.answer.due import clocks_due, due_since, pending_after_reminder
 from assistant.contract import Answer, Heard, Outcome, Pending, Reading, Reply, Talk, Turn, World
 from assistant.core.as_recorded import as_recorded
 from assistant.core.events import Away, Event, Recorded
@@ -35,8 +35,8 @@ def take_turn(heard: Heard, world: World) -> Turn:
     Gives the reply, the events to record (before the reply is shown), and what the talk remembers.
     """
     world, noted = _caught_up(world)
-    reminders = due_since(_told_until(world), world)
     reading = world.read(heard, world)
+    reminders = due_since(_told_until(world), world) + clocks_due(reading.intent, world)
     answer = answer_to(reading, world)
     reply = put_into_words(answer, reading, tuple(remind(due, world) for due in reminders), world)
     if answer.message == "talk.repeat" and world.talk.last is not None:
@@ -48,12 +48,13 @@ def take_turn(heard: Heard, world: World) -> Turn:
 def speak_up(world: World) -> Turn | None:
     """What came due by itself since the last word, as a reply of the tool's own; None: nothing."""
     world = _as_it_stands(world)
-    reminders = due_since(_told_until(world), world)
+    reminders = due_since(_told_until(world), world) + clocks_due(None, world)
     if not reminders:
         return None
     lines = tuple(remind(reminder, world) for reminder in reminders)
     reply = Reply("", None, Outcome.ANSWER, say=" ".join(lines), show="\n".join(lines), reminders=lines)
-    pending = world.talk.pending or pending_after_reminder(reminders, None, world)
+    waiting = None if world.clocks_parted else world.talk.pending  # what was asked before is no longer what it was
+    pending = waiting or pending_after_reminder(reminders, None, world) or world.talk.pending
     return Turn(reply, (), replace(world.talk, pending=pending, told_until=world.now))
 
 
@@ -75,7 +76,8 @@ def _as_it_stands(world: World) -> World:
 
 
 def _told_until(world: World) -> datetime:
-    return world.talk.told_until or world.state.last_at or world.now
+    """Never later than now: after a clock was set back, what comes due is told again rather than not at all."""
+    return min(world.talk.told_until or world.state.last_at or world.now, world.now)
 
 
 def _pending_after(before: Pending | None, answer: Answer, reading: Reading) -> Pending | None:

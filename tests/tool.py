@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import UTC, datetime, timedelta
 
 from assistant.contract import Heard, Question, Reading, Reply, Slots, Talk, Turn, World
-from assistant.core.events import Event, Recorded, Voided
+from assistant.core.events import ClocksParted, Event, Recorded, Voided
 from assistant.core.facts import Facts
 from assistant.core.fold import fold, fold_all
 from assistant.core.household import Household
@@ -29,6 +29,10 @@ class Tool:
     record: list[Recorded] = field(default_factory=list)
     state: State = field(default_factory=State)
     talk: Talk = field(default_factory=Talk)
+    ahead: timedelta = timedelta()
+    """By how much the wall's clock, which `now` is, is ahead of the true time."""
+    slept: timedelta = timedelta()
+    """By how much the computer's count of seconds is behind the true time."""
 
     def world(self, reading: Reading = SILENCE, away: datetime | None = None) -> World:
         return World(self.now, self.household, FACTS, QUESTIONS, lambda _, __: reading, self.state, self.talk, away)
@@ -45,6 +49,24 @@ class Tool:
         """Lets time pass; gives what the tool says by itself."""
         self.now += timedelta(**span)
         turn = speak_up(self.world())
+        return self._keep(turn).say if turn is not None else ""
+
+    def clock_set(self, **span: float) -> str:
+        """Sets the wall's clock while a shell watches; gives what the tool says of it by itself."""
+        ahead = timedelta(**span)
+        self.now, self.ahead = self.now + ahead, self.ahead + ahead
+        return self._clocks_parted(ahead)
+
+    def sleep(self, **span: float) -> str:
+        """Lets time pass while the computer sleeps and its count of seconds stands still."""
+        asleep = timedelta(**span)
+        self.now, self.slept = self.now + asleep, self.slept + asleep
+        return self._clocks_parted(asleep)
+
+    def _clocks_parted(self, ahead: timedelta) -> str:
+        offset = (self.ahead + self.slept).total_seconds()
+        self._append((ClocksParted(ahead.total_seconds(), offset),))
+        turn = speak_up(replace(self.world(), clocks_parted=True))
         return self._keep(turn).say if turn is not None else ""
 
     def closed_for(self, **span: float) -> datetime:

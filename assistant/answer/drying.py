@@ -12,7 +12,7 @@ from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.drying import Forecast, forecast, rewets_needed
 from assistant.core.errors import OutOfRange
 from assistant.core.facts import Fact, Source
-from assistant.core.rounds import elapsed_s, hold_is_running, hold_left_s, is_open, next_step
+from assistant.core.rounds import elapsed_s, hold_elapsed_s, hold_is_running, hold_left_s, is_open, next_step
 from assistant.core.state import Round
 
 _USED = ("drying-equation", "drying-undisturbed")
@@ -96,7 +96,7 @@ def _span(new: Forecast, round_: Round | None, supply: Supply | None, reading: R
     same = round_ is not None and (supply is None or supply.agent.id == round_.agent)
     if round_ is not None and same and round_.hold is not None and hold_is_running(round_, world.now):
         left = hold_left_s(round_.hold, world.now)
-        passed = elapsed_s(round_.hold.began, world.now) / 60
+        passed = hold_elapsed_s(round_.hold, world.now) / 60
         return _Span(_less(new, passed), None if left is None else left / 60, running=True)
     if round_ is not None and same and next_step(round_, world.now) == "dry" and "rinse" in round_.done:
         return _Span(_less(new, elapsed_s(round_.done["rinse"], world.now) / 60), None)

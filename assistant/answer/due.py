@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from datetime import datetime
 
-from assistant.contract import Answer, Pending, Reading, Slots, World
+from assistant.contract import Answer, Outcome, Pending, Reading, Slots, World
+from assistant.core.clocks import differences
+from assistant.core.events import ClocksSettled
 from assistant.core.gate import Reminder, came_due
 
 
@@ -13,13 +15,46 @@ def due_since(since: datetime, world: World) -> tuple[Reminder, ...]:
     return came_due(world.state, since, world.now, world.household.habits.tub_minutes)
 
 
+ASKS_THE_CLOCKS = ("time_left", "return_check", "status", "next")
+"""Questions whose reply says again that the clocks have parted, as long as that isn't settled."""
+
+
+def clocks_due(intent: str | None, world: World) -> tuple[Reminder, ...]:
+    """That the clocks have parted, where it matters to one that runs: when found, and when asked how far it is."""
+    if not (world.clocks_parted or (intent in ASKS_THE_CLOCKS and world.talk.pending is None)):
+        return ()
+    differ = differences(world.state, world.now)
+    return (Reminder("clocks parted", world.now, differ[0].thing),) if differ else ()
+
+
+def clocks_question(world: World) -> Pending:
+    """ "Has it really been so long?": yes counts the longer span, no the shorter; until then it is the shorter."""
+
+    differ = differences(world.state, world.now)[0]
+
+    def said(passed: bool) -> Answer:
+        details = {"passed": passed, "difference": differ}
+        return Answer(
+            "yes" if passed else "no",
+            Outcome.ANSWER,
+            "the_round.clocks_settled",
+            details,
+            values={"recorded": True},
+            events=(ClocksSettled(differ.thing, differ.step, passed, world.state.clock_offset_s or 0.0),),
+        )
+
+    return Pending(Reading("", None), world.now, on_yes=said(True), on_no=said(False))
+
+
 def pending_after_reminder(reminders: tuple[Reminder, ...], answer: Answer | None, world: World) -> Pending | None:
     """The question that a reminder leaves open: did it stay wet? Only when it is the one thing asked."""
     if answer is not None and answer.pending is not None:
         return None
-    asking = [reminder for reminder in reminders if reminder.kind in ("hold over", "vouch")]
+    asking = [reminder for reminder in reminders if reminder.kind in ("hold over", "vouch", "clocks parted")]
     if len(asking) != 1:
         return None
+    if asking[0].kind == "clocks parted":
+        return clocks_question(world)
     return wet_question(asking[0].thing, world)
 
 

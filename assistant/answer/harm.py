@@ -9,6 +9,7 @@ from assistant.answer.alarms import escape, spill
 from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.events import RinseBegun
 from assistant.core.facts import Agent
+from assistant.core.rounds import rinse_left_s
 
 __all__ = ["escape", "spill", "splash", "wound"]
 
@@ -81,7 +82,7 @@ def _rinse_left_s(place: str, victim: str, world: World) -> float:
     """Seconds still to rinse, by the clock that runs; 0: none does."""
     for rinse in world.state.rinses:
         if (rinse.place, rinse.victim) == (place, victim):
-            return max(0.0, rinse.seconds - max(0.0, (world.now - rinse.began).total_seconds()))
+            return rinse_left_s(rinse, world.now)
     return 0.0
 
 

@@ -312,6 +312,30 @@ class Away:
 
 
 @dataclass(frozen=True, slots=True)
+class ClocksParted:
+    """The wall's clock moved against the computer's own count of seconds: it was set, or the count stood still."""
+
+    ahead_s: float
+    """By how much the wall's clock is further on than it should be; below 0: it went back."""
+    offset_s: float
+    """What the two differ by from now on; by that two shells know that they saw the same."""
+
+
+@dataclass(frozen=True, slots=True)
+class ClocksSettled:
+    """The keeper said, of one running clock, whether the longer of the two counts is the true one."""
+
+    thing: str
+    """The enclosure, or the place being rinsed."""
+    step: str
+    """ "hold", "air" or "rinse"."""
+    passed: bool
+    """True: the longer; False: the shorter."""
+    offset_s: float
+    """What the clocks differed by when it was asked; an answer from before they parted anew is none."""
+
+
+@dataclass(frozen=True, slots=True)
 class Voided:
     """Everything that one turn recorded was taken back."""
 
@@ -349,6 +373,8 @@ Event: TypeAlias = (
     | ItemBegun
     | RinseBegun
     | Away
+    | ClocksParted
+    | ClocksSettled
     | Voided
 )
 

@@ -12,6 +12,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from datetime import datetime, timedelta
 
+from assistant.core import clocks
 from assistant.core.beside_rounds import after_step, folded_beside
 from assistant.core.bottles import drawn_for, filled, poured, rinsed_out
 from assistant.core.events import (
@@ -23,6 +24,8 @@ from assistant.core.events import (
     BottleMixed,
     BottleRinsed,
     CleanOnly,
+    ClocksParted,
+    ClocksSettled,
     DriedEarly,
     Event,
     GasMade,
@@ -92,6 +95,8 @@ def _folded(state: State, event: Event, at: datetime) -> State:
             return _on_hold(state, event.enclosure, doubted=True)
         case DriedEarly():
             return _reopened(state, event.enclosure, "apply")
+        case ClocksSettled():
+            return clocks.settled(state, event, at)
         case KeptWet():
             return _kept_wet(state, event, at)
         case Sensed():
@@ -150,6 +155,8 @@ def _unforgotten(state: State, event: Event, at: datetime) -> State:
             return state
         case Away():
             return _unwatched(state, event.since, at)
+        case ClocksParted():
+            return clocks.parted(state, event.ahead_s, event.offset_s, at)
         case _:
             return state
 
@@ -365,7 +372,7 @@ def _with_surface(state: State, enclosure: str, touches: tuple[Touch, ...]) -> S
 
 def _with_deed(turns: tuple[PastTurn, ...], recorded: Recorded) -> tuple[PastTurn, ...]:
     event = recorded.event
-    if isinstance(event, Away):
+    if isinstance(event, Away | ClocksParted):
         return turns
     thing = getattr(event, "enclosure", None) or getattr(event, "bottle", None) or getattr(event, "place", None) or ""
     deed = Deed(type(event).__name__, str(thing), getattr(event, "step", ""))

@@ -14,11 +14,14 @@ from typing import Literal, TypeAlias
 from assistant.core.rounds import (
     airing_ends,
     airing_left_s,
+    hold_ends,
     hold_is_running,
     hold_is_served,
     hold_left_s,
     is_open,
     outstanding,
+    rinse_ends,
+    rinse_left_s,
 )
 from assistant.core.state import Round, State
 
@@ -98,8 +101,8 @@ def timers(state: State, now: datetime) -> tuple[Timer, ...]:
     """Every running clock, the soonest to end first."""
     running = []
     for rinse in state.rinses:
-        left = rinse.seconds - max(0.0, (now - rinse.began).total_seconds())
-        running.append(Timer(None, rinse.place, left, rinse.began + timedelta(seconds=rinse.seconds)))
+        left = rinse_left_s(rinse, now)
+        running.append(Timer(None, rinse.place, left, now + timedelta(seconds=left)))
     for round_ in state.rounds.values():
         if not is_open(round_):
             continue
@@ -115,7 +118,7 @@ def timers(state: State, now: datetime) -> tuple[Timer, ...]:
 # ---------------------------------------------------------------- what comes due
 
 
-ReminderKind: TypeAlias = Literal["hold over", "air over", "rinse over", "animal waits", "vouch"]
+ReminderKind: TypeAlias = Literal["hold over", "air over", "rinse over", "animal waits", "vouch", "clocks parted"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -125,7 +128,7 @@ class Reminder:
     kind: ReminderKind
     at: datetime
     thing: str
-    """The enclosure, or the place being rinsed."""
+    """The enclosure, or the place being rinsed; for "clocks parted" the one that they differ on most."""
     minutes: int = 0
     """For "animal waits": how long it has."""
 
@@ -134,7 +137,7 @@ def came_due(state: State, since: datetime, now: datetime, tub_minutes: int) -> 
     """What came due after `since`, up to now, oldest first."""
     due = []
     for rinse in state.rinses:
-        due.append(Reminder("rinse over", rinse.began + timedelta(seconds=rinse.seconds), rinse.place))
+        due.append(Reminder("rinse over", rinse_ends(rinse), rinse.place))
     for round_ in filter(is_open, state.rounds.values()):
         due.extend(_of_round(round_, since, now, tub_minutes))
     return tuple(sorted((d for d in due if since < d.at <= now), key=lambda d: (d.at, d.thing)))
@@ -143,9 +146,10 @@ def came_due(state: State, since: datetime, now: datetime, tub_minutes: int) -> 
 def _of_round(round_: Round, since: datetime, now: datetime, tub_minutes: int) -> list[Reminder]:
     due = []
     hold = round_.hold
-    if hold is not None and hold.seconds is not None and "hold" not in round_.done:
+    hold_over = hold_ends(hold) if hold is not None and "hold" not in round_.done else None
+    if hold_over is not None:
         kind: ReminderKind = "hold over" if hold_is_served(round_, now) else "vouch"
-        due.append(Reminder(kind, hold.began + timedelta(seconds=hold.seconds), round_.enclosure))
+        due.append(Reminder(kind, hold_over, round_.enclosure))
     ends = airing_ends(round_)
     if ends is not None:
         due.append(Reminder("air over", ends, round_.enclosure))

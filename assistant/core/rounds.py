@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from datetime import datetime, timedelta
 
-from assistant.core.state import Hold, Round
+from assistant.core.state import Counted, Hold, Opening, Rinse, Round
 
 STEPS: tuple[str, ...] = ("move out", "clear", "wash", "apply", "hold", "rinse", "dry", "air", "return")
 """Every step there is, in the order of a round. `wipe` is a way of doing `rinse`."""
@@ -33,7 +33,32 @@ def hold_left_s(hold: Hold, now: datetime) -> float | None:
     """Seconds of wet time still to come, 0 or more; None: no figure, so it can't be served."""
     if hold.seconds is None:
         return None
-    return max(0.0, hold.seconds - elapsed_s(hold.began, now))
+    return max(0.0, hold.seconds - hold_elapsed_s(hold, now))
+
+
+def hold_elapsed_s(hold: Hold, now: datetime) -> float:
+    """Seconds that count for it: the smaller span, where the wall's and the computer's own clock have parted."""
+    return min(hold_elapsed_by_wall_s(hold, now), hold_elapsed_by_boot_s(hold, now))
+
+
+def hold_elapsed_by_wall_s(hold: Hold, now: datetime) -> float:
+    """Seconds since it began by the wall's clock; one set back behind that counts 0."""
+    return elapsed_s(hold.began, now)
+
+
+def hold_elapsed_by_boot_s(hold: Hold, now: datetime) -> float:
+    """Seconds since it began by the computer's own count; as the wall's where they never parted."""
+    return hold.by_boot.amount_at(now) if hold.by_boot is not None else elapsed_s(hold.began, now)
+
+
+def hold_ends(hold: Hold) -> datetime | None:
+    """When it will be over by both clocks; None: no figure."""
+    if hold.seconds is None:
+        return None
+    ends = hold.began + timedelta(seconds=hold.seconds)
+    if hold.by_boot is None:
+        return ends
+    return max(ends, hold.by_boot.at + timedelta(seconds=max(0.0, hold.seconds - hold.by_boot.amount)))
 
 
 def hold_is_running(round_: Round, now: datetime) -> bool:
@@ -54,6 +79,22 @@ def hold_is_served(round_: Round, now: datetime) -> bool:
     return hold.vouched or not hold.doubted
 
 
+def rinse_left_s(rinse: Rinse, now: datetime) -> float:
+    """Seconds that a splash is still to be rinsed, 0 or more."""
+    counted = elapsed_s(rinse.began, now)
+    if rinse.by_boot is not None:
+        counted = min(counted, rinse.by_boot.amount_at(now))
+    return max(0.0, rinse.seconds - counted)
+
+
+def rinse_ends(rinse: Rinse) -> datetime:
+    """When a splash will have been rinsed long enough by both clocks."""
+    ends = rinse.began + timedelta(seconds=rinse.seconds)
+    if rinse.by_boot is None:
+        return ends
+    return max(ends, rinse.by_boot.at + timedelta(seconds=max(0.0, rinse.seconds - rinse.by_boot.amount)))
+
+
 def airing_began(round_: Round) -> datetime | None:
     """When the airing's clock began; None: not yet.
 
@@ -71,14 +112,56 @@ def airing_began(round_: Round) -> datetime | None:
 def airing_ends(round_: Round) -> datetime | None:
     """When the airing will have brought its air changes, at the rates said so far; None: not begun.
 
-    Each opening said sets the rate from then on; before the first, the room's usual rate holds.
+    Each opening said sets the rate from then on; before the first, the room's usual rate holds. Where the wall's and
+    the computer's own clock have parted, it is over when it is over by both.
     """
     began = airing_began(round_)
     if began is None:
         return None
-    due = round_.air_changes
-    at, rate = began, round_.air_changes_per_hour
-    for opening in round_.openings:
+    return max(_ends_from(round_, counted) for counted in _countings(round_, began))
+
+
+def airing_left_s(round_: Round, now: datetime) -> float | None:
+    """Seconds of airing still to come, 0 or more; None: not begun."""
+    began = airing_began(round_)
+    if began is None:
+        return None
+    left = ((_ends_from(round_, c) - max(now, c.at)).total_seconds() for c in _countings(round_, began))
+    return max(0.0, *left)
+
+
+def air_changes_by_wall(round_: Round, now: datetime) -> float:
+    """Air changes so far by the wall's clock; 0 where the airing hasn't begun."""
+    began = airing_began(round_)
+    return 0.0 if began is None else _changes(round_, _countings(round_, began)[0], now)
+
+
+def air_changes_by_boot(round_: Round, now: datetime) -> float:
+    """Air changes so far by the computer's own count; as the wall's where they never parted."""
+    began = airing_began(round_)
+    return 0.0 if began is None else _changes(round_, _countings(round_, began)[-1], now)
+
+
+def _countings(round_: Round, began: datetime) -> tuple[Counted, ...]:
+    """From what the airing is counted on: by the wall's clock, and by the other where they have parted."""
+    settled, by_boot = (
+        counted if counted is not None and counted.since == began else None
+        for counted in (round_.air_from, round_.air_by_boot)
+    )
+    by_wall = settled or Counted(began, began, 0.0)
+    return (by_wall,) if by_boot is None else (by_wall, by_boot)
+
+
+def _spells(round_: Round, counted: Counted) -> tuple[float, tuple[Opening, ...]]:
+    """The rate at which it goes on from there, and the openings said after."""
+    before, after = round_.openings[: counted.openings], round_.openings[counted.openings :]
+    return (before[-1].air_changes_per_hour if before else round_.air_changes_per_hour), after
+
+
+def _ends_from(round_: Round, counted: Counted) -> datetime:
+    due, at = round_.air_changes - counted.amount, counted.at
+    rate, openings = _spells(round_, counted)
+    for opening in openings:
         if opening.at > at:
             changes = rate * (opening.at - at).total_seconds() / 3600
             if changes >= due:
@@ -86,15 +169,18 @@ def airing_ends(round_: Round) -> datetime | None:
             due -= changes
             at = opening.at
         rate = opening.air_changes_per_hour
-    return at + timedelta(hours=due / rate)
+    return at + timedelta(hours=max(0.0, due) / rate)
 
 
-def airing_left_s(round_: Round, now: datetime) -> float | None:
-    """Seconds of airing still to come, 0 or more; None: not begun."""
-    began, ends = airing_began(round_), airing_ends(round_)
-    if began is None or ends is None:
-        return None
-    return (ends - max(now, began)).total_seconds() if ends > max(now, began) else 0.0
+def _changes(round_: Round, counted: Counted, now: datetime) -> float:
+    changes, at = counted.amount, counted.at
+    rate, openings = _spells(round_, counted)
+    for opening in openings:
+        if opening.at > at:
+            changes += rate * elapsed_s(at, min(now, opening.at)) / 3600
+            at = opening.at
+        rate = opening.air_changes_per_hour
+    return changes + rate * elapsed_s(at, now) / 3600
 
 
 def is_served(round_: Round, step: str, now: datetime) -> bool:

@@ -14,6 +14,32 @@ from assistant.core.amounts import Amount
 
 
 @dataclass(frozen=True, slots=True)
+class Counted:
+    """So much of a wet time, an airing or a rinse had been counted by then."""
+
+    since: datetime
+    """When what it counts began; a count of anything else is stale."""
+    at: datetime
+    amount: float
+    """Seconds, or air changes."""
+    openings: int = 0
+    """For an airing: how many openings had been said by then."""
+
+    def amount_at(self, now: datetime) -> float:
+        """Seconds counted by now; a clock set back adds none."""
+        return self.amount + max(0.0, (now - self.at).total_seconds())
+
+
+@dataclass(frozen=True, slots=True)
+class Parting:
+    """The wall's clock and the computer's own count have parted, and the keeper hasn't said which is true."""
+
+    at: datetime
+    ahead_s: float
+    """By how much the wall's clock jumped ahead; below 0: it went back."""
+
+
+@dataclass(frozen=True, slots=True)
 class Hold:
     """One wet time."""
 
@@ -24,6 +50,8 @@ class Hold:
     """The keeper said, when it was over, that it stayed wet throughout."""
     doubted: bool = False
     """It counts only if vouched: the program wasn't running for a while, or something was said that doesn't fit."""
+    by_boot: Counted | None = None
+    """What the computer's own clock counts, once the wall's has parted from it; the smaller counts."""
     wetted: datetime | None = None
     """When it was last sprayed again or seen wet; None: not since it began."""
 
@@ -60,6 +88,10 @@ class Round:
     openings: tuple[Opening, ...] = ()
     put_back: bool = False
     """The animal was put back too soon and isn't out again on record."""
+    air_from: Counted | None = None
+    """The airing as the keeper settled it after the clocks had parted; it is counted on from there."""
+    air_by_boot: Counted | None = None
+    """As a hold's."""
     first_dry: datetime | None = None
     """When it was first dry since the rinse; a wet patch found later doesn't stop the airing that began then."""
     smells: bool = False
@@ -139,6 +171,8 @@ class Rinse:
     victim: str
     began: datetime
     seconds: float
+    by_boot: Counted | None = None
+    """As a hold's."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -245,3 +279,7 @@ class State:
     """The latest turns that can be undone, oldest first."""
     last_at: datetime | None = None
     """When the last event was recorded."""
+    clock_offset_s: float | None = None
+    """What the wall's clock was ahead of the computer's own count when they last parted."""
+    parting: Parting | None = None
+    """The clocks have parted, and it isn't settled which is true."""

@@ -25,6 +25,7 @@ from assistant.contract import Heard, Reply, Talk
 from assistant.core.gate import Timer, timers
 from assistant.core.household import Bottle, Enclosure, Measure, Stock
 from assistant.core.state import State
+from assistant.shells.clocks import ClockWatch
 from assistant.shells.folder import Folder
 from assistant.shells.once import stdin_lines
 from assistant.shells.options import Options, opened_folder
@@ -45,6 +46,7 @@ _STEP_WORDS = {"hold": "wet", "air": "airing", "eye": "rinse eye", "skin": "rins
 def chat(options: Options) -> int:
     """Talks until the keeper leaves; 0."""
     with opened_folder(options) as folder, open_sitting(folder) as sitting:
+        sitting.clocks = ClockWatch()
         if options.json or not _is_a_terminal():
             with _mouth(options.speak, wait=True) as speak:
                 _plain_lines(sitting, options, speak)

@@ -15,6 +15,7 @@ from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 from assistant.contract import Heard, Reply
+from assistant.shells.clocks import ClockWatch
 from assistant.shells.folder import ShellFault
 from assistant.shells.options import EARLIEST, LATEST, Options, opened_folder
 from assistant.shells.out import show
@@ -34,7 +35,9 @@ def rehearse(options: Options) -> int:
     """Runs the script; 0 when it ran to its end."""
     lines = _script(options.what)
     with opened_folder(options) as folder, open_sitting(folder, ":memory:") as sitting:
-        _Rehearsal(sitting, options, options.at or START).run(lines)
+        rehearsal = _Rehearsal(sitting, options, options.at or START)
+        sitting.clocks = ClockWatch(lambda now: rehearsal.set_back_s)
+        rehearsal.run(lines)
     return 0
 
 
@@ -45,6 +48,8 @@ class _Rehearsal:
     now: datetime
     came_due: tuple[str, ...] = ()
     """Said by itself since the last reply; only kept for --json, else it was shown at its time."""
+    set_back_s: float = 0.0
+    """By how much the wall's clock was set back against the other, below 0."""
 
     def run(self, lines: list[str]) -> None:
         for number, line in enumerate(lines, start=1):
@@ -78,6 +83,8 @@ class _Rehearsal:
         until = self.now + span
         if not EARLIEST <= until.year <= LATEST:
             raise ShellFault(f"that moves the clock out of the years {EARLIEST} to {LATEST}")
+        if span < timedelta():
+            self._set_back(until)
         for stop in range(MOST_STOPS + 1):
             if self.now >= until:
                 break
@@ -87,6 +94,16 @@ class _Rehearsal:
                 self._speak_up(reply)
         self.now = until
         self.sitting.log.touch(self.now)
+
+    def _set_back(self, until: datetime) -> None:
+        """Sets the wall's clock back; the other takes no notice."""
+        if self.sitting.clocks is not None:
+            self.sitting.clocks.look(self.now)
+        self.set_back_s += (until - self.now).total_seconds()
+        reply = self.sitting.speak_up(until)
+        self.now = until
+        if reply is not None:
+            self._speak_up(reply)
 
     def _next_due(self, until: datetime) -> tuple[Reply | None, datetime]:
         """What comes due first by then, and when, to the second; found by halving, since due things only add up."""

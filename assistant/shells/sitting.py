@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from contextlib import contextmanager, suppress
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
 from pathlib import Path
 from typing import Literal
@@ -17,6 +17,7 @@ from assistant.contract import Heard, Question, Reads, Reply, Talk, Turn, World
 from assistant.core.facts import Facts
 from assistant.core.household import Household
 from assistant.core.state import State
+from assistant.shells.clocks import ClockWatch
 from assistant.shells.folder import Folder
 from assistant.store.keeping import read_household
 from assistant.store.log import Log, Overtaken, StoreFault
@@ -40,19 +41,25 @@ class Sitting:
     questions: Mapping[str, Question]
     read: Reads
     talk: Talk = field(default_factory=Talk)
+    clocks: ClockWatch | None = None
+    """The watch on the two clocks, in a shell that runs on; None: in one that answers once."""
 
     def begin_anew(self) -> None:
         """Forgets the conversation, as a new start of the program does; what is recorded stays."""
         self.talk = Talk(told_until=self.log.last_seen())
+        if self.clocks is not None:
+            self.clocks.begin_anew()
 
     def hear(self, heard: Heard, now: datetime) -> Reply:
         """One turn of the keeper's.
 
         Fails: StoreFault, with nothing recorded.
         """
+        parted = False
         for _ in range(TRIES):
-            turn = take_turn(heard, self._world(now))
             try:
+                parted = self._clocks_parted(now) or parted
+                turn = take_turn(heard, replace(self._world(now), clocks_parted=parted))
                 return self._kept(turn, now)
             except Overtaken:
                 continue
@@ -60,7 +67,11 @@ class Sitting:
 
     def speak_up(self, now: datetime) -> Reply | None:
         """What came due by itself since the last word; None: nothing."""
-        turn = speak_up(self._world(now))
+        try:
+            parted = self._clocks_parted(now)
+        except Overtaken:
+            return None  # looked at again in a moment
+        turn = speak_up(replace(self._world(now), clocks_parted=parted))
         if turn is None:
             return None
         self.talk = turn.talk
@@ -89,6 +100,19 @@ class Sitting:
             talk=self.talk,
             away_since=self.log.last_seen() if self._away(now) else None,
         )
+
+    def _clocks_parted(self, now: datetime) -> bool:
+        """Records that the wall's clock and the computer's own count have parted; True when they have.
+
+        It is a turn of its own, of the tool's: no "undo" takes it back.
+        """
+        parting = self.clocks.look(now) if self.clocks is not None else None
+        if parting is None or self.clocks is None:
+            return False
+        self.log.state()
+        self.log.append((parting,), self.log.next_turn(), now)
+        self.clocks.told(parting)
+        return True
 
     def _away(self, now: datetime) -> bool:
         seen = self.log.last_seen()

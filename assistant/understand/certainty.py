@@ -172,3 +172,11 @@ def _polarity_doubts(reading: Reading, text: str, heard: Heard, parse: Callable[
 def with_doubts(reading: Reading, text: str, heard: Heard, parse: Callable[[str], Parsed]) -> Reading:
     """The reading with its doubts, marked as spoken."""
     return replace(reading, spoken=True, doubts=doubts_of(reading, text, heard, parse))
+
+
+def with_guess_doubted(reading: Reading, parsed: Parsed) -> Reading:
+    """The reading with its number in doubt, where a small word was taken for one: "one in thirty too"."""
+    taken = _numbers_of(parsed)
+    if not taken or reading.doubts or reading.intent in (*HARM, None):
+        return reading
+    return replace(reading, doubts=(Doubt("number", said_number(_least_sure(taken, reading))),))

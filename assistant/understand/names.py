@@ -213,10 +213,10 @@ class Names:
     def _with_container(self, mention: Mention, words: list[str]) -> Mention:
         """ "the bleach bottle", "the vinegar one": the bottles that are for that agent."""
         after = words[mention.end] if mention.end < len(words) else ""
-        if after == "one" and _begins_a_ratio(words[mention.end :]):
-            return mention
         if after not in ("bottle", "one", "spray", "sprayer") or mention.things[0].kind not in ("agent", "stock"):
             return mention
+        if after == "one" and _begins_number(words[mention.end :]):
+            return mention  # "bleach one in thirty-two"
         agents = [thing.name for thing in mention.things if thing.kind == "agent"]
         stocks = [thing.name for thing in mention.things if thing.kind == "stock"]
         bottles = [b for key in (*stocks, *agents) for b in self._bottles_of.get(key, ())]
@@ -226,11 +226,14 @@ class Names:
         )
 
 
-def _begins_a_ratio(words: Sequence[str]) -> bool:
-    """ "bleach one in fifty" is a mix, not the bleach one."""
-    if len(words) < 3 or words[1] not in ("in", "to", "part", "point"):
-        return False
-    return words[1] in ("part", "point") or words[2] in NUMBER_WORDS or words[2][0].isdigit()
+def _begins_number(words: Sequence[str]) -> bool:
+    """True when a "one" begins a number or a ratio: "one in ten", "one fifty", "one part to nine"."""
+    after, second = (*words[1:3], "", "")[:2]
+    if after in ("part", "parts", "colon", ":", "point", "hundred", "thousand", "percent", "half", "litre", "liter"):
+        return True
+    if after in ("in", "to", "into", "two", "too", "out", "and"):
+        return second in NUMBER_WORDS or second[:1].isdecimal() or second in ("every", "for", "a", "of")
+    return after in NUMBER_WORDS
 
 
 # A bottle may be called clear and a cage window; said alone, these words are a step, an opening, a state.

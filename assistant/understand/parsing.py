@@ -14,6 +14,7 @@ from rapidfuzz import fuzz, process
 
 from assistant.core.quantity import Gallon
 from assistant.understand.amounts import Amounts, amounts_in
+from assistant.understand.misheard import put_right
 from assistant.understand.names import CONTAINERS, HOMES, TOOLS, Mention, Names
 from assistant.understand.said_times import SaidWhen, when_in
 from assistant.understand.spoken_numbers import NUMBER_WORDS, TENS
@@ -86,6 +87,8 @@ class Parsed:
     """For matching: no signs, articles or fillers; names and amounts in braces."""
     when: SaidWhen | None = None
     """A date or time of day."""
+    guessed: bool = False
+    """A small word was taken for a number ("thirty too"), so its number is read back before it counts."""
 
 
 @lru_cache(maxsize=4000)
@@ -133,7 +136,8 @@ class Parser:
 
     def __call__(self, text: str) -> Parsed:
         """Takes one text apart."""
-        tokens = tuple(self._with_its_end_mended(token) for token in tokens_of(text[:_LONGEST]))
+        mended_numbers = put_right(tokens_of(text[:_LONGEST]))
+        tokens = tuple(self._with_its_end_mended(token) for token in mended_numbers.tokens)
         mentions = self._names.in_text(tokens)
         taken = {place for mention in mentions for place in range(mention.start, mention.end)}
         when = when_in(tokens)
@@ -154,6 +158,7 @@ class Parser:
             as_said=tuple(masked),
             words=matched_words(self._mend(word) for word in _masked(tokens, mentions, amounts, when)),
             when=when,
+            guessed=mended_numbers.guessed,
         )
 
     def _with_its_end_mended(self, token: Token) -> Token:

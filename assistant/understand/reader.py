@@ -16,7 +16,7 @@ from assistant.core.facts import Facts
 from assistant.core.household import Household
 from assistant.core.rounds import is_open
 from assistant.understand import alarms, fills, follow_up
-from assistant.understand.certainty import HARM, best_of, with_doubts
+from assistant.understand.certainty import HARM, best_of, with_doubts, with_guess_doubted
 from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.claimed_steps import Claims, bare_done, claims_in, dried_early, only_dried, steps_named
 from assistant.understand.cries import cry_in
@@ -298,7 +298,7 @@ class Reader:
         if intent == "done" and look.claims.polarity == "doubtful":
             step = slots.steps[0] if slots.steps else "done"
             reading = replace(reading, doubts=(Doubt("polarity", step),))
-        return reading
+        return reading if not look.parsed.guessed else with_guess_doubted(reading, look.parsed)
 
     def _claimed(self, look: _Look) -> tuple[str | None, float] | None:
         """`done` or `status` for what is said of steps; None: nothing is."""

@@ -270,6 +270,8 @@ def _decimals(tokens: Words, start: int, whole: Fraction, point: int) -> Number 
 def _part_alone(tokens: Words, at: int) -> Number | None:
     """ "half", "a half", "a quarter", "one third"."""
     place = at if _word(tokens, at) in PARTS else at + 1
+    if place > at and _word(tokens, at) not in ("a", "an", "one"):
+        return None  # "three quarters" is counted, not a quarter
     word = _word(tokens, place)
     if word not in PARTS or word.endswith("s") or word == "halves":
         return None

@@ -16,13 +16,13 @@ from physical import Enclosure as Physical
 from tool import Tool
 
 from assistant.answer.plan import changes_needed, room_airing
-from assistant.contract import Pending, Reading
+from assistant.contract import Answer, Pending, Reading
 from assistant.core.amounts import Amount, SaidRatio
-from assistant.core.events import Recorded, Voided
+from assistant.core.events import ClocksSettled, Recorded, Voided
 from assistant.core.fold import fold_all
 from assistant.core.gate import may_go_back
 from assistant.core.household import Bottle, Enclosure, Household, Room, Stock
-from assistant.core.rounds import STEPS, is_open, next_step
+from assistant.core.rounds import STEPS, airing_began, is_open, next_step
 from assistant.core.state import Round, State
 
 NAMES = ("left tub", "right tub")
@@ -44,13 +44,15 @@ class Rounds(RuleBasedStateMachine):
     def __init__(self) -> None:
         super().__init__()
         self.tool = Tool(HOUSEHOLD)
+        self.true_times: dict[datetime, set[datetime]] = {}
         world = self.tool.world()
         rate, needed = room_airing(world)[0], changes_needed(world)
         self.truth = {name: Physical(WET_TIME, needed, rate) for name in NAMES}
 
     @property
     def now(self) -> datetime:
-        return self.tool.now
+        """The true time; the tool goes by a wall clock that may be wrong."""
+        return self.tool.now - self.tool.ahead
 
     @property
     def waiting(self) -> Pending | None:
@@ -60,6 +62,7 @@ class Rounds(RuleBasedStateMachine):
         return self.tool.state.rounds.get(name)
 
     def say(self, intent: str, away: datetime | None = None, **slots: object) -> None:
+        self.true_times.setdefault(self.tool.now, set()).add(self.now)
         reply = self.tool.say(intent, away, **slots)
         note(f"{self.now:%H:%M:%S} {intent} {slots} -> {reply.outcome}: {reply.say}")
 
@@ -142,18 +145,23 @@ class Rounds(RuleBasedStateMachine):
         truth.spray(self.now)
         self.said_done(name, "move out", "clear", "wash", "apply")
 
-    @rule(name=names, steps=st.integers(1, 9))
-    def do_as_told(self, name: str, steps: int) -> None:
-        """The keeper does what comes next, so that rounds come to their end often enough to mean something."""
+    @rule(name=names, steps=st.integers(1, 9), minutes=st.sampled_from((0, 0, 0, 0, -61, 3, 12, 600)))
+    def do_as_told(self, name: str, steps: int, minutes: float) -> None:
+        """The keeper does what comes next, so that rounds come to their end often enough to mean something.
+
+        Now and then the clock is set meanwhile: while it is wet or airs it matters most.
+        """
         for _ in range(steps):
             self._do_next(name)
+        if minutes:
+            self.the_clock_is_set(minutes)
 
     def _do_next(self, name: str) -> None:
         round_ = self.round(name)
         if round_ is None or not is_open(round_):
             self.start(name)
             return
-        step = next_step(round_, self.now)
+        step = next_step(round_, self.tool.now)
         acts = {"move out": self.take_out, "clear": self.clear, "wash": self.wash, "rinse": self.rinse, "dry": self.dry}
         if step in acts:
             acts[step](name)
@@ -171,11 +179,27 @@ class Rounds(RuleBasedStateMachine):
             return
         self.say("yes" if self.is_so() else "no")
 
+    def so_long(self, answer: Answer) -> bool:
+        """Whether it has really been as long as the tool asks."""
+        event = answer.events[0]
+        assert isinstance(event, ClocksSettled)
+        round_, waiting = self.round(event.thing), self.waiting
+        assert round_ is not None
+        assert waiting is not None
+        began = airing_began(round_) if event.step == "air" else round_.hold.began if round_.hold is not None else None
+        asked = timedelta(seconds=answer.details["difference"].more_s)
+        if began is None or len(self.true_times.get(began, ())) != 1:
+            return False
+        passed = waiting.asked_at - self.tool.ahead - next(iter(self.true_times[began]))
+        return abs(asked - passed) < timedelta(seconds=1)
+
     def is_so(self) -> bool:
         """The truth of what the tool asks: did it stay wet, was that step done, is it really so?"""
         waiting = self.waiting
         assert waiting is not None
         reading = waiting.on_yes
+        if isinstance(reading, Answer):
+            return self.so_long(reading)
         assert isinstance(reading, Reading)
         name = reading.slots.enclosures[0]
         truth = self.truth[name]
@@ -199,13 +223,13 @@ class Rounds(RuleBasedStateMachine):
         """Only what makes the record poorer: to undo "it dried" or a second rinse would be to say that it isn't so."""
         if not self.tool.state.turns:
             return
-        without = fold_all([*self.tool.record, Recorded(self.now, "undo", Voided(self.tool.state.turns[-1].turn))])
+        without = fold_all([*self.tool.record, Recorded(self.tool.now, "undo", Voided(self.tool.state.turns[-1].turn))])
         if all(self.left(without, name) >= self.left(self.tool.state, name) for name in NAMES):
             self.say("undo")
 
     def left(self, state: State, name: str) -> set[str]:
         """The steps that block that enclosure; every one when no clean is open."""
-        verdict = may_go_back(state.rounds.get(name), self.now)
+        verdict = may_go_back(state.rounds.get(name), self.tool.now)
         return set(verdict.blocked_by) if verdict.ready or verdict.blocked_by else {*STEPS}
 
     @rule(minutes=st.sampled_from((0.5, 1, 3, 9, 10, 11, 45, 130, 300)))
@@ -225,16 +249,27 @@ class Rounds(RuleBasedStateMachine):
     @rule()
     def clock_goes_back_and_forth(self) -> None:
         """Nothing is said meanwhile; what the clock loses it gains again."""
-        self.tool.now -= timedelta(hours=1)
+        self.tool.clock_set(hours=-1)
         self.never_ahead_of_the_truth()
-        self.tool.now += timedelta(hours=1)
+        self.tool.clock_set(hours=1)
+
+    @rule(minutes=st.sampled_from((-240, -61, -7, 2, 9, 61, 600)))
+    def the_clock_is_set(self, minutes: float) -> None:
+        said = self.tool.clock_set(minutes=minutes)
+        note(f"{self.tool.now:%H:%M:%S} (unasked) {said}")
+
+    @rule(minutes=st.sampled_from((2, 9, 61)))
+    def the_computer_sleeps(self, minutes: float) -> None:
+        """On some computers the count of seconds stands still meanwhile, which looks like a clock set forward."""
+        said = self.tool.sleep(minutes=minutes)
+        note(f"{self.tool.now:%H:%M:%S} (unasked) {said}")
 
     # ------------------------------------------------------------ what must hold
 
     @invariant()
     def never_ahead_of_the_truth(self) -> None:
         for name in NAMES:
-            verdict = may_go_back(self.round(name), self.now)
+            verdict = may_go_back(self.round(name), self.tool.now)
             if verdict.ready:
                 REACHED.append(name)
                 assert self.truth[name].fit_for_return(self.now), f"{name} is called ready: {self.truth[name]}"

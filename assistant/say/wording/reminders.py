@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from assistant.contract import World
 from assistant.core.gate import Reminder
+from assistant.say.wording.clocks import clocks_parted_line
 from assistant.say.wording.plain import capital, count
 
 
@@ -20,6 +21,8 @@ def reminder_line(reminder: Reminder, world: World) -> str:
         case "rinse over":
             rinsed = _rinsed_for(reminder, world)
             return f"{thing}: {rinsed} of rinsing are up. Still sore, red or blurred? Get it seen urgently."
+        case "clocks parted":
+            return clocks_parted_line(world)
         case _:
             animal = _animal(reminder.thing, world)
             waited = count(reminder.minutes, "minute")

@@ -9,7 +9,7 @@ from typing import Any
 from assistant.contract import Answer, Line
 from assistant.core.household import Enclosure
 from assistant.core.state import Round
-from assistant.say.wording import claimed, round_told
+from assistant.say.wording import claimed, clocks, round_told
 from assistant.say.wording.plain import capital, clock, clock_aloud, listed, span
 from assistant.say.wording.steps import ADD_MINUTES, DID, NAMES, name_of, steps_done, to_do
 
@@ -272,6 +272,7 @@ def _not_on_record(answer: Answer) -> Line:
 
 LINES: dict[str, Callable[[Answer], Line]] = {
     **claimed.LINES,
+    **clocks.LINES,
     **round_told.LINES,
     "the_round.started": _started,
     "the_round.open_already": _open_already,

@@ -84,6 +84,8 @@ EVERY_EVENT: tuple[Event, ...] = (
     happened.HabitChanged("gallon", "imperial", "US"),
     happened.ItemBegun("branch", "bake", 7200.0, "shelf box"),
     happened.RinseBegun("eye", "person", 900.0),
+    happened.ClocksParted(3600.0, 1.7e9),
+    happened.ClocksSettled("east tank", "hold", passed=True, offset_s=1.7e9),
     Away(NOON - timedelta(hours=1)),
     Voided("1"),
 )

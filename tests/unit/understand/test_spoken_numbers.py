@@ -106,6 +106,7 @@ one and a half = 3/2
 two and a half = 5/2
 ten and a half = 21/2
 two and three quarters = 11/4
+one and three quarter = 7/4
 one and a quarter = 5/4
 one and two thirds = 5/3
 a hundred and a half = 201/2
