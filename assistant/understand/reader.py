@@ -25,12 +25,12 @@ from assistant.understand.harm_patterns import WORDS as CRY_WORDS
 from assistant.understand.items_said import asked_of_items
 from assistant.understand.known_words import CONNECTING, EVERYDAY
 from assistant.understand.learning import OUTSIDE
-from assistant.understand.matching import Matcher, rows_of
+from assistant.understand.matching import Matcher, rows_of, texts_of, words_of
 from assistant.understand.may_be import LOOKS_BACK, may_be
 from assistant.understand.meeting import meets
 from assistant.understand.names import Names
 from assistant.understand.openings import openings_in
-from assistant.understand.parsing import Parsed, Parser, matched_words, phrasing_words
+from assistant.understand.parsing import Parsed, Parser, matched_words
 from assistant.understand.referents import with_referent
 from assistant.understand.scaled import factor_in
 from assistant.understand.short_slips import LONGEST, told_apart
@@ -93,13 +93,13 @@ class Reader:
         self._parse = lru_cache(maxsize=64)(self._parser)
         self._questions = questions
         self._facts = facts
-        self._short_answers = _texts_of(questions, "yes", "no")
-        self._yes = _words_of(questions, "yes")
-        self._no = _words_of(questions, "no")
+        self._short_answers = texts_of(questions, "yes", "no")
+        self._yes = words_of(questions, "yes")
+        self._no = words_of(questions, "no")
         self._known = vocabulary
-        self._own = {name: _words_of(questions, name) | CONNECTING for name in _ABOUT_TALK}
+        self._own = {name: words_of(questions, name) | CONNECTING for name in _ABOUT_TALK}
         self._short = {
-            text: name for name in _SHORT for text in _texts_of(questions, name) if len(text.split()) <= LONGEST
+            text: name for name in _SHORT for text in texts_of(questions, name) if len(text.split()) <= LONGEST
         }
 
     def __call__(self, heard: Heard, world: World) -> Reading:
@@ -445,14 +445,3 @@ _HAS_STEP_WORD = re.compile(
     r"\b(?:rins\w+|wash\w*|spray\w*|dry|dried|drying|wet|damp|wip\w+|air\w*|clear\w*|appl\w+|scrub\w*"
     r"|mist\w*|back|hos\w+)\b"
 )
-
-
-def _texts_of(questions: Mapping[str, Question], *names: str) -> frozenset[str]:
-    known = [questions[name] for name in names if name in questions]
-    return frozenset(" ".join(phrasing_words(text)) for question in known for text in question.phrasings)
-
-
-def _words_of(questions: Mapping[str, Question], name: str) -> frozenset[str]:
-    return frozenset(
-        w for text in (questions[name].phrasings if name in questions else ()) for w in phrasing_words(text)
-    )
