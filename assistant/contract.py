@@ -218,6 +218,8 @@ class Slots:
     """Waiting tubs, as the keeper calls them: "blue tub"."""
     drains: tuple[str, ...] = ()
     """Where something is to be poured: "kitchen sink", "toilet", "garden" ..."""
+    wish: str | None = None
+    """What somebody would do with a bottle that nobody knows: "sniffing", "mixing" ..."""
     found: bool = False
     """It was said that a loose animal is found."""
     met: bool = False

@@ -96,7 +96,8 @@ _SPILLED = Pattern(
 _NOT_A_SPILL = Pattern(
     r"\b(?:spill (?:the )?beans|spill proof|do not spill|without spilling|not to spill|oil spill"
     r"|dropped (?:off )?to)\b"
-    r"|\bspill kit\b|\bdropped (?:the )?(?:percent|strength|price)\b"
+    r"|\bspill kit\b|\b(?:store|storing|stored|keep|kept|stand)\b"
+    r"|\bdropped (?:the )?(?:percent|strength|price)\b"
 )
 
 WORDS = words_in(_ESCAPED, _OUT_OF_THE_TUB, _OUT, _NOT_AN_ESCAPE, _FOUND, _SPILLED, _NOT_A_SPILL)

@@ -31,7 +31,7 @@ _ANOTHER = Pattern(
 SAFE_TO_CORRECT = frozenset(
     {"dose", "hold_time", "return_check", "status", "time_left", "next", "together", "dry_time", "air_time"}
     | {"mix_strength", "top_up", "make_up", "convert", "read_ratio", "bleach_now", "measure_with"}
-    | {"treat_item", "share_tool"}
+    | {"treat_item", "share_tool", "pour_away", "store_it"}
 )
 """Questions that record nothing, so that a changed word only asks them again."""
 

@@ -9,12 +9,6 @@ LINES: tuple[str, ...] = tuple(
     line.strip()
     for line in """
 how old is my {agent}
-where do i store {agent}
-how do i store {bottle}
-where do i keep {agent}
-how do i get rid of {agent}
-can i pour {agent} down the drain
-pour away {bottle}
 when is the next deep clean due
 when is {enclosure} due
 what is due today
@@ -99,8 +93,6 @@ how long do i hold him
 how long can he stay out
 do i need goggles
 what should i open
-i do not know what is in {bottle}
-the label has come off
 says who
 hush
 be quiet
@@ -455,10 +447,7 @@ when did i last change {enclosure} 's water
 log a spot clean on all the healthy ones
 spot cleaned {enclosure} and gave fresh water this morning
 when is {enclosure} out of quarantine
-i found {bottle} with no label on it
 where should i keep the concentrate
-how do i get rid of leftover {agent} mix
-can i pour old {agent} down the drain
 who is in which tub
 how long has {enclosure} been waiting in the tub
 how many tablespoons are in {volume}
@@ -609,9 +598,7 @@ when did i last deep clean the {enclosure}
 changed everyone 's water this morning
 when is she out of quarantine
 how many days has the {animal} been in quarantine
-i found a bottle with no label
 where should i keep the {agent}
-can i pour old {agent} down the sink
 how long has {enclosure} been waiting in there
 i just saw a {organism} on the tub
 where does that figure come from

@@ -20,6 +20,7 @@ from assistant.understand.certainty import HARM, best_of, with_doubts, with_gues
 from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.claimed_steps import Claims, bare_done, claims_in, dried_early, only_dried, steps_named
 from assistant.understand.cries import cry_in
+from assistant.understand.drains import nobody_knows, stored
 from assistant.understand.follow_up import Answering
 from assistant.understand.harm_patterns import WORDS as CRY_WORDS
 from assistant.understand.items_said import asked_of_items
@@ -154,6 +155,8 @@ class Reader:
     def _meeting(self, look: _Look) -> Reading | None:
         if "together" not in self._questions:
             return None
+        if "store_it" in self._questions and stored(look.parsed.plain):
+            return self._reading(look, "store_it", self._slots(look, "store_it"), BY_RULE)
         slots = self._slots(look, "together")
         if "mixed" in self._questions and fills.tells(look.parsed.plain):
             return self._reading(look, "mixed", self._slots(look, "mixed"), BY_RULE)
@@ -283,6 +286,8 @@ class Reader:
     # ------------------------------------------------------------ a question of its own
 
     def _question(self, look: _Look) -> Reading:
+        if "unknown_bottle" in self._questions and nobody_knows(look.parsed.plain):
+            return self._reading(look, "unknown_bottle", self._slots(look, "unknown_bottle"), BY_RULE)
         intent, confidence = of_the_surface(look, look.world) or self._claimed(look) or self._nearest(look)
         if intent is None and (thing := asked_of_items(look.parsed.plain, self._facts)) in self._questions:
             intent, confidence = thing, max(confidence, ENOUGH)

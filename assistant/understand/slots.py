@@ -16,6 +16,7 @@ from assistant.core.rounds import is_open
 from assistant.understand import fills
 from assistant.understand.choosing_words import CHOOSING, job_in, methods_in, near_water, of_facts
 from assistant.understand.claimed_steps import Claims
+from assistant.understand.drains import drains_in, wish_in
 from assistant.understand.items_said import begun_in, items_in, still_wet_in, taken_in, ways_in
 from assistant.understand.moments import moment
 from assistant.understand.months import month_in
@@ -131,6 +132,10 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     plain, claims = parsed.plain, asked.claims
     if asked.intent in OF_ITEMS:
         slots = _with_items(slots, parsed, asked)
+    elif asked.intent == "pour_away":
+        slots = replace(slots, drains=drains_in(plain))
+    elif asked.intent == "unknown_bottle":
+        slots = replace(slots, wish=wish_in(plain))
     every = bool(_EVERY.search(plain)) and not slots.enclosures
     told = told_in(plain)
     smells = asked.intent in ("still_smells", "return_check", "done")

@@ -46,9 +46,16 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     # An animal's own name stands for its home, so "taken pepper out" is masked like a tank.
     ("move out", r"\b(?:took|got|taken|lifted|scooped|fetched|moved|brought) ENCLOSURE out\b"),
     ("move out", rf"\b(?:tubbed|boxed) (?:up )?{_ONE}|\b{_ONE}{_IS}{_NOW} (?:tubbed|boxed)\b"),
-    ("move out", r"^(?:all )?out$|^out (?:and|,)|\bENCLOSURE(?: is| 's) out\b"),
+    (
+        "move out",
+        r"^(?:all )?out$|^out (?:and|,|(?=(?:cleared|emptied|stripped|washed|scrubbed)\b))"
+        r"|\bENCLOSURE(?: is| 's) out\b",
+    ),
     ("return", rf"\b(?:put|popped|placed|moved|got|let|set) {_ONE}{_NOW} (?:straight )?(?:back|home)\b"),
     ("return", r"\b(?:put|popped|placed|got|let) ENCLOSURE (?:straight )?back (?:in|home)\b"),
+    # With no "back" said, only "already" tells it from being put in the tub.
+    ("return", rf"\balready (?:put|popped|placed|got) (?:{_ONE}|ENCLOSURE) in(?: again)?$"),
+    ("return", rf"\b(?:put|popped|placed) (?:{_ONE}|ENCLOSURE) in (?:already|again)$"),
     (
         "return",
         rf"\b{_ONE}{_IS}{_NOW} (?:gone )?(?:back|home|returned)\b|\breturned {_ONE}"
@@ -140,7 +147,7 @@ _HINTS: dict[str, tuple[str, ...]] = {
         "faun",
         "crate",
     ),
-    "return": ("back", "home", "return"),
+    "return": ("back", "home", "return", "already", "again"),
     "clear": (
         "clear",
         "empt",

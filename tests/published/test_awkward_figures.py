@@ -51,6 +51,34 @@ FIGURES: list[tuple[str, str, Any, str]] = [
     ("tool-gloves", "PMC5841743", 30, "times"),
     # Tacoma-Pierce County: scrub at least 20 seconds.
     ("tool-hands", "Tacoma-Pierce", 20, "s"),
+    # mwatoday.com: about one cup, then run water one minute.
+    ("disposal-small", "mwatoday", 1, "cup"),
+    ("disposal-order", "Oregon Metro", None, ""),
+    ("disposal-toilet-acid", "Illinois Poison Center", None, ""),
+    ("disposal-kitchen", "WikiVet", None, ""),
+    ("disposal-storm", "Arlington", None, ""),
+    # City of Sammamish: below 0.1 ppm chlorine.
+    ("disposal-ground", "Sammamish", 0.1, "ppm"),
+    ("disposal-quat-fish", "US EPA", None, ""),
+    # Gross (1987), abstract: 1.85 US gal in a 1000 US gal tank, back to the start about 30 h later.
+    ("disposal-septic", "Gross", [1.85, 30], "US gal, h"),
+    ("disposal-alcohol-sewer", "ERG 2008", None, ""),
+    # Defend Your Drains North Texas: about a cup at most.
+    ("disposal-concentrate", "North Texas", 1, "cup"),
+    ("disposal-unknown", "Calgary", None, ""),
+    ("storage-original", "familydoctor.org", None, ""),
+    ("storage-sink", "poison storage", None, ""),
+    ("storage-apart", "Calgary", None, ""),
+    # Popular chemistry page: below 25 degrees; 10 degrees warmer, about 3.5 times faster loss.
+    ("storage-bleach", "chemistry page", 25, "degC"),
+    ("storage-bleach-warm", "chemistry page", 3.5, "times"),
+    ("storage-flammable", "Calgary", None, ""),
+    # Sanitiser labels: below 110 F, 43 degrees.
+    ("storage-alcohol-max", "utilities newsletter", 43, "degC"),
+    ("storage-alcohol-sparks", "NIRMA", None, ""),
+    ("storage-peroxide", "Slovak", None, ""),
+    ("storage-drink-bottle", "ANSES", None, ""),
+    ("storage-quat", "benzalkonium", None, ""),
 ]
 
 
@@ -63,7 +91,7 @@ def test_a_figure_is_as_its_source_has_it(fact: str, source: str, value: Any, un
     assert (found.value, found.unit) == (value, unit)
 
 
-TOPICS = ("spills", "escapes", "items", "tools")
+TOPICS = ("spills", "escapes", "items", "tools", "disposal", "storage")
 
 
 def test_every_published_fact_of_these_topics_has_its_row_here(facts: Facts) -> None:

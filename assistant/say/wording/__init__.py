@@ -32,6 +32,7 @@ FAMILIES = (
     "airing",
     "shelf",
     "items",
+    "putting_away",
     "harm",
     "talk",
 )

@@ -7,6 +7,7 @@ from collections.abc import Callable
 import pytest
 
 from assistant.contract import Reading
+from assistant.understand.claimed_steps import claims_in
 
 Ask = Callable[[str], Reading]
 
@@ -239,3 +240,16 @@ def test_openings_are_counted(said: str, openings: int, ask: Ask) -> None:
 )
 def test_a_window_asked_about_is_not_open(said: str, ask: Ask) -> None:
     assert ask(said).intent != "done"
+
+
+@pytest.mark.parametrize(
+    ("said", "steps"),
+    [
+        ("out cleared and washed", ("move out", "clear", "wash")),  # as a recogniser gives it, without commas
+        ("i already put him in", ("return",)),
+        ("already put ENCLOSURE in", ("return",)),
+        ("i already put him in the tub", ("move out",)),
+    ],
+)
+def test_what_is_said_in_a_hurry_is_still_the_step(said: str, steps: tuple[str, ...]) -> None:
+    assert claims_in(said).done == steps
