@@ -17,6 +17,15 @@ LOOKS_BACK = re.compile(
     r"|yes|yeah) \?$|^(?:\S+ ){0,3}\S+ \?$"
     r"|\b(?:remember|sure|know|see|check|tell me|forget|forgot) (?:if|whether)\b"
 )
+ANOTHER_MATTER = re.compile(
+    r"^(?:so |right |ok |now )*(?:start|begin) (?:the |my |with |on )*(?:ENCLOSURE|ANIMAL)\b"
+    r"|\bwhat (?:then|next|now|comes next)\b ?\??$|\band then \?$|^(?:scratch|undo|cancel|strike) (?:that|it)\b"
+)
+"""Not about whether a step was done, though one is named in it."""
+HAS_STEP_WORD = re.compile(
+    r"\b(?:rins\w+|wash\w*|spray\w*|dry|dried|drying|wet|damp|wip\w+|air\w*|clear\w*|appl\w+|scrub\w*"
+    r"|mist\w*|back|hos\w+)\b"
+)
 _NOT_A_START = re.compile(
     r"\b(?:not|never|without) (?:\w+ )?(?:start|begin|starting)\b"
     r"|\b(?:tomorrow|later|tonight|this evening|next week|at the weekend|another day)\b"

@@ -27,7 +27,7 @@ from assistant.understand.items_said import asked_of_items
 from assistant.understand.known_words import CONNECTING, EVERYDAY
 from assistant.understand.learning import OUTSIDE
 from assistant.understand.matching import Matcher, rows_of, texts_of, words_of
-from assistant.understand.may_be import LOOKS_BACK, may_be
+from assistant.understand.may_be import ANOTHER_MATTER, HAS_STEP_WORD, LOOKS_BACK, may_be
 from assistant.understand.meeting import meets
 from assistant.understand.names import Names
 from assistant.understand.openings import openings_in
@@ -328,11 +328,11 @@ class Reader:
     def _of_steps(self, look: _Look) -> tuple[str | None, float] | None:
         """`status` or `return_check`, for steps that are asked about or not done yet; None: neither."""
         chances, claims = look.chances, look.claims
-        if _ANOTHER_MATTER.search(look.parsed.plain):
+        if ANOTHER_MATTER.search(look.parsed.plain):
             return None
         about = chances["done"] + chances["status"]
         too_far = NOT_YET_OUTSIDE if claims.polarity == "not yet" else OUTSIDE_FOR_SURE
-        if chances[OUTSIDE] >= too_far or not _HAS_STEP_WORD.search(look.parsed.plain):
+        if chances[OUTSIDE] >= too_far or not HAS_STEP_WORD.search(look.parsed.plain):
             return ("status", about) if about >= ENOUGH else None
         if claims.polarity == "not yet":
             fits = look.top in ("done", "status", "no", "start", "time_left", "next", "rinsed_out", OUTSIDE)
@@ -441,12 +441,3 @@ _BEATS_A_CLAIM = frozenset(
     | {"mix_strength", "top_up", "make_up", "bleach_now", "measure_with"}
 )
 """Questions that aren't a claim of a step though they hold the words of one."""
-_ANOTHER_MATTER = re.compile(
-    r"^(?:so |right |ok |now )*(?:start|begin) (?:the |my |with |on )*(?:ENCLOSURE|ANIMAL)\b"
-    r"|\bwhat (?:then|next|now|comes next)\b ?\??$|\band then \?$|^(?:scratch|undo|cancel|strike) (?:that|it)\b"
-)
-"""Not about whether a step was done, though one is named in it."""
-_HAS_STEP_WORD = re.compile(
-    r"\b(?:rins\w+|wash\w*|spray\w*|dry|dried|drying|wet|damp|wip\w+|air\w*|clear\w*|appl\w+|scrub\w*"
-    r"|mist\w*|back|hos\w+)\b"
-)
