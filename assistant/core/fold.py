@@ -71,16 +71,20 @@ def fold_all(record: Iterable[Recorded], onto: State | None = None) -> State:
     onto: what everything before it amounts to; only turns of `record` itself can then be undone in it.
     """
     record = tuple(record)
-    undone = {entry.event.turn for entry in record if isinstance(entry.event, Voided)}
+    undone = frozenset(entry.event.turn for entry in record if isinstance(entry.event, Voided))
     state = onto if onto is not None else State()
     for entry in record:
-        if isinstance(entry.event, Voided):
-            state = replace(state, last_at=entry.at)
-        elif entry.turn in undone:
-            state = replace(_unforgotten(state, entry.event, entry.at), last_at=entry.at)
-        else:
-            state = fold(state, entry)
+        state = fold_knowing(state, entry, undone)
     return state
+
+
+def fold_knowing(state: State, recorded: Recorded, undone: frozenset[str]) -> State:
+    """The state after one more event of a record whose undone turns are known beforehand."""
+    if isinstance(recorded.event, Voided):
+        return replace(state, last_at=recorded.at)
+    if recorded.turn in undone:
+        return replace(_unforgotten(state, recorded.event, recorded.at), last_at=recorded.at)
+    return fold(state, recorded)
 
 
 def _folded(state: State, event: Event, at: datetime) -> State:

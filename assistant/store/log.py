@@ -21,7 +21,7 @@ from typing import Any, Literal
 import msgspec
 
 from assistant.core.events import EVENTS, Event, Recorded, Voided
-from assistant.core.fold import FOLD_VERSION, fold, fold_all
+from assistant.core.fold import FOLD_VERSION, fold, fold_knowing
 from assistant.core.state import State
 from assistant.store.migrations import ForeignFile, NewerFile, bring_up_to_date, transaction
 
@@ -30,7 +30,8 @@ BUSY_MS = 5000
 
 CHECKPOINT_EVERY = 500
 """Events between two kept states that an undo can start from."""
-CHECKPOINTS_KEPT = 2
+THIN_TO = 4
+"""About how many of them are kept, of the latest and of the older ones each."""
 
 
 _Row = tuple[int, str, str, str, str]
@@ -144,9 +145,7 @@ class Log:
             except msgspec.MsgspecError:
                 row = None  # only a copy: the events are what counts
         if row is None or row[0] != FOLD_VERSION:
-            self._seen, self._state = self._last_seq(), fold_all(self._record())
-            if self._seen:
-                self._write_state(self._seen, self._state)
+            self._rebuild()
         self._seen, self._state = self._caught_up(self._seen, self._state)
 
     def _caught_up(self, seen: int, state: State) -> tuple[int, State]:
@@ -160,29 +159,85 @@ class Log:
             state = fold(state, entry)
         return rows[-1][0], state
 
+    def _rebuild(self) -> None:
+        """Folds the whole record anew, one event at a time, and keeps checkpoints on the way as appends would have."""
+        undone, state, seq, turn = self._undone(0, None), State(), 0, ""
+        passed: list[tuple[int, State]] = []
+        for row in self._selected(0, None):
+            between_turns, turn = row[2] != turn, row[2]
+            if between_turns and seq - (passed[-1][0] if passed else 0) >= CHECKPOINT_EVERY:
+                passed.append((seq, state))
+                kept = set(_thinned([at for at, _ in passed]))
+                passed = [point for point in passed if point[0] in kept]
+            seq, state = row[0], fold_knowing(state, _recorded(row), undone)
+        self._seen, self._state = seq, state
+        if not seq:
+            return
+        with transaction(self._database):
+            self._write_state(seq, state)
+            self._database.execute("DELETE FROM checkpoints")
+            for at, then in passed:
+                self._write_checkpoint(at, then)
+
+    def _undone(self, after: int, up_to: int | None) -> frozenset[str]:
+        """The turns that were undone in that part of the record."""
+        found = self._database.execute(
+            "SELECT seq, at, turn, kind, body FROM events"
+            " WHERE seq > ? AND (? IS NULL OR seq <= ?) AND kind = 'Voided'",
+            (after, up_to, up_to),
+        )
+        return frozenset(row_.event.turn for row_ in map(_recorded, found) if isinstance(row_.event, Voided))
+
+    def _turns(self, after: int) -> frozenset[str]:
+        found = self._database.execute("SELECT DISTINCT turn FROM events WHERE seq > ?", (after,))
+        return frozenset(row[0] for row in found)
+
     def _refolded(self, up_to: int | None = None) -> State:
         """The present after an undo: from the latest checkpoint before every turn undone since, else in full."""
-        checkpoints = self._database.execute(
-            "SELECT seq, body FROM checkpoints WHERE fold_version = ? ORDER BY seq DESC", (FOLD_VERSION,)
-        ).fetchall()
-        for seq, body in checkpoints:
-            since = tuple(self._record(seq, up_to))
-            undone = {entry.event.turn for entry in since if isinstance(entry.event, Voided)}
-            if undone <= {entry.turn for entry in since}:
-                return fold_all(since, onto=_state_decoder().decode(body))
-        return fold_all(self._record(up_to=up_to))
+        start, state = 0, State()
+        for seq in self._checkpoints():
+            if self._undone(seq, up_to) <= self._turns(seq):
+                start, state = seq, self._checkpoint(seq)
+                break
+        undone = self._undone(start, up_to)
+        for entry in self._record(start, up_to):
+            state = fold_knowing(state, entry, undone)
+        return state
 
     def _keep_checkpoint(self) -> None:
-        """Now and then keeps the state as of the last event seen, and drops the oldest kept."""
+        """Now and then keeps the state as of the last event seen, and drops those that no undo needs."""
         latest = self._database.execute("SELECT max(seq) FROM checkpoints").fetchone()[0] or 0
         if self._seen - latest < CHECKPOINT_EVERY:
             return
-        kept = (self._seen, FOLD_VERSION, _as_text(self._state))
-        self._database.execute("INSERT INTO checkpoints VALUES (?, ?, ?)", kept)
-        self._database.execute(
-            "DELETE FROM checkpoints WHERE seq NOT IN (SELECT seq FROM checkpoints ORDER BY seq DESC LIMIT ?)",
-            (CHECKPOINTS_KEPT,),
+        self._write_checkpoint(self._seen, self._state)
+        self._database.execute("DELETE FROM checkpoints WHERE fold_version <> ?", (FOLD_VERSION,))
+        points = self._checkpoints()
+        kept = _thinned(self._needed(points)[::-1])
+        self._database.executemany(
+            "DELETE FROM checkpoints WHERE seq = ?", [(seq,) for seq in points if seq not in kept]
         )
+
+    def _needed(self, points: Sequence[int]) -> Sequence[int]:
+        """Checkpoints, the newest first, down to the first from before every turn that can still be undone."""
+        oldest = self._state.turns[0].turn if self._state.turns else ""
+        for place, seq in enumerate(points):
+            if oldest in self._turns(seq):
+                return points[: place + 1]
+        return points
+
+    def _checkpoints(self) -> list[int]:
+        """Where the present was kept, the newest first."""
+        found = self._database.execute(
+            "SELECT seq FROM checkpoints WHERE fold_version = ? ORDER BY seq DESC", (FOLD_VERSION,)
+        )
+        return [row[0] for row in found]
+
+    def _checkpoint(self, seq: int) -> State:
+        body = self._database.execute("SELECT body FROM checkpoints WHERE seq = ?", (seq,)).fetchone()[0]
+        return _state_decoder().decode(body)
+
+    def _write_checkpoint(self, seq: int, state: State) -> None:
+        self._database.execute("INSERT INTO checkpoints VALUES (?, ?, ?)", (seq, FOLD_VERSION, _as_text(state)))
 
     def _rows(self, after: int) -> list[_Row]:
         return list(self._selected(after, None))
@@ -210,6 +265,19 @@ class Log:
 
     def _write_state(self, seq: int, state: State) -> None:
         self._database.execute("INSERT OR REPLACE INTO state VALUES (1, ?, ?, ?)", (FOLD_VERSION, seq, _as_text(state)))
+
+
+def _thinned(points: Sequence[int]) -> list[int]:
+    """Some of the checkpoints, oldest first: the first, the latest few, and between them no more than leave small gaps.
+
+    An undo starts from the checkpoint before the turn it undoes, so a gap is what it may have to fold in vain.
+    """
+    gap = (points[-1] - points[0]) / THIN_TO if points else 0.0
+    kept = list(points[-THIN_TO:])
+    for place in range(len(points) - THIN_TO - 1, -1, -1):
+        if place == 0 or kept[0] - points[place - 1] > gap:
+            kept.insert(0, points[place])
+    return kept
 
 
 # ---------------------------------------------------------------- values as text

@@ -19,8 +19,8 @@ from hypothesis import strategies as some
 
 from assistant.core import events as happened
 from assistant.core.amounts import Amount
-from assistant.core.events import Away, Event, RoundStarted, StayedWet, StepDone, Voided
-from assistant.core.fold import FOLD_VERSION, fold_all
+from assistant.core.events import Away, Event, Recorded, RoundStarted, StayedWet, StepDone, Voided
+from assistant.core.fold import FOLD_VERSION, fold_all, fold_knowing
 from assistant.core.state import State
 from assistant.store.log import Log, Overtaken, StoreFault
 from assistant.store.migrations import APPLICATION_ID, VERSION
@@ -134,6 +134,24 @@ def test_an_undo_takes_a_turn_out_of_the_present(log: Log) -> None:
     assert len(log.record()) == 3
 
 
+@settings(derandomize=True, deadline=None, max_examples=40)
+@given(turns=some.lists(some.integers(1, 7), min_size=4, max_size=20), back=some.integers(1, 4))
+def test_an_undo_after_the_record_was_folded_anew_is_the_same_as_from_the_whole(turns: list[int], back: int) -> None:
+    """Turns of several events each, so that a checkpoint could fall inside one."""
+    with pytest.MonkeyPatch.context() as patch, TemporaryDirectory() as folder:
+        patch.setattr("assistant.store.log.CHECKPOINT_EVERY", 3)
+        path = Path(folder) / "record"
+        with Log.open(path) as log:
+            record(log, started())
+            for events in turns:
+                record(log, *(done(STEPS[number]) for number in range(events)))
+        _run(path, f"UPDATE state SET fold_version = {FOLD_VERSION - 1}")
+        with Log.open(path) as log:
+            for _ in range(back):
+                record(log, Voided(log.state().turns[-1].turn))
+                assert log.state() == fold_all(log.record())
+
+
 @settings(derandomize=True, deadline=None, max_examples=60)
 @given(steps=some.lists(some.integers(-12, 8), min_size=1, max_size=40))
 def test_an_undo_from_a_checkpoint_is_the_same_as_from_the_whole_record(steps: list[int]) -> None:
@@ -156,18 +174,68 @@ def test_an_undo_from_a_checkpoint_is_the_same_as_from_the_whole_record(steps: l
             assert log.state() == fold_all(log.record())
 
 
-def test_a_late_undo_does_not_go_through_the_whole_record(log: Log, monkeypatch: pytest.MonkeyPatch) -> None:
+@pytest.fixture
+def folded(monkeypatch: pytest.MonkeyPatch) -> list[Recorded]:
+    """Every event that is folded anew, with a checkpoint every ten."""
     monkeypatch.setattr("assistant.store.log.CHECKPOINT_EVERY", 10)
+    anew: list[Recorded] = []
+
+    def counted(state: State, entry: Recorded, undone: frozenset[str]) -> State:
+        anew.append(entry)
+        return fold_knowing(state, entry, undone)
+
+    monkeypatch.setattr("assistant.store.log.fold_knowing", counted)
+    return anew
+
+
+def test_a_late_undo_does_not_go_through_the_whole_record(log: Log, folded: list[Recorded]) -> None:
     for _ in range(60):
         record(log, done("clear"))
-    folded: list[int] = []
-    monkeypatch.setattr(
-        "assistant.store.log.fold_all",
-        lambda entries, onto=None: (folded.append(len(entries)), fold_all(entries, onto))[1],
-    )
     record(log, Voided("60"))
-    assert len(folded) == 1
-    assert folded[0] <= 20
+    assert 0 < len(folded) <= 20
+
+
+def test_undoing_on_and_on_goes_as_far_back_as_it_must_and_no_further(log: Log, folded: list[Recorded]) -> None:
+    for _ in range(400):
+        record(log, done("clear"))
+    for depth in range(1, 61):
+        folded.clear()
+        record(log, Voided(log.state().turns[-1].turn))
+        assert len(folded) <= 4 * depth + 40
+        assert log.state() == fold_all(log.record())
+
+
+def test_turns_of_many_events_each_are_undone_without_the_whole_record(log: Log, folded: list[Recorded]) -> None:
+    """ "All of them are washed", in two hundred enclosures."""
+    for _ in range(30):
+        record(log, *(done("clear", f"tub {number}") for number in range(200)))
+    for depth in range(1, 6):
+        folded.clear()
+        record(log, Voided(log.state().turns[-1].turn))
+        assert len(folded) <= 200 * (depth + 8), "of 30 turns"
+
+
+def test_few_checkpoints_are_kept_however_long_the_record(tmp_path: Path, folded: list[Recorded]) -> None:
+    with Log.open(tmp_path / "record") as log:
+        for _ in range(600):
+            record(log, done("clear"))
+    assert len(_run(tmp_path / "record", "SELECT seq FROM checkpoints")) <= 8
+
+
+def test_a_record_folded_anew_has_its_checkpoints_back(tmp_path: Path, folded: list[Recorded]) -> None:
+    with Log.open(tmp_path / "record") as log:
+        for _ in range(300):
+            record(log, done("clear"))
+        record(log, Voided("290"))
+        wanted = log.state()
+    _run(tmp_path / "record", "DELETE FROM checkpoints")
+    _run(tmp_path / "record", f"UPDATE state SET fold_version = {FOLD_VERSION - 1}")
+    with Log.open(tmp_path / "record") as log:
+        assert log.state() == wanted
+        folded.clear()
+        record(log, Voided("300"))
+        assert 0 < len(folded) <= 40
+        assert log.state() == fold_all(log.record())
 
 
 def test_when_a_shell_was_last_running_is_kept(tmp_path: Path) -> None:
