@@ -47,8 +47,6 @@ class _Fill:
 def mixed(reading: Reading, world: World) -> Answer:
     """Records what a bottle was filled with, or says what stands against it."""
     bottle = world.household.bottle(reading.slots.bottles[0]) if len(reading.slots.bottles) == 1 else None
-    if reading.slots.plain_water and bottle is not None:
-        return _water(bottle, reading, world)
     product = product_in(reading, world)
     if isinstance(product, Answer):
         return _with_poured(product, bottle, reading, world)
@@ -71,12 +69,14 @@ def _unrecorded(answer: Answer) -> Answer:
     return replace(answer, values={"recorded": False, **answer.values})
 
 
-def _water(bottle: Bottle, reading: Reading, world: World) -> Answer:
-    """Water alone is no mix; nor does it rinse out what was there."""
+def water(reading: Reading, world: World) -> Answer:
+    """Water alone is no mix, so it is no fill; nor does it rinse out what was there."""
+    bottle = world.household.bottle(reading.slots.bottles[0])
+    assert bottle is not None, "it is only read so where a bottle is named"
     held = tuple(agent_of(agent, world) for agent in held_in(bottle, world.state))
     details = {"bottle": bottle.name, "held": held, "unknown": bottle.name in world.state.unknown_mixes}
     values = {"recorded": False, "bottle": bottle.name}
-    return Answer(reading.intent, Outcome.ANSWER, "shelf.water", details, values)
+    return Answer(None, Outcome.UNSURE, "shelf.water", details, values)
 
 
 def _with_poured(answer: Answer, bottle: Bottle | None, reading: Reading, world: World) -> Answer:

@@ -8,7 +8,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
-from assistant.contract import Doubt, Outcome, Slots, World
+from assistant.contract import Doubt, Outcome, Reading, Slots, World
 from assistant.understand.claimed_steps import not_yet
 from assistant.understand.patterns import Pattern
 
@@ -92,6 +92,12 @@ def rinsed_first(plain: str) -> bool | None:
 def plain_water(plain: str, agents: bool) -> bool:
     """Water and nothing else."""
     return not agents and "MIX" not in plain and _WATER.search(plain) is not None
+
+
+def but_for_water(reading: Reading) -> Reading:
+    """The same, but that water alone is no fill: no question then, with what was said of it kept."""
+    water = reading.intent == "mixed" and reading.slots.plain_water and bool(reading.slots.bottles)
+    return replace(reading, intent=None) if water else reading
 
 
 def of_the_dose(slots: Slots, world: World) -> tuple[Slots, tuple[Doubt, ...]] | None:

@@ -64,14 +64,3 @@ class Matcher:
             label = self._of[place]
             best[label] = max(best.get(label, FLOOR), score)
         return best
-
-
-def texts_of(questions: Mapping[str, Question], *names: str) -> frozenset[str]:
-    """The phrasings of those questions, as matched."""
-    known = [questions[name] for name in names if name in questions]
-    return frozenset(" ".join(phrasing_words(text)) for question in known for text in question.phrasings)
-
-
-def words_of(questions: Mapping[str, Question], name: str) -> frozenset[str]:
-    """Every word of a question's phrasings, as matched."""
-    return frozenset(word for text in texts_of(questions, name) for word in text.split())
