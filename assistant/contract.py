@@ -264,6 +264,8 @@ class Pending:
     on_no: Answer | Reading | None = None
     """What "no" gives, in the same way; None: nothing is recorded, and that is said."""
     turns_since: int = 0
+    unasked: bool = False
+    """It came with a reminder; the next one that asks something takes its place."""
 
     def waits(self, now: datetime) -> bool:
         """False once it has lapsed."""
@@ -346,6 +348,8 @@ class Question:
     slots: tuple[SlotWanted, ...] = ()
     records: bool = True
     """Its answer may record something, so a changed word never asks it again by itself."""
+    told: bool = False
+    """It is told, not asked: a text that asks, or speaks of what isn't so yet, never comes in by likeness."""
 
 
 @dataclass(frozen=True)

@@ -11,6 +11,7 @@ from dataclasses import replace
 from datetime import datetime
 
 from assistant.answer import answer_to
+from assistant.answer.asking import CLAIMS
 from assistant.answer.due import clocks_due, due_since, pending_after_reminder
 from assistant.contract import Answer, Heard, Outcome, Pending, Reading, Reply, Talk, Turn, World
 from assistant.core.as_recorded import as_recorded
@@ -39,7 +40,9 @@ def take_turn(heard: Heard, world: World) -> Turn:
     reply = put_into_words(answer, reading, tuple(remind(due, world) for due in reminders), world)
     if answer.message == "talk.repeat" and world.talk.last is not None:
         reply = replace(reply, say=world.talk.last.say, show=world.talk.last.show)
-    pending = _pending_after(world.talk.pending, answer, reading) or pending_after_reminder(reminders, answer, world)
+    pending = _pending_after(world.talk.pending, answer, reading)
+    if pending is None or pending.unasked:
+        pending = pending_after_reminder(reminders, answer, world) or pending
     return Turn(reply, noted + answer.events, _talk_after(world, reading, answer, reply, pending))
 
 
@@ -51,8 +54,10 @@ def speak_up(world: World) -> Turn | None:
         return None
     lines = tuple(remind(reminder, world) for reminder in reminders)
     reply = Reply("", None, Outcome.ANSWER, say=" ".join(lines), show="\n".join(lines), reminders=lines)
-    waiting = None if world.clocks_parted else world.talk.pending  # what was asked before is no longer what it was
-    pending = waiting or pending_after_reminder(reminders, None, world) or world.talk.pending
+    before = world.talk.pending
+    if before is not None and (world.clocks_parted or before.unasked or not before.waits(world.now)):
+        before = None  # a later question takes its place; what was asked before the clocks parted is no longer so
+    pending = before or pending_after_reminder(reminders, None, world) or world.talk.pending
     return Turn(reply, (), replace(world.talk, pending=pending, told_until=world.now))
 
 
@@ -92,7 +97,7 @@ def _pending_after(before: Pending | None, answer: Answer, reading: Reading) -> 
 
 
 def _talk_after(world: World, reading: Reading, answer: Answer, reply: Reply, pending: Pending | None) -> Talk:
-    steps_heard = reading.spoken and answer.intent == "done" and bool(answer.events)
+    steps_heard = reading.spoken and answer.intent in CLAIMS and bool(answer.events)
     repeated = answer.message == "talk.repeat"
     return Talk(
         pending=pending,

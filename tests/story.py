@@ -8,7 +8,8 @@ from datetime import UTC, datetime, timedelta
 from assistant.core.claims import Judgement, judge
 from assistant.core.events import Event, Recorded, RoundStarted, StepDone, Voided
 from assistant.core.fold import fold, fold_all
-from assistant.core.gate import Timer, Verdict, came_due, may_go_back, timers
+from assistant.core.gate import Timer, Verdict, may_go_back, timers
+from assistant.core.reminders import came_due
 from assistant.core.rounds import STEPS
 from assistant.core.state import Round, State
 

@@ -97,6 +97,8 @@ def _span(new: Forecast, round_: Round | None, supply: Supply | None, reading: R
     if round_ is not None and same and round_.hold is not None and hold_is_running(round_, world.now):
         left = hold_left_s(round_.hold, world.now)
         passed = hold_elapsed_s(round_.hold, world.now) / 60
+        if round_.hold.wetted is not None:
+            passed = min(passed, elapsed_s(round_.hold.wetted, world.now) / 60)
         return _Span(_less(new, passed), None if left is None else left / 60, running=True)
     if round_ is not None and same and next_step(round_, world.now) == "dry" and "rinse" in round_.done:
         return _Span(_less(new, elapsed_s(round_.done["rinse"], world.now) / 60), None)

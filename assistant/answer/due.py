@@ -1,18 +1,28 @@
-"""What comes due by itself: wet times and airings that ended, animals that wait."""
+"""What comes due by itself, and the question that it leaves open."""
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from dataclasses import replace
 from datetime import datetime
 
+from assistant.answer.film import dries_at
+from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Pending, Reading, Slots, World
 from assistant.core.clocks import differences
 from assistant.core.events import ClocksSettled
-from assistant.core.gate import Reminder, came_due
+from assistant.core.reminders import Reminder, came_due
 
 
 def due_since(since: datetime, world: World) -> tuple[Reminder, ...]:
     """What came due after `since`, up to now, oldest first."""
-    return came_due(world.state, since, world.now, world.household.habits.tub_minutes)
+    return came_due(world.state, since, world.now, world.household.habits.tub_minutes, _dries(world))
+
+
+def _dries(world: World) -> dict[str, datetime]:
+    """When each film may be dry at the soonest, where that can be forecast."""
+    wet = ((r.enclosure, dries_at(r, world, r.hold.wetted)) for r in open_rounds(world) if r.hold is not None)
+    return {enclosure: at for enclosure, at in wet if at is not None}
 
 
 ASKS_THE_CLOCKS = ("time_left", "return_check", "status", "next")
@@ -47,15 +57,15 @@ def clocks_question(world: World) -> Pending:
 
 
 def pending_after_reminder(reminders: tuple[Reminder, ...], answer: Answer | None, world: World) -> Pending | None:
-    """The question that a reminder leaves open: did it stay wet? Only when it is the one thing asked."""
+    """The question that a reminder leaves open. Only when it is the one thing asked."""
     if answer is not None and answer.pending is not None:
         return None
-    asking = [reminder for reminder in reminders if reminder.kind in ("hold over", "vouch", "clocks parted")]
+    asking = [reminder for reminder in reminders if reminder.kind in _ASKS or reminder.kind == "clocks parted"]
     if len(asking) != 1:
         return None
     if asking[0].kind == "clocks parted":
         return clocks_question(world)
-    return wet_question(asking[0].thing, world)
+    return replace(_ASKS[asking[0].kind](asking[0].thing, world), unasked=True)
 
 
 def wet_question(enclosure: str, world: World) -> Pending:
@@ -66,3 +76,30 @@ def wet_question(enclosure: str, world: World) -> Pending:
         return Reading("", "done", slots, confidence=1.0)
 
     return Pending(said(True), world.now, on_yes=said(True), on_no=said(False))
+
+
+def still_wet_question(enclosure: str, world: World) -> Pending:
+    """ "Still wet?": yes notes it, no starts the wet time over."""
+    wet = Reading("", "rewet", Slots(enclosures=(enclosure,)), confidence=1.0)
+    return Pending(wet, world.now, on_yes=wet, on_no=replace(wet, intent="dried_early"))
+
+
+def smell_question(enclosure: str, world: World) -> Pending:
+    """ "Any smell?": with "Dry?" in the same breath a bare yes or no could mean either."""
+
+    def said(smell: bool | None) -> Reading:
+        return Reading("", "still_smells", Slots(enclosures=(enclosure,), smell=smell), confidence=1.0)
+
+    round_ = world.state.rounds.get(enclosure)
+    if round_ is None or "dry" not in round_.done:
+        return Pending(said(None), world.now, missing=("dry", "smell"))
+    return Pending(said(None), world.now, missing=("smell",), on_yes=said(True), on_no=said(False))
+
+
+_ASKS: dict[str, Callable[[str, World], Pending]] = {
+    "hold over": wet_question,
+    "vouch": wet_question,
+    "still wet": still_wet_question,
+    "about to dry": still_wet_question,
+    "air over": smell_question,
+}

@@ -102,7 +102,7 @@ def steps_of_a_clean(round_: Round, world: World) -> tuple[str, ...]:
     steps = set(round_.steps)
     for touch in on_it:
         steps |= set(agent_of(touch.agent, world).steps)
-    dropped = {"apply", "hold"} if on_it or "rinse" in round_.done else {"apply", "hold", "rinse", "air"}
+    dropped = {"apply", "hold"} if on_it or round_.touched else {"apply", "hold", "rinse", "air"}
     return in_order(frozenset(steps - dropped))
 
 

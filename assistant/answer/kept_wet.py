@@ -9,7 +9,7 @@ from assistant.answer.on_record import Ledger, about, asking, unrecorded
 from assistant.answer.plan import supply_in
 from assistant.answer.senses import still_smells
 from assistant.answer.which import open_rounds, which_rounds
-from assistant.contract import Answer, Outcome, Pending, Reading, World
+from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.claims import Judgement
 from assistant.core.events import DriedEarly, Event, HoldDoubted, KeptWet
 from assistant.core.rounds import hold_is_running, hold_left_s, is_open, next_step
@@ -150,11 +150,3 @@ def _runs_on(names: tuple[str, ...], again: bool, reading: Reading, world: World
         },
         events=tuple(KeptWet(r.enclosure, r.agent if again else None) for r in rounds),
     )
-
-
-def still_wet_question(enclosure: str, world: World) -> Pending:
-    """ "Still wet?": yes notes it, no starts the wet time over."""
-    from assistant.contract import Slots
-
-    wet = Reading("", "rewet", Slots(enclosures=(enclosure,)), confidence=1.0)
-    return Pending(wet, world.now, on_yes=wet, on_no=replace(wet, intent="dried_early"))

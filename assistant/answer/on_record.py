@@ -102,9 +102,13 @@ def asking(
 
 
 def nothing_open(reading: Reading, world: World, name: str | None = None) -> Answer:
-    """No round is open there: asks what it takes to start one; nothing but the touch of an agent is kept."""
+    """No round is open there: asks what it takes to start one; nothing but the touch of an agent is kept.
+
+    With what it was sprayed may come only with the answer, so that it was goes along.
+    """
     names = (name,) if name is not None else reading.slots.enclosures[:1]
-    slots = replace(reading.slots, enclosures=names, steps=(), openings=None, stayed_wet=None)
+    sprayed = tuple(step for step in reading.slots.steps if step == "apply")
+    slots = replace(reading.slots, enclosures=names, steps=sprayed, openings=None, stayed_wet=None)
     start = replace(reading, intent="start", slots=slots, doubts=())
     missing = ("bottle", "stock", "agent") if names else ("enclosure",)
     details = {"enclosure": names[0] if names else None}

@@ -12,7 +12,7 @@ from assistant.answer.asking import ask
 from assistant.answer.claimed import done
 from assistant.answer.ending import clean_only, leave_off
 from assistant.answer.kept_wet import dried_early, rewet
-from assistant.answer.meeting import off_again
+from assistant.answer.meeting import off_again, touched_by
 from assistant.answer.on_record import Ledger, told_of
 from assistant.answer.plan import (
     Supply,
@@ -117,7 +117,10 @@ def _started(reading: Reading, supply: Supply, enclosures: tuple[Enclosure, ...]
         },
         cautions=("caution-label-first", "caution-gloves-eyes", "caution-heat-unplug", "caution-ventilate"),
         sources=wet.sources,
-        events=tuple(_round_of(enclosure, supply, organism, world) for enclosure in enclosures),
+        events=(
+            *(_round_of(enclosure, supply, organism, world) for enclosure in enclosures),
+            *(touched_by(e.name, supply.agent.id, world) for e in enclosures if "apply" in reading.slots.steps),
+        ),
     )
 
 

@@ -75,8 +75,8 @@ def judge(round_: Round, step: str, now: datetime, *, stayed_wet: bool | None = 
     if step == "air":
         left = airing_left_s(round_, now)
         return Judgement("fits", step) if left == 0 else Judgement("early", step, left_s=left)
-    # Spraying, rinsing and drying can be done again, and count from now; soap again means spraying again.
-    again = step in ("apply", "rinse", "dry") or (step == "wash" and "apply" in round_.done)
+    # Spraying, rinsing and drying can be done again, and count from now; soap again undoes whatever came after it.
+    again = step in ("apply", "rinse", "dry") or (step == "wash" and bool({"apply", "rinse", "dry"} & set(round_.done)))
     if step in round_.done and not again:
         return Judgement("already", step)
     return Judgement("fits", step)

@@ -40,7 +40,7 @@ from assistant.core.events import (
     Voided,
     WindowsOpened,
 )
-from assistant.core.rounds import STEPS, hold_is_running, in_order
+from assistant.core.rounds import STEPS, hold_is_running, in_order, is_open
 from assistant.core.state import Deed, Hold, Opening, PastTurn, Rinse, Round, State, Touch
 
 FOLD_VERSION = 3
@@ -86,7 +86,7 @@ def fold_knowing(state: State, recorded: Recorded, undone: frozenset[str]) -> St
 def _folded(state: State, event: Event, at: datetime) -> State:
     match event:
         case RoundStarted():
-            return _with_round(state, _begun(event, at))
+            return _with_round(state, _begun(event, at, state))
         case StepDone():
             return after_step(_step_done(state, event, at), event, at)
         case StayedWet():
@@ -156,7 +156,10 @@ def _unforgotten(state: State, event: Event, at: datetime) -> State:
 # ---------------------------------------------------------------- rounds
 
 
-def _begun(event: RoundStarted, at: datetime) -> Round:
+def _begun(event: RoundStarted, at: datetime, state: State) -> Round:
+    """A new round; one that was open is replaced, but a smell reported in it or a touch isn't gone by that."""
+    before = state.rounds.get(event.enclosure)
+    was_open = before is not None and is_open(before)
     return Round(
         enclosure=event.enclosure,
         started_at=at,
@@ -169,6 +172,8 @@ def _begun(event: RoundStarted, at: datetime) -> Round:
         bottle=event.bottle,
         organism=event.organism,
         basis=event.basis,
+        touched=event.enclosure in state.surfaces or (before is not None and was_open and before.touched),
+        smells=before is not None and was_open and before.smells,
     )
 
 
@@ -272,7 +277,8 @@ def _kept_wet(state: State, event: KeptWet, at: datetime) -> State:
     round_ = state.rounds.get(event.enclosure)
     if round_ is None or round_.hold is None or not hold_is_running(round_, at):
         return state
-    return _with_round(state, replace(round_, hold=replace(round_.hold, wetted=at), paused_at=None))
+    hold = replace(round_.hold, wetted=at) if event.agent is not None else replace(round_.hold, seen_wet=at)
+    return _with_round(state, replace(round_, hold=hold, paused_at=None))
 
 
 def _sensed(state: State, event: Sensed) -> State:
@@ -307,7 +313,10 @@ def _put_back_too_soon(state: State, enclosure: str) -> State:
     if round_ is None:
         return state
     done = {name: when for name, when in round_.done.items() if name not in ("move out", "return")}
-    return _with_round(state, replace(round_, done=done, put_back=True, paused_at=None))
+    state = _with_round(state, replace(round_, done=done, put_back=True, paused_at=None))
+    # A clean that was over and is open again doesn't vouch for what was sprayed since.
+    sprayed_since = "return" in round_.done and enclosure in state.surfaces
+    return _reopened(state, enclosure, "apply") if sprayed_since else state
 
 
 def _windows_opened(state: State, event: WindowsOpened, at: datetime) -> State:
@@ -335,6 +344,9 @@ def _unwatched(state: State, since: datetime, until: datetime) -> State:
 
 def _touched(state: State, enclosure: str, agent: str, at: datetime) -> State:
     others = tuple(touch for touch in state.surfaces.get(enclosure, ()) if touch.agent != agent)
+    round_ = state.rounds.get(enclosure)
+    if round_ is not None and is_open(round_):
+        state = _with_round(state, replace(round_, touched=True))
     return _with_surface(state, enclosure, (*others, Touch(agent, at)))
 
 

@@ -14,13 +14,10 @@ from typing import Literal, TypeAlias
 from assistant.core.rounds import (
     airing_ends,
     airing_left_s,
-    hold_ends,
     hold_is_running,
-    hold_is_served,
     hold_left_s,
     is_open,
     outstanding,
-    rinse_ends,
     rinse_left_s,
 )
 from assistant.core.state import Round, State
@@ -113,50 +110,3 @@ def timers(state: State, now: datetime) -> tuple[Timer, ...]:
         if air_left:
             running.append(Timer(round_.enclosure, "air", air_left, now + timedelta(seconds=air_left)))
     return tuple(sorted((t for t in running if t.seconds > 0), key=lambda t: (t.seconds, t.enclosure or "")))
-
-
-# ---------------------------------------------------------------- what comes due
-
-
-ReminderKind: TypeAlias = Literal["hold over", "air over", "rinse over", "animal waits", "vouch", "clocks parted"]
-
-
-@dataclass(frozen=True, slots=True)
-class Reminder:
-    """Something that came due by itself."""
-
-    kind: ReminderKind
-    at: datetime
-    thing: str
-    """The enclosure, or the place being rinsed; for "clocks parted" the one that they differ on most."""
-    minutes: int = 0
-    """For "animal waits": how long it has."""
-
-
-def came_due(state: State, since: datetime, now: datetime, tub_minutes: int) -> tuple[Reminder, ...]:
-    """What came due after `since`, up to now, oldest first."""
-    due = []
-    for rinse in state.rinses:
-        due.append(Reminder("rinse over", rinse_ends(rinse), rinse.place))
-    for round_ in filter(is_open, state.rounds.values()):
-        due.extend(_of_round(round_, since, now, tub_minutes))
-    return tuple(sorted((d for d in due if since < d.at <= now), key=lambda d: (d.at, d.thing)))
-
-
-def _of_round(round_: Round, since: datetime, now: datetime, tub_minutes: int) -> list[Reminder]:
-    due = []
-    hold = round_.hold
-    hold_over = hold_ends(hold) if hold is not None and "hold" not in round_.done else None
-    if hold_over is not None:
-        kind: ReminderKind = "hold over" if hold_is_served(round_, now) else "vouch"
-        due.append(Reminder(kind, hold_over, round_.enclosure))
-    ends = airing_ends(round_)
-    if ends is not None:
-        due.append(Reminder("air over", ends, round_.enclosure))
-    out = round_.done.get("move out")
-    if out is not None and tub_minutes > 0:
-        turns = int((now - out).total_seconds() // (tub_minutes * 60))
-        if turns > 0:
-            waited = turns * tub_minutes
-            due.append(Reminder("animal waits", out + timedelta(minutes=waited), round_.enclosure, waited))
-    return due

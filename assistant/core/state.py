@@ -51,7 +51,9 @@ class Hold:
     by_boot: Counted | None = None
     """What the computer's own clock counts, once the wall's has parted from it; the smaller counts."""
     wetted: datetime | None = None
-    """When it was last sprayed again or seen wet; None: not since it began."""
+    """When it was last sprayed again; None: not since it began."""
+    seen_wet: datetime | None = None
+    """When it was last seen wet; None: not since it began."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,6 +94,8 @@ class Round:
     """As a hold's."""
     first_dry: datetime | None = None
     """When it was first dry since the rinse; a wet patch found later doesn't stop the airing that began then."""
+    touched: bool = False
+    """An agent was on the surface at some time during this round, whatever became of it."""
     smells: bool = False
     """A smell was reported, and not that it's gone."""
     paused_at: datetime | None = None

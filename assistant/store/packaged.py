@@ -81,7 +81,7 @@ def _question(entry: Traversable) -> Question:
     def refuse(what: str) -> PackagedFault:
         return PackagedFault(entry.name, what)
 
-    unknown = content.keys() - _NEEDED - {"slot", "records"}
+    unknown = content.keys() - _NEEDED - {"slot", "records", "told"}
     if unknown:
         raise refuse(f"unknown key {sorted(unknown)[0]!r}")
     missing = _NEEDED - content.keys()
@@ -102,6 +102,7 @@ def _question(entry: Traversable) -> Question:
         phrasings=_phrasings(content["phrasings"], entry.name),
         slots=_slots(content.get("slot", []), entry.name),
         records=content.get("records", True) is not False,
+        told=content.get("told", False) is True,
     )
 
 

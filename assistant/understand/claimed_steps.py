@@ -34,8 +34,8 @@ _NOT_YET = Pattern(
     r" to|got to|must|want to|wants|ready to"
     r"|yet to|still to|still have|still need|still wet|still damp|still drying|still|before|forgot"
     r"|forget|forgotten|once|if|until|till|unless"
-    r"|when|while|should|could|might|supposed|trying|try|tried|remind|remember to|wish|hope|plan"
-    r"|planning|time to|meant to|later|soon|tomorrow"
+    r"|when|while|should|could|might|pretend|imagine|suppose|say i had|supposed|trying|try|tried"
+    r"|remind|remember to|wish|hope|plan|planning|time to|meant to|later|soon|tomorrow"
     r"|in a (?:minute|sec|second|moment)|{to_come}|waiting (?:for|on)|wait for|starting|start|started"
     r"|begun|beginning|except|apart from|bar|missed"
     r"|skipped|skip|instead|ought|most of|some of|part of|parts of|bits? of|all but|everything but"
@@ -47,8 +47,8 @@ _UNDER_WAY = Pattern(
     r"|clearing|moving|hosing|misting|putting)\b".replace("{subject}", "i")
 )
 _HEDGED = Pattern(
-    r"\b(?:i think|i guess|probably|maybe|perhaps|pretty much|more or less|i believe|should be|must"
-    r" be|looks|seems|kind of|sort of"
+    r"\b(?:i think|i guess|just about|practically|virtually|probably|maybe|perhaps|pretty much|more or less"
+    r"|i believe|should be|must be|looks|seems|kind of|sort of"
     r"|i suppose|as good as|basically|ish|possibly|i reckon|fairly sure|pretty sure|pretty|fairly|quite|reasonably"
     r"|(?:says|said|thinks|reckons|tells me|told me) (?:that )?(?:i|he|she|they|it|we))\b"
 )
@@ -189,8 +189,16 @@ def _stayed_wet(text: str) -> bool | None:
     return True if _STAYED.search(text) else None
 
 
+_TAG = Pattern(
+    r", ?(?:is|are|was|were|did|do|does|have|has|had) (?:not )?(?:it|i|he|she|they|we|you|that)(?: not)? ?\??$", ","
+)
+""" "It's dry, isn't it?" asks, however it begins."""
+
+
 def _asks(text: str) -> str:
     """ "all": the whole is a question; "first": it begins like one; empty: it isn't."""
+    if _TAG.search(text):
+        return "all"
     if text.endswith("?") and not re.search(r"[.,;!] ?(?:what|how|when|which|can|is|now what)\b", text):
         return "all"
     return ""

@@ -21,6 +21,18 @@ _NOT_A_START = re.compile(
     r"|\b(?:tomorrow|later|tonight|this evening|next week|at the weekend|another day)\b"
 )
 
+_NOT_TOLD = re.compile(
+    r"^(?:(?:so|and|but|ok|wait|um|right|hey) )*(?:should|shall|can|could|do|does|did|must|may|might|will|would|have i"
+    r"|has|is|are|was|were|how|what|when|where|which|who|why|remind|pretend|let)\b|\?$"
+    r"|\b(?:not|never|about to|going to|go to|i will|we will|let me|need to|needs to|want to|have to|has to|meant to"
+    r"|forgot to|forget to|remember to|nearly|almost|trying to|tried to|if i|should i|when i|once i|before i)\b"
+)
+
+
+def is_told(plain: str) -> bool:
+    """False for a text that asks, or speaks of what isn't so, or not yet: it tells of nothing that happened."""
+    return _NOT_TOLD.search(plain) is None
+
 
 def may_be(intent: str, parsed: Parsed, claims: Claims) -> bool:
     """A likeness that lacks what the question can't be without is none."""

@@ -26,6 +26,12 @@ class Enclosure:
     """When the film dried or was taken off, if it did."""
     rinsed_at: datetime | None = None
     dry: bool = False
+    smells: bool = False
+    """What the keeper's nose last found; whatever is sprayed may smell again unnoticed."""
+    touched: bool = False
+    """Something was sprayed that isn't rinsed off."""
+    in_the_air: bool = False
+    """Something was sprayed that has to be aired out once it is rinsed off."""
     opened: tuple[tuple[datetime, float], ...] = ()
 
     def wash(self) -> None:
@@ -36,10 +42,10 @@ class Enclosure:
 
     def spray(self, now: datetime) -> None:
         """On a film that is still wet it is kept wet; else it is a new film."""
-        film_is_wet = self.sprayed_at is not None and self.dried_out_at is None and self.rinsed_at is None
-        if not film_is_wet:
+        if not self.film_is_wet():
             self.sprayed_at = now
-        self.dried_out_at, self.rinsed_at, self.dry = None, None, False
+        self.dried_out_at, self.rinsed_at, self.dry, self.touched = None, None, False, True
+        self.in_the_air = True
 
     def dry_out(self, now: datetime) -> None:
         if self.sprayed_at is not None and self.dried_out_at is None:
@@ -47,7 +53,10 @@ class Enclosure:
 
     def rinse(self, now: datetime) -> None:
         self.dry_out(now)
-        self.rinsed_at, self.dry = now, False
+        self.rinsed_at, self.dry, self.touched = now, False, False
+
+    def film_is_wet(self) -> bool:
+        return self.sprayed_at is not None and self.dried_out_at is None and self.rinsed_at is None
 
     def stayed_wet(self, now: datetime) -> bool:
         """Wet without a gap for the whole wet time."""
@@ -68,6 +77,11 @@ class Enclosure:
         return changes + rate * (now - at).total_seconds() / 3600 >= self.changes_needed - 1e-9
 
     def fit_for_return(self, now: datetime) -> bool:
-        """The plain truth."""
-        disinfected = self.cleared and self.washed and self.stayed_wet(now)
-        return disinfected and not self.inside and self.rinsed_at is not None and self.dry and self.aired(now)
+        """The plain truth of a disinfection."""
+        disinfected = self.stayed_wet(now) and self.rinsed_at is not None and self.aired(now)
+        return disinfected and self.fit_as_a_clean(now)
+
+    def fit_as_a_clean(self, now: datetime) -> bool:
+        """The plain truth of a clean: no claim to have disinfected, but nothing left on it or in the air of it."""
+        rinsed_off = not self.touched and (not self.in_the_air or self.aired(now))
+        return self.cleared and self.washed and not self.inside and self.dry and rinsed_off and not self.smells

@@ -11,7 +11,7 @@ from importlib import import_module
 from typing import cast
 
 from assistant.contract import Answer, Line, Reading, Reply, World
-from assistant.core.gate import Reminder
+from assistant.core.reminders import Reminder
 from assistant.say.wording.reminders import reminder_line
 
 Wording = Callable[[Answer], Line]

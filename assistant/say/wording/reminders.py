@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from assistant.contract import World
-from assistant.core.gate import Reminder
+from assistant.core.reminders import Reminder
 from assistant.say.wording.clocks import clocks_parted_line
 from assistant.say.wording.plain import capital, count
 
@@ -16,8 +16,16 @@ def reminder_line(reminder: Reminder, world: World) -> str:
             return f"{thing}: wet time is over. Did it stay wet the whole time? Then rinse or go on."
         case "vouch":
             return f"{thing}: wet time is over, but in doubt. Did it stay wet the whole time?"
+        case "still wet":
+            return f"{thing}: still wet?"
+        case "about to dry":
+            return f"{thing}: it may be about to dry. Still wet? Spray again where it isn't."
+        case "rinse now":
+            return f"{thing}: rinse now, the wet time is over."
+        case "open window":
+            return f"{thing}: open a window, and tell me how many are open."
         case "air over":
-            return f"{thing}: airing time is up. Dry? Any smell left?"
+            return f"{thing}: airing time is up. {_dry_or_smell(reminder.thing, world)}"
         case "rinse over":
             rinsed = _rinsed_for(reminder, world)
             return f"{thing}: {rinsed} of rinsing are up. Still sore, red or blurred? Get it seen urgently."
@@ -27,6 +35,11 @@ def reminder_line(reminder: Reminder, world: World) -> str:
             animal = _animal(reminder.thing, world)
             waited = count(reminder.minutes, "minute")
             return f"{thing}: {animal} has waited {waited} in the tub. Shut in, warm enough, away from fumes?"
+
+
+def _dry_or_smell(enclosure: str, world: World) -> str:
+    round_ = world.state.rounds.get(enclosure)
+    return "Any smell left?" if round_ is not None and "dry" in round_.done else "Dry? Any smell left?"
 
 
 def _animal(enclosure: str, world: World) -> str:

@@ -152,6 +152,11 @@ def _nothing_to_undo(answer: Answer) -> Line:
 WHAT = {
     "RoundStarted": "the start",
     "DriedEarly": "dried early",
+    "KeptWet": "kept wet",
+    "Sensed": "what you smelt or felt",
+    "Paused": "the pause",
+    "Resumed": "going on",
+    "CleanOnly": "clean only",
     "StayedWet": "stayed wet",
     "HoldDoubted": "the doubt about the wet time",
     "BackTooSoon": "put back too soon",

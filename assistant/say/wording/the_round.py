@@ -251,6 +251,11 @@ def _blocked(answer: Answer) -> Line:
         return Line(
             f"Not yet, {name}: did it stay wet the whole time? Tell me that first.", _left(name, left, verdict, now_at)
         )
+    round_ = details["round"]
+    if left == ("air",) and round_ is not None and round_.smells:
+        return Line(
+            f"Not yet, {name}: a smell is on record. Tell me when it's gone.", _left(name, left, verdict, now_at)
+        )
     if len(left) > 4:
         spoken = f"{NAMES[left[0]]} and {len(left) - 1} more steps are left"
     else:

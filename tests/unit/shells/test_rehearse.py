@@ -51,8 +51,8 @@ def test_one_move_of_the_clock_is_as_good_as_many(run: Command) -> None:
 
 def test_what_comes_due_is_kept_for_the_next_reply(run: Command) -> None:
     replies = rehearsed(run, UP_TO_SPRAYED + "+10m\n+1m\nstatus\nstatus\n", "--json").replies
-    assert [len(reply["reminders"]) for reply in replies[-2:]] == [1, 0]
-    assert "East tank: wet time is over" in replies[-2]["reminders"][0]
+    assert [len(reply["reminders"]) for reply in replies[-2:]] == [2, 0]  # half-way, and at its end
+    assert "East tank: wet time is over" in replies[-2]["reminders"][1]
 
 
 def test_what_comes_due_is_shown_at_its_time(run: Command) -> None:

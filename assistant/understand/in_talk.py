@@ -1,0 +1,165 @@
+"""What a turn is to the talk before it: a yes or a no, an answer to what was asked, a correction, the same for another.
+
+A full question beats what waits, so anything that would make one is left to `own_question`. How a short turn and the
+question before it become one reading is `follow_up`.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from dataclasses import replace
+
+from assistant.contract import Pending, Question, Reading, Slots
+from assistant.understand import follow_up
+from assistant.understand.claimed_steps import steps_named
+from assistant.understand.follow_up import Answering
+from assistant.understand.learning import OUTSIDE
+from assistant.understand.look import ENOUGH, Look, texts_of, words_of
+from assistant.understand.parsing import matched_words
+from assistant.understand.scaled import factor_in
+from assistant.understand.short_slips import LONGEST, told_apart
+from assistant.understand.surface import smell_answer, wet_answer
+from assistant.understand.words import ARTICLES
+
+
+class InTalk:
+    """Reads a turn as part of the talk. Built once from the questions."""
+
+    def __init__(self, questions: Mapping[str, Question], known: frozenset[str]) -> None:
+        self._known = known
+        self._short_answers = texts_of(questions, "yes", "no")
+        self._yes = words_of(questions, "yes")
+        self._no = words_of(questions, "no")
+        self._short = {
+            text: name for name in _SHORT for text in texts_of(questions, name) if len(text.split()) <= LONGEST
+        }
+
+    def __call__(self, look: Look) -> Reading | None:
+        """What a turn answers, corrects or goes on from; None: it stands by itself."""
+        plain = look.parsed.plain.strip(" .!?,")
+        pending = follow_up.pending_of(look.world)
+        if pending is not None and "start_over" in pending.missing and follow_up.goes_on(look.parsed):
+            return follow_up.supplied(Answering(look.parsed, Slots(), look.spoken), pending)
+        answer = self._yes_or_no(look, pending)
+        if answer is not None:
+            return answer
+        if pending is not None:
+            wet = wet_answer(look, pending) or smell_answer(look, pending)
+            if wet is not None:
+                return wet
+        share = self._share_of_it(look, pending)
+        if share is not None:
+            return share
+        short = follow_up.is_short(look.parsed, _asked_before(look, pending))
+        if not short or plain in _EXACT or (look.claims.done and not (pending and "step" in pending.missing)):
+            return None
+        return self._joined(look, pending)
+
+    def _yes_or_no(self, look: Look, pending: Pending | None) -> Reading | None:
+        """A yes or a no, and any other very short text that was misspelt or misheard."""
+        asked = pending is not None or look.world.talk.takes_back
+        slipped = told_apart(self._short, matched_words(look.parsed.as_said), self._known, asked)
+        if slipped is not None:
+            return look.reading(slipped, look.slots(slipped), 0.9)
+        claims, waits = look.claims, pending is not None and pending.on_yes is not None
+        if waits and _NO_STEP.match(look.parsed.plain) and claims.polarity == "not yet" and not claims.done:
+            return look.reading("no", Slots(), 0.9)  # "no, I haven't rinsed it"
+        if self._says(look, self._no) and look.top in ("no", OUTSIDE, "undo", "status"):
+            return look.reading("no", Slots(), 0.95)
+        if self._says(look, self._yes) and look.top in ("yes", OUTSIDE):
+            return look.reading("yes", Slots(), 0.95)
+        return None
+
+    def _joined(self, look: Look, pending: Pending | None) -> Reading | None:
+        """A short turn joined to the question that it answers, corrects or repeats."""
+        before = pending.reading if pending is not None else look.world.talk.last_reading
+        if before is None or before.intent is None:
+            return None
+        full = look.chances[look.top] >= ENOUGH and look.top not in (OUTSIDE, before.intent, "yes", "no")
+        full = full and not (look.top in _OF_AN_AMOUNT and follow_up.asks_for_another(look.parsed))
+        slots = replace(look.slots(before.intent), place=follow_up.place_in(look.parsed.plain))
+        if pending is not None and "step" in pending.missing:
+            slots = replace(slots, steps=look.claims.done or steps_named(look.parsed.plain))
+        answering = Answering(look.parsed, slots, look.spoken)
+        if follow_up.corrects(look.parsed, before.intent) and (
+            pending is not None or follow_up.may_be_asked_again(before.intent, look.world)
+        ):
+            corrected = follow_up.corrected(answering, before, look.world)
+            if corrected is not None:
+                return corrected
+        if pending is not None and pending.missing and (not full or follow_up.starts_with_yes(look.parsed.plain) == ""):
+            return follow_up.supplied(answering, pending)
+        if (
+            follow_up.asks_for_another(look.parsed, before.intent)
+            and follow_up.may_be_asked_again(before.intent, look.world)
+            and not full
+        ):
+            return follow_up.corrected(answering, before, look.world)
+        if pending is None and self._same_again(look, before):
+            return follow_up.corrected(answering, before, look.world)
+        if pending is not None and pending.reading.doubts:
+            return follow_up.corrected(answering, before, look.world)
+        return None
+
+    def _share_of_it(self, look: Look, pending: Pending | None) -> Reading | None:
+        """ "What about half of that", after an amount."""
+        before = look.world.talk.last_reading
+        if pending is not None or before is None or look.claims.mentioned or len(look.parsed.words) > LONGEST + 2:
+            return None
+        other = look.top not in (OUTSIDE, before.intent) and look.chances[look.top] >= ENOUGH
+        if other or not follow_up.may_be_asked_again(before.intent, look.world):
+            return None
+        if factor_in(look.parsed.plain) is None:
+            return None
+        return follow_up.corrected(Answering(look.parsed, Slots(), look.spoken), before, look.world)
+
+    def _same_again(self, look: Look, before: Reading) -> bool:
+        """ "1 in 50" right after an amount was given, or a bare name after a look: the same for that one.
+
+        A question in full ("how much bleach at 500 ppm") asks anew: the bottle of the one before isn't taken for it.
+        """
+        last = look.world.talk.last
+        if last is None or last.intent != before.intent or not follow_up.may_be_asked_again(before.intent, look.world):
+            return False
+        if set(look.parsed.words) <= _A_NAME and look.parsed.mentions:
+            return True
+        if before.intent == "treat_item" and set(look.parsed.words) <= _A_NAME | {"in", "with", "using"}:
+            return bool(look.parsed.mentions)
+        amounts = any(found.kind in ("mix", "volume") for found in look.parsed.amounts.found)
+        return before.intent == "dose" and amounts and look.parsed.words[0] not in _ASKS_IN_FULL
+
+    def _says(self, look: Look, words: frozenset[str]) -> bool:
+        said, plain = look.parsed.words, look.parsed.plain
+        asks = plain.endswith("?") or (not plain.startswith("do not") and plain.split(" ", 1)[0] in _ASKS_OR_TELLS)
+        asks = (
+            asks or not look.parsed.tokens or look.parsed.tokens[-1].text in ARTICLES - {"that", "this"}
+        )  # "it is the" is cut short
+        word_for_word = " ".join(said) in self._short_answers
+        plainly = bool(set(said) & _YES_OR_NO) or word_for_word
+        if set(said) & _ASKING and not word_for_word:
+            return False  # "no wait what was I"
+        short = 0 < len(said) <= 6 or word_for_word
+        return short and set(said) <= words and plainly and not asks
+
+
+def _asked_before(look: Look, pending: Pending | None) -> str | None:
+    """The question that this turn may go on from."""
+    before = pending.reading if pending is not None else look.world.talk.last_reading
+    return before.intent if before is not None else None
+
+
+_ASKING = frozenset({"what", "how", "which", "where", "when", "who", "why"})
+_SHORT = ("help", "undo", "next", "repeat", "status", "yes", "no")
+_NO_STEP = re.compile(r"(?:um |er |oh )*no\b")
+_ASKS_OR_TELLS = frozenset({"is", "was", "did", "do", "are", "they"})
+_YES_OR_NO = frozenset(
+    {"yes", "ok", "right", "correct", "sure", "exactly", "affirmative", "indeed", "absolutely", "definitely", "confirm"}
+    | {"confirmed", "true", "no", "not", "negative", "wrong", "incorrect", "never", "false"}
+)
+"""Words without one of which only a phrasing of yes or no, word for word, is one."""
+_OF_AN_AMOUNT = frozenset({"read_ratio", "mix_strength"})
+"""Questions that "what about one in fifty?" would be by itself, but not after another."""
+_A_NAME = frozenset({"{enclosure}", "{animal}", "{bottle}", "{agent}", "{stock}"})
+_ASKS_IN_FULL = frozenset({"how", "what", "which", "can", "could", "do", "does", "i", "give", "tell"})
+_EXACT = frozenset({"next", "help", "undo", "repeat", "status", "again", "pardon", "what now", "now what"})

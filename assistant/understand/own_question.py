@@ -1,0 +1,160 @@
+"""Which question a turn asks by itself: by what is told of the surface, claimed of steps, or else the nearest; or none.
+
+A claim of a step never comes in by likeness: what isn't plainly one is kept from counting.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+
+from assistant.contract import Question
+from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
+from assistant.understand.claimed_steps import bare_done, dried_early, only_dried
+from assistant.understand.known_words import CONNECTING
+from assistant.understand.learning import OUTSIDE
+from assistant.understand.look import ENOUGH, Look, words_of
+from assistant.understand.may_be import LOOKS_BACK, is_told, may_be
+from assistant.understand.openings import openings_in
+from assistant.understand.surface import of_the_surface
+
+STRANGE_ENOUGH = 0.85
+"""The same for a question that names nothing, in a text with a word that no phrasing has: "next episode"."""
+BY_ITS_WORDS = 0.33
+"""The same for the likeliest question when it is asked in words that are hardly about anything else."""
+FEW_WORDS = 4
+"""In a text of no more words a strange word is half of what was said, and no likeness is enough: "next train"."""
+NEVER = 1.0
+"""A chance that none reaches."""
+OUTSIDE_FOR_SURE = 0.80
+"""A claim in a text that is this surely about something else is none."""
+NOT_YET_OUTSIDE = 0.97
+"""The same for "haven't rinsed", "will rinse later", which record nothing."""
+
+Found = tuple[str | None, float]
+"""A question and its confidence; None: no question."""
+
+
+class OwnQuestion:
+    """Finds the question of a turn that stands by itself. Built once from the questions."""
+
+    def __init__(self, questions: Mapping[str, Question], vocabulary: frozenset[str]) -> None:
+        self._vocabulary = vocabulary
+        self._told = {name for name, question in questions.items() if question.told}
+        self._own = {name: words_of(questions, name) | CONNECTING for name in _ABOUT_TALK}
+
+    def __call__(self, look: Look) -> Found:
+        """The question and its confidence."""
+        return of_the_surface(look, look.world) or self._claimed(look) or self._nearest(look)
+
+    def _claimed(self, look: Look) -> tuple[str | None, float] | None:
+        """`done` or `status` for what is said of steps; None: nothing is."""
+        claims, chances, plain = look.claims, look.chances, look.parsed.plain
+        if only_dried(plain):
+            return "done", max(chances["done"], 0.9)
+        if says_it_dried(look):
+            return None
+        if claims.polarity in ("asked", "not yet") and not claims.done:
+            return self._of_steps(look) if claims.mentioned else None
+        if claims.done:
+            sure = chances[OUTSIDE] < OUTSIDE_FOR_SURE or len(look.parsed.words) == 1
+            wins = look.top not in _BEATS_A_CLAIM or chances["done"] >= 0.25
+            return ("done", max(chances["done"], 0.9)) if sure and wins else None
+        told = look.top == "air_time" and chances["done"] >= 0.25
+        opened = openings_in(plain) is not None and (told or look.top in ("done", OUTSIDE))
+        if (opened or bare_done(plain)) and not plain.endswith("?"):
+            return "done", max(chances["done"], 0.9)
+        return None
+
+    def _of_steps(self, look: Look) -> tuple[str | None, float] | None:
+        """`status` or `return_check`, for steps that are asked about or not done yet; None: neither."""
+        chances, claims = look.chances, look.claims
+        if _ANOTHER_MATTER.search(look.parsed.plain):
+            return None
+        about = chances["done"] + chances["status"]
+        too_far = NOT_YET_OUTSIDE if claims.polarity == "not yet" else OUTSIDE_FOR_SURE
+        if chances[OUTSIDE] >= too_far or not _HAS_STEP_WORD.search(look.parsed.plain):
+            return ("status", about) if about >= ENOUGH else None
+        if claims.polarity == "not yet":
+            fits = look.top in ("done", "status", "no", "start", "time_left", "next", "rinsed_out", OUTSIDE)
+            return ("status", max(about, 0.8)) if fits else None
+        if claims.mentioned == ("return",):
+            return (
+                ("return_check", max(chances["return_check"], 0.8))
+                if max(chances["return_check"], chances["done"]) >= 0.2
+                else None
+            )
+        looks_back = LOOKS_BACK.search(look.parsed.plain) is not None and not re.search(r"\btime\b", look.parsed.plain)
+        if looks_back and (look.top in ("done", "status", OUTSIDE) or about >= 0.2):
+            return "status", max(about, 0.8)
+        return None
+
+    def _nearest(self, look: Look) -> tuple[str | None, float]:
+        """The likeliest question, if it is likely enough; a claim never comes in by likeness alone."""
+        chances = dict(look.chances)
+        if chances.pop("done", 0.0) >= ENOUGH:
+            return None, chances[OUTSIDE]
+        top = max(chances, key=lambda label: chances[label])
+        needed = self._needed(top, look.parsed.words, look.parsed.plain)
+        told = top not in self._told or is_told(look.parsed.plain)
+        if top == OUTSIDE or chances[top] < needed or not told or not may_be(top, look.parsed, look.claims):
+            return None, chances[top] if top != OUTSIDE else max(
+                (v for k, v in chances.items() if k != OUTSIDE), default=0.0
+            )
+        named = set(look.parsed.words)
+        if top == "measure_with" and "{volume}" not in named and named & {"{bottle}", "{mix}"}:
+            return "dose", chances[top]  # what is to be measured for a bottle is its dose
+        return top, chances[top]
+
+    def _needed(self, label: str, words: tuple[str, ...], plain: str) -> float:
+        """Least chance of a question; a word that is strange to a question about the talk or the round counts against.
+
+        In few words it must be one of the question's own ("undo my belt" is none); in more, where nothing is named, one
+        that any phrasing has.
+        """
+        if label in _HALF_ENOUGH and _HALF_ENOUGH[label].search(plain):
+            return BY_ITS_WORDS
+        if label not in self._own:
+            return ENOUGH
+        few = len(words) <= FEW_WORDS
+        if not few and any(word[0] == "{" for word in words):
+            return ENOUGH
+        steps = CLAIM_WORDS if label not in _OF_THE_TALK else frozenset()
+        known = self._own[label] | steps if few else self._vocabulary
+        strange = any(word not in known and word[0] != "{" for word in words)
+        return ENOUGH if not strange else NEVER if few else STRANGE_ENOUGH
+
+
+def says_it_dried(look: Look) -> bool:
+    """That a surface didn't stay wet: no step, and not taken down as one, but not to be forgotten either."""
+    stayed = look.claims.stayed_wet
+    return stayed is False or (stayed is None and dried_early(look.parsed.plain))
+
+
+_HALF_ENOUGH = {
+    "dry_time": re.compile(
+        r"\b(?:how|when|will|does|do|going to)\b.*"
+        r"\b(?:dry|dries|dried|drying|evaporates?|(?:stay|keep)\w* (?:it )?wet)\b"
+        r"|\b(?:dry|drying) times?\b"
+    ),
+    "air_time": re.compile(
+        r"\b(?:how|when|will|would|is|what|for)\b.*\b(?:air|aired|airing|ventilat\w+|windows?|fumes|smell)\b"
+    ),
+}
+_OF_THE_TALK = frozenset({"undo", "repeat", "help"})
+"""Questions that no word of the round belongs to: "undo the lid" is none."""
+_ABOUT_TALK = frozenset({"next", "repeat", "help", "undo", "start", "status"})
+_BEATS_A_CLAIM = frozenset(
+    {"rinsed_out", "start", "dose", "hold_time", "help", "repeat", "undo"}
+    | {"mix_strength", "top_up", "make_up", "bleach_now", "measure_with"}
+)
+"""Questions that aren't a claim of a step though they hold the words of one."""
+_ANOTHER_MATTER = re.compile(
+    r"^(?:so |right |ok |now )*(?:start|begin) (?:the |my |with |on )*(?:ENCLOSURE|ANIMAL)\b"
+    r"|\bwhat (?:then|next|now|comes next)\b ?\??$|\band then \?$|^(?:scratch|undo|cancel|strike) (?:that|it)\b"
+)
+"""Not about whether a step was done, though one is named in it."""
+_HAS_STEP_WORD = re.compile(
+    r"\b(?:rins\w+|wash\w*|spray\w*|dry|dried|drying|wet|damp|wip\w+|air\w*|clear\w*|appl\w+|scrub\w*"
+    r"|mist\w*|back|hos\w+)\b"
+)
