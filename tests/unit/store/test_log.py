@@ -82,6 +82,7 @@ EVERY_EVENT: tuple[Event, ...] = (
     happened.TubCleaned("square tub"),
     happened.GroupChanged("shelf box", "sick", "healthy", "mites"),
     happened.HabitChanged("gallon", "imperial", "US"),
+    happened.SprayerMeasured("amber", 0.9, None),
     happened.ItemBegun("branch", "bake", 7200.0, "shelf box"),
     happened.RinseBegun("eye", "person", 900.0),
     happened.ClocksParted(3600.0, 1.7e9),
