@@ -31,7 +31,8 @@ def _spray(answer: Answer) -> Line:
     if bottle is not None:
         say += f": {count(fills, 'fill')} of the {bottle.name}"
         say += f", {strokes} strokes" if strokes is not None and strokes < 1000 else ""
-    return Line(f"{say}.", "\n".join(_shown(details)))
+    say = f"{say}."
+    return Line(say, "\n".join([say, *_shown(details)]))
 
 
 def said_about(amount: Amount) -> str:
