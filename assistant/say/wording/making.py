@@ -66,6 +66,11 @@ def _shown(details: Mapping[str, Any]) -> list[str]:
     return lines
 
 
+def _in_strokes(answer: Answer) -> Line:
+    details = answer.details
+    return Line(f"{capital(said_about(details['solution']))} in {number(details['strokes'])} strokes.")
+
+
 def _soak(answer: Answer) -> Line:
     details = answer.details
     solution: Amount = in_larger(details["solution"])
@@ -126,6 +131,7 @@ def _how_big(answer: Answer) -> Line:
 LINES: Mapping[str, Callable[[Answer], Line]] = {
     "making.spray": _spray,
     "making.soak": _soak,
+    "making.in_strokes": _in_strokes,
     "making.keep_stroke": _keep_stroke,
     "making.stroke_kept": _stroke_kept,
     "making.odd_stroke": _odd_stroke,

@@ -101,6 +101,13 @@ def test_unlike_units_are_asked_back() -> None:
     assert (reply.outcome, reply.missing) == (Outcome.ASK, ("unit",))
 
 
+@pytest.mark.parametrize(("mix", "ounces"), [("1 to 32", "4"), ("1 in 32", "4"), ("1 to 128", "1")])
+def test_ounces_to_the_gallon_of_a_ratio(mix: str, ounces: str) -> None:
+    # Commercial dilution charts: 1:32 is 4 ounces, 1:128 is 1.
+    values = Tool(HOME).say("convert", volumes=volumes("1 US gal"), mixes=(read_mix(mix),), to_unit="US fl oz").values
+    assert values["amount"] == Amount(Fraction(ounces), "US fl oz")
+
+
 # ---------------------------------------------------------------- read_ratio
 
 
@@ -120,7 +127,9 @@ def test_equal_parts_are_equal_parts() -> None:
     assert (values["as_in"], values["as_to"]) == ((1, 2), (1, 1))
 
 
-@pytest.mark.parametrize(("first", "second", "opens"), [("1 in 10", "1 to 9", "Yes"), ("1 in 10", "1 to 10", "No")])
+@pytest.mark.parametrize(
+    ("first", "second", "opens"), [("1 in 10", "1 to 9", "The same"), ("1 in 10", "1 to 10", "Not the same")]
+)
 def test_two_ratios_are_compared(first: str, second: str, opens: str) -> None:
     assert Tool(HOME).say("read_ratio", mixes=(read_mix(first), read_mix(second))).say.startswith(opens)
 
