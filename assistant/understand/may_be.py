@@ -18,7 +18,8 @@ LOOKS_BACK = re.compile(
     r"|\b(?:remember|sure|know|see|check|tell me|forget|forgot) (?:if|whether)\b"
 )
 _ITS_HOME = re.compile(
-    r"\b(?:ANIMAL|ENCLOSURE) 's (?:\w+ )?(?:hide|tank|tub|box|cage|viv|vivarium|enclosure|bowl|dish|glass|floor|lid)\b"
+    r"\b(?:ANIMAL|ENCLOSURE) 's (?:\w+ )?(?:hide|tank|tub|box|cage|viv|vivarium|enclosure|bowl|dish|glass|floor|lid"
+    r"|branch|branches|water|food|perch|log|cork|rocks?|stuff|things|mat|plants?|hides|walls?)\b"
 )
 _NOT_A_START = re.compile(
     r"\b(?:not|never|without) (?:\w+ )?(?:start|begin|starting)\b"
