@@ -20,12 +20,7 @@ def sprayed(name: str, round_: Round | None, reading: Reading, ledger: Ledger) -
     world = replace(ledger.world, state=ledger.state)
     enclosure = world.household.enclosure(name)
     said = supply_in(reading, world)
-    if (
-        said is None
-        and round_ is not None
-        and "apply" not in round_.steps
-        and not world.facts.agents[round_.agent].hold
-    ):
+    if said is None and round_ is not None and not _sprays(round_, world):
         return ask_agent(reading, world)  # soap isn't sprayed, so it was something else
     supply = said or (supply_of(round_.agent, round_.bottle, world) if round_ else None)
     if supply is None or enclosure is None:
@@ -51,6 +46,11 @@ def sprayed(name: str, round_: Round | None, reading: Reading, ledger: Ledger) -
         return asking(reading, "the_round.is_it_cold", world, name, judgement, cold)
     ledger.note(step_of_spraying(name, round_, supply, world))
     return None
+
+
+def _sprays(round_: Round, world: World) -> bool:
+    """Whether a round takes spraying, or its agent would."""
+    return "apply" in round_.steps or "apply" in world.facts.agents[round_.agent].steps
 
 
 def round_with(round_: Round, supply: Supply) -> Round:

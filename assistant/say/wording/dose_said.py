@@ -13,9 +13,7 @@ from assistant.core.dilution import Mixed
 from assistant.core.measuring import Measured, Unmeasured
 from assistant.core.units import spoken
 from assistant.say.wording.amounts import number, said_mark, said_unmeasured, said_whole
-from assistant.say.wording.plain import capital, listed
-
-MOST_WORDS = 25
+from assistant.say.wording.plain import MOST_WORDS, capital, listed
 
 ALWAYS, HEARD, OFTEN, ROOM = range(4)
 """How much a clause is needed: the last to go, the first to go."""

@@ -5,11 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from assistant.contract import Answer, Line
-from assistant.say.wording.plain import capital, clock, digits, listed
+from assistant.say.wording.plain import MOST_WORDS, capital, clock, digits, listed
 from assistant.say.wording.steps import NAMES, steps_done
-
-MOST_WORDS = 25
-"""Of a spoken line."""
 
 
 def _help(answer: Answer) -> Line:
@@ -25,9 +22,18 @@ def _unsure(answer: Answer) -> Line:
     nearest = answer.details["nearest"]
     if not nearest:
         return Line("I didn't get that. Say help for what I know.")
-    examples = listed((f'"{example}"' for _, example in nearest), "or")
-    spoken = listed((name.replace("_", " ") for name, _ in nearest), "or")
-    return Line(f"I don't know that one. Did you mean {spoken}?", f"I don't know that one. Nearest I have: {examples}.")
+    examples = [example for _, example in nearest]
+    shown = listed((f'"{example}"' for example in examples), "or")
+    return Line(_nearest_aloud(examples), f"I don't know that one. Nearest I have: {shown}.")
+
+
+def _nearest_aloud(examples: list[str]) -> str:
+    """As many of the nearest questions as one breath holds, each in words that would ask it."""
+    for some in range(len(examples), 0, -1):
+        line = f"I don't know that one. Did you mean: {', or: '.join(examples[:some])}?"
+        if len(line.split()) <= MOST_WORDS:
+            return line
+    return "I don't know that one. Say help for what I know."
 
 
 def _may_have_dried(answer: Answer) -> Line:
@@ -43,7 +49,7 @@ def _faulty(answer: Answer) -> Line:
 def _spoken_fault(why: str) -> str:
     """The fault as it may be spoken; one that holds symbols or is long is left to the screen."""
     spoken = why.replace(":", ",")
-    if len(spoken.split()) <= 25 and spoken.isascii() and not set('%/<>"') & set(spoken):
+    if len(spoken.split()) <= MOST_WORDS and spoken.isascii() and not set('%/<>"') & set(spoken):
         return f"{capital(spoken)}."
     return "I can't take that amount. Say it again, please."
 
@@ -66,7 +72,8 @@ def _confirm(answer: Answer) -> Line:
     steps = answer.details["steps"]
     doubts = answer.details["doubts"]
     number = next((doubt for doubt in doubts if doubt.kind == "number"), None)
-    where = answer.details["answer"].values.get("enclosure")
+    values = answer.details["answer"].values
+    where = values.get("enclosure") or values.get("bottle")
     name = f"{capital(where)}: " if isinstance(where, str) else ""
     if number is not None:
         return Line(f"{name}{digits(number.heard)}, is that right?")
@@ -144,6 +151,14 @@ def _nothing_to_undo(answer: Answer) -> Line:
 
 
 WHAT = {
+    "AnimalLoose": "the escape",
+    "AnimalFound": "found again",
+    "TubUsed": "the tub",
+    "TubCleaned": "cleaning the tub",
+    "GroupChanged": "the group",
+    "HabitChanged": "the setting",
+    "ItemBegun": "the clock of the",
+    "BottleDoubted": "marked unknown",
     "RoundStarted": "the start",
     "DriedEarly": "dried early",
     "KeptWet": "kept wet",
@@ -156,6 +171,9 @@ WHAT = {
     "BackTooSoon": "put back too soon",
     "WindowsOpened": "the window",
     "GasMade": "the mix",
+    "BottleMixed": "the fill",
+    "AgentPoured": "what was poured in",
+    "AgentsMet": "the mix",
     "BottleRinsed": "rinsed out",
     "RinseBegun": "the rinse timer",
     "SurfaceRinsed": "rinsed",
@@ -168,12 +186,14 @@ def _undone(answer: Answer) -> Line:
     deeds = answer.details["deeds"]
     told = [", ".join(filter(None, (NAMES.get(d.step) or WHAT.get(d.event, "that"), d.thing))) for d in deeds]
     spoken = told[0] if len(told) == 1 else f"{told[0]} and {len(told) - 1} more"
-    if all(d.event == "GasMade" for d in deeds):
+    if all(d.event in ("GasMade", "AgentsMet") for d in deeds):
         say = f"That stays on record: an unknown mix, {deeds[0].thing}, until it's rinsed out."
         return Line(say)
     shown = f"Taken back: {'; '.join(told)} ({clock(answer.details['at'], answer.details['now'])})."
     if any(d.event in ("AgentTouched", "GasMade") or d.step == "apply" for d in deeds):
         shown += "\nWhat touched the surface stays on record until a rinse: agents must not meet."
+    if any(d.event in ("BottleMixed", "AgentPoured") for d in deeds):
+        shown += "\nWhat was in the bottle stays on record until it's rinsed out: agents must not meet."
     return Line(f"Taken back: {spoken}.", shown)
 
 

@@ -163,6 +163,67 @@ def test_spraying_in_a_clean_without_spray_is_asked_about_and_not_taken_for_soap
     assert keeper.last.values["recorded"] is False
 
 
+# ---------------------------------------------------------------- finished as a clean only
+
+
+def test_a_clean_only_still_rinses_dries_and_airs_what_was_sprayed() -> None:
+    keeper = Keeper(upto="apply").say("clean_only", enclosures=(TUB,)).yes().after(hours=30)
+    assert keeper.blocked_by() == ("rinse", "dry", "air")
+
+
+def test_what_touches_the_surface_after_a_clean_only_is_to_come_off_again() -> None:
+    keeper = Keeper(upto="move out").say("clean_only", enclosures=(TUB,)).yes()
+    keeper.done("apply", bottles=("red",)).done("clear").done("wash").done("dry").after(hours=30)
+    assert "rinse" in keeper.blocked_by()
+
+
+def test_a_clean_only_is_never_called_a_disinfection() -> None:
+    keeper = Keeper(upto="apply").say("clean_only", enclosures=(TUB,)).yes()
+    keeper.done("rinse").done("dry").after(hours=3)
+    verdict = may_go_back(keeper.tool.state.rounds[TUB], keeper.tool.now)
+    assert verdict.claim in (None, "cleaned_only")
+    assert verdict.ready
+
+
+def test_a_clean_only_taken_back_wants_its_wet_time_again() -> None:
+    keeper = Keeper(upto="apply").say("clean_only", enclosures=(TUB,)).yes().done("rinse")
+    keeper.say("undo").say("undo").after(minutes=11)
+    assert keeper.blocked_by() == ("rinse", "dry", "air")
+    early = Keeper(upto="apply").say("clean_only", enclosures=(TUB,)).yes().done("rinse").say("undo").say("undo")
+    assert "hold" in early.blocked_by()
+
+
+# ---------------------------------------------------------------- it dried, it was kept wet
+
+
+@pytest.mark.parametrize("intent", ["dried_early", "rewet"])
+def test_what_is_said_of_the_film_serves_no_wet_time(intent: str) -> None:
+    keeper = Keeper(upto="apply").after(minutes=4).say(intent, enclosures=(TUB,)).after(minutes=5)
+    assert "hold" in keeper.blocked_by()
+
+
+def test_it_dried_early_said_when_the_time_is_over_undoes_the_wet_time() -> None:
+    keeper = Keeper(upto="apply").after(minutes=12).say("dried_early", enclosures=(TUB,), too_early=True)
+    assert keeper.blocked_by()[:2] == ("apply", "hold")
+
+
+def test_it_dried_early_said_after_the_rinse_undoes_that_too() -> None:
+    keeper = Keeper(upto="apply").after(minutes=12).done("rinse")
+    keeper.say("dried_early", enclosures=(TUB,), too_early=True)
+    assert keeper.blocked_by() == ("apply", "hold", "rinse", "dry", "air")
+
+
+def test_another_bottle_on_a_film_starts_its_time_anew() -> None:
+    keeper = Keeper("blue", upto="apply").after(minutes=9)
+    keeper.say("rewet", enclosures=(TUB,), steps=("apply",), bottles=("clear",), heat_cold=True).after(minutes=2)
+    assert "hold" in keeper.blocked_by()
+
+
+def test_a_pause_serves_nothing_by_itself() -> None:
+    keeper = Keeper(upto="apply").say("leave_off", enclosures=(TUB,)).yes().after(minutes=30)
+    assert "hold" in keeper.blocked_by()
+
+
 # ---------------------------------------------------------------- airing
 
 

@@ -9,6 +9,7 @@ import sqlite3
 import sys
 from collections.abc import Sequence
 from datetime import UTC, datetime, timedelta, timezone
+from fractions import Fraction
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
@@ -17,6 +18,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as some
 
 from assistant.core import events as happened
+from assistant.core.amounts import Amount
 from assistant.core.events import Away, Event, Recorded, RoundStarted, StayedWet, StepDone, Voided
 from assistant.core.fold import FOLD_VERSION, fold_all, fold_knowing
 from assistant.core.state import State
@@ -59,6 +61,19 @@ EVERY_EVENT: tuple[Event, ...] = (
     happened.SurfaceDried("east tank"),
     happened.WindowsOpened("east tank", 2, 2.3),
     happened.GasMade(("sodium hypochlorite", "acetic acid"), bottle="orange bottle"),
+    happened.BottleMixed(
+        "orange bottle",
+        "sodium hypochlorite",
+        stock="shed bleach",
+        mix="1 in 65/2",
+        total=Amount(Fraction(1), "imp pt"),
+        concentrate=Amount(Fraction(40, 65), "imp fl oz"),
+        left=Amount(Fraction(13, 10), "L"),
+        kept_until=NOON + timedelta(hours=24),
+        basis="published",
+    ),
+    happened.AgentPoured("orange bottle", "pine oil"),
+    happened.AgentsMet("orange bottle", ("sodium hypochlorite", "chlorhexidine")),
     happened.BottleRinsed("orange bottle"),
     happened.BottleDoubted("blue bottle"),
     happened.AnimalLoose("shelf box"),
@@ -240,6 +255,21 @@ def test_a_state_row_of_another_fold_version_is_rebuilt(tmp_path: Path) -> None:
     with Log.open(tmp_path / "record") as log:
         assert log.state() == wanted
     assert _run(tmp_path / "record", "SELECT fold_version FROM state") == [(FOLD_VERSION,)]
+
+
+@pytest.mark.parametrize(("long", "told"), [(1, True), (2, False)])
+def test_folding_a_long_record_anew_is_told_of(
+    long: int, told: bool, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("assistant.store.log.LONG_RECORD", long)
+    with Log.open(tmp_path / "record") as log:
+        record(log, started(), done("move out"))
+    said: list[str] = []
+    with Log.open(tmp_path / "record", tell=said.append):
+        assert said == []
+    _run(tmp_path / "record", f"UPDATE state SET fold_version = {FOLD_VERSION - 1}")
+    with Log.open(tmp_path / "record", tell=said.append):
+        assert bool(said) is told
 
 
 def test_a_state_row_that_cannot_be_read_is_rebuilt(tmp_path: Path) -> None:
