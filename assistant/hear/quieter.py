@@ -18,7 +18,7 @@ FRAME, HOP = 512, 128
 QUIET_SHARE = 0.15
 """The quietest part of the moments, of each pitch, that the noise is judged by."""
 UPWARD = 1.8
-"""The mean of a noise's power against that of its quietest moments; for {QUIET_SHARE}, from trials."""
+"""The mean of a noise's power against that of its quietest moments; one trial of the share and this."""
 SMOOTH = 0.96
 FLOOR = 0.15
 """Least gain: what is left of the noise hides the tones that the weakening makes."""
