@@ -61,6 +61,7 @@ def dose(reading: Reading, world: World) -> Answer:
         return total
     if reading.slots.uses_up and not reading.slots.volumes and product.stock is not None:
         total = left_of(product.stock, world.state)  # "use up the last of the bleach"
+    total = total or _just_reckoned(reading, world)
     if total is None or strength is None:
         return _ask_for(total, strength, product, reading, world)
     if isinstance(strength, Answer):
@@ -71,6 +72,15 @@ def dose(reading: Reading, world: World) -> Answer:
         details = {"bottle": bottle, "volume": mixed.total}
         return ask(reading, world, ("volume", "bottle"), "mixing.too_much", details)
     return _answer(_measured(product, mixed, strength, reading, world), reading, world)
+
+
+def _just_reckoned(reading: Reading, world: World) -> Amount | None:
+    """The solution that was told right before: "how much bleach for that"; the reply says the whole back."""
+    last = world.talk.last
+    if last is None or last.intent != "make_up" or reading.slots.volumes or reading.slots.bottles:
+        return None
+    solution = last.values.get("solution")
+    return solution if isinstance(solution, Amount) else None
 
 
 def _mixed(volume: Amount, share: Fraction, reading: Reading) -> Mixed:

@@ -102,6 +102,9 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
     )
     if asked.intent in _POURED_TOGETHER:
         slots = _unfolded(slots)
+    if asked.intent == "bleach_now" and len(slots.numbers) == 1 and not slots.temperatures:
+        degrees = Amount(slots.numbers[0], "degC")  # "three months at 30"; the reply says it back
+        slots = replace(slots, temperatures=(degrees,), numbers=())
     if asked.intent == "make_up" and _WHOLE_ROUND.search(parsed.plain):
         slots = replace(slots, every_enclosure=True)
     if asked.intent in _OF_THE_STOCK:

@@ -339,6 +339,13 @@ def test_strokes_that_wet_it_count_by_the_keepers_own_sprayer() -> None:
     assert values["solution"] == Amount(Fraction(36), "mL")
 
 
+def test_a_dose_right_after_is_for_what_was_reckoned() -> None:
+    tool = Tool(HOME)
+    tool.say("make_up", volumes=volumes("20 L"), soaks=True)
+    reply = tool.say("dose", mixes=(read_mix("1 in 50"),), agents=(BLEACH,))
+    assert reply.values["total"] == Amount(Fraction(20), "L")
+
+
 def test_an_enclosure_without_measures_is_asked_after() -> None:
     assert Tool(HOME).say("make_up", enclosures=("pond",)).missing == ("size",)
 
