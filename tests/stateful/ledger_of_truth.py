@@ -39,6 +39,8 @@ class Truth:
     """Not given up, and not a clean from the start."""
     timed: bool = True
     """The agent takes a wet time at all."""
+    with_soap: bool = True
+    """It has to be washed: vinegar alone needs no soap."""
     out: bool = False
     cleared: bool = False
     washed: bool = False
@@ -67,7 +69,7 @@ class Truth:
     @property
     def may_go_back(self) -> bool:
         """Every step that this clean requires is served."""
-        washed = self.out and self.cleared and (self.washed or not self.timed)
+        washed = self.out and self.cleared and (self.washed or not self.with_soap)
         wet = not self.disinfects or (self.sprayed and (self.served or not self.timed))
         off = not self.touched or (self.rinsed and self.aired)
         return self.open and washed and wet and off and self.dry and not self.smells
@@ -80,7 +82,7 @@ def after(truth: Truth, event: Event) -> Truth:
             soap = "apply" not in event.steps
             kept = Truth(on=truth.on, touched=bool(truth.on) or (truth.open and truth.touched))
             kept = replace(kept, smells=truth.smells and truth.open, disinfects=not soap, timed="hold" in event.steps)
-            return replace(kept, open=True)
+            return replace(kept, open=True, with_soap="wash" in event.steps)
         case StepDone(step="apply", agent=str() as agent):
             return _sprayed(truth, agent)
         case StepDone():
@@ -104,11 +106,12 @@ def after(truth: Truth, event: Event) -> Truth:
             smells = truth.smells if event.smell is None else event.smell
             return replace(truth, smells=smells and truth.open, dry=truth.dry and not event.wet)
         case SurfaceRinsed():
-            return _off(replace(truth, dry=False, aired=False), event.wiped)
+            return _off(replace(truth, dry=False, aired=truth.aired and not truth.open), event.wiped)
         case SurfaceDried():
-            return replace(truth, on=_dried(truth.on))
+            # After a clean was over, water and drying leave it as it was.
+            return replace(truth, on=_dried(truth.on), dry=truth.dry or not truth.open)
         case CleanOnly():
-            return replace(truth, disinfects=False, sprayed=False, clock="", held=False)
+            return replace(truth, disinfects=False, timed=False, sprayed=False, clock="", held=False)
         case BackTooSoon():
             reopened = replace(truth, out=False, open=True)
             return _spoiled(reopened) if not truth.open and truth.on else reopened
@@ -124,10 +127,13 @@ def _spoiled(truth: Truth) -> Truth:
 
 
 def _sprayed(truth: Truth, agent: str) -> Truth:
+    if agent not in (BLEACH, VINEGAR):
+        return replace(truth, dry=False)  # soap: no agent to be rinsed off, but it is wet again
     on = _with(truth.on, agent)
     if truth.sprayed and truth.clock == "running" and on == truth.on:
         return truth  # kept wet
     fresh = replace(_spoiled(truth), on=on, touched=True, disinfects=True, timed=agent == BLEACH or truth.timed)
+    fresh = replace(fresh, with_soap=agent == BLEACH or truth.with_soap)
     return replace(fresh, sprayed=True, clock="running" if fresh.timed else "")
 
 
