@@ -153,6 +153,8 @@ class Slots:
     """The tool asked whether it was meant, and it was."""
     openings: int | None = None
     """How many windows or doors were said to be open."""
+    wiped: bool = False
+    """The rinse among the steps was a wiping with clean water."""
     air_changes: Fraction | None = None
     """Air changes an hour, where a question about airing names them."""
     mixing: Fraction | None = None

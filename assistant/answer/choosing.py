@@ -31,6 +31,8 @@ def together(reading: Reading, world: World) -> Answer:
     meeting = _with_context(_named(reading, world), reading, world)
     if reading.slots.met:
         return _have_met(meeting, reading, world)
+    if meeting.bottle in world.state.unknown_mixes and len(reading.slots.agents) < 2:
+        return _unknown_mix(meeting.bottle, reading)
     if len(meeting.agents) < 2 and any(agent.family == UNKNOWN for agent in meeting.agents):
         return _verdict(meeting.agents[0], meeting.agents[0], None, reading, world)
     if len(meeting.agents) < 2:
@@ -124,6 +126,18 @@ def _verdict(first: Agent, second: Agent, pair: Pair | None, reading: Reading, w
         },
         cautions=("caution-label-first",),
         sources=(reason.cited(),),
+    )
+
+
+def _unknown_mix(bottle: str | None, reading: Reading) -> Answer:
+    """A bottle that holds an unknown mix is put to no use at all."""
+    return Answer(
+        reading.intent,
+        Outcome.REFUSE,
+        "the_round.unknown_mix",
+        details={"bottle": bottle},
+        values={"verdict": "never", "gas": None, "agents": (), "bottle": bottle},
+        cautions=("caution-label-first",),
     )
 
 

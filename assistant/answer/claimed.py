@@ -41,11 +41,10 @@ class _Told:
 
 def done(reading: Reading, world: World) -> Answer:
     """Records the steps that were claimed, as far as they fit, and says what is next or what is missing."""
-    said = reading.slots.steps
-    ledger = Ledger(world.state, world, wiped="wipe" in said and "rinse" not in said)
     claim = _with_steps(reading, world)
     if isinstance(claim, Answer):
         return claim
+    ledger = Ledger(world.state, world, wiped=claim.slots.wiped)
     steps = claim.slots.steps
     names = which_rounds(claim, world, lambda round_: _would_fit(round_, steps[0], world)) if steps else ()
     if isinstance(names, Answer):
@@ -61,6 +60,8 @@ def done(reading: Reading, world: World) -> Answer:
 def _with_steps(reading: Reading, world: World) -> Reading | Answer:
     """The reading with its steps in order; a bare "done" means the step that the tool last asked for."""
     slots = reading.slots
+    if "wipe" in slots.steps:
+        slots = replace(slots, wiped="rinse" not in slots.steps)  # kept for whatever a later "yes" records
     steps = in_order(frozenset("rinse" if step == "wipe" else step for step in slots.steps))
     if steps or slots.openings is not None:
         return replace(reading, slots=replace(slots, steps=steps))

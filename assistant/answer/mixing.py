@@ -12,13 +12,14 @@ from assistant.answer.product import Product, forbidden, meant_for_another, own_
 from assistant.answer.strength import Strength, strength_of
 from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.amounts import Amount, Mix, Neat, Percent, SaidRatio
+from assistant.core.batch import Better, TwoSteps, better
 from assistant.core.decay import BUY_FRESH
-from assistant.core.dilution import Mixed, mix, share_of
+from assistant.core.dilution import Mixed, mix, mix_of_all, mix_with_water, share_of
 from assistant.core.errors import OutOfRange
 from assistant.core.facts import Source
 from assistant.core.measuring import Measured, Unmeasured, best_measure, why_unmeasured
 from assistant.core.ratio import Ratio, read
-from assistant.core.units import convert
+from assistant.core.units import convert, in_ml
 
 WANTED_FROM_BOTTLE = "bottle"
 WANTED_FROM_LABEL = "label"
@@ -36,6 +37,8 @@ class _Dose:
     """Why none of the tools asked about measures it; None: one does, there is none, or none is needed."""
     taken_from: str
     """Where the mix came from: "" as asked, or the bottle's or label's own."""
+    better: Better | None = None
+    """What would measure well, where none of the tools does; None: one does, or there is no way."""
 
 
 def dose(reading: Reading, world: World) -> Answer:
@@ -46,26 +49,42 @@ def dose(reading: Reading, world: World) -> Answer:
     refused = forbidden(product, reading, world)
     if refused is not None:
         return refused
-    wanted = _wanted(product, reading, world)
+    wanted = mix_in(product, reading, world)
     if isinstance(wanted, Answer):
         return wanted
-    total = _total(product, reading, world)
+    total = total_in(product, reading, world)
     strength = strength_of(wanted, product, reading, world) if wanted is not None else None
     if isinstance(strength, Answer) and strength.outcome is Outcome.REFUSE:
         return strength
     if isinstance(total, Answer):
         return total
+    if reading.slots.uses_up and not reading.slots.volumes and product.stock is not None:
+        total = product.stock.left  # "use up the last of the bleach"
     if total is None or strength is None:
         return _ask_for(total, strength, product, reading, world)
     if isinstance(strength, Answer):
         return strength
-    return _answer(_measured(product, total, strength, reading, world), reading, world)
+    mixed = _mixed(total, strength.share, reading)
+    bottle = product.bottle
+    if bottle is not None and in_ml(mixed.total) > in_ml(bottle.capacity):
+        details = {"bottle": bottle, "volume": mixed.total}
+        return ask(reading, world, ("volume", "bottle"), "mixing.too_much", details)
+    return _answer(_measured(product, mixed, strength, reading, world), reading, world)
+
+
+def _mixed(volume: Amount, share: Fraction, reading: Reading) -> Mixed:
+    """The volume as what was said of it: water that is there, the concentrate that is used up, or the whole."""
+    if reading.slots.uses_up:
+        return mix_of_all(volume, share)
+    if "water" in reading.slots.roles and share < 1:
+        return mix_with_water(volume, share)
+    return mix(volume, share)
 
 
 # ---------------------------------------------------------------- what is asked
 
 
-def _total(product: Product, reading: Reading, world: World) -> Amount | Answer | None:
+def total_in(product: Product, reading: Reading, world: World) -> Amount | Answer | None:
     """The finished mix: the volume said, else the bottle's capacity; None: neither was named."""
     volumes = tuple(dict.fromkeys(reading.slots.volumes))
     if len(volumes) > 1:
@@ -78,7 +97,7 @@ def _total(product: Product, reading: Reading, world: World) -> Amount | Answer 
     return volumes[0]
 
 
-def _wanted(product: Product, reading: Reading, world: World) -> Mix | Answer | None:
+def mix_in(product: Product, reading: Reading, world: World) -> Mix | Answer | None:
     """The mix said, else the bottle's own, else the label's; None: none is known."""
     mixes = tuple(dict.fromkeys(reading.slots.mixes))
     if len(mixes) > 1:
@@ -111,15 +130,16 @@ def _ask_for(
 # ---------------------------------------------------------------- the answer
 
 
-def _measured(product: Product, total: Amount, strength: Strength, reading: Reading, world: World) -> _Dose:
-    mixed = mix(total, strength.share)
+def _measured(product: Product, mixed: Mixed, strength: Strength, reading: Reading, world: World) -> _Dose:
     names = reading.slots.measures
     tools = tuple(tool for tool in world.household.measures if not names or tool.name in names)
     undiluted = strength.share == 1  # poured straight from its own bottle
     measured = None if undiluted else best_measure(mixed.concentrate, tools, world.facts)
     none_fits = bool(tools) and not undiluted and measured is None
     unmeasured = why_unmeasured(mixed.concentrate, tools, world.facts) if none_fits else None
-    return _Dose(product, mixed, strength, measured, unmeasured, _taken_from(product, reading, world))
+    rough = none_fits or (measured is not None and not measured.good_enough)
+    found = better(mixed, tools, world.facts) if rough and not reading.slots.uses_up else None
+    return _Dose(product, mixed, strength, measured, unmeasured, _taken_from(product, reading, world), found)
 
 
 def _answer(found: _Dose, reading: Reading, world: World) -> Answer:
@@ -156,6 +176,7 @@ def _answer(found: _Dose, reading: Reading, world: World) -> Answer:
 def _values(found: _Dose) -> Mapping[str, Any]:
     strength, measured = found.strength, found.measured
     low, high = _range(found)
+    batch = found.better.batch if found.better is not None else None
     mark = None
     if measured is not None:
         mark = {"tool": measured.tool.name, "amount": measured.mark.amount, "unit": measured.mark.unit}
@@ -171,7 +192,26 @@ def _values(found: _Dose) -> Mapping[str, Any]:
         "full_fills": measured.full_fills if measured is not None else None,
         "strength_low": low,
         "strength_high": high,
+        "smallest_batch": batch.total if batch is not None else None,
+        "two_steps": _steps(found.better.two_steps) if found.better is not None else None,
     }
+
+
+def _steps(steps: TwoSteps | None) -> list[dict[str, Any]] | None:
+    """Both steps of a serial dilution, in order."""
+    if steps is None:
+        return None
+    measured = (steps.first_measured, steps.second_measured)
+    parts = ((steps.first.concentrate, steps.first.water), (steps.second, steps.water))
+    return [
+        {
+            "pour": poured,
+            "water": water,
+            "mark": {"tool": one.tool.name, "amount": one.mark.amount, "unit": one.mark.unit},
+            "full_fills": one.full_fills,
+        }
+        for one, (poured, water) in zip(measured, parts, strict=True)
+    ]
 
 
 def _range(found: _Dose) -> tuple[Fraction | None, Fraction | None]:
@@ -215,7 +255,37 @@ def _details(found: _Dose, reading: Reading, world: World) -> Mapping[str, Any]:
         "weaker_than_label": own_label is not None and strength.share < own_label.share,
         "label_ratio": own_label,
         "spoken": reading.spoken,
+        "better": found.better,
+        "of": "concentrate" if reading.slots.uses_up else "water" if "water" in reading.slots.roles else "total",
+        "short": _short(found),
+        "order": world.facts[_order(product)].says if found.mixed.water.amount else "",
+        "head_room": world.facts["mixing-head-room"].says if _fills_it(found) else "",
     }
+
+
+def _short(found: _Dose) -> tuple[Amount, Mixed] | None:
+    """What keeping.toml has left of the stock, and what that makes, where it is less than the dose; None: enough."""
+    stock = found.product.stock
+    if stock is None or stock.left is None or in_ml(stock.left) >= in_ml(found.mixed.concentrate):
+        return None
+    return stock.left, mix_of_all(stock.left, found.strength.share)
+
+
+def _fills_it(found: _Dose) -> bool:
+    bottle = found.product.bottle
+    return bottle is not None and in_ml(found.mixed.total) >= in_ml(bottle.capacity)
+
+
+FOAMS = frozenset({"quat", "biguanide", "soap"})
+"""Families that foam when water is run onto them."""
+
+
+def _order(product: Product) -> str:
+    """Id of the fact for what goes in first."""
+    if product.is_bleach:
+        return "mixing-order-bleach"
+    foams = product.agent is not None and product.agent.family in FOAMS
+    return "mixing-order-foam" if foams else "mixing-order-plain"
 
 
 def _label_ratio(product: Product, world: World) -> Ratio | None:
@@ -269,6 +339,8 @@ def _cautions(product: Product) -> tuple[str, ...]:
 def _sources(found: _Dose, world: World) -> tuple[Source, ...]:
     """Every fact and setting that the answer rests on."""
     facts = [*_mix_facts(found)]
+    if found.better is not None:
+        facts += ["measure-good-enough", *(("mixing-two-steps",) if found.better.two_steps is not None else ())]
     if found.strength.chlorine is not None:
         facts += found.strength.chlorine.facts
     if found.strength.age is not None and found.strength.age.left is not None:

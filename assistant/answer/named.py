@@ -31,10 +31,11 @@ def germ_named(reading: Reading, world: World) -> str | None:
     """The germ named; none named, the one that the last answer was about."""
     if reading.slots.organisms:
         return reading.slots.organisms[0]
-    last = world.talk.last_reading
-    if last is None or reading.intent == "choose_agent" or last.intent not in ("works_on", "choose_agent", "outbreak"):
+    last = world.talk.last
+    if last is None or reading.intent == "choose_agent":
         return None
-    return last.slots.organisms[0] if last.slots.organisms else None
+    organism = last.values.get("organism")
+    return organism if organism in world.facts.organisms else None
 
 
 def unknown_product(reading: Reading, world: World, verdict: str | None) -> Answer:

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from assistant.answer.meeting import gas_made, touched_by
 from assistant.answer.on_record import Ledger, about, asking, nothing_open, steps_from, unrecorded, was_it_done
-from assistant.answer.plan import Supply, basis_of, forbidden, seconds_of, supply_in, supply_of, wet_time_of
+from assistant.answer.plan import Supply, ask_agent, basis_of, forbidden, seconds_of, supply_in, supply_of, wet_time_of
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.claims import judge
 from assistant.core.events import StepDone
@@ -19,7 +19,10 @@ def sprayed(name: str, round_: Round | None, reading: Reading, ledger: Ledger) -
     """Records that an agent was put on, or keeps at least that it touched the surface."""
     world = replace(ledger.world, state=ledger.state)
     enclosure = world.household.enclosure(name)
-    supply = supply_in(reading, world) or (supply_of(round_.agent, round_.bottle, world) if round_ else None)
+    said = supply_in(reading, world)
+    if said is None and round_ is not None and not _sprays(round_, world):
+        return ask_agent(reading, world)  # soap isn't sprayed, so it was something else
+    supply = said or (supply_of(round_.agent, round_.bottle, world) if round_ else None)
     if supply is None or enclosure is None:
         return nothing_open(reading, world, name)
     touch = uncleared(world.state.surfaces.get(name, ()), supply.agent, world.facts)
@@ -43,6 +46,11 @@ def sprayed(name: str, round_: Round | None, reading: Reading, ledger: Ledger) -
         return asking(reading, "the_round.is_it_cold", world, name, judgement, cold)
     ledger.note(step_of_spraying(name, round_, supply, world))
     return None
+
+
+def _sprays(round_: Round, world: World) -> bool:
+    """Whether a round takes spraying, or its agent would."""
+    return "apply" in round_.steps or "apply" in world.facts.agents[round_.agent].steps
 
 
 def round_with(round_: Round, supply: Supply) -> Round:

@@ -95,7 +95,14 @@ def _of_target(wanted: Mix, product: Product, age: Age | None, reading: Reading,
         share = share_for(target, stock)
     except OutOfRange:
         details = {"name": product.name, "percent": percent, "wanted": wanted}
-        return ask(reading, world, ("mix", "stock_strength"), "mixing.weaker_stock", details)
+        return Answer(
+            reading.intent,
+            Outcome.REFUSE,
+            "mixing.weaker_stock",
+            details=details,
+            cautions=("caution-label-first",),
+            sources=(world.facts["mixing-parts-of-water"].cited(),),
+        )
     return Strength(share, wanted, of_share(share), percent, chlorine, age)
 
 

@@ -43,6 +43,7 @@ def why(reading: Reading, world: World) -> Answer:
         values={
             "of": last.values.get("of", last.intent),
             "said": last.values.get("said", last.say) if last.intent == "why" else last.say,
+            "organism": last.values.get("organism"),
             "sources": tuple({"id": source.id, "kind": source.kind, "says": says} for source, says in told),
         },
         sources=last.sources,

@@ -13,11 +13,12 @@ from assistant.core.events import (
     GroupChanged,
     HabitChanged,
     ItemBegun,
+    SprayerMeasured,
     StepDone,
     TubCleaned,
     TubUsed,
 )
-from assistant.core.state import GroupNow, HabitNow, ItemTimer, Loose, State, TubUse
+from assistant.core.state import GroupNow, HabitNow, ItemTimer, Loose, SprayerNow, State, TubUse
 
 
 def folded_beside(state: State, event: Event, at: datetime) -> State:
@@ -40,6 +41,9 @@ def folded_beside(state: State, event: Event, at: datetime) -> State:
             return replace(state, groups={**state.groups, event.enclosure: now})
         case HabitChanged():
             return replace(state, habits={**state.habits, event.habit: HabitNow(event.value, event.was)})
+        case SprayerMeasured():
+            now_lays = SprayerNow(event.ml_a_stroke, event.was)
+            return replace(state, sprayers={**state.sprayers, event.bottle: now_lays})
         case ItemBegun():
             begun = ItemTimer(event.item, event.way, at, event.seconds, event.enclosure)
             kept = tuple(t for t in state.items if (t.item, t.enclosure) != (begun.item, begun.enclosure))

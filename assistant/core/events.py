@@ -241,6 +241,16 @@ class HabitChanged:
 
 
 @dataclass(frozen=True, slots=True)
+class SprayerMeasured:
+    """The keeper measured what one stroke of a bottle's trigger lays down, and wanted it kept."""
+
+    bottle: str
+    ml_a_stroke: float
+    was: float | None
+    """What keeping.toml said then; once the line says something else, the line counts again."""
+
+
+@dataclass(frozen=True, slots=True)
 class ItemBegun:
     """A bowl, branch or cloth was put to soak, boil, bake or wash, by the clock."""
 
@@ -325,6 +335,7 @@ Event: TypeAlias = (
     | TubCleaned
     | GroupChanged
     | HabitChanged
+    | SprayerMeasured
     | ItemBegun
     | RinseBegun
     | Away

@@ -43,7 +43,7 @@ from assistant.core.events import (
 from assistant.core.rounds import STEPS, hold_is_running, in_order, is_open
 from assistant.core.state import Deed, Hold, Opening, PastTurn, Rinse, Round, State, Touch
 
-FOLD_VERSION = 3
+FOLD_VERSION = 4
 
 UNDO_DEPTH = 100
 """How many turns back "undo" can go; bounds the state row."""
@@ -130,7 +130,8 @@ def _unforgotten(state: State, event: Event, at: datetime) -> State:
     match event:
         case StepDone(step="apply", agent=str() as agent):
             state = _touched(state, event.enclosure, agent, at)
-            return _needs_as_well(state, event.enclosure, event.steps or ())
+            state = _needs_as_well(state, event.enclosure, event.steps or ())
+            return _off_again(state, event.enclosure, agent)
         case KeptWet(agent=str() as agent):
             return _touched(state, event.enclosure, agent, at)
         case AgentTouched():
@@ -204,8 +205,10 @@ def _done(round_: Round, event: StepDone, at: datetime) -> Round:
         first_dry = None
     if event.step == "dry":
         first_dry = first_dry or at
-    if event.step in ("hold", "rinse", "dry", "air", "return") and "hold" in round_.steps:
-        # A later step was accepted on the served hold; a clock set back can't take it away again.
+    after_hold = event.step in ("hold", "rinse", "dry", "air", "return") and event.step in round_.steps
+    if after_hold and "hold" in round_.steps:
+        # A later step was accepted on the served hold; a clock set back can't take it away again. One that the round
+        # doesn't take is only noted, and was not judged by what comes before it.
         done.setdefault("hold", at)
     put_back = round_.put_back and event.step != "move out"
     return replace(round_, done=done, put_back=put_back, first_dry=first_dry, paused_at=None)
@@ -271,6 +274,16 @@ def _needs_as_well(state: State, enclosure: str, steps: tuple[str, ...]) -> Stat
     return _with_round(state, replace(round_, steps=in_order(more)))
 
 
+def _off_again(state: State, enclosure: str, agent: str) -> State:
+    """A spraying that was taken back, with an agent that isn't the round's: if it was true, it is to come off."""
+    round_ = state.rounds.get(enclosure)
+    if round_ is None or round_.agent == agent or "return" in round_.done:
+        return state
+    steps = in_order(frozenset(round_.steps) | {"rinse", "dry"})
+    done = {step: when for step, when in round_.done.items() if step not in OFF_AGAIN}
+    return _with_round(state, replace(round_, steps=steps, done=done, first_dry=None))
+
+
 def _kept_wet(state: State, event: KeptWet, at: datetime) -> State:
     if event.agent is not None:
         state = _touched(state, event.enclosure, event.agent, at)
@@ -323,6 +336,10 @@ def _windows_opened(state: State, event: WindowsOpened, at: datetime) -> State:
     round_ = state.rounds.get(event.enclosure)
     if round_ is None:
         return state
+    if event.openings == 0 and not round_.openings:
+        # Shut is no opening: the airing still counts from dry, but at no better a rate.
+        rate = min(round_.air_changes_per_hour, event.air_changes_per_hour)
+        return _with_round(state, replace(round_, air_changes_per_hour=rate))
     opening = Opening(at, event.air_changes_per_hour)
     return _with_round(state, replace(round_, openings=(*round_.openings, opening)))
 

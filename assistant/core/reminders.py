@@ -8,7 +8,7 @@ from datetime import datetime, timedelta
 from typing import Literal, TypeAlias
 
 from assistant.core.rounds import airing_ends, hold_ends, hold_is_served, is_open, rinse_ends
-from assistant.core.state import Hold, Round, State
+from assistant.core.state import Hold, Rinse, Round, State
 
 ReminderKind: TypeAlias = Literal[
     "still wet",  # half of what is left of the wet time is over since it was last seen wet
@@ -18,6 +18,7 @@ ReminderKind: TypeAlias = Literal[
     "rinse now",  # the wet time was over a while ago
     "open window",  # rinsed a while ago, and no opening was told of
     "air over",
+    "keep rinsing",  # a splash's: first aid said again
     "rinse over",  # a splash's
     "animal waits",
     "clocks parted",  # the wall's and the computer's own: told by `clocks`, never by `came_due`
@@ -31,6 +32,10 @@ NUDGE_AFTER = timedelta(minutes=5)
 """So long after a step could have been done it is asked for. Chosen."""
 
 
+KEEP_RINSING = (timedelta(minutes=1), timedelta(minutes=5), timedelta(minutes=10))
+"""When first aid is said again while a splash is being rinsed, counted from its start. Chosen."""
+
+
 @dataclass(frozen=True, slots=True)
 class Reminder:
     """Something that came due by itself."""
@@ -41,6 +46,8 @@ class Reminder:
     """The enclosure, or the place being rinsed; for "clocks parted" the one that they differ on most."""
     minutes: int = 0
     """For "animal waits": how long it has."""
+    victim: str = ""
+    """Of a splash: "person" or "animal"."""
 
 
 def came_due(
@@ -53,12 +60,21 @@ def came_due(
     """
     due = []
     for rinse in state.rinses:
-        due.append(Reminder("rinse over", rinse_ends(rinse), rinse.place))
+        due += _of_splash(rinse, now)
     for round_ in filter(is_open, state.rounds.values()):
         due += _of_hold(round_, now, (dries or {}).get(round_.enclosure))
         due += _after_hold(round_)
         due += _waiting(round_, now, tub_minutes)
     return tuple(sorted((d for d in due if since < d.at <= now), key=lambda d: (d.at, d.thing)))
+
+
+def _of_splash(rinse: Rinse, now: datetime) -> list[Reminder]:
+    """Its end, and before that the latest moment to say first aid again."""
+    over = rinse_ends(rinse)
+    began = over - timedelta(seconds=rinse.seconds)
+    again = [began + after for after in KEEP_RINSING if began + after <= min(now, over)]
+    said = [Reminder("keep rinsing", at, rinse.place, victim=rinse.victim) for at in again[-1:] if now < over]
+    return [*said, Reminder("rinse over", over, rinse.place, victim=rinse.victim)]
 
 
 def _of_hold(round_: Round, now: datetime, dries_at: datetime | None) -> list[Reminder]:

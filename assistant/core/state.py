@@ -162,6 +162,15 @@ class GroupNow:
 
 
 @dataclass(frozen=True, slots=True)
+class SprayerNow:
+    """What one stroke of a bottle's trigger lays down, as the keeper measured it."""
+
+    ml_a_stroke: float
+    was: float | None
+    """What keeping.toml said then."""
+
+
+@dataclass(frozen=True, slots=True)
 class HabitNow:
     """A habit that was set by word of mouth."""
 
@@ -219,6 +228,8 @@ class State:
     """The latest use of each waiting tub."""
     groups: Mapping[str, GroupNow] = field(default_factory=dict)
     """Groups changed by word of mouth, by enclosure; `as_recorded` lays them over keeping.toml."""
+    sprayers: Mapping[str, SprayerNow] = field(default_factory=dict)
+    """Strokes measured by the keeper, by bottle; `as_recorded` lays them over keeping.toml."""
     habits: Mapping[str, HabitNow] = field(default_factory=dict)
     """Habits set by word of mouth, by their key."""
     items: tuple[ItemTimer, ...] = ()

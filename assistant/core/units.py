@@ -155,6 +155,14 @@ def convert(amount: Amount, unit: str) -> Amount:
     return Amount(amount.amount * _factor(have.symbol, want.symbol), unit)
 
 
+def in_ml(volume: Amount) -> Fraction:
+    """A volume as millilitres.
+
+    Fails: WrongUnit if it is none.
+    """
+    return convert(volume, "mL").amount
+
+
 def spoken(unit: str, amount: Fraction | float) -> str:
     """The unit's name as said after that number: "mil" after 1, "mils" after any other."""
     return _known(unit).one if amount == 1 else _known(unit).many

@@ -7,6 +7,7 @@ from pathlib import Path
 import numpy as np
 
 from assistant.hear.choose import find_model, open_recogniser
+from assistant.hear.microphone import sound_library
 from assistant.hear.recogniser import RATE_HZ, CannotListen, hear_all, pieces
 from assistant.hear.vocabulary import Sayable
 
@@ -21,16 +22,7 @@ def recogniser_works(said: Sayable, models: Path, cache: Path) -> str:
 
 def microphone_works() -> str:
     """Ask for the microphone that would be used, and whether it can give sound at the rate that is needed."""
-    try:
-        import sounddevice
-    except ImportError as fault:
-        raise CannotListen("the package sounddevice is missing", "microphone", "pip install sounddevice") from fault
-    except OSError as fault:
-        raise CannotListen(
-            "sound needs the system's library PortAudio",
-            "microphone",
-            "on Debian and its like: apt install libportaudio2; on Fedora: dnf install portaudio",
-        ) from fault
+    sounddevice = sound_library()
     try:
         name = sounddevice.query_devices(kind="input")["name"]
         sounddevice.check_input_settings(samplerate=RATE_HZ, channels=1, dtype="int16")

@@ -27,6 +27,7 @@ MADE_BY = 3
 """Raised when the same input would give another vocabulary, so that an older cache isn't taken."""
 
 SILENCE = ("<s>", "</s>", "<sil>", "[NOISE]", "[SPEECH]", "[COUGH]", "[SMACK]", "[UM]", "[UH]", "<s", "</s")
+_SPOTTING = "call word"
 
 
 @dataclass(frozen=True)
@@ -43,6 +44,8 @@ class Tuning:
     alternatives: int = 30
     searched: int = 300
     """Paths of the lattice looked at for so many different texts; most differ in silences only."""
+    spotting: float = 1e-20
+    """How easily the call word is found: smaller finds it oftener, also where it wasn't said."""
     pad_ms: int = 100
     """Silence put before and after, for recordings cut close to the first word."""
 
@@ -64,12 +67,16 @@ class Pocketsphinx:
         self._decoder = _decoder(vocabulary, self._tuning)
         self._sound = bytearray()
         self._live = False
+        self._settled: Heard | None = None
+        self._usual: str = self._decoder.current_search()
+        self._spotted = ""
         self.name = f"pocketsphinx, its own English model, {vocabulary.words} words"
 
     def start(self) -> None:
         """Begin a turn."""
         self._end_live()
         self._sound.clear()
+        self._settled = None
 
     def feed(self, piece: bytes) -> None:
         """Keep the next piece; it is searched when `partial` asks for the text so far, and at the end."""
@@ -87,11 +94,39 @@ class Pocketsphinx:
         hypothesis = self._decoder.hyp()
         return _text(hypothesis.hypstr) if hypothesis else ""
 
+    def settle(self) -> None:
+        """Search the whole turn now; silence that follows changes nothing."""
+        self._settled = self._whole()
+
+    def unsettle(self) -> None:
+        """It goes on: the whole of it is searched at the end."""
+        self._settled = None
+
     def finish(self) -> Heard:
         """What was said, by one search over the whole turn."""
+        heard = self._settled if self._settled is not None else self._whole()
+        self._sound.clear()
+        self._settled = None
+        return heard
+
+    def spots(self, phrase: str, sound: bytes) -> bool:
+        """Whether a search for nothing but this phrase finds it in the sound. Its words must be in the vocabulary."""
+        self._end_live()
+        if self._spotted != phrase:
+            self._decoder.add_keyphrase(_SPOTTING, phrase)
+            self._spotted = phrase
+        self._decoder.activate_search(_SPOTTING)
+        try:
+            self._decoder.start_utt()
+            self._decoder.process_raw(sound, no_search=False, full_utt=True)
+            self._decoder.end_utt()
+            return self._decoder.hyp() is not None
+        finally:
+            self._decoder.activate_search(self._usual)
+
+    def _whole(self) -> Heard:
         self._end_live()
         sound = bytes(self._sound)
-        self._sound.clear()
         if not any(sound):
             return Heard("", spoken=True)
         quiet = bytes(self._tuning.pad_ms * 16 * 2)
@@ -140,6 +175,7 @@ def _decoder(vocabulary: Vocabulary, tuning: Tuning) -> Any:
         beam=tuning.beam,
         wip=tuning.insertion,
         cmn="batch",
+        kws_threshold=tuning.spotting,
         loglevel="FATAL",
         logfn=os.devnull,
     )

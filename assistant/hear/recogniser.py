@@ -40,6 +40,18 @@ class Recogniser(Protocol):
         """The text so far; it may still change."""
         ...
 
+    def settle(self) -> None:
+        """It has gone quiet: work out now what `finish` will give if nothing but silence follows."""
+        ...
+
+    def unsettle(self) -> None:
+        """It wasn't the end: the turn goes on."""
+        ...
+
+    def spots(self, phrase: str, sound: bytes) -> bool:
+        """Whether a search for nothing but this phrase finds it in the sound; False where an engine has none."""
+        ...
+
     def finish(self) -> Heard:
         """End the turn: the text, alternatives, and each word's posterior. No words: an empty text."""
         ...

@@ -30,6 +30,8 @@ class Sayable:
     """Of each question, with {slot} where a name or number stands."""
     names: Mapping[str, tuple[str, ...]]
     """What may stand in each slot that takes a name."""
+    call_word: str = ""
+    """Said before a question when listening hands-free; empty: none."""
 
 
 @dataclass(frozen=True)
@@ -53,6 +55,11 @@ FOLLOW_UPS: tuple[str, ...] = (
     *("no i said {number}", "no i said {mix}", "i said {volume}", "yes {number}", "yes {mix}"),
 )
 """Answers to what the tool asks: they belong to no file of intents/, since they carry the waiting question's intent."""
+
+CALLED_EVERY = 2
+"""With a call word, every n-th sentence begins with it."""
+CALLED_ALONE = 300
+"""Sentences that are nothing but the call word."""
 
 _BEFORE = ("okay", "right", "so", "um", "and", "hey", "now", "please", "can you tell me", "excuse me", "alright")
 _AFTER = ("please", "now", "then", "again", "today", "thanks")
@@ -88,6 +95,7 @@ def sayable(
     household: Household,
     agents: Iterable[Agent] = (),
     organisms: Iterable[Organism] = (),
+    call_word: str = "",
 ) -> Sayable:
     """Gather what may be said.
 
@@ -109,6 +117,7 @@ def sayable(
             **{slot: tuple(sorted({name for names in groups for name in names})) for slot, groups in named.items()},
             "agent": _agents(list(agents), shelf),
         },
+        call_word=call_word,
     )
 
 
@@ -137,6 +146,10 @@ def sentences(said: Sayable, share: Share | None = None) -> list[Words]:
         weighed = [(phrasing, share.with_slot if "{" in phrasing else 1) for phrasing in said.phrasings[name]]
         sample += [_dressed(fill(phrasing), chance) for phrasing in _spread(weighed, share.a_question)]
     sample += [fill(phrasing) for phrasing in _spread([(phrasing, 1) for phrasing in FOLLOW_UPS], share.follow_ups)]
+    call = words_of(said.call_word)
+    if call:
+        sample = [(*call, *words) if n % CALLED_EVERY == 0 else words for n, words in enumerate(sample)]
+        sample += [call] * CALLED_ALONE
     talk = [words_of(sentence) for sentence in SENTENCES]
     wanted = round(len(sample) * share.chatter / (1 - share.chatter))
     sample += [talk[n % len(talk)] for n in range(max(wanted, len(talk)))]

@@ -165,6 +165,16 @@ class Vosk:
         now = str(json.loads(self._words.PartialResult()).get("partial", ""))
         return " ".join(word for word in (*(word.text for word in self._heard), *now.split()) if word != UNKNOWN)
 
+    def settle(self) -> None:
+        """Nothing to do: all is searched as it arrives."""
+
+    def unsettle(self) -> None:
+        """Nothing to take back."""
+
+    def spots(self, phrase: str, sound: bytes) -> bool:
+        """The library has no such search."""
+        return False
+
     def finish(self) -> Heard:
         """End the turn."""
         found = [word for word in (*self._heard, *_words(self._words.FinalResult())) if word.text != UNKNOWN]

@@ -56,6 +56,7 @@ class Speaker:
         self._stream: Any = None
         self._finished = threading.Event()
         self._finished.set()
+        self._sounding = _Sounding()
 
     def play(self, path: Path) -> NoSound | None:
         """Begin to play, stopping what plays now; None: it has begun. Returns at once."""
@@ -72,12 +73,13 @@ class Speaker:
         if width != 2:
             return NoSound(f"{path} can't be played (samples of {width * 8} bits)", "make it as 16-bit PCM")
         self._finished.clear()
+        self._sounding = _Sounding()
         try:
             self._stream = devices.RawOutputStream(
                 samplerate=rate,
                 channels=channels,
                 dtype="int16",
-                callback=_source(sound, channels * width, devices.CallbackStop),
+                callback=_source(sound, channels * width, devices.CallbackStop, self._sounding),
                 finished_callback=self._finished.set,
             )
             self._stream.start()
@@ -104,8 +106,19 @@ class Speaker:
         """True while sound comes out."""
         return not self._finished.is_set()
 
+    def now_playing(self) -> bytes:
+        """The samples handed to the device last; nothing when nothing plays."""
+        return self._sounding.piece if self.playing else b""
 
-def _source(sound: bytes, frame_bytes: int, ended: type[Exception]) -> Any:
+
+@dataclass
+class _Sounding:
+    """What the device was handed last."""
+
+    piece: bytes = b""
+
+
+def _source(sound: bytes, frame_bytes: int, ended: type[Exception], sounding: _Sounding | None = None) -> Any:
     """What hands the sound to the device, piece by piece, then ends the stream."""
     at = 0
 
@@ -114,6 +127,8 @@ def _source(sound: bytes, frame_bytes: int, ended: type[Exception]) -> Any:
         wanted = frames * frame_bytes
         piece = sound[at : at + wanted]
         at += wanted
+        if sounding is not None:
+            sounding.piece = piece
         out[: len(piece)] = piece
         out[len(piece) :] = bytes(wanted - len(piece))
         if len(piece) < wanted:

@@ -13,6 +13,7 @@ from collections.abc import Callable, Iterator
 from contextlib import contextmanager, suppress
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
+from typing import TYPE_CHECKING
 
 from prompt_toolkit import PromptSession
 from prompt_toolkit.application import get_app_or_none
@@ -34,11 +35,18 @@ from assistant.shells.screen import clock, screen_lines
 from assistant.shells.sitting import Sitting, open_sitting
 from assistant.store.log import StoreFault
 
+if TYPE_CHECKING:  # the voice's libraries cost a typed start half a second
+    from assistant.shells.voiced import Voiced
+
 TICK_S = 1.0
+METER_S = 0.15
+"""How often the bottom line is drawn anew while it shows the microphone's level."""
 WATCH_EVERY = timedelta(seconds=30)
 LEAVE = ("quit", "exit")
 
 GREETING = 'Ask, or say what you did. Tab completes, Ctrl-D leaves; "help" lists the questions.'
+
+LISTENING = "Space on an empty line: talk, and stop what is being said. Talking over a reply stops it too."
 
 _STEP_WORDS = {"hold": "wet", "air": "airing", "eye": "rinse eye", "skin": "rinse skin"}
 
@@ -47,7 +55,9 @@ def chat(options: Options) -> int:
     """Talks until the keeper leaves; 0."""
     with opened_folder(options) as folder, open_sitting(folder) as sitting:
         sitting.clocks = ClockWatch()
-        if options.json or not _is_a_terminal():
+        if options.voice:
+            _by_voice(sitting, folder, options)
+        elif options.json or not _is_a_terminal():
             with _mouth(options.speak, wait=True) as speak:
                 _plain_lines(sitting, options, speak)
         else:
@@ -55,6 +65,22 @@ def chat(options: Options) -> int:
             with _mouth(options.speak or sitting.household.habits.speak) as speak:
                 asyncio.run(Chat(sitting, _clock_from(options), history, speak).run())
     return 0
+
+
+def _by_voice(sitting: Sitting, folder: Folder, options: Options) -> None:
+    """Listening and speaking, on a terminal with all that the typed chat has."""
+    from assistant.shells.live import Lines, microphone_of, opened_ears
+    from assistant.shells.mouth import Mouth
+    from assistant.shells.voiced import Voiced
+
+    now = _clock_from(options)
+    with Mouth() as mouth, opened_ears(sitting, folder, options, mouth) as ears:
+        if options.json or not _is_a_terminal():
+            Lines(sitting, options, now, mouth).run(ears, LEAVE)
+            return
+        history = FileHistory(str(folder.history)) if _may_write(folder) else InMemoryHistory()
+        talk = Chat(sitting, now, history, mouth.speak, Voiced(ears, mouth, microphone_of(options)))
+        asyncio.run(talk.run())
 
 
 @contextmanager
@@ -114,6 +140,8 @@ class Chat:
     now: Callable[[], datetime]
     history: History
     speak: Callable[[Reply], None] = lambda reply: None
+    voiced: Voiced | None = None
+    """None: typed only."""
     _watched_at: datetime | None = field(default=None, init=False)
 
     async def run(self) -> None:
@@ -124,10 +152,12 @@ class Chat:
             complete_while_typing=False,
             auto_suggest=AutoSuggestFromHistory(),
             bottom_toolbar=self._bottom_line,
-            refresh_interval=TICK_S,
+            refresh_interval=METER_S if self.voiced else TICK_S,
+            key_bindings=self.voiced.keys() if self.voiced else None,
         )
         with patch_stdout():
             print(GREETING)
+            self._listen()
             watching = asyncio.create_task(self._watch())
             try:
                 await self._talk(session)
@@ -135,6 +165,15 @@ class Chat:
                 watching.cancel()
                 with suppress(asyncio.CancelledError):
                     await watching
+
+    def _listen(self) -> None:
+        if self.voiced is not None:
+            print(LISTENING)
+            self.voiced.start(self._heard, lambda note: print(f"* {note}"))
+
+    def _heard(self, heard: Heard) -> None:
+        print(f"> {heard.text}")
+        self._turn(heard)
 
     async def _talk(self, session: PromptSession[str]) -> None:
         while True:
@@ -145,16 +184,22 @@ class Chat:
             if text.strip().lower() in LEAVE:
                 return
             if text.strip():
-                self._turn(text)
+                self._turn(Heard(text))
 
-    def _turn(self, text: str) -> None:
+    def _turn(self, heard: Heard) -> None:
         try:
-            reply = self.sitting.hear(Heard(text), self.now())
+            reply = self.sitting.hear(heard, self.now())
         except StoreFault as fault:
             complain(str(fault))
             return
+        self._give(reply)
+
+    def _give(self, reply: Reply) -> None:
         self._show(reply)
-        self.speak(reply)
+        if self.voiced is not None:
+            self.voiced.answer(reply)
+        else:
+            self.speak(reply)
 
     async def _watch(self) -> None:
         while True:
@@ -163,6 +208,8 @@ class Chat:
 
     def tick(self) -> None:
         """What the chat does by itself every second: says what came due, and notes that it runs."""
+        if self.voiced is not None and self.voiced.ears.busy:
+            return  # never on top of the keeper
         now = self.now()
         try:
             reply = self.sitting.speak_up(now)
@@ -172,8 +219,7 @@ class Chat:
         except StoreFault:
             return  # a busy file or a full disk: the next turn says so
         if reply is not None:
-            self._show(reply)
-            self.speak(reply)
+            self._give(reply)
 
     def _show(self, reply: Reply) -> None:
         print("\n".join(screen_lines(reply, self._width())))
@@ -183,7 +229,11 @@ class Chat:
             state = self.sitting.state()
         except StoreFault:
             return ""
-        return bottom_line(state, self.sitting.talk, self.now(), self._width())
+        width = self._width()
+        clocks = bottom_line(state, self.sitting.talk, self.now(), width)
+        if self.voiced is None:
+            return clocks
+        return f"{clocks}\n {self.voiced.ears.line()[: width - 1]}"
 
     def _width(self) -> int:
         app = get_app_or_none()

@@ -123,10 +123,21 @@ def _parser() -> argparse.ArgumentParser:
     spoken = _Parser(add_help=False)
     spoken.add_argument("--speak", action="store_true", help="speak the replies as well")
 
+    live = _Parser(add_help=False)
+    live.add_argument("--voice", action="store_true", help="listen to the microphone, and speak the replies")
+    live.add_argument(
+        "--listen",
+        choices=("key", "call", "always"),
+        help="when to listen: after a press of the space bar, after your call word, or always",
+    )
+    live.add_argument("--microphone", metavar="NAME", help="which microphone, by its name or a part of it")
+
     written = _Parser(add_help=False)
     written.add_argument("--say-to", metavar="FILE.wav", help="write the spoken reply to a sound file")
 
-    commands.add_parser("chat", parents=[common, spoken], help="talk by typing, with live timers (the default)")
+    commands.add_parser(
+        "chat", parents=[common, spoken, live], help="talk, typing or speaking, with live timers (the default)"
+    )
     ask = commands.add_parser("ask", parents=[common, spoken, written], help="one question, one answer")
     ask.add_argument("what", metavar="TEXT", help='the question; "-" takes one from each line of stdin')
     hear = commands.add_parser("hear", parents=[common, spoken, written], help="one question from a recording")

@@ -27,7 +27,8 @@ def heard_from(recording: str, sitting: Sitting, folder: Folder) -> Heard:
         raise ShellFault(str(fault)) from fault
 
 
-def words_of(sitting: Sitting) -> Sayable:
-    """What this keeper may say: the questions, filled with the household's names."""
+def words_of(sitting: Sitting, call_word: str = "") -> Sayable:
+    """What this keeper may say: the questions, filled with the household's names, after a call word if there is one."""
     facts = sitting.facts
-    return sayable(sitting.questions.values(), sitting.household, facts.agents.values(), facts.organisms.values())
+    agents, organisms = facts.agents.values(), facts.organisms.values()
+    return sayable(sitting.questions.values(), sitting.household, agents, organisms, call_word)

@@ -6,6 +6,7 @@ Speech is an extra: where it fails, one line says why, once, and the program goe
 from __future__ import annotations
 
 import tempfile
+from collections import deque
 from pathlib import Path
 from types import TracebackType
 
@@ -24,17 +25,28 @@ class Mouth:
         self._speaker = speaker or Speaker()
         self._folder = tempfile.TemporaryDirectory(prefix="rinseback-voice-", ignore_cleanup_errors=True)
         self._silent = False
+        self.lately: deque[str] = deque(maxlen=3)
+        """What was said last, newest at the end."""
 
     def speak(self, reply: Reply) -> None:
-        """Says what came due and the reply, and returns at once; the first failure is told, later ones are silent."""
+        """Says what came due and the reply, and returns at once."""
+        self.say(spoken(reply))
+
+    def say(self, text: str) -> None:
+        """Says a text, and returns at once; the first failure is told, later ones are silent."""
         if self._silent:
             return
         self._speaker.stop()
+        self.lately.append(text)
         path = Path(self._folder.name) / "reply.wav"
-        trouble = self._voice.render(spoken(reply), path) or self._speaker.play(path)
+        trouble = self._voice.render(text, path) or self._speaker.play(path)
         if trouble is not None:
             self._silent = True
             complain(f"can't speak: {trouble}")
+
+    def warm(self) -> None:
+        """Starts the speech engine ahead of the first reply; a fault is told then."""
+        self._voice.warm()
 
     def wait(self) -> None:
         """Until the last reply is said."""
@@ -43,6 +55,15 @@ class Mouth:
     def stop(self) -> None:
         """Silence at once."""
         self._speaker.stop()
+
+    @property
+    def speaking(self) -> bool:
+        """True while sound comes out."""
+        return self._speaker.playing
+
+    def now_playing(self) -> bytes:
+        """The samples that are on their way to the loudspeaker."""
+        return self._speaker.now_playing()
 
     def __enter__(self) -> Mouth:
         return self

@@ -26,6 +26,12 @@ class Options:
     at: datetime | None = None
     speak: bool = False
     say_to: str | None = None
+    voice: bool = False
+    """Listen to the microphone and speak."""
+    listen: str | None = None
+    """When to listen: "key", "call" or "always"; None: by the call word if the household has one, else by the key."""
+    microphone: str | None = None
+    """Its name, or part of it; None: the usual one."""
 
     def now(self) -> datetime:
         """The time to answer at, with its offset."""

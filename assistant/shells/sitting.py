@@ -19,6 +19,7 @@ from assistant.core.household import Household
 from assistant.core.state import State
 from assistant.shells.clocks import ClockWatch
 from assistant.shells.folder import Folder
+from assistant.shells.out import complain
 from assistant.store.keeping import read_household
 from assistant.store.log import Log, Overtaken, StoreFault
 from assistant.store.packaged import packaged_facts, packaged_weights, read_questions
@@ -136,7 +137,7 @@ def open_sitting(folder: Folder, record: Path | Literal[":memory:"] | None = Non
     facts = packaged_facts()
     household = read_household(folder.keeping, facts)
     questions = read_questions()
-    with Log.open(record or folder.record) as log:
+    with Log.open(record or folder.record, tell=complain) as log:
         sitting = Sitting(log, household, facts, questions, _reader(household, facts, questions))
         sitting.begin_anew()
         yield sitting

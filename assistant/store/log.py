@@ -9,7 +9,7 @@ What an event means is `core.fold`; the tables are `migrations`.
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from datetime import UTC, datetime
 from fractions import Fraction
@@ -30,6 +30,8 @@ BUSY_MS = 5000
 
 CHECKPOINT_EVERY = 500
 """Events between two kept states that an undo can start from."""
+LONG_RECORD = 50_000
+"""Events whose folding anew takes seconds."""
 THIN_TO = 4
 """About how many of them are kept, of the latest and of the older ones each."""
 
@@ -48,19 +50,23 @@ class Overtaken(Exception):
 class Log:
     """One open record. Every method fails with StoreFault."""
 
-    def __init__(self, database: sqlite3.Connection, name: str) -> None:
+    def __init__(self, database: sqlite3.Connection, name: str, tell: Callable[[str], None] | None = None) -> None:
         self._database = database
         self._name = name
+        self._tell = tell
         self._seen = 0
         self._state = State()
 
     @classmethod
-    def open(cls, path: Path | Literal[":memory:"]) -> Log:
-        """The record in that file, made when there is none; ":memory:" keeps it nowhere."""
+    def open(cls, path: Path | Literal[":memory:"], tell: Callable[[str], None] | None = None) -> Log:
+        """The record in that file, made when there is none; ":memory:" keeps it nowhere.
+
+        tell: is given one line when opening takes long, as it does once after an update.
+        """
         name = str(path)
         with _one_line(name):
             database = sqlite3.connect(name, isolation_level=None, timeout=BUSY_MS / 1000)
-        log = cls(database, name)
+        log = cls(database, name, tell)
         try:
             with _one_line(name):
                 # Looked at before anything is set: a file of another program or version stays as it is.
@@ -161,6 +167,8 @@ class Log:
 
     def _rebuild(self) -> None:
         """Folds the whole record anew, one event at a time, and keeps checkpoints on the way as appends would have."""
+        if self._tell is not None and self._last_seq() > LONG_RECORD:
+            self._tell("reading the whole record anew, once after an update; this takes a moment")
         undone, state, seq, turn = self._undone(0, None), State(), 0, ""
         passed: list[tuple[int, State]] = []
         for row in self._selected(0, None):

@@ -39,7 +39,10 @@ def _put(value: Mix | Amount | Fraction, number: Fraction, doubted: set[str] | N
     def fits(part: Fraction) -> bool:
         return doubted is None or said_number(part) in doubted
 
-    if isinstance(value, SaidRatio) and fits(value.second):
+    if isinstance(value, SaidRatio) and value.part is not None and fits(value.part.amount):
+        part = replace(value.part, amount=number)  # of a recipe: so much more or less to the gallon
+        return replace(value, first=number, part=part)
+    if isinstance(value, SaidRatio) and value.part is None and fits(value.second):
         return replace(value, second=number)
     if isinstance(value, SaidRatio) and doubted is not None and fits(value.first):
         return replace(value, first=number)

@@ -10,6 +10,7 @@ import re
 from dataclasses import dataclass
 from typing import Literal, TypeAlias
 
+from assistant.contract import Outcome, Reply
 from assistant.understand.harm_patterns import (
     ANIMAL,
     EYE,
@@ -17,6 +18,7 @@ from assistant.understand.harm_patterns import (
     HEARD_AS_EYE,
     IDIOMS,
     ITS,
+    LEFT_INSIDE,
     LICKED,
     LIMBS,
     LUNGS,
@@ -48,6 +50,13 @@ class Cry:
     victim: Victim | None = None
 
 
+def cry_heard(text: str, last: Reply | None) -> Cry | None:
+    """As `cry_in`; right after a reply about a gas also that somebody is still where it is."""
+    cry = cry_in(text)
+    gas = last is not None and last.outcome is Outcome.REFUSE and last.values.get("gas") is True
+    return Cry("splash", "lungs", "animal") if cry is None and gas and LEFT_INSIDE.search(text) else cry
+
+
 def cry_in(text: str) -> Cry | None:
     """The harm that a masked text is about; None: none.
 
@@ -57,11 +66,16 @@ def cry_in(text: str) -> Cry | None:
     if (SPRAYED_ANIMAL.search(text) or REACHED_IT.search(text)) and not _is_wish(text):
         return Cry("splash", "eye" if re.search(r"\beyes?\b", text) else "skin", "animal")
     splashed = _splash(text)
-    if splashed is not None and (MY_OWN.search(text) or not _is_wish(text)):
+    if splashed is not None and (MY_OWN.search(text) or _of_people(text) or not _is_wish(text)):
         return splashed
     if WOUND.search(text) and not (MY_OWN.search(text) and not re.search(ANIMAL, text)):
         return Cry("wound", "eye" if re.search(r"\beyes?\b", text) else None, "animal")
     return splashed
+
+
+def _of_people(text: str) -> bool:
+    """Somebody is spoken of, and no animal."""
+    return SOMEONE.search(text) is not None and not re.search(rf"\b(?:{ANIMAL}|ENCLOSURE)\b", text)
 
 
 def _is_wish(text: str) -> bool:

@@ -28,10 +28,15 @@ _ANOTHER = Pattern(
     r"^(?:and|what about|how about|same for|same with|the same for|also|then|now|or|and what about|and how about)\b"
 )
 
+_GOES_ON = Pattern(
+    r"^(?:(?:and|or|then|what about|how about|ok|so|now) ?,? ?)*"
+    r"(?:on|for|with|against|in|the|AGENT|STOCK|BOTTLE|ORGANISM|ENCLOSURE)\b"
+)
+
 SAFE_TO_CORRECT = frozenset(
     {"dose", "hold_time", "return_check", "status", "time_left", "next", "together", "dry_time", "air_time"}
+    | {"treat_item", "share_tool", "pour_away", "store_it", "works_on", "surface", "choose_agent", "protect"}
     | {"mix_strength", "top_up", "make_up", "convert", "read_ratio", "bleach_now", "measure_with"}
-    | {"treat_item", "share_tool", "pour_away", "store_it"}
 )
 """Questions that record nothing, so that a changed word only asks them again."""
 
@@ -51,6 +56,9 @@ _FIELDS = (
     "durations",
     "temperatures",
     "items",
+    "materials",
+    "methods",
+    "job",
 )
 _SAID_ONCE = ("to_unit", "share_left", "strokes", "inside", "month", "uses_up", "soaks")
 """Slots of one value that a short answer may give."""
@@ -86,6 +94,8 @@ _SUPPLIES: dict[str, tuple[str, ...]] = {
     "size": ("lengths", "volumes"),
     "age": ("durations", "month"),
     "item": ("items",),
+    "material": ("materials",),
+    "job": ("job", "materials", "organisms", "enclosures"),
     "temperature": ("temperatures", "numbers"),
 }
 """What each kind of missing slot is answered by."""
@@ -182,6 +192,20 @@ def asks_for_another(parsed: Parsed, before: str | None = None) -> bool:
     return (about_air or _ANOTHER.match(parsed.plain) is not None) and is_short(parsed, before)
 
 
+def goes_on_choosing(parsed: Parsed, slots: Slots, before: Reading) -> bool:
+    """ "On glass?", "for salmonella?", "and the yellow one?" right after such a question: the same of another thing.
+
+    A product alone or a material alone is a question of another kind unless one of these was just asked.
+    """
+    named = {
+        "surface": slots.materials or slots.agents or slots.bottles or slots.stocks,
+        "works_on": slots.organisms or slots.agents or slots.bottles or slots.stocks or slots.methods,
+        "choose_agent": slots.organisms or slots.materials or slots.enclosures,
+        "protect": slots.agents or slots.bottles or slots.stocks,
+    }
+    return bool(named.get(before.intent or "")) and _GOES_ON.match(parsed.plain) is not None and is_short(parsed)
+
+
 def corrects(parsed: Parsed, before: str | None = None) -> bool:
     """ "no, fifty", "I said the copper one"."""
     return _CORRECTS.search(parsed.plain) is not None and is_short(parsed, before)
@@ -223,6 +247,12 @@ def _merged(base: Slots, given: dict[str, Any], answer: Slots) -> Slots:
         cleared |= {"stocks": (), "agents": ()}
     if "bottles" in given and not given.get("agents") and base.mixes:
         cleared |= {"stocks": base.stocks, "agents": base.agents}
+    if {"bottles", "stocks", "agents"} & given.keys():
+        cleared |= {"methods": ()}
+    if "methods" in given:
+        cleared |= {"bottles": (), "stocks": (), "agents": ()}
+    if "organisms" in given or "job" in given:
+        cleared |= {"organisms": (), "job": None}
     if "enclosures" in given:
         cleared |= {"every_enclosure": False}
     if "every_enclosure" in given:

@@ -62,20 +62,21 @@ _HINTS: dict[str, frozenset[str]] = {
     | _set(
         """
         hand arm skin leg face foot feet finger wrist neck knee thigh lap stomach chin cheek forehead elbow
-        toe scalp ear lip palm thumb shirt cloth trouser glove sleeve sock shoe burns stings hurts
+        soak seep toe scalp ear lip palm thumb shirt cloth trouser glove sleeve sock shoe burns stings hurts
         """
     ),
     "sprayed animal": _ANIMALS,
     "reached it": frozenset({"there is", " i sprayed", " i misted", "i applied", " i doused", " i soaked", "i sprayed"})
-    | {"i misted", "i doused", "ran ", "sat ", "got ", "lay ", "laid "}
+    | {"i misted", "i doused", "ran ", "sat ", "got ", "lay ", "laid ", "puddle", "pool"}
+    | {"was in", "were in", "still in"}
     | _set("dripp splash land spill spilt squirt dropped blew fell ran walked stepped crawled slither stood swam roll"),
     "heard as eye": frozenset({"my ", "his ", "her "}),
-    "idioms": _set("aid cough mouth swallow burn fumes smell gas chlorine drink dry dried"),
+    "idioms": _set("aid cough mouth gulp swallow burn fumes smell gas chlorine drink dry dried"),
     "wound": _ANIMALS
     | _set(
         """
         kilo gram pound torn tore pus bitten bled
-        mouth flesh enough surface bleed woond womb bath soak bathe what
+        mouth flesh enough surface skin scales shell bleed woond womb bath soak bathe what
         his him her its their 's wound cut burn bit sore absc ulcer rot disease blister infect lesion scrape
         graze scratch stitch injur shed prolapse scab swell rash ringworm gash puncture water food feed dip
         bath soak medic meds antibiotic antiseptic ivermectin metronidazole fenbendazole enrofloxacin
@@ -91,6 +92,7 @@ EYE = Pattern(
     rf"|^(?:my |ow |ouch |the )*eyes?(?: eyes?)*$"
     r"|\b(?:contacts|contact lens\w*)\b.*\b(?:got|went|gone|under) (?:in|behind|them|my)\b"
     rf"|\b{_HIT} (?:my|his|her) (?:\w+ )?eye"
+    r"|\bcan not (?:\w+ )?open (?:my|his|her) (?:\w+ )?eyes?\b|\bcontact(?:s| lens\w*)\b.*\b(?:splash|spray)\w*"
     r"|\bmy eyes?\b.*(?:AGENT|STOCK)|\bcan not see\b|\bmy eyes?$|\bmy eyes? (?:help|what|how|quick|now|hurry)\b",
     *_HINTS["eye"],
 )
@@ -102,6 +104,9 @@ MOUTH = Pattern(
     rf"|\b(?:mouthful|swig|gulp|sip|taste) of (?:the |some |my )?(?:\S+ )?{_PRODUCT}\b"
     rf"|\btast(?:e|ing|es)\b(?: (?:the|some|of|a bit of)){{0,2}} (?:AGENT|STOCK)\b(?! is)"
     rf"|\b(?:ate|eaten|chewed|licked|swallowed)\b(?: \S+){{0,5}} {_SOAPY}\b"
+    r"|\b(?:drank|drunk|sipped|swigged|gulped|necked)\b(?: \S+){0,3} (?:BOTTLE|bucket|(?:wrong|spray|other)"
+    r" (?:bottle|cup|glass))\b"
+    r"|^(?:i |he |she |they |we |someone )?(?:have |has )?(?:just )?(?:drank|drunk|swallowed) (?:some|a bit|a lot)\b"
     r"|\b(?:took|had|taken|take|having) (?:a |an )?(?:\w+ )?(?:gulp|swig|sip|mouthful)\b"
     r"|\bdrank (?:out of|from|some of) (?:the |a |my )?(?:mop |cleaning |wrong |spray |dirty )?"
     r"(?:bucket|bottle|BOTTLE|sink|tub)\b"
@@ -135,6 +140,7 @@ SKIN = Pattern(
     rf"|(?:the |my )?{ANIMAL})\b(?! 's)"
     rf"|\b{LIMBS}\b(?: \S+){{0,2}} {_HURTS}\b|\b{_HURTS} (?:my |his |her |the )(?:\w+ )?{LIMBS}\b"
     rf"|\b{_HIT} (?:my|the|his|her|your|our) (?:\w+ )?{LIMBS}\b|\b{_HIT} (?:me|him|her)\b(?! that)"
+    r"|\ball over (?:me|myself)\b|\b(?:soak|seep)\w*(?: \S+){0,5} (?:on|onto|through|into) my \w+"
     rf"|\bit (?:really )?(?:burns|stings|hurts)\b"
     rf"|\b{_PRODUCT}(?: \S+){{0,3}} (?:on|over|down|onto) (?:my|his|her|our|{ANIMAL} 's)"
     rf" (?:\w+ )?{LIMBS}\b|\b{_PRODUCT} (?:all )?(?:on|over) me\b"
@@ -171,7 +177,8 @@ ME = Pattern(
 SOMEONE = Pattern(
     r"\b(?:kid|kids|son|daughter|wife|husband|partner|child|children|toddler|friend|mate|mum|mom|dad"
     r"|brother|sister|someone|somebody"
-    r"|flatmate|roommate|neighbour|student|pupil|guy|man|woman|grandson|granddaughter|helper|keeper)\b"
+    r"|flatmate|roommate|neighbour|student|pupil|guy|man|woman|grandson|granddaughter|helper|keeper"
+    r"|baby|infant|boy|girl|lad|lass|nan|gran|grandma|granny|grandad|grandpa|grandfather|grandmother|uncle|aunt)\b"
 )
 ITS = Pattern(
     rf"\b(?:his|her|its|their|ENCLOSURE 's|{ANIMAL} 's) (?:\w+ )?(?:eyes?|face|head|skin|back|tail"
@@ -183,7 +190,7 @@ _SORE = (
     r"(?:wounds?|cuts?|burns?|bites?|bitten|sores?|abscess\w*|ulcers?|(?:mouth|scale|shell|tail|belly"
     r"|skin|blister) (?:rot|disease)|rot|blisters?"
     r"|infect(?:ion|ed|ions)|lesions?|scrapes?|grazes?|scratch\w*|stitches|injur\w+|(?:stuck|retained"
-    r"|bad|old) shed|shedding|prolapse|scabs?"
+    r"|bad|old) shed|prolapse|scabs?"
     r"|swelling|rash|ringworm|thermal burn|gash|puncture|bleeding|woond|wownd|womb)"
 )
 _BODY = (
@@ -200,7 +207,7 @@ _TREAT = (
     r"|need|help\w*|dilut\w+|safe|ok|okay|good|for)"
 )
 _SOAK = (
-    r"(?:soak|soaking|soaks|bathe|bathing|bath|dip|dipping|dips|dunk|swab|dab|spray|spraying|mist"
+    r"(?:soak|soaking|soaks|bathe|bathing|bath|dip|dipping|dips|dunk|flush|flushing|swab|dab|spray|spraying|mist"
     r"|misting|wash|washing|rinse|rinsing|clean|cleaning|disinfect|disinfecting|wipe|wiping|treat"
     r"|treating|dose|dosing|inject|scrub|scrubbing|sterilise|sterilize|cover|rub)"
 )
@@ -230,8 +237,12 @@ WOUND = Pattern(
     r"|\b(?:bit|bitten|burn|burnt|burned|torn|tore|pus|bleeding|bled|abscess|scabs?|infected|ulcers?|bite|blisters?)\b"
     r"[^.!?]*\b(?:can|shall|do|should|could|may) (?:i|we)\b[^.!?]*"
     rf"\b(?:pour|use|spray|swab|dab|put|apply|clean|soak|rinse|wash|treat)\b"
+    rf"|(?=.*\b(?:NUMBER|percent|MIX|strength|ratio|how (?:strong|weak|dilute)|dilut\w*)\b).*\b(?:his|her|its)"
+    rf" (?:\w+ )?{_BODY}\b|\bbut (?:for|on) (?:his |her |its |the )?(?:skin|scales|shell|flesh|wounds?|sores?|burns?)\b"
     # bathing, dipping, spraying the animal itself
-    r"|\b(?:bathe|bathing|bath|dip|dunk) ENCLOSURE (?:in|with)\b"
+    r"|(?<!the )\b(?:bathe|bathing|bath|dip|dunk|soak|soaking) ENCLOSURE (?:in|with)\b"
+    rf"|\b{_SOAK} (?:the |my |a )?(?:{ANIMAL}|him|her|ENCLOSURE) (?:itself|himself|herself)\b"
+    rf"|\b(?:{ANIMAL}|he|she|ENCLOSURE) have a (?:bath|soak|dip|swim|wash)\b.*\b(?:{_PRODUCT}|stuff)\b"
     rf"|(?=.*{_PRODUCT}).*\b{_SOAK} (?:(?:the |my |a )?{ANIMAL} 's|his|her|its) (?:\w+ )?{_BODY}\b(?! wall)"
     rf"|(?=.*{_PRODUCT}).*\b(?:gentle|mild|weak|kind|dilute|diluted|strong|safe) enough (?:for|on|to)"
     rf" (?:his |her |its |the |my )?(?:skin|scales|shell|mouth|{ANIMAL}(?! 's))\b"
@@ -242,7 +253,8 @@ WOUND = Pattern(
     rf"|\b{_SOAK} (?:down |off )?(?:the |my |a |our )?(?:\w+ )?(?:{ANIMAL}|him|her|hatchlings)\b{_NOT_HOME}(?="
     rf".*(?:{_PRODUCT}|\bin\b|\bwith\b|\bdip\b|\bbath\b|\bmites\b|ORGANISM))"
     rf"|\b(?:give|giving) (?:the |my )?(?:{ANIMAL}|him|her) (?:a |an |some )?(?:\S+ )?(?:{_PRODUCT}"
-    rf"|{_MEDICINE}|bath|soak|dip|dose)\b"
+    rf"|{_MEDICINE}|dose)\b|(?=.*{_PRODUCT}).*\b(?:give|giving) (?:the |my )?(?:{ANIMAL}|him|her) (?:a |an |some )?"
+    rf"(?:\S+ )?(?:bath|soak|dip)\b"
     # a product on a part of it, in its water, in it
     rf"|(?=.*{_PRODUCT}).*\b(?:on|onto|in|into|over|to|up|around|for) {_HIS} (?:\w+ )?{_BODY}\b"
     rf"|(?=.*{_PRODUCT}).*\b(?:in|into|to|with) (?:{_HIS} |the |my )?(?:\S+ )?{_WATERED}\b"
@@ -276,6 +288,9 @@ IDIOMS = Pattern(
     r"|\bburn\w*(?: in)?\b[^.,;!]*\b(?:toast|dinner|lamp|bulb|tube|candle)\b"
     r"|\b(?:how long|when|do|does|will)\b[^.,;!]*\b(?:fumes|smell)\b[^.,;!]*\b(?:take|clear|go|gone|last|leave)\w*"
     r"|\b(?:make|makes|making|give|gives|give off|produce|produces) (?:any |toxic |bad )?(?:fumes|gas|chlorine)\b"
+    r"|\bwhat (?:fumes|gas|gases) (?:do|does|will|would|is|are)\b"
+    r"|\b(?:swallow|gulp)\w*(?: \w+){0,3} (?:mouse|mice|rats?|pinkies?|pinky|crickets?|locusts?|roach\w*|worms?|food"
+    r"|dinner|meal|prey|eggs?|fish|whole)\b"
     r"|\bdrinks? more\b|\bdr(?:y|ied)(?: out| up)? on (?:me|us)\b"
     r"|\bfumes(?: are| have| has| is)?(?: all| now| finally)* (?:gone|cleared|clear)\b"
     r"|\bsmell (?:the |some |any )?fumes\b|\bstill (?:some |a few )?fumes\b|\bfumes (?:are )?still (?:there|strong"
@@ -297,7 +312,7 @@ SPRAYED_ANIMAL = Pattern(
 """An animal that was wetted, by its kind; its tank, tub or glass is another matter."""
 REACHED_IT = Pattern(
     rf"\b(?:dripp\w*|splash\w*|landed|spill\w*|spilt|squirted|dropped|blew|fell|ran)(?: \S+){{0,2}}? (?:on|onto|into"
-    rf"|over|in|down) (?:(?:the |my |a )?(?:\w+ )?{ANIMAL} 's|his|her|its) (?:\w+ )?{_BODY}\b"
+    rf"|over|in|down) (?:(?:the |my |a )?(?:\w+ )?{ANIMAL} 's|ENCLOSURE 's|his|her|its) (?:\w+ )?{_BODY}\b"
     rf"|\b(?:i|we) (?:have |just |accidentally )*(?:got|spilled|spilt|dripped|dropped)(?: \w+){{0,3}}? {_PRODUCT}"
     rf" (?:on|onto|in|into|over) (?:(?:the |my )?(?:\w+ )?{ANIMAL} 's|his|her|its) (?:\w+ )?{_BODY}\b"
     rf"|\bthere is {_PRODUCT} (?:\w+ )?(?:on|in|over|under) (?:(?:the |my )?(?:\w+ )?{ANIMAL} 's|his|her|its|their)"
@@ -305,10 +320,11 @@ REACHED_IT = Pattern(
     # An animal's own name stands for its home; without "the" it is the animal that was dripped on.
     rf"|\b{_PRODUCT} (?:\w+ )?(?:dripped|splashed|spilled|spilt|landed|fell|squirted) (?:on|onto|over|in) ENCLOSURE\b"
     rf"|\b(?:{ANIMAL}|he|she|they|ENCLOSURE) (?:was|were|is|are)(?: still)? (?:in|inside|under)"
-    r"(?: there| it| the ENCLOSURE| (?:his|her|their) (?:tank|box|cage|viv))? (?:when|while|as)"
-    r" i (?:sprayed|misted|applied|doused|soaked)\b"
+    r"(?: there| it| the ENCLOSURE| (?:his|her|their|the) (?:tank|cage|viv|vivarium|enclosure))? (?:when|while|as|and)"
+    r" (?:i )?(?:\w+ )?(?:sprayed|misted|applied|doused|soaked)\b"
     r"|\bi (?:sprayed|misted|doused)(?: \S+){0,4} (?:with|while) (?:him|her|them|the ANIMAL|he|she|they)"
     r" (?:was |were )?(?:still )?(?:in|inside)\b"
+    rf"|\b(?:{ANIMAL}|he|she|they|ENCLOSURE)\b[^.;!?]* in (?:a |the |some )?(?:puddle|pool) of {_PRODUCT}"
     rf"|\b(?:{ANIMAL}|he|she|they|ENCLOSURE) (?:has |have )?"
     r"(?:walked|stepped|crawled|slithered|ran|fell|sat|lay|laid|stood|swam|rolled|got)"
     rf" (?:through|in|into|over|across|on) (?:the |some |my )?(?:wet )?{_PRODUCT}(?! {_HOME})\b",
@@ -322,6 +338,13 @@ HEARD_AS_EYE = Pattern(
     *_HINTS["heard as eye"],
 )
 """An eye as recognisers and thumbs write it: "bleach in my I"."""
+
+LEFT_INSIDE = Pattern(
+    rf"\b(?:{ANIMAL}|he|she|they|ENCLOSURE|everyone|someone)(?: is| are|'s|'re| 's)?(?: \w+)? (?:in|inside|left in)"
+    rf" (?:there|it|the room|here|with it)\b|\b(?:{ANIMAL}|he|she|they|ENCLOSURE)(?: is| are|'s| 's)? (?:still )?"
+    rf"(?:inside|trapped)\b|\bleft (?:the |my |a )?(?:\w+ )?(?:{ANIMAL}|him|her|them|ENCLOSURE)(?: in| inside)\b"
+)
+"""Somebody is where the fumes are."""
 
 WORDS = words_in(
     *(

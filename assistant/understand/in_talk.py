@@ -82,6 +82,8 @@ class InTalk:
         if pending is not None and "step" in pending.missing:
             slots = replace(slots, steps=look.claims.done or steps_named(look.parsed.plain))
         answering = Answering(look.parsed, slots, look.spoken)
+        if pending is None and follow_up.goes_on_choosing(look.parsed, slots, before):
+            return follow_up.corrected(answering, before, look.world)
         if follow_up.corrects(look.parsed, before.intent) and (
             pending is not None or follow_up.may_be_asked_again(before.intent, look.world)
         ):

@@ -16,6 +16,9 @@ LOOKS_BACK = re.compile(
     r"|yes|yeah) \?$|^(?:\S+ ){0,3}\S+ \?$"
     r"|\b(?:remember|sure|know|see|check|tell me|forget|forgot) (?:if|whether)\b"
 )
+_ITS_HOME = re.compile(
+    r"\b(?:ANIMAL|ENCLOSURE) 's (?:\w+ )?(?:hide|tank|tub|box|cage|viv|vivarium|enclosure|bowl|dish|glass|floor|lid)\b"
+)
 _NOT_A_START = re.compile(
     r"\b(?:not|never|without) (?:\w+ )?(?:start|begin|starting)\b"
     r"|\b(?:tomorrow|later|tonight|this evening|next week|at the weekend|another day)\b"
@@ -53,6 +56,8 @@ def may_be(intent: str, parsed: Parsed, claims: Claims) -> bool:
         return bool(words & HURT)
     if intent == "share_tool":
         return bool(words & SHARED)
+    if intent == "wound" and _ITS_HOME.search(parsed.plain):
+        return False
     if intent == "wound":
         return bool(words & {"{animal}", "him", "his", "it", "wound", "burn", "cut"})
     if intent == "start":

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import re
 
-from assistant.contract import Slots
+from assistant.contract import Slots, World
 from assistant.core.household import Household
 from assistant.understand.parsing import Parsed
 from assistant.understand.patterns import Pattern
@@ -31,6 +31,11 @@ _MET = Pattern(
     rf"|\bthere (?:was|is)(?: \S+){{0,2}} {_PRODUCT} (?:\S+ )?in (?:there|it)\b.*\b(?:poured|added|put|sprayed|filled)"
     rf"(?: \S+){{0,4}} {_PRODUCT}"
 )
+USE_THAT_BOTTLE = Pattern(
+    r"\b(?:use|using|reuse|keep|fill|refill|save|trust)\b(?: \w+)? (?:that|this|the) (?:bottle|mix|one|sprayer|stuff)\b"
+)
+"""A wish to use a bottle again; meant of one that holds an unknown mix."""
+
 _ASKED = Pattern(
     r"^(?:so |and |um |ok |wait |but |what if |hey )*(?:can|could|may|should|shall|is|are|do|does"
     r"|will|would|what|how|when|why|which|am)\b|\bif i\b|\bwhat happens\b"
@@ -43,6 +48,12 @@ _MEETING = Pattern(
 )
 _DOSES = Pattern(r"\b(?:MIX|VOLUME)\b|\bhow (?:much|many|long)\b")
 _BETTER = Pattern(r"\b(?:better|best|which|stronger|cheaper|difference|instead|rather|work|works|kill|kills|or)\b")
+
+
+def unknown_bottle_again(plain: str, slots: Slots, world: World) -> str | None:
+    """The bottle with an unknown mix that "can I use that bottle" is about; None: it isn't."""
+    unknown = world.state.unknown_mixes
+    return unknown[-1] if unknown and not slots.bottles and USE_THAT_BOTTLE.search(plain) else None
 
 
 def meets(parsed: Parsed, slots: Slots, household: Household, chance: float) -> bool | None:

@@ -14,6 +14,11 @@ MIXING_NEEDS: Mapping[str, tuple[frozenset[str], ...]] = {
     "read_ratio": (frozenset({"{mix}", "ratio", "colon"}),),
     "measure_with": (frozenset({"{volume}", "{measure}", "syringe", "tool", "measure", "spoon", "cup"}),),
     "mix_strength": (frozenset({"{volume}", "{mix}", "{bottle}", "{number}"}),),
+    "top_up": (frozenset({"top", "topping", "fill", "refill", "add", "empty", "pour", "put", "bring", "mix", "gone"}),),
+    "make_up": (
+        frozenset({"{enclosure}", "{animal}", "{volume}", "{number}", "{bottle}", "bottles", "today", "them", "soak"})
+        | frozenset({"lot", "round", "soaking", "bottle"}),
+    ),
     "bleach_now": (frozenset({"{agent}", "{mix}", "{duration}"}),),
 }
 """By question: of each set of masked words at least one stands in the text."""

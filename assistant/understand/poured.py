@@ -29,8 +29,8 @@ _USES_UP = Pattern(
     r"|\b(?:have|has|got) only\b|\bthat is all (?:i|we|there)\b|\ball (?:the \w+ )?i have(?: left| got)?\b"
     r"|\bhow much (?:(?:mix|solution|spray) )?(?:can|will|does|would|could) (?:i|it|that|this|VOLUME)(?: \w+)? make"
     r"|\bhow much does that make\b|\bhow far (?:will|does)\b|\bfinish(?:ing)? off (?:the|my)\b"
-    r"|\bhow much water\b(?=.*\b(?:to|for|with|in)\b)"
 )
+_HOW_MUCH_WATER = Pattern(r"\b(?:how much|what) water\b|\bwater (?:do|should|must) i\b")
 _FULL = Pattern(r"\b(half|third|quarter|three quarters?|two thirds?)(?: of)? (?:full|left|empty|there|gone|in it)\b")
 _PARTS = {
     "half": Fraction(1, 2),
@@ -45,6 +45,9 @@ _OFTEN = frozenset(
     {"stroke", "strokes", "squirt", "squirts", "pump", "pumps", "pull", "pulls", "squeeze", "squeezes", "puff", "puffs"}
     | {"press", "presses", "trigger", "sprays", "shots"}
 )
+
+
+_PULLED = frozenset({"pumped", "sprayed", "pulled", "squeezed", "squirted", "pressed", "pump", "pull", "squeeze"})
 
 
 def roles_of(parsed: Parsed) -> tuple[VolumeRole, ...]:
@@ -94,9 +97,9 @@ def _product_at(parsed: Parsed, at: int) -> int | None:
 
 def uses_up(parsed: Parsed, roles: Sequence[VolumeRole]) -> bool:
     """Whether what a volume of concentrate makes is asked, not how much concentrate a volume takes."""
-    if not _USES_UP.search(parsed.plain):
-        return False
-    return "how much water" not in parsed.plain or "product" in roles
+    if _USES_UP.search(parsed.plain):
+        return True
+    return "product" in roles and _HOW_MUCH_WATER.search(parsed.plain) is not None
 
 
 def share_left(parsed: Parsed) -> Fraction | None:
@@ -112,11 +115,9 @@ def share_left(parsed: Parsed) -> Fraction | None:
 def strokes_in(parsed: Parsed) -> Fraction | None:
     """How often a trigger was pulled; None: nothing is said of it."""
     words = [token.text for token in parsed.tokens]
+    often = _OFTEN | {"times"} if _PULLED & set(words) else _OFTEN
     for found in parsed.amounts.found:
-        if (
-            found.kind == "number"
-            and isinstance(found.value, Fraction)
-            and set(words[found.end : found.end + 2]) & _OFTEN
-        ):
+        counted = set(words[found.end : found.end + 2]) & often
+        if counted and found.kind == "number" and isinstance(found.value, Fraction):
             return found.value
     return None

@@ -19,7 +19,7 @@ from assistant.understand import alarms
 from assistant.understand.certainty import HARM, best_of, with_doubts, with_guess_doubted
 from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.claimed_steps import claims_in
-from assistant.understand.cries import cry_in
+from assistant.understand.cries import cry_heard
 from assistant.understand.drains import nobody_knows, stored
 from assistant.understand.harm_patterns import WORDS as CRY_WORDS
 from assistant.understand.in_talk import InTalk
@@ -27,7 +27,7 @@ from assistant.understand.items_said import asked_of_items
 from assistant.understand.known_words import EVERYDAY
 from assistant.understand.look import BY_RULE, ENOUGH, Look, without_troubles
 from assistant.understand.matching import Matcher, rows_of
-from assistant.understand.meeting import meets
+from assistant.understand.meeting import meets, unknown_bottle_again
 from assistant.understand.names import Names
 from assistant.understand.own_question import OwnQuestion, says_it_dried
 from assistant.understand.parsing import Parser
@@ -76,7 +76,7 @@ class Reader:
     # ------------------------------------------------------------ before anything else
 
     def _harm(self, look: Look) -> Reading | None:
-        cry = cry_in(look.parsed.plain)
+        cry = cry_heard(look.parsed.plain, look.world.talk.last)
         if cry is None or cry.intent not in self._questions:
             return None
         slots = look.slots(cry.intent)
@@ -106,6 +106,9 @@ class Reader:
         if "store_it" in self._questions and stored(look.parsed.plain):
             return look.reading("store_it", look.slots("store_it"), BY_RULE)
         slots = look.slots("together")
+        again = unknown_bottle_again(look.parsed.plain, slots, look.world)
+        if again is not None:
+            return look.reading("together", replace(slots, bottles=(again,), agents=(), steps=()), BY_RULE)
         met = meets(look.parsed, slots, look.world.household, look.chances.get("together", 0.0))
         if met is None:
             return None

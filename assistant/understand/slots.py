@@ -34,6 +34,7 @@ from assistant.understand.unknown_names import ROUND, unknown_names
 from assistant.understand.wanted_unit import wanted_unit
 
 _OF_THE_STOCK = frozenset({"mix_strength", "bleach_now"})
+_WHOLE_ROUND = Pattern(r"\btoday\b|\b(?:whole|full|entire) (?:round|lot|day)\b|\bthe (?:round|lot)\b|\beverything\b")
 _POURED_TOGETHER = frozenset({"mix_strength"})
 _BOTTLE_FIRST = ("bottle", "stock", "agent", "measure", "enclosure", "animal", "organism")
 _HOME_FIRST = ("enclosure", "animal", "bottle", "stock", "agent", "organism", "measure")
@@ -101,6 +102,8 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
     )
     if asked.intent in _POURED_TOGETHER:
         slots = _unfolded(slots)
+    if asked.intent == "make_up" and _WHOLE_ROUND.search(parsed.plain):
+        slots = replace(slots, every_enclosure=True)
     if asked.intent in _OF_THE_STOCK:
         slots = _percent_as_stock(slots)
     return with_room_air(_with_the_rest(slots, parsed, asked), parsed, asked.intent)
@@ -152,7 +155,7 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         smell=told.smell if smells else None,
         wet=_wet(claims, told) if smells and asked.intent != "done" else None,
         openings=openings_in(plain) if asked.intent == "done" else None,
-        every_enclosure=every,
+        every_enclosure=every or slots.every_enclosure,
         heat_cold=bool(_COLD.search(plain)),
         to_unit=wanted_unit(parsed, asked.world.household.habits.gallon or "US"),
         inside=inside_said(plain),

@@ -23,7 +23,7 @@ def meaning_of(replies: list[dict[str, object]]) -> str:
 def wording_of(replies: list[dict[str, object]]) -> str:
     """What each reply says and shows, for reading; without the nearest questions, which shift with every phrasing."""
     text = "".join(f"K: {reply['question']}\nR: {reply['say']}\n{reply['show']}\n\n" for reply in replies)
-    return re.sub(r"(?m)(Did you mean|Nearest I have:) .*$", r"\1 ...", text)
+    return re.sub(r"(?m)(Did you mean:|Nearest I have:) .*$", r"\1 ...", text)
 
 
 def main(names: list[str]) -> None:

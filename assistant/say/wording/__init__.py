@@ -22,6 +22,8 @@ FAMILIES = (
     "reckoning",
     "measuring",
     "bleach",
+    "making",
+    "topping",
     "choosing",
     "what_to_use",
     "does_it_work",

@@ -124,11 +124,11 @@ def _as_mixed(answer: Answer) -> Line:
     if details["verdict"] == "works":
         time = f"keep it wet {minutes_said(wet.minutes)}" if wet.minutes is not None else "its label says how long"
         strength = f", {percent_said(details['percent'])}" if details["percent"] is not None else ""
-        say = f"Yes, as {bottle.name} is mixed{strength}: {time}. {ask_vet}"
+        say = f"Yes, as the {bottle.name} is mixed{strength}: {time}. {ask_vet}"
     elif not details["agent"].disinfects:
         say = f"No: {details['agent'].name} cleans, it doesn't disinfect. {_instead(answer)}"
     elif details["needs"] is not None and details["percent"] is not None and details["percent"] < details["needs"]:
-        weaker = f"{bottle.name} is weaker, {percent_said(details['percent'])}"
+        weaker = f"the {bottle.name} is weaker, {percent_said(details['percent'])}"
         say = f"{percent_said(details['needs'])} worked; {weaker}. {ask_vet}"
     elif evidence.verdict == "fails":
         say = _no(answer, evidence)

@@ -6,20 +6,20 @@ from collections.abc import Iterable, Mapping
 from fractions import Fraction
 from typing import Any
 
-from assistant.core.amounts import Mix, Percent, Ppm, SaidRatio
+from assistant.core.amounts import Amount, Mix, Percent, Ppm, SaidRatio
+from assistant.core.batch import Better
 from assistant.core.decay import Age
+from assistant.core.dilution import Mixed
 from assistant.core.measuring import Measured, Unmeasured
 from assistant.core.units import spoken
 from assistant.say.wording.amounts import number, said_mark, said_unmeasured, said_whole
-from assistant.say.wording.plain import capital, listed
-
-MOST_WORDS = 25
+from assistant.say.wording.plain import MOST_WORDS, capital, listed
 
 ALWAYS, HEARD, OFTEN, ROOM = range(4)
 """How much a clause is needed: the last to go, the first to go."""
 
 UNMEASURED: Mapping[Unmeasured, str] = {
-    "too little": "Too little for your tools: mix more at once.",
+    "too little": "Too little for your tools.",
     "too much": "Too much for your tools.",
     "between": "None of your tools measures that well.",
 }
@@ -28,13 +28,52 @@ UNMEASURED: Mapping[Unmeasured, str] = {
 def said(details: Mapping[str, Any]) -> str:
     """The whole reply."""
     clauses = [
-        (ALWAYS, f"{said_dose(details)}, {_mix(details)}:"),
+        (ALWAYS, f"{_first(details)}, {said_mix(details)}:"),
         (HEARD, _age(details)),
         (OFTEN, _marks(details["measured"])),
-        (OFTEN, unmeasured(details)),
+        (OFTEN, unmeasured(details) if not _in_two_steps(details["better"]) else ""),
+        (OFTEN, _better(details["better"])),
+        (HEARD, _short(details["short"])),
         (HEARD if details["spoken"] else ROOM, _whole(details)),
     ]
     return _fitted(clauses)
+
+
+def _first(details: Mapping[str, Any]) -> str:
+    """The number that was asked for: the concentrate, or the water where the concentrate is there already."""
+    mixed = details["mixed"]
+    if details["of"] != "concentrate" or not mixed.water.amount:
+        return said_dose(details)
+    return f"{said_unmeasured(mixed.water)} of water to {said_unmeasured(mixed.concentrate)} of {details['name']}"
+
+
+def _in_two_steps(better: Better | None) -> bool:
+    """Whether it takes two steps: then no room is left to say why."""
+    return better is not None and better.two_steps is not None
+
+
+def _better(better: Better | None) -> str:
+    """The smallest batch that can be measured well, or the first of two steps and the second."""
+    if better is None:
+        return ""
+    steps = better.two_steps
+    if steps is not None:
+        first = f"{said_mark(steps.first_measured.amount)} into {said_unmeasured(steps.first.water)} of water"
+        return f"in two steps: {first}, then {said_mark(steps.second_measured.amount)} of that."
+    return f"better make {said_unmeasured(better.batch.total)} at once." if better.batch is not None else ""
+
+
+def _short(short: tuple[Amount, Mixed] | None) -> str:
+    if short is None:
+        return ""
+    return f"only {said_unmeasured(short[0])} left, enough for {said_unmeasured(short[1].total)}."
+
+
+def said_strength(wanted: Mix) -> str:
+    """ "0.5 percent", "500 parts per million"."""
+    if isinstance(wanted, Percent):
+        return f"{number(wanted.percent)} percent"
+    return f"{number(wanted.ppm)} {spoken('ppm', wanted.ppm)}" if isinstance(wanted, Ppm) else "that"
 
 
 def said_dose(details: Mapping[str, Any]) -> str:
@@ -69,7 +108,7 @@ def said_part(first: Fraction) -> str:
     return "one" if first == 1 else number(first)
 
 
-def _mix(details: Mapping[str, Any]) -> str:
+def said_mix(details: Mapping[str, Any]) -> str:
     """Which mix, and which reading of it: "one to 32", "for 500 parts per million"."""
     wanted: Mix = details["wanted"]
     if isinstance(wanted, Percent):
@@ -77,10 +116,18 @@ def _mix(details: Mapping[str, Any]) -> str:
     if isinstance(wanted, Ppm):
         return f"for {number(wanted.ppm)} {spoken('ppm', wanted.ppm)}"
     if isinstance(wanted, SaidRatio):
+        if wanted.part is not None and wanted.whole is not None:
+            return _recipe(wanted.part, wanted.whole, details["ratio"].reading)
         if details["ratio"].why == "equal parts":
             return "equal parts"
         return f"{said_part(wanted.first)} {details['ratio'].reading} {number(wanted.second)}"
     return "undiluted"
+
+
+def _recipe(part: Amount, whole: Amount, reading: str) -> str:
+    """ "1 US fluid ounce to the US gallon"."""
+    into = said_whole(whole) if whole.amount != 1 else f"the {spoken(whole.unit, 1)}"
+    return f"{said_whole(part)} {reading} {into}"
 
 
 def _marks(measured: Measured | None) -> str:
@@ -97,7 +144,13 @@ def _times(count: int) -> str:
 
 def _whole(details: Mapping[str, Any]) -> str:
     mixed = details["mixed"]
-    return f"Into water, {said_whole(mixed.total)} in all." if mixed.water.amount else "Nothing else goes in."
+    if not mixed.water.amount:
+        return "Nothing else goes in."
+    if details["of"] == "water":
+        return f"Into {said_unmeasured(mixed.water)} of water."
+    if details["of"] == "concentrate":
+        return f"That makes {said_unmeasured(mixed.total)}."
+    return f"Into water, {said_whole(mixed.total)} in all."
 
 
 def _age(details: Mapping[str, Any]) -> str:

@@ -7,11 +7,12 @@ from fractions import Fraction
 from typing import Any
 
 from assistant.core.amounts import SaidRatio
+from assistant.core.batch import Better
 from assistant.core.chlorine import Chlorine
 from assistant.core.decay import Age
 from assistant.core.measuring import Measured
 from assistant.core.ratio import Ratio
-from assistant.say.wording.amounts import rounded, shown, shown_part
+from assistant.say.wording.amounts import in_larger, rounded, shown, shown_part
 from assistant.say.wording.dose_said import fills, unmeasured
 from assistant.say.wording.plain import capital, count
 
@@ -23,9 +24,12 @@ def shown_dose(details: Mapping[str, Any]) -> str:
         _reading(details),
         _marks(details["measured"]),
         _unmeasured(details),
+        *_better(details["better"], details["name"]),
+        *_short(details),
         _strength(details),
         *shown_age(details["age"], makes_up=not details["is_ratio"]),
         *_notes(details),
+        *(f"{line}." for line in (details["order"], details["head_room"]) if line),
     ]
     return "\n".join(line for line in lines if line)
 
@@ -46,7 +50,8 @@ def _reading(details: Mapping[str, Any]) -> str:
     if ratio.why == "setting":
         line += ", as you set it"
     if ratio.why == "default":
-        line += ' (a colon means "to" until keeping.toml says otherwise: [habits] ratio)'
+        what = "a colon" if details["wanted"].part is None else '"per"'
+        line += f' ({what} means "to" until keeping.toml says otherwise: [habits] ratio)'
     if details["other"] is not None:
         other, concentrate = details["other"]
         line += f"; 1 {other.reading} {rounded(other.n)} would take {shown_part(concentrate, details['mixed'].total)}"
@@ -76,6 +81,36 @@ def _unmeasured(details: Mapping[str, Any]) -> str:
         return ""
     more = " Name no tool, and the best one is picked." if details["tools_named"] else ""
     return f"{unmeasured(details)}{more}"
+
+
+def _better(better: Better | None, name: str) -> list[str]:
+    """The smallest batch that can be measured well, or both steps of two."""
+    if better is None:
+        return []
+    steps = better.two_steps
+    if steps is not None:
+        one, two = steps.first_measured, steps.second_measured
+        return [
+            "Measured well in two steps:",
+            f"1. {shown(steps.first.concentrate)} {name} + {shown(steps.first.water)} water: one in {steps.parts}. "
+            f"{capital(one.tool.name)}: {fills(one, f'the {shown(one.mark)} mark')}.",
+            f"2. {shown(steps.second)} of that + {shown(steps.water)} water. "
+            f"{capital(two.tool.name)}: {fills(two, f'the {shown(two.mark)} mark')}. Pour the rest of the first away.",
+        ]
+    if better.batch is None or better.measured is None:
+        return []
+    way = f"{better.measured.tool.name}: {fills(better.measured, f'the {shown(better.measured.mark)} mark')}"
+    total, concentrate = shown(better.batch.total), shown(better.batch.concentrate)
+    return [f"The smallest batch that is measured well: {total}, with {concentrate} {name} ({way})."]
+
+
+def _short(details: Mapping[str, Any]) -> list[str]:
+    if details["short"] is None:
+        return []
+    left, made = details["short"]
+    return [
+        f"Only {shown(left)} of the {details['name']} is left: that makes {shown(in_larger(made.total))} of this mix."
+    ]
 
 
 def _strength(details: Mapping[str, Any]) -> str:

@@ -7,7 +7,7 @@ from fractions import Fraction
 from assistant.core.choosing import Offer
 from assistant.core.evidence import Evidence
 from assistant.say.wording.amounts import rounded
-from assistant.say.wording.plain import capital, count, span
+from assistant.say.wording.plain import MOST_WORDS, capital, count, span
 
 ON_WHAT = {
     "same organism": "on the germ itself",
@@ -20,9 +20,6 @@ ON_WHAT = {
     "general rule": "by a general rule only",
 }
 """How near what was tested is to what is asked about."""
-
-MOST_WORDS = 25
-"""Of a spoken line."""
 
 
 def on_what(evidence: Evidence) -> str:

@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping
 from typing import Any
 
 from assistant.contract import Answer, Line
-from assistant.say.wording.plain import capital, count, listed, span
+from assistant.say.wording.plain import MOST_WORDS, capital, count, listed, span
 
 FIRST_ASKED = "bowl, tongs, branch, cloth, hide or tub"
 
@@ -34,7 +34,7 @@ def _treat(answer: Answer) -> Line:
     wished = details["wished"]
     if wished:
         no = "No soaking. " if wished[0] == "soak" else f"{capital(wished[0])}: nothing I have vouches for it. "
-        if len((no + say).split()) <= 25:
+        if len((no + say).split()) <= MOST_WORDS:
             return _shown(no + say, answer)
         return _shown(say, answer, f"For {wished[0]} there is nothing here that vouches.")
     return _shown(say, answer)

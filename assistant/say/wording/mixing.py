@@ -9,7 +9,7 @@ from assistant.contract import Answer, Doubt, Line
 from assistant.core.amounts import Amount, Mix, SaidRatio
 from assistant.core.ratio import Ratio
 from assistant.say.wording.amounts import number, rounded, said_whole
-from assistant.say.wording.dose_said import said, said_dose, said_part
+from assistant.say.wording.dose_said import said, said_dose, said_part, said_strength
 from assistant.say.wording.dose_shown import shown_dose, shown_ratio
 from assistant.say.wording.plain import capital, digits, listed
 
@@ -74,8 +74,9 @@ def _how_strong(answer: Answer) -> Line:
 
 def _weaker_stock(answer: Answer) -> Line:
     details = answer.details
-    percent = rounded(details["percent"])
-    return Line(f"The {details['name']} is only {percent} percent, weaker than that. Another mix, or another product?")
+    percent, wanted = rounded(details["percent"]), said_strength(details["wanted"])
+    say = f"No: the {details['name']} is only {percent} percent, weaker than {wanted}. Mixing only thins it."
+    return Line(say, "\n".join([say, "Ask for a weaker mix, or take a stronger product."]))
 
 
 def _either_way(answer: Answer) -> Line:

@@ -8,6 +8,9 @@ from __future__ import annotations
 from collections.abc import Iterable
 from datetime import datetime
 
+MOST_WORDS = 25
+"""Of a spoken line, so that it can be taken in with the hands busy."""
+
 
 def count(number: float, one: str, many: str | None = None) -> str:
     """ "1 minute", "2 minutes"."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 from assistant.contract import World
 from assistant.core.reminders import Reminder
 from assistant.say.wording.clocks import clocks_parted_line
+from assistant.say.wording.harm import poison_centre, vet
 from assistant.say.wording.plain import capital, count
 
 
@@ -26,8 +27,14 @@ def reminder_line(reminder: Reminder, world: World) -> str:
             return f"{thing}: open a window, and tell me how many are open."
         case "air over":
             return f"{thing}: airing time is up. {_dry_or_smell(reminder.thing, world)}"
+        case "keep rinsing":
+            people = world.household.people
+            call = vet(people) if reminder.victim == "animal" else poison_centre(people)
+            return f"{thing}: keep rinsing. {capital(call)}. Have the label in hand."
         case "rinse over":
             rinsed = _rinsed_for(reminder, world)
+            if reminder.victim == "animal":
+                return f"{thing}: {rinsed} of rinsing are up. Now {vet(world.household.people)}, well as it looks."
             return f"{thing}: {rinsed} of rinsing are up. Still sore, red or blurred? Get it seen urgently."
         case "clocks parted":
             return clocks_parted_line(world)
@@ -48,5 +55,6 @@ def _animal(enclosure: str, world: World) -> str:
 
 
 def _rinsed_for(reminder: Reminder, world: World) -> str:
-    rinse = next((r for r in world.state.rinses if r.place == reminder.thing), None)
+    rinses = (r for r in world.state.rinses if (r.place, r.victim) == (reminder.thing, reminder.victim))
+    rinse = next(rinses, None)
     return count(round(rinse.seconds / 60), "minute") if rinse is not None else "the minutes"

@@ -5,11 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from assistant.contract import Answer, Line
-from assistant.say.wording.plain import capital, clock, digits, listed
+from assistant.say.wording.plain import MOST_WORDS, capital, clock, digits, listed
 from assistant.say.wording.steps import NAMES, steps_done
-
-MOST_WORDS = 25
-"""Of a spoken line."""
 
 
 def _help(answer: Answer) -> Line:
@@ -25,9 +22,18 @@ def _unsure(answer: Answer) -> Line:
     nearest = answer.details["nearest"]
     if not nearest:
         return Line("I didn't get that. Say help for what I know.")
-    examples = listed((f'"{example}"' for _, example in nearest), "or")
-    spoken = listed((name.replace("_", " ") for name, _ in nearest), "or")
-    return Line(f"I don't know that one. Did you mean {spoken}?", f"I don't know that one. Nearest I have: {examples}.")
+    examples = [example for _, example in nearest]
+    shown = listed((f'"{example}"' for example in examples), "or")
+    return Line(_nearest_aloud(examples), f"I don't know that one. Nearest I have: {shown}.")
+
+
+def _nearest_aloud(examples: list[str]) -> str:
+    """As many of the nearest questions as one breath holds, each in words that would ask it."""
+    for some in range(len(examples), 0, -1):
+        line = f"I don't know that one. Did you mean: {', or: '.join(examples[:some])}?"
+        if len(line.split()) <= MOST_WORDS:
+            return line
+    return "I don't know that one. Say help for what I know."
 
 
 def _may_have_dried(answer: Answer) -> Line:
@@ -43,7 +49,7 @@ def _faulty(answer: Answer) -> Line:
 def _spoken_fault(why: str) -> str:
     """The fault as it may be spoken; one that holds symbols or is long is left to the screen."""
     spoken = why.replace(":", ",")
-    if len(spoken.split()) <= 25 and spoken.isascii() and not set('%/<>"') & set(spoken):
+    if len(spoken.split()) <= MOST_WORDS and spoken.isascii() and not set('%/<>"') & set(spoken):
         return f"{capital(spoken)}."
     return "I can't take that amount. Say it again, please."
 

@@ -10,7 +10,7 @@ from assistant.contract import Answer, Line
 from assistant.core.household import Enclosure
 from assistant.core.state import Round
 from assistant.say.wording import claimed, clocks, round_told
-from assistant.say.wording.plain import capital, clock, clock_aloud, listed, span
+from assistant.say.wording.plain import MOST_WORDS, capital, clock, clock_aloud, listed, span
 from assistant.say.wording.steps import ADD_MINUTES, DID, NAMES, name_of, steps_done, to_do
 
 WHY = {
@@ -115,7 +115,7 @@ def _status(answer: Answer) -> Line:
     say = " ".join(spoken)
     if len(rounds) == 1 and (done_ := list(rounds[0].done)) and "return" not in rounds[0].done:
         say = f"{capital(rounds[0].enclosure)}: {steps_done(done_[-3:])}. Next: {spoken[0].partition('next ')[2]}"
-    if len(say.split()) > 25:
+    if len(say.split()) > MOST_WORDS:
         say = f"{len(rounds)} cleans open. The screen shows where each stands."
     return Line(say, "\n".join(shown))
 
@@ -132,7 +132,7 @@ def _step_status(rounds: tuple[Round, ...], steps: tuple[str, ...], now: datetim
                 no = f"{capital(round_.enclosure)}: no {NAMES[step]} on record."
                 told.append((no, no))
     say = " ".join(said for said, _ in told)
-    return Line(say if len(say.split()) <= 25 else told[0][0], "\n".join(shown for _, shown in told))
+    return Line(say if len(say.split()) <= MOST_WORDS else told[0][0], "\n".join(shown for _, shown in told))
 
 
 def _none_open(answer: Answer) -> Line:

@@ -50,7 +50,8 @@ def _choose(answer: Answer) -> Line:
         say = _not_sure(answer, found.offers[0])
     else:
         say = _none(answer)
-    return Line(say, "\n".join([say, *_shown(answer, found), numbers_shown(answer.details["people"])[-1], LABELS]))
+    vet = numbers_shown(answer.details["people"])[-1:] if answer.details["vet"] else []
+    return Line(say, "\n".join([say, *_shown(answer, found), *vet, LABELS]))
 
 
 def _none(answer: Answer) -> str:

@@ -15,7 +15,7 @@ import pytest
 from tool import Tool
 
 from assistant.contract import Doubt, Outcome, Reading, Reply, Slots
-from assistant.core.amounts import Amount
+from assistant.core.amounts import Amount, SaidRatio
 from assistant.core.events import GasMade
 from assistant.core.household import Bottle, Enclosure, Habits, Household, Measure, Stock
 from assistant.core.quantity import read_amount, read_mix
@@ -23,7 +23,7 @@ from assistant.core.quantity import read_amount, read_mix
 BLEACH, VINEGAR, CHLORHEXIDINE = "sodium hypochlorite", "acetic acid", "chlorhexidine"
 KEYS = {
     *("concentrate", "water", "total", "strength_percent", "strength_ppm", "parts", "reading", "mark"),
-    *("full_fills", "strength_low", "strength_high"),
+    *("full_fills", "strength_low", "strength_high", "smallest_batch", "two_steps"),
 }
 
 # Invented.
@@ -86,6 +86,8 @@ def test_a_ratio_in_a_volume() -> None:
         # 15.6 mL, off by 4 percent and by 0.1 by eye for each of two fills, of 500 mL of a 6 percent stock
         "strength_low": Fraction("6") * (Fraction("15.6") * Fraction("0.96") - Fraction("0.2")) / 500,
         "strength_high": Fraction("6") * (Fraction("15.6") * Fraction("1.04") + Fraction("0.2")) / 500,
+        "smallest_batch": None,
+        "two_steps": None,
     }
     assert reply.say == (
         "15.6 mils of bleach, one in 32: fat syringe once full, then to 5.6. Into water, 500 mils in all."
@@ -133,7 +135,11 @@ def test_a_tool_that_cannot_measure_it_is_said_so() -> None:
 @pytest.mark.parametrize(
     ("volume", "mix", "words"),
     [
-        ("5 mL", "1 in 500", "0.01 mils of bleach, one in 500. Too little for your tools: mix more at once."),
+        (
+            "5 mL",
+            "1 in 500",
+            "0.01 mils of bleach, one in 500. Too little for your tools. Better make 125 mils at once.",
+        ),
         ("100 L", "1 in 100", "1 litre of bleach, one in 100. Too much for your tools."),
     ],
 )
@@ -141,6 +147,73 @@ def test_where_no_tool_is_good_enough_there_is_no_mark_and_it_is_said_why(volume
     reply = dose(volume=volume, mix=mix, agents=(BLEACH,))
     assert [reply.values[key] for key in ("mark", "full_fills", "strength_low", "strength_high")] == [None] * 4
     assert reply.say.startswith(words)
+
+
+def test_a_mix_stronger_than_its_stock_is_refused_with_the_reason() -> None:
+    reply = dose(stocks=("pink stuff",), volume="1 L", mix="3 percent")
+    assert reply.outcome is Outcome.REFUSE
+    assert reply.say == "No: the chlorhexidine is only 2 percent, weaker than 3 percent. Mixing only thins it."
+
+
+def test_so_much_of_water_is_the_water_and_not_the_whole() -> None:
+    reply = dose(volume="500 mL", mix="1 to 32", agents=(BLEACH,), roles=("water",))
+    assert reply.values["water"] == Amount(Fraction(500), "mL")
+    assert reply.values["concentrate"] == Amount(Fraction(500, 32), "mL")
+    assert reply.values["total"] == Amount(Fraction(500 * 33, 32), "mL")
+    assert reply.say.endswith("Into 500 mils of water.")
+
+
+def test_water_that_makes_more_than_the_bottle_holds_is_asked_back() -> None:
+    reply = dose(volume="500 mL", mix="1 to 1", bottles=("short bottle",), roles=("water",))
+    assert reply.outcome is Outcome.ASK
+    assert "short bottle holds 500 mils" in reply.say
+
+
+def test_the_last_of_a_stock_is_used_up() -> None:
+    reply = dose(volume="10 mL", mix="1 in 32", agents=(BLEACH,), uses_up=True)
+    assert (reply.values["water"], reply.values["total"]) == (
+        Amount(Fraction(310), "mL"),
+        Amount(Fraction(320), "mL"),
+    )
+    assert reply.say.startswith("310 mils of water to 10 mils of bleach, one in 32")
+    left = shelf(Stock("shed bleach", BLEACH, read_amount("6 percent"), left=read_amount("20 mL")))
+    assert dose(left, mix="1 to 9", agents=(BLEACH,), uses_up=True).values["total"] == Amount(Fraction(200), "mL")
+
+
+def test_a_stock_that_runs_out_first_is_said_to() -> None:
+    home = shelf(Stock("shed bleach", BLEACH, read_amount("6 percent"), left=read_amount("10 mL")))
+    reply = dose(home, volume="1 L", mix="1 in 50", agents=(BLEACH,))
+    assert "Only 10 mils left, enough for 500 mils." in reply.say
+
+
+def test_a_dose_measured_roughly_comes_with_the_smallest_batch_that_is_not() -> None:
+    # ISO 7886-1, below half of 1 mL: 1.5 percent of its size and 2 of the dose, with half a mark: 10 percent at 0.25.
+    reply = dose(volume="20 mL", mix="1 in 100", agents=(BLEACH,))
+    assert reply.values["smallest_batch"] == Amount(Fraction(25), "mL")
+    assert reply.values["two_steps"] is None
+
+
+def test_far_too_little_for_the_only_tool_goes_in_two_steps() -> None:
+    home = replace(HOME, measures=HOME.measures[1:])
+    reply = dose(home, volume="1 L", mix="1 in 2000", agents=(BLEACH,))
+    first, second = reply.values["two_steps"]
+    shares = [step["pour"].amount / (step["pour"].amount + step["water"].amount) for step in (first, second)]
+    assert shares[0] * shares[1] == Fraction(1, 2000)
+    assert first["pour"].amount + first["water"].amount >= second["pour"].amount
+    assert "two steps" in reply.say
+
+
+def test_a_recipe_is_said_as_it_was_asked() -> None:
+    recipe = SaidRatio(Fraction(1), Fraction(128), "to", read_amount("1 US fl oz"), read_amount("1 US gal"))
+    reply = Tool(HOME).hear(
+        replace(
+            asked(volume="500 mL", agents=(BLEACH,)),
+            slots=Slots(volumes=(read_amount("500 mL"),), mixes=(recipe,), agents=(BLEACH,)),
+        )
+    )
+    assert reply.values["parts"] == (1, 128)
+    assert reply.values["concentrate"] == Amount(Fraction(500, 129), "mL")
+    assert "1 US fluid ounce to the US gallon" in reply.say
 
 
 def test_between_two_tools_neither_is_said_to_be_too_small() -> None:
@@ -336,7 +409,6 @@ def test_a_small_colon_with_nothing_set_is_asked_about() -> None:
         ({"bottles": ("spare bottle",), "volume": "1 L", "mix": "1 in 40"}, ("volume", "bottle")),
         ({"agents": ("quaternary ammonium",), "volume": "1 L", "mix": "0.1 percent"}, ("stock_strength",)),
         ({"volume": "1 L", "mix": "0.1 percent"}, ("stock_strength", "stock", "agent")),
-        ({"stocks": ("pink stuff",), "volume": "1 L", "mix": "3 percent"}, ("mix", "stock_strength")),
         ({"agents": (CHLORHEXIDINE, "detergent"), "volume": "1 L", "mix": "1 in 50"}, ("agent", "stock")),
     ],
 )

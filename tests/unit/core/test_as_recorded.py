@@ -7,8 +7,9 @@ from dataclasses import replace
 from story import Story
 
 from assistant.core.as_recorded import as_recorded
-from assistant.core.events import GroupChanged, HabitChanged
-from assistant.core.household import Enclosure, Habits, Household
+from assistant.core.events import GroupChanged, HabitChanged, SprayerMeasured
+from assistant.core.household import Bottle, Enclosure, Habits, Household
+from assistant.core.quantity import read_amount
 
 HOME = Household(habits=Habits(gallon="US"), enclosures=(Enclosure("tub"), Enclosure("box", group="new")))
 
@@ -26,6 +27,14 @@ def test_whoever_edits_the_file_afterwards_has_the_last_word() -> None:
     state = Story().tell(GroupChanged("tub", "sick", "healthy")).state
     edited = replace(HOME, enclosures=(Enclosure("tub", group="new"), *HOME.enclosures[1:]))
     assert as_recorded(edited, state).enclosures[0].group == "new"
+
+
+def test_a_measured_stroke_counts_until_its_line_is_edited() -> None:
+    home = replace(HOME, bottles=(Bottle("amber", read_amount("500 mL"), ml_a_stroke=0.9),))
+    state = Story().tell(SprayerMeasured("amber", 1.2, 0.9)).state
+    assert as_recorded(home, state).bottles[0].ml_a_stroke == 1.2
+    edited = replace(home, bottles=(replace(home.bottles[0], ml_a_stroke=0.8),))
+    assert as_recorded(edited, state).bottles[0].ml_a_stroke == 0.8
 
 
 def test_a_changed_habit_counts_until_its_line_is_edited() -> None:

@@ -67,6 +67,7 @@ EVERY_EVENT: tuple[Event, ...] = (
     happened.TubCleaned("square tub"),
     happened.GroupChanged("shelf box", "sick", "healthy", "mites"),
     happened.HabitChanged("gallon", "imperial", "US"),
+    happened.SprayerMeasured("amber", 0.9, None),
     happened.ItemBegun("branch", "bake", 7200.0, "shelf box"),
     happened.RinseBegun("eye", "person", 900.0),
     happened.ClocksParted(3600.0, 1.7e9),
@@ -239,6 +240,21 @@ def test_a_state_row_of_another_fold_version_is_rebuilt(tmp_path: Path) -> None:
     with Log.open(tmp_path / "record") as log:
         assert log.state() == wanted
     assert _run(tmp_path / "record", "SELECT fold_version FROM state") == [(FOLD_VERSION,)]
+
+
+@pytest.mark.parametrize(("long", "told"), [(1, True), (2, False)])
+def test_folding_a_long_record_anew_is_told_of(
+    long: int, told: bool, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("assistant.store.log.LONG_RECORD", long)
+    with Log.open(tmp_path / "record") as log:
+        record(log, started(), done("move out"))
+    said: list[str] = []
+    with Log.open(tmp_path / "record", tell=said.append):
+        assert said == []
+    _run(tmp_path / "record", f"UPDATE state SET fold_version = {FOLD_VERSION - 1}")
+    with Log.open(tmp_path / "record", tell=said.append):
+        assert bool(said) is told
 
 
 def test_a_state_row_that_cannot_be_read_is_rebuilt(tmp_path: Path) -> None:

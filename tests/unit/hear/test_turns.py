@@ -1,0 +1,107 @@
+"""Turns cut out of a stream of sound, with a recogniser that tells what it was fed."""
+
+from __future__ import annotations
+
+import numpy as np
+
+from assistant.contract import Heard
+from assistant.hear.recogniser import PIECE_MS, RATE_HZ
+from assistant.hear.turns import BEFORE_MS, Said, Turns
+
+
+class Scripted:
+    """A recogniser that hears a fixed text, more of it as more is fed, and counts what it is told."""
+
+    name = "scripted"
+
+    def __init__(self, text: str = "what is next") -> None:
+        self.text, self.fed, self.settled, self.asked = text, 0, 0, 0
+
+    def start(self) -> None:
+        self.fed = 0
+
+    def feed(self, piece: bytes) -> None:
+        self.fed += len(piece)
+
+    def partial(self) -> str:
+        self.asked += 1
+        return " ".join([self.text] * (self.fed // RATE_HZ)) if self.text else ""
+
+    def settle(self) -> None:
+        self.settled += 1
+
+    def unsettle(self) -> None:
+        self.settled -= 1
+
+    def spots(self, phrase: str, sound: bytes) -> bool:
+        return False
+
+    def finish(self) -> Heard:
+        return Heard(self.text, spoken=True)
+
+
+_CHANCE = np.random.default_rng(3)
+
+
+def sound(ms: int, level: float) -> list[bytes]:
+    size = RATE_HZ * PIECE_MS // 1000
+    return [_CHANCE.normal(0, level, size).astype("<i2").tobytes() for _ in range(ms // PIECE_MS)]
+
+
+def turns_in(turns: Turns, stream: list[bytes]) -> list[tuple[int, Said]]:
+    """The turns of a stream, and when each ended, in milliseconds."""
+    found = []
+    for number, piece in enumerate(stream, start=1):
+        said = turns.take(piece)
+        if said is not None:
+            found.append((number * PIECE_MS, said))
+    return found
+
+
+def test_speech_between_silences_is_one_turn() -> None:
+    listener = Scripted()
+    ((ended, said),) = turns_in(Turns(listener), sound(1000, 10) + sound(1200, 2000) + sound(2000, 10))
+    assert said.heard.text == "what is next"
+    assert 2200 + 560 <= ended <= 2200 + 800
+    assert len(said.sound) / 2 / RATE_HZ * 1000 >= 1200 + BEFORE_MS - 120, "its first sounds are cut off"
+    assert listener.settled == 1, "it isn't worked out ahead"
+
+
+def test_under_a_fan_speech_is_what_stands_above_it() -> None:
+    fan = 400
+    stream = sound(3000, fan) + sound(1200, 2000) + sound(2000, fan)
+    assert len(turns_in(Turns(Scripted()), stream)) == 1
+
+
+def test_a_click_is_no_turn() -> None:
+    listener = Scripted()
+    assert turns_in(Turns(listener), sound(1000, 10) + sound(40, 9000) + sound(2000, 10)) == []
+    assert listener.fed == 0
+
+
+def test_a_fan_that_comes_on_is_given_up_and_then_taken_for_the_rooms_noise() -> None:
+    turns = Turns(Scripted(""))
+    found = turns_in(turns, sound(1000, 10) + sound(9000, 700))
+    assert all(not said.heard.text for _, said in found)
+    assert len(found) <= 2
+    assert not turns.in_turn
+
+
+def test_a_pause_takes_back_what_was_worked_out_ahead() -> None:
+    listener = Scripted()
+    stream = sound(1000, 10) + sound(800, 2000) + sound(480, 10) + sound(800, 2000) + sound(1500, 10)
+    assert len(turns_in(Turns(listener), stream)) == 1
+    assert listener.settled == 1
+
+
+def test_a_turn_that_was_asked_for_waits_for_its_first_word_and_then_no_longer() -> None:
+    turns = Turns(Scripted())
+    turns.expect()
+    assert turns.in_turn
+    turns_in(turns, sound(7000, 10))
+    assert not turns.in_turn
+
+
+def test_it_can_be_overruled_what_is_speech() -> None:
+    turns = Turns(Scripted())
+    assert all(turns.take(piece, lambda speech: False) is None for piece in sound(3000, 10) + sound(2000, 3000))
