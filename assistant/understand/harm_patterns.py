@@ -68,7 +68,7 @@ _HINTS: dict[str, frozenset[str]] = {
     "sprayed animal": _ANIMALS,
     "reached it": frozenset({"there is", " i sprayed", " i misted", "i applied", " i doused", " i soaked", "i sprayed"})
     | {"i misted", "i doused", "ran ", "sat ", "got ", "lay ", "laid ", "puddle", "pool"}
-    | {"was in", "were in", "still in"}
+    | {"was in", "were in", "still in", "swimming", "sitting", "lying"}
     | _set("dripp splash land spill spilt squirt dropped blew fell ran walked stepped crawled slither stood swam roll"),
     "heard as eye": frozenset({"my ", "his ", "her "}),
     "idioms": _set("aid cough mouth gulp swallow burn fumes smell gas chlorine drink dry dried"),
@@ -114,11 +114,14 @@ MOUTH = Pattern(
     r"(?:bucket|BOTTLE|sprayer|sink|mix|jug)\b"
     rf"|(?=.*\b{_PRODUCT}\b).*\b(?:licked|licking|lick) (?:his|her|its|their) (?:feet|foot|paws?|toes|legs?|skin"
     r"|fur|tail|claws)\b"
+    rf"|\b(?:around|round|on) (?:his|her|my|their) mouth\b|\bmouth (?:\w+ )?(?:touched|hit|got) (?:the "
+    rf"|some )?{_PRODUCT}"
     rf"|\bmouth(?: \S+)? {_HURTS}|\b{_HURTS} (?:\S+ )?(?:mouth|tongue)\b",
     *_HINTS["mouth"],
 )
 LUNGS = Pattern(
-    r"\bcough\w*|\bchok(?:ing|ed|e)\b|\bwheez\w*|\bcan not (?:\w+ )?(?:breathe|breath)\b|\b(?:hard"
+    r"\bcough\w*|\bchok(?:ing|ed|e)\b|\bwheez\w*|\bcan not (?:\w+ )?(?:breathe|breath|catch (?:my|his"
+    r"|her) breath)\b|\bhead(?: is| 's)? spin\w*|\b(?:hard"
     r"|hurts|difficult|trouble|struggling|unable)"
     r"(?: \w+)? breath\w*|\bshort of breath\b|\b(?:breathed|inhaled|inhaling|inhale)\b|\bbreathing"
     r" (?:in|it|the|is|feels|hurts|problems|trouble|difficult)"
@@ -140,15 +143,15 @@ SKIN = Pattern(
     rf"|(?:the |my )?{ANIMAL})\b(?! 's)"
     rf"|\b{LIMBS}\b(?: \S+){{0,2}} {_HURTS}\b|\b{_HURTS} (?:my |his |her |the )(?:\w+ )?{LIMBS}\b"
     rf"|\b{_HIT} (?:my|the|his|her|your|our) (?:\w+ )?{LIMBS}\b|\b{_HIT} (?:me|him|her)\b(?! that)"
-    r"|\ball over (?:me|myself)\b|\b(?:soak|seep)\w*(?: \S+){0,5} (?:on|onto|through|into) my \w+"
+    r"|\ball over (?:me|myself)\b|\bface ?full of\b|\b(?:soak|seep)\w*(?: \S+){0,5} (?:on|onto|through|into) my \w+"
     rf"|\bit (?:really )?(?:burns|stings|hurts)\b"
     rf"|\b{_PRODUCT}(?: \S+){{0,3}} (?:on|over|down|onto) (?:my|his|her|our|{ANIMAL} 's)"
     rf" (?:\w+ )?{LIMBS}\b|\b{_PRODUCT} (?:all )?(?:on|over) me\b"
     rf"|\b(?:splashed|sprayed|squirted|doused|soaked|caught|hit|drenched|misted) (?:myself|me|(?:the "
-    rf"|my )?{ANIMAL}|him|her)\b(?! 's)"
-    r"(?=.*(?:AGENT|STOCK|BOTTLE|accident|mistake|oops|{p}))|\bon my (?:bare )?skin\b|\bskin (?:contact|burn)".replace(
-        "{p}", "disinfectant|cleaner|concentrate"
-    ),
+    rf"|my )?{ANIMAL}|him|her)\b(?! 's)(?! (?:\w+ )?(?:tanks?|tubs?|box|cage|viv|vivarium|enclosure|home"
+    rf"|hide|bowl|glass"
+    r"|walls?|floor|lid|stuff|branch\w*)\b)(?=.*(?:AGENT|STOCK|BOTTLE|accident|mistake|oops|{p}))|\bon my"
+    r" (?:bare )?skin\b|\bskin (?:contact|burn)".replace("{p}", "disinfectant|cleaner|concentrate"),
     *_HINTS["skin"],
 )
 OUCH = Pattern(r"\b(?:ow+|ouch+|argh+|aa+h+|aargh+|yeow+)\b")
@@ -160,8 +163,9 @@ POISONED = Pattern(
 
 # Said of what might be worn or aired, not of what has happened.
 PREPARING = Pattern(
-    r"\b(?:protect\w*|goggles|glasses|wear|wearing|mask|respirator|visor|apron|gloves for|should i"
-    r" cover|cover (?:my|your) (?:eyes?|face|mouth|hands|arms|skin)|fumes (?:gone|clear\w*)|fumes to"
+    r"\b(?:protect\w*|goggles|(?:need|my) glasses on|safety glasses|wear|wearing|mask|respirator|visor|apron"
+    r"|gloves for|should i cover|cover (?:my|your) (?:eyes?|face|mouth|hands|arms|skin)|fumes (?:gone"
+    r"|clear\w*)|fumes to"
     r"|(?:clear|get rid of|air out|for) (?:the |all the )?fumes|fumes out|keep an eye|eye level|any"
     r" fumes|without fumes|no fumes|low fumes|less fumes)\b"
 )
@@ -212,7 +216,7 @@ _SOAK = (
     r"|treating|dose|dosing|inject|scrub|scrubbing|sterilise|sterilize|cover|rub)"
 )
 _NOT_HOME = (
-    r"(?! 's)(?! (?:\w+ )?(?:tubs?|tanks?|box|boxes|cages?|viv|vivs|bowls?|dish|hides?|racks?"
+    r"(?! 's)(?! (?:\w+ )?(?:tubs?|tanks?|box|boxes|cages?|viv|vivs|bowls?|dish(?! soap)|hides?|racks?"
     r"|enclosures?|vivarium|home|house|room|stuff"
     r"|things|glass|floor|lid|walls?|panel|branch\w*)\b)"
 )
@@ -242,7 +246,8 @@ WOUND = Pattern(
     # bathing, dipping, spraying the animal itself
     r"|(?<!the )\b(?:bathe|bathing|bath|dip|dunk|soak|soaking) ENCLOSURE (?:in|with)\b"
     rf"|\b{_SOAK} (?:the |my |a )?(?:{ANIMAL}|him|her|ENCLOSURE) (?:itself|himself|herself)\b"
-    rf"|\b(?:{ANIMAL}|he|she|ENCLOSURE) have a (?:bath|soak|dip|swim|wash)\b.*\b(?:{_PRODUCT}|stuff)\b"
+    rf"|\b(?:can|could|may|should) (?:the |my )?(?:{ANIMAL}|he|she|ENCLOSURE) (?:soak|bathe|swim|sit|bath) in (?:\S+ )?"
+    rf"{_PRODUCT}\b|\b(?:{ANIMAL}|he|she|ENCLOSURE) have a (?:bath|soak|dip|swim|wash)\b.*\b(?:{_PRODUCT}|stuff)\b"
     rf"|(?=.*{_PRODUCT}).*\b{_SOAK} (?:(?:the |my |a )?{ANIMAL} 's|his|her|its) (?:\w+ )?{_BODY}\b(?! wall)"
     rf"|(?=.*{_PRODUCT}).*\b(?:gentle|mild|weak|kind|dilute|diluted|strong|safe) enough (?:for|on|to)"
     rf" (?:his |her |its |the |my )?(?:skin|scales|shell|mouth|{ANIMAL}(?! 's))\b"
@@ -303,11 +308,14 @@ _HOME = r"(?:'s|tank|tub|box|cage|viv|vivarium|enclosure|home|house|setup|hide|b
 SPRAYED_ANIMAL = Pattern(
     r"\b(?:sprayed|misted|spritzed|doused|splashed|squirted|hosed|soaked|drenched)(?: all)?(?: over)?"
     rf" (?:the |my |our |a )?(?:\w+ )?{ANIMAL}(?! {_HOME})\b"
+    r"|\b(?:oh no|oh god|oops|whoops|help|accident\w*|mistake)\b.*\b(?:sprayed|squirted) ENCLOSURE\b(?! 's)"
     rf"|\b{ANIMAL} (?:got|was|has been|'s been|is|has got|had got)"
     r" (?:\w+ )?(?:sprayed|misted|splashed|squirted|soaked|drenched)\b"
     rf"|\b{_PRODUCT} (?:on|over|onto|dripped on|dripped onto|landed on|went on|got on|is on|'s on|all over)"
     rf" (?:the |my |our )?(?:\w+ )?{ANIMAL}(?! {_HOME})\b",
     *_HINTS["sprayed animal"],
+    "sprayed ENCLOSURE",
+    "squirted ENCLOSURE",
 )
 """An animal that was wetted, by its kind; its tank, tub or glass is another matter."""
 REACHED_IT = Pattern(
@@ -325,6 +333,9 @@ REACHED_IT = Pattern(
     r"|\bi (?:sprayed|misted|doused)(?: \S+){0,4} (?:with|while) (?:him|her|them|the ANIMAL|he|she|they)"
     r" (?:was |were )?(?:still )?(?:in|inside)\b"
     rf"|\b(?:{ANIMAL}|he|she|they|ENCLOSURE)\b[^.;!?]* in (?:a |the |some )?(?:puddle|pool) of {_PRODUCT}"
+    rf"|\b(?:{ANIMAL}|he|she|ENCLOSURE)(?: is| has| 's)? (?:swimming|sitting|lying|got) (?:in |{_PRODUCT}"
+    rf" (?:on|in|over) )"
+    rf"(?:(?:his|her|its|their) {_BODY}|(?:the |a |some )?{_PRODUCT}(?! bottle))\b"
     rf"|\b(?:{ANIMAL}|he|she|they|ENCLOSURE) (?:has |have )?"
     r"(?:walked|stepped|crawled|slithered|ran|fell|sat|lay|laid|stood|swam|rolled|got)"
     rf" (?:through|in|into|over|across|on) (?:the |some |my )?(?:wet )?{_PRODUCT}(?! {_HOME})\b",

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import re
 
+from assistant.understand import fills
 from assistant.understand.claimed_steps import Claims
-from assistant.understand.known_words import HURT, SHARED
+from assistant.understand.known_words import ASKS_WHO, HURT, SHARED
 from assistant.understand.mixing_words import MIXING_NEEDS
 from assistant.understand.parsing import Parsed
 from assistant.understand.surface import OF_THE_SURFACE
@@ -17,7 +18,8 @@ LOOKS_BACK = re.compile(
     r"|\b(?:remember|sure|know|see|check|tell me|forget|forgot) (?:if|whether)\b"
 )
 _ITS_HOME = re.compile(
-    r"\b(?:ANIMAL|ENCLOSURE) 's (?:\w+ )?(?:hide|tank|tub|box|cage|viv|vivarium|enclosure|bowl|dish|glass|floor|lid)\b"
+    r"\b(?:ANIMAL|ENCLOSURE) 's (?:\w+ )?(?:hide|tank|tub|box|cage|viv|vivarium|enclosure|bowl|dish|glass|floor|lid"
+    r"|branch|branches|water|food|perch|log|cork|rocks?|stuff|things|mat|plants?|hides|walls?)\b"
 )
 _NOT_A_START = re.compile(
     r"\b(?:not|never|without) (?:\w+ )?(?:start|begin|starting)\b"
@@ -46,6 +48,8 @@ def may_be(intent: str, parsed: Parsed, claims: Claims) -> bool:
         return False
     if intent == "repeat" and claims.mentioned and not words & {"say", "said", "tell", "repeat"}:
         return False  # "do I spray again"
+    if intent == "mixed" and not (fills.may_be_fill(parsed.plain) and fills.names_what(parsed.plain)):
+        return False
     if intent == "rinsed_out" and (parsed.plain.endswith("?") or LOOKS_BACK.search(parsed.plain)):
         return False
     if intent in OF_THE_SURFACE:
@@ -54,6 +58,8 @@ def may_be(intent: str, parsed: Parsed, claims: Claims) -> bool:
         return False
     if intent == "splash":
         return bool(words & HURT)
+    if intent == "tub":
+        return bool(words & ASKS_WHO)
     if intent == "share_tool":
         return bool(words & SHARED)
     if intent == "wound" and _ITS_HOME.search(parsed.plain):

@@ -15,12 +15,12 @@ from assistant.contract import Doubt, Heard, Question, Reading, Slots, World
 from assistant.core.facts import Facts
 from assistant.core.household import Household
 from assistant.core.rounds import is_open
-from assistant.understand import alarms
+from assistant.understand import alarms, fills
 from assistant.understand.certainty import HARM, best_of, with_doubts, with_guess_doubted
 from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.claimed_steps import claims_in
 from assistant.understand.cries import cry_heard
-from assistant.understand.drains import nobody_knows, stored
+from assistant.understand.drains import stored
 from assistant.understand.harm_patterns import WORDS as CRY_WORDS
 from assistant.understand.in_talk import InTalk
 from assistant.understand.items_said import asked_of_items
@@ -35,6 +35,9 @@ from assistant.understand.referents import with_referent
 from assistant.understand.surface import where_it_was_asked
 from assistant.understand.told import WORDS as TOLD_WORDS
 from assistant.understand.told import told_in
+from assistant.understand.told_by_rule import MOVED_OUT, told_by_rule
+from assistant.understand.touched import touched_in
+from assistant.understand.waiting import only_a_germ
 from assistant.understand.weights import opened
 
 
@@ -63,11 +66,12 @@ class Reader:
         claims = claims_in(parsed.plain)
         told = told_in(parsed.plain)
         look = Look(parsed, claims, self._matcher.chances(parsed.words), told, world, spoken)
-        return (
+        return fills.but_for_water(
             self._harm(look)
             or self._escape(look)
             or self._meeting(look)
             or self._spill(look)
+            or self._filled(look)
             or self._in_talk(look)
             or self._question(look)
         )
@@ -76,7 +80,7 @@ class Reader:
 
     def _harm(self, look: Look) -> Reading | None:
         cry = cry_heard(look.parsed.plain, look.world.talk.last)
-        if cry is None or cry.intent not in self._questions:
+        if cry is None or cry.intent not in self._questions or only_a_germ(look.parsed.plain):
             return None
         slots = look.slots(cry.intent)
         slots = replace(without_troubles(slots), place=cry.place, victim=cry.victim)
@@ -104,25 +108,41 @@ class Reader:
             return None
         if "store_it" in self._questions and stored(look.parsed.plain):
             return look.reading("store_it", look.slots("store_it"), BY_RULE)
+        if "mixed" in self._questions and fills.tells(look.parsed.plain):
+            return look.reading("mixed", look.slots("mixed"), BY_RULE)
         slots = look.slots("together")
         again = unknown_bottle_again(look.parsed.plain, slots, look.world)
         if again is not None:
             return look.reading("together", replace(slots, bottles=(again,), agents=(), steps=()), BY_RULE)
-        met = meets(look.parsed, slots, look.world.household, look.chances.get("together", 0.0))
+        met = meets(look.parsed, slots, look.world, look.chances.get("together", 0.0))
         if met is None:
             return None
         return look.reading("together", replace(slots, met=met, steps=()), BY_RULE)
 
+    def _filled(self, look: Look) -> Reading | None:
+        """ "Filled", right after a dose was told: that is what went in."""
+        if "mixed" not in self._questions or not fills.bare_fill(look.parsed.plain):
+            return None
+        told = fills.of_the_dose(look.slots("mixed"), look.world)
+        if told is None:
+            return None
+        slots, doubts = told
+        return replace(look.reading("mixed", slots, BY_RULE), doubts=doubts)
+
     # ------------------------------------------------------------ a question of its own
 
     def _question(self, look: Look) -> Reading:
-        if "unknown_bottle" in self._questions and nobody_knows(look.parsed.plain):
-            return look.reading("unknown_bottle", look.slots("unknown_bottle"), BY_RULE)
+        told = told_by_rule(look.parsed.plain, self._questions)
+        if told == MOVED_OUT:
+            return look.reading("done", replace(look.slots("done"), steps=look.claims.done or ("move out",)), BY_RULE)
+        if told is not None:
+            return look.reading(told, look.slots(told), BY_RULE)
         intent, confidence = self._own_question(look)
         if intent is None and (thing := asked_of_items(look.parsed.plain, self._facts)) in self._questions:
             intent, confidence = thing, max(confidence, ENOUGH)
         if intent is None:
-            slots = Slots(stayed_wet=False) if says_it_dried(look) else Slots()
+            touched = touched_in(look.parsed, look.world.household)
+            slots = Slots(stayed_wet=False if says_it_dried(look) else None, touched=touched)
             return Reading(look.parsed.text, None, slots, confidence, look.nearest, (), look.spoken)
         slots = look.slots(intent)
         if intent in HARM:

@@ -13,6 +13,7 @@ from typing import Any
 from assistant.contract import Choice, SaidTime, Slots, World
 from assistant.core.amounts import Amount, Percent, SaidRatio
 from assistant.core.rounds import is_open
+from assistant.understand import fills
 from assistant.understand.choosing_words import CHOOSING, job_in, methods_in, near_water, of_facts
 from assistant.understand.claimed_steps import Claims
 from assistant.understand.drains import drains_in, wish_in
@@ -29,7 +30,9 @@ from assistant.understand.said_times import SaidWhen, when_in
 from assistant.understand.strengths import bare_numbers, mixes_in
 from assistant.understand.surfaces_said import inside_said, soaks
 from assistant.understand.told import Told, told_in
+from assistant.understand.touched import touched_in
 from assistant.understand.unknown_names import ROUND, unknown_names
+from assistant.understand.waiting import groups_in, marks_group, tub_cleaned, tubs_in
 from assistant.understand.wanted_unit import wanted_unit
 
 _OF_THE_STOCK = frozenset({"mix_strength", "bleach_now"})
@@ -134,6 +137,10 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     plain, claims = parsed.plain, asked.claims
     if asked.intent in OF_ITEMS:
         slots = _with_items(slots, parsed, asked)
+    elif asked.intent in ("done", "tub"):
+        slots = replace(slots, tubs=tubs_in(plain), cleaned=tub_cleaned(plain))
+    elif asked.intent == "outbreak":
+        slots = replace(slots, groups=groups_in(plain) if marks_group(plain) else ())
     elif asked.intent == "pour_away":
         slots = replace(slots, drains=drains_in(plain))
     elif asked.intent == "unknown_bottle":
@@ -142,6 +149,14 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     told = told_in(plain)
     smells = asked.intent in ("still_smells", "return_check", "done")
     over = True if _OVER.search(plain) else False if _ON.search(plain) else None
+    if asked.intent == "mixed":
+        named = bool(slots.agents or slots.stocks)
+        slots = replace(
+            slots,
+            topped_up=fills.topped_up(plain),
+            rinsed_first=fills.rinsed_first(plain),
+            plain_water=fills.plain_water(plain, named),
+        )
     if asked.intent in CHOOSING:
         slots = _for_choosing(slots, parsed, asked)
     return replace(
@@ -150,6 +165,7 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         stayed_wet=_stayed_wet(claims, told, asked.intent),
         too_early=told.too_early and asked.intent == "dried_early",
         part=told.part if asked.intent == "dried_early" else None,
+        touched=touched_in(parsed, asked.world.household) if asked.intent not in ("done", "rewet") else (),
         smell=told.smell if smells else None,
         wet=_wet(claims, told) if smells and asked.intent != "done" else None,
         openings=openings_in(plain) if asked.intent == "done" else None,

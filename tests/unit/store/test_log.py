@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 import os
 import random
 import signal
@@ -9,6 +10,7 @@ import sqlite3
 import sys
 from collections.abc import Sequence
 from datetime import UTC, datetime, timedelta, timezone
+from fractions import Fraction
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
@@ -17,6 +19,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as some
 
 from assistant.core import events as happened
+from assistant.core.amounts import Amount
 from assistant.core.events import Away, Event, Recorded, RoundStarted, StayedWet, StepDone, Voided
 from assistant.core.fold import FOLD_VERSION, fold_all, fold_knowing
 from assistant.core.state import State
@@ -59,6 +62,19 @@ EVERY_EVENT: tuple[Event, ...] = (
     happened.SurfaceDried("east tank"),
     happened.WindowsOpened("east tank", 2, 2.3),
     happened.GasMade(("sodium hypochlorite", "acetic acid"), bottle="orange bottle"),
+    happened.BottleMixed(
+        "orange bottle",
+        "sodium hypochlorite",
+        stock="shed bleach",
+        mix="1 in 65/2",
+        total=Amount(Fraction(1), "imp pt"),
+        concentrate=Amount(Fraction(40, 65), "imp fl oz"),
+        left=Amount(Fraction(13, 10), "L"),
+        kept_until=NOON + timedelta(hours=24),
+        basis="published",
+    ),
+    happened.AgentPoured("orange bottle", "pine oil"),
+    happened.AgentsMet("orange bottle", ("sodium hypochlorite", "chlorhexidine")),
     happened.BottleRinsed("orange bottle"),
     happened.BottleDoubted("blue bottle"),
     happened.AnimalLoose("shelf box"),
@@ -357,8 +373,8 @@ def _appended_until_killed(path: Path, after: int) -> int:
     if child == 0:
         try:
             with Log.open(path) as log:
-                while True:
-                    record(log, started(), done("move out"))
+                for event in itertools.cycle(event for event in EVERY_EVENT if not isinstance(event, Voided)):
+                    record(log, started(), event)
                     os.write(writing, b".")
         finally:
             os._exit(1)

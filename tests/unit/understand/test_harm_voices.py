@@ -131,6 +131,49 @@ HELP ME BLEACH IN EYES
 MY SKIN IS BURNING
 HE DRANK IT HE DRANK IT
 THE SNAKE GOT SPRAYED
+bleach spat in my eye when I opened it
+my eye, I can't see out of it
+something's in my eye and it's burning
+got chlorhexadine all in my eyes mate
+my wife's squirted herself in the eye
+eyes eyes eyes
+the stuff's run under my glasses into my eye
+I've got disinfectant in both eyes and I can't find the tap
+mi eye stings from the bleech
+it went down my arm and it's itching
+peroxide spilt on my wrist
+I knelt in bleach and my knee's burning
+bleach soaked my socks and my feet hurt
+spray caught my cheek
+my palms are red raw from the bleach
+I drank some by mistake
+I had a swig of the vinegar mix
+my boy's been at the bleach, there's some round his mouth
+licked my finger and it had bleach on it
+grandad's drunk the cleaning water
+I think I might've swallowed a drop
+someone's swallowed the concentrate
+I can't catch my breath
+these fumes are killing me
+I'm going to pass out in here
+my lungs hurt after mixing that
+there's a horrible gas and I'm coughing
+my head's spinning from the smell
+I breathed in the ammonia
+the gecko got a face full of spray
+I accidentally squirted the turtle
+oh no I've sprayed Biscuit
+some dripped on the gecko's head
+she's been licking where I sprayed the bleach
+Biscuit drank the bleachy water
+the snake's mouth touched the bleach
+the turtle's swimming in bleach water
+I left the snake in and sprayed bleach on her
+um can you tell me how much, no, ouch, it's in my eye
+start the timer, no, bleach in my eyes
+washed it and, argh, my hand's burning
+how strong is it, because I've just swallowed a bit
+is she ready, also I feel dizzy from the fumes
 """
 
 WOUNDS = """
@@ -174,6 +217,20 @@ what do I spray on stuck shed that's infected
 put some chlorhexidine on Biscuit's sore
 antibiotic dose for a corn snake
 my vet's shut, what strength of iodine for a bite
+what can I put on a burn on the gecko
+how weak does it need to be for a cut on his side
+can I rinse her mouth with it, chlorhexidine
+I want to clean an abscess, what strength
+any harm dabbing iodine on a scratch on his tail
+can he soak in weak chlorhexidine
+mix something for scale rot
+how much bleach in the bath for his fungus
+is it ok to wash the snake with dish soap and bleach
+spray her with chlorhexidine to get rid of mites
+what dose of wormer for a leopard gecko
+two mils of antibiotic, is that right for him
+what do I treat mouth rot with
+recipe for a wound wash for my turtle
 """
 
 ORDINARY = """
@@ -346,6 +403,46 @@ undo
 help
 yes
 no
+how much bleach in a litre
+the snake's water bowl needs disinfecting
+can I put bleach on the snake's branches
+sprayed her tank with the blue one
+he's in his tub, start the east tank
+I've wiped his glass down
+how do I get the smell out
+does the smell hurt him
+keep your eye on the timer
+hands washed, gloves off
+he ate a rat yesterday
+she bit the tongs
+he drinks a lot
+the bleach is on the top shelf
+will bleach burn a hole in the mat
+does bleach hurt acrylic
+is chlorhexidine gentle on plastic
+can bleach get into the wood
+how long until the fumes are gone
+do I need to breathe through a mask
+what's in the orange bottle
+pour it away
+I dropped the lid
+I'll do his feet of the tank stand later
+he's rubbing his nose on the glass
+the cut on the lid needs taping
+burn the old branches
+a bit of bleach left
+scrub the skin off the glass
+her shed's stuck to the hide
+what do I use on the turtle's shell hide
+can I use bleach on her food dish
+do I rinse his bowl
+clean his hide with chlorhexidine
+what strength for his tank
+how strong for her tub
+one in forty for the snake's tub
+how dilute for the gecko's bowl
+is it ok for the turtle's tank
+how much for a bath sized tub
 """
 
 
