@@ -196,6 +196,12 @@ class Slots:
     """Frogs, turtles, fish or their water were said to be near."""
     start_over: bool | None = None
     """ "start over" True, "go on" False."""
+    topped_up: bool = False
+    """A fill was poured onto what was left in the bottle."""
+    rinsed_first: bool | None = None
+    """Whether the bottle was rinsed out before it was filled; None: not said."""
+    plain_water: bool = False
+    """The bottle was filled with water alone."""
     items: tuple[str, ...] = ()
     """Bowls, branches, cloths ...: ids of facts/items.toml."""
     ways: tuple[str, ...] = ()

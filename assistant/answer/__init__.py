@@ -38,6 +38,8 @@ def handler_of(family: str, name: str) -> Handler:
 
 def _unsure(reading: Reading, world: World) -> Answer:
     """Not understood. That something dried is still kept as a doubt: a running wet time then has to be vouched for."""
+    if reading.slots.plain_water:
+        return handler_of("filling", "water")(reading, world)
     doubted = tuple(
         HoldDoubted(round_.enclosure)
         for round_ in open_rounds(world)

@@ -171,6 +171,7 @@ def _outside(shelved: _Shelved, beyond: OutOfRange, reading: Reading, world: Wor
             "label": shelved.percent,
             "days": shelved.days,
             "kept": shelved.kept,
+            "warmth": shelved.warmth,
             "what": "strength" if beyond.what == "the hypochlorite" else "warmth",
             "warmth_range": world.facts["bleach-age-range-warmth"].value,
         },

@@ -8,6 +8,7 @@ from assistant.answer.asking import ask
 from assistant.answer.meeting import UNKNOWN_FACT, agent_of, gas_made, touched_by
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Reading, World
+from assistant.core.events import AgentsMet, Event
 from assistant.core.facts import Agent, Pair
 from assistant.core.together import NOT_LISTED, SAME, UNKNOWN, danger, meet, worst
 
@@ -48,9 +49,8 @@ def _named(reading: Reading, world: World) -> _Meeting:
     stocks = [household.stock(name) for name in slots.stocks]
     ids = [*slots.agents, *(stock.agent for stock in stocks if stock is not None)]
     for name in slots.bottles:
-        bottle = household.bottle(name)
-        stock = household.stock(bottle.stock) if bottle is not None else None
-        ids.append(stock.agent if stock is not None else "other")
+        holds = world.state.bottles.get(name)
+        ids += holds.held if holds is not None else (_agent_called(name, world),)
     for choice in slots.choices:
         if choice.kind in PRODUCTS:
             ids += [_agent_called(candidate, world) for candidate in choice.candidates]
@@ -153,9 +153,11 @@ def _have_met(meeting: _Meeting, reading: Reading, world: World) -> Answer:
     first, second, pair = worst(meeting.agents, world.facts)
     assert pair is not None, "a product of unknown content is answered as gas"
     reason = world.facts[pair.fact]
-    touched = (
-        tuple(touched_by(meeting.enclosure, agent, world) for agent in ids) if meeting.enclosure is not None else ()
-    )
+    kept: tuple[Event, ...] = ()
+    if meeting.enclosure is not None:
+        kept = tuple(touched_by(meeting.enclosure, agent, world) for agent in ids)
+    elif meeting.bottle is not None and pair.verdict != "fine":
+        kept = (AgentsMet(meeting.bottle, ids),)
     return Answer(
         reading.intent,
         Outcome.REFUSE if pair.verdict == "never" else Outcome.ANSWER,
@@ -172,5 +174,5 @@ def _have_met(meeting: _Meeting, reading: Reading, world: World) -> Answer:
         values={"verdict": pair.verdict, "gas": False, "agents": ids},
         cautions=("caution-label-first", "caution-ventilate"),
         sources=(reason.cited(),),
-        events=touched,
+        events=kept,
     )

@@ -89,12 +89,14 @@ def _one_stroke(strokes: Fraction, reading: Reading, world: World) -> Answer:
 
 
 def _spray(reading: Reading, world: World) -> Answer:
+    bottle = _bottle(reading, world)
+    own = _by_strokes(reading, bottle)
+    if own is not None and not reading.slots.enclosures and not reading.slots.lengths:
+        return _in_strokes(own, reading)
     sprayed = _sprayed(reading, world)
     if isinstance(sprayed, Answer):
         return sprayed
-    bottle = _bottle(reading, world)
     area = Amount(sum((one.area.amount for one in sprayed), Fraction(0)), "m^2")
-    own = _by_strokes(reading, bottle)
     solution = own or Amount(sum((one.solution.amount for one in sprayed), Fraction(0)), "mL")
     stroke = bottle.ml_a_stroke if bottle is not None else None
     strokes = ceil(solution.amount / Fraction(str(stroke))) if stroke else None
@@ -127,6 +129,17 @@ def _spray(reading: Reading, world: World) -> Answer:
         },
         cautions=("caution-label-first",),
         sources=_sources(own is not None, bottle, world),
+    )
+
+
+def _in_strokes(own: Amount, reading: Reading) -> Answer:
+    """What so many strokes lay down."""
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "making.in_strokes",
+        details={"solution": own, "strokes": reading.slots.strokes},
+        values={**_no_values(), "solution": own, "strokes": reading.slots.strokes},
     )
 
 

@@ -19,7 +19,7 @@ from assistant.core.errors import OutOfRange
 from assistant.core.facts import Source
 from assistant.core.measuring import Measured, Unmeasured, best_measure, why_unmeasured
 from assistant.core.ratio import Ratio, read
-from assistant.core.units import convert, in_ml
+from assistant.core.units import convert, dimension, in_ml
 
 WANTED_FROM_BOTTLE = "bottle"
 WANTED_FROM_LABEL = "label"
@@ -258,9 +258,18 @@ def _details(found: _Dose, reading: Reading, world: World) -> Mapping[str, Any]:
         "better": found.better,
         "of": "concentrate" if reading.slots.uses_up else "water" if "water" in reading.slots.roles else "total",
         "short": _short(found),
+        "in_unit": _in_unit(found, reading),
         "order": world.facts[_order(product)].says if found.mixed.water.amount else "",
         "head_room": world.facts["mixing-head-room"].says if _fills_it(found) else "",
     }
+
+
+def _in_unit(found: _Dose, reading: Reading) -> Amount | None:
+    """The concentrate in the unit that it was asked in: "how many teaspoons"; None: none was."""
+    unit = reading.slots.to_unit
+    if unit is None or dimension(unit) != "volume" or unit == found.mixed.concentrate.unit:
+        return None
+    return convert(found.mixed.concentrate, unit)
 
 
 def _short(found: _Dose) -> tuple[Amount, Mixed] | None:

@@ -9,10 +9,11 @@ from fractions import Fraction
 from assistant.answer.asking import ask
 from assistant.answer.meeting import UNKNOWN_FACT, agent_of
 from assistant.contract import Answer, Outcome, Reading, World
+from assistant.core.bottles import held_in, is_on_record
 from assistant.core.chlorine import Chlorine, available_chlorine
 from assistant.core.facts import Agent, Facts
 from assistant.core.household import Basis, Bottle, Stock
-from assistant.core.together import BLEACH, UNKNOWN, meet, worst
+from assistant.core.together import BLEACH, UNKNOWN, danger, meet, worst
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,14 +93,29 @@ def forbidden(product: Product, reading: Reading, world: World) -> Answer | None
             if enclosure is not None and enclosure.water != "dry":
                 details = {"agent": agent, "enclosure": enclosure}
                 return _refused(reading, "the_round.refused_in_water", details, world, agent.refused_in_water)
-    other = meant_for_another(product, world)
+    other = other_in_bottle(product, world)
     if other is not None and bottle is not None:
         pair = meet(other, agent, world.facts)
         if pair is None or pair.verdict == "never":
             reason = world.facts[pair.fact if pair is not None else UNKNOWN_FACT]
             details = {"bottle": bottle, "first": other, "second": agent, "pair": pair, "reason": reason}
+            details["on_record"] = is_on_record(bottle, world.state)
             return _refused(reading, "mixing.other_in_bottle", details, world, reason.id)
     return None
+
+
+def other_in_bottle(product: Product, world: World) -> Agent | None:
+    """The agent in that bottle that least may meet the new one; None: none but itself.
+
+    What the record says it held since it was last rinsed out; with nothing on record, what keeping.toml means it for.
+    """
+    bottle, agent = product.bottle, product.agent
+    if bottle is None or agent is None:
+        return None
+    if not is_on_record(bottle, world.state):
+        return meant_for_another(product, world)
+    others = [agent_of(other, world) for other in held_in(bottle, world.state) if other != agent.id]
+    return max(others, key=lambda other: danger(meet(other, agent, world.facts)), default=None)
 
 
 def meant_for_another(product: Product, world: World) -> Agent | None:

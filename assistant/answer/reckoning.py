@@ -34,6 +34,9 @@ def convert(reading: Reading, world: World) -> Answer:
     if amount is None:
         return ask(reading, world, ("volume", "amount"), "reckoning.convert_what")
     unit = reading.slots.to_unit or _usual_unit(amount.unit)
+    ratio = next((mix for mix in reading.slots.mixes if isinstance(mix, SaidRatio)), None)
+    if ratio is not None and unit is not None and dimension(amount.unit) == dimension(unit) == "volume":
+        return _per(amount, unit, ratio, (reading, world))
     if unit is None:
         return ask(reading, world, ("unit",), "reckoning.to_which_unit", {"amount": amount})
     if {dimension(amount.unit), dimension(unit)} == {"percent", "ppm"}:
@@ -48,6 +51,23 @@ def convert(reading: Reading, world: World) -> Answer:
         details={"from": amount, "to": found, "other": _other_system(amount, unit), "spoken": reading.spoken},
         values={"amount": found},
         sources=_unit_sources((amount.unit, unit), world),
+    )
+
+
+def _per(whole: Amount, unit: str, said: SaidRatio, asked: tuple[Reading, World]) -> Answer:
+    """ "How many ounces per gallon is one to 32?": so much to that much water, or in that much in all."""
+    reading, world = asked
+    ratio = ratio_of(said, reading, world)
+    if isinstance(ratio, Answer):
+        return ratio
+    found = converted(Amount(whole.amount / ratio.n, whole.unit), unit) if ratio.n else whole
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "reckoning.per",
+        details={"whole": whole, "part": found, "ratio": ratio},
+        values={"amount": found, **_ratio_values(ratio)},
+        sources=(*_ratio_sources(said, ratio, world), *_unit_sources((whole.unit, unit), world)),
     )
 
 

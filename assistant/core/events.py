@@ -14,6 +14,8 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import TypeAlias
 
+from assistant.core.amounts import Amount
+
 
 @dataclass(frozen=True, slots=True)
 class RoundStarted:
@@ -172,6 +174,46 @@ class GasMade:
 
 
 @dataclass(frozen=True, slots=True)
+class BottleMixed:
+    """A bottle was filled with a mix, ready to spray."""
+
+    bottle: str
+    agent: str
+    stock: str | None = None
+    """Which stock it was drawn from; None: not known, so that none is drawn down."""
+    mix: str | None = None
+    """As `quantity.read_mix` reads it, a colon read already; None: not known."""
+    total: Amount | None = None
+    """The finished mix in the bottle."""
+    concentrate: Amount | None = None
+    """What was drawn from the stock for it; None: not known."""
+    left: Amount | None = None
+    """What keeping.toml said then was left of the stock: what is drawn counts against that figure alone."""
+    kept_until: datetime | None = None
+    """Good until then; None: no limit is known."""
+    basis: str = "unknown"
+    """On what that rests: "label", "published", "made today", "no limit" or "unknown"."""
+    topped_up: bool = False
+    """Poured onto what was left of the same mix: the older fill's end counts."""
+
+
+@dataclass(frozen=True, slots=True)
+class AgentPoured:
+    """An agent was said to be in a bottle, where that is no fill: one that is refused, or that isn't for surfaces."""
+
+    bottle: str
+    agent: str
+
+
+@dataclass(frozen=True, slots=True)
+class AgentsMet:
+    """Two agents that make no gas were said to have met in a bottle: still an unknown mix, don't use."""
+
+    bottle: str
+    agents: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class BottleRinsed:
     """A bottle was emptied, rinsed out and pumped through with clean water."""
 
@@ -327,6 +369,9 @@ Event: TypeAlias = (
     | SurfaceDried
     | WindowsOpened
     | GasMade
+    | BottleMixed
+    | AgentPoured
+    | AgentsMet
     | BottleRinsed
     | BottleDoubted
     | AnimalLoose

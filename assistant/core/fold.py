@@ -14,10 +14,14 @@ from datetime import datetime, timedelta
 
 from assistant.core import clocks
 from assistant.core.beside_rounds import after_step, folded_beside
+from assistant.core.bottles import drawn_for, filled, poured, rinsed_out
 from assistant.core.events import (
+    AgentPoured,
+    AgentsMet,
     AgentTouched,
     Away,
     BackTooSoon,
+    BottleMixed,
     BottleRinsed,
     CleanOnly,
     ClocksParted,
@@ -115,8 +119,10 @@ def _folded(state: State, event: Event, at: datetime) -> State:
             rinse = Rinse(event.place, event.victim, at, event.seconds)
             others = tuple(r for r in state.rinses if (r.place, r.victim) != (rinse.place, rinse.victim))
             return replace(state, rinses=(*others, rinse))
+        case BottleMixed():
+            return drawn_for(filled(state, event, at), event, at)
         case BottleRinsed():
-            return replace(state, unknown_mixes=tuple(b for b in state.unknown_mixes if b != event.bottle))
+            return rinsed_out(state, event.bottle, at)
         case SurfaceRinsed():
             return _rinsed(_reopened(state, event.enclosure, "dry"), event.enclosure, event.wiped)
         case SurfaceDried():
@@ -137,9 +143,15 @@ def _unforgotten(state: State, event: Event, at: datetime) -> State:
         case AgentTouched():
             state = _touched(state, event.enclosure, event.agent, at)
             return _needs_as_well(_reopened(state, event.enclosure, "apply"), event.enclosure, event.steps)
+        case BottleMixed():
+            return poured(state, event.bottle, (event.agent,))
+        case AgentPoured():
+            return poured(state, event.bottle, (event.agent,))
+        case AgentsMet():
+            return poured(state, event.bottle, event.agents, unknown_mix=True)
         case GasMade():
-            if event.bottle is not None and event.bottle not in state.unknown_mixes:
-                state = replace(state, unknown_mixes=(*state.unknown_mixes, event.bottle))
+            if event.bottle is not None:
+                state = poured(state, event.bottle, event.agents, unknown_mix=True)
             if event.enclosure is not None:
                 for agent in event.agents:
                     state = _touched(state, event.enclosure, agent, at)

@@ -10,6 +10,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import datetime
 
+from assistant.core.amounts import Amount
+
 
 @dataclass(frozen=True, slots=True)
 class Counted:
@@ -113,6 +115,56 @@ class Touch:
     """Wiped with clean water, not rinsed: not enough for bleach, nor for an acid before bleach."""
     dried: bool = False
     """Dry after the rinse or wipe."""
+
+
+@dataclass(frozen=True, slots=True)
+class Fill:
+    """What a bottle was last filled with."""
+
+    at: datetime
+    agent: str
+    stock: str | None = None
+    mix: str | None = None
+    """As `quantity.read_mix` reads it; None: not known."""
+    total: Amount | None = None
+    concentrate: Amount | None = None
+    kept_until: datetime | None = None
+    """Of a topped-up bottle the oldest fill's; None: no limit is known."""
+    basis: str = "unknown"
+    """On what `kept_until` rests: "label", "published", "made today", "no limit" or "unknown"."""
+    topped_up: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Holds:
+    """What the record says of one bottle. A bottle that isn't on record has no `Holds`."""
+
+    fill: Fill | None = None
+    """None: rinsed out since, or never filled on record."""
+    held: tuple[str, ...] = ()
+    """Every agent in it since it was last rinsed out; no undo of a fill clears it."""
+    rinsed_at: datetime | None = None
+    """When it was last rinsed out; None: never on record."""
+
+
+@dataclass(frozen=True, slots=True)
+class Draw:
+    """One fill's share of a stock."""
+
+    at: datetime
+    amount: Amount
+
+
+@dataclass(frozen=True, slots=True)
+class Drawn:
+    """What was drawn from one stock since keeping.toml last said how much is left."""
+
+    left: Amount
+    """What keeping.toml said; another figure there starts a new count."""
+    draws: tuple[Draw, ...] = ()
+    """The latest of them, oldest first."""
+    before: Amount | None = None
+    """What was drawn earlier than these, all together; None: nothing."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -220,6 +272,10 @@ class State:
     """Agents on each enclosure's surface; no restart or undo clears it."""
     unknown_mixes: tuple[str, ...] = ()
     """Bottles that hold an unknown mix."""
+    bottles: Mapping[str, Holds] = field(default_factory=dict)
+    """What each bottle on record holds and held."""
+    drawn: Mapping[str, Drawn] = field(default_factory=dict)
+    """What was drawn from each stock that keeping.toml gives an amount of."""
     rinses: tuple[Rinse, ...] = ()
     """Splashes being rinsed; the last of each place."""
     loose: tuple[Loose, ...] = ()

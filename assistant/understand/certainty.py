@@ -74,7 +74,9 @@ def doubts_of(reading: Reading, text: str, heard: Heard, parse: Callable[[str], 
     """What of a reading was not heard with certainty."""
     doubts = list(reading.doubts)
     doubts += _number_doubts(reading, text, heard, parse)
-    if reading.intent in ("done", "start", "yes") and not any(doubt.kind == "polarity" for doubt in doubts):
+    if reading.intent in ("done", "start", "mixed", "rinsed_out", "yes") and not any(
+        doubt.kind == "polarity" for doubt in doubts
+    ):
         doubts += _polarity_doubts(reading, text, heard, parse)
     return tuple(doubts)
 

@@ -144,7 +144,10 @@ def supplied(answering: Answering, pending: Pending) -> Reading | None:
         given = _as_stock_strength(given)
     if pending.reading.intent == "together" and "agents" in given:
         given = {**given, "agents": (*pending.reading.slots.agents, *given["agents"])}  # the other one of two
-    return _joined(pending.reading, answering, _merged(pending.reading.slots, given, answering.slots))
+    slots = _merged(pending.reading.slots, given, answering.slots)
+    if pending.reading.intent == "mixed" and "volumes" not in given:
+        slots = replace(slots, volumes=pending.reading.slots.volumes)  # into whichever bottle, that much went in
+    return _joined(pending.reading, answering, slots)
 
 
 def corrected(answering: Answering, before: Reading, world: World) -> Reading | None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from assistant.understand import fills
 from assistant.understand.claimed_steps import Claims
 from assistant.understand.known_words import HURT, SHARED
 from assistant.understand.mixing_words import MIXING_NEEDS
@@ -47,6 +48,8 @@ def may_be(intent: str, parsed: Parsed, claims: Claims) -> bool:
         return False
     if intent == "repeat" and claims.mentioned and not words & {"say", "said", "tell", "repeat"}:
         return False  # "do I spray again"
+    if intent == "mixed" and not (fills.may_be_fill(parsed.plain) and fills.names_what(parsed.plain)):
+        return False
     if intent == "rinsed_out" and (parsed.plain.endswith("?") or LOOKS_BACK.search(parsed.plain)):
         return False
     if intent in OF_THE_SURFACE:

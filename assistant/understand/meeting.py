@@ -8,7 +8,6 @@ from __future__ import annotations
 import re
 
 from assistant.contract import Slots, World
-from assistant.core.household import Household
 from assistant.understand.parsing import Parsed
 from assistant.understand.patterns import Pattern
 from assistant.understand.unknown_names import OF_WHAT_NOBODY_KNOWS
@@ -25,6 +24,8 @@ _MET = Pattern(
     rf"(?: the| some| my)? {_PRODUCT}"
     rf"|\b(?:mixed|combined|blended)(?: up| together)? (?:the |some |my "
     rf"|in )*{_PRODUCT}(?: \S+){{0,3}}? (?:and|with|in|into|to) (?:the |some |my )*{_PRODUCT}"
+    r"|\b(?:filled|refilled|mixed|made up|topped up)\b(?: \S+){0,6}? (?:AGENT|STOCK) (?:and|with|plus)"
+    r" (?:the |some |my )*(?:AGENT|STOCK)\b"
     rf"|\b{_PRODUCT}(?: \S+){{0,3}} (?:got|went|fell|dripped|ran|spilled|splashed|leaked|is|was) (?:in"
     rf"|into|on|onto|over|on top of|mixed with) (?:the |some |my )?{_PRODUCT}"
     rf"|\bthere (?:was|is) (?:still |some )?{_PRODUCT} (?:in|on) (?:the |my )?{_PRODUCT}"
@@ -56,13 +57,13 @@ def unknown_bottle_again(plain: str, slots: Slots, world: World) -> str | None:
     return unknown[-1] if unknown and not slots.bottles and USE_THAT_BOTTLE.search(plain) else None
 
 
-def meets(parsed: Parsed, slots: Slots, household: Household, chance: float) -> bool | None:
+def meets(parsed: Parsed, slots: Slots, world: World, chance: float) -> bool | None:
     """True: they are said to have met; False: it is asked whether they may; None: neither.
 
     chance: the matcher's, of the question `together`.
     """
     plain = OF_WHAT_NOBODY_KNOWS.sub("OTHER", parsed.plain)
-    products = _products(slots, household) | {f"other {place}" for place in range(plain.split().count("OTHER"))}
+    products = _products(slots, world) | {f"other {place}" for place in range(plain.split().count("OTHER"))}
     asked = _ASKED.search(plain) is not None or plain.endswith("?")
     if len(products) >= 2 and _MET.search(plain):
         return not asked
@@ -91,10 +92,13 @@ def _side_by_side(plain: str) -> bool:
     )
 
 
-def _products(slots: Slots, household: Household) -> set[str]:
-    """The agents that a text names, as agents, stocks or bottles."""
-    agents = set(slots.agents)
+def _products(slots: Slots, world: World) -> set[str]:
+    """The agents that a text names, as agents, stocks or bottles; a bottle on record is what it held."""
+    household, agents = world.household, set(slots.agents)
     for name in slots.bottles:
+        if name in world.state.bottles:
+            agents.update(world.state.bottles[name].held)
+            continue
         bottle = household.bottle(name)
         stock = household.stock(bottle.stock) if bottle is not None else None
         agents.add(stock.agent if stock is not None else name)

@@ -6,9 +6,15 @@ from collections.abc import Mapping
 
 _INTO_A_UNIT = frozenset({"convert", "many", "in", "into", "to", "turn", "change", "put", "come", "as", "metric", "be"})
 
+_UNITS = frozenset(
+    {"ml", "millilitres", "litres", "ounces", "teaspoons", "tablespoons", "cups", "pints", "quarts", "gallons"}
+    | {"celsius", "fahrenheit", "ppm", "percent"}
+)
+"""Of "what's that in teaspoons": the amount is the last reply's."""
+
 MIXING_NEEDS: Mapping[str, tuple[frozenset[str], ...]] = {
     "convert": (
-        frozenset({"{volume}", "{temperature}", "{mix}", "{duration}", "that", "it"}),
+        frozenset({"{volume}", "{temperature}", "{mix}", "{duration}", "it"}) | _UNITS,
         _INTO_A_UNIT,
     ),
     "read_ratio": (frozenset({"{mix}", "ratio", "colon"}),),

@@ -8,40 +8,7 @@ from __future__ import annotations
 LINES: tuple[str, ...] = tuple(
     line.strip()
     for line in """
-is my {agent} still good
-is {bottle} still good
-is {agent} too old
-is this mix still any good
-is the mix in {bottle} still ok to use
-has {bottle} gone off
-how old is {bottle}
 how old is my {agent}
-when did i mix {bottle}
-when does {bottle} expire
-when does the {agent} go off
-how long does the mix last
-how long does {agent} keep
-how long does {bottle} keep
-how long is {bottle} good for
-how long does {agent} last once mixed
-what is in {bottle}
-what does {bottle} hold
-what is {bottle} for
-which bottle is the {agent}
-how much {agent} have i got left
-how much {agent} is left
-how many fills are left
-when will i run out of {agent}
-do i need to buy more {agent}
-i mixed {bottle}
-i filled {bottle}
-i filled {bottle} with {agent}
-i have made up {bottle} at {mix}
-{bottle} is filled
-{bottle} is mixed
-filled
-i filled {bottle} with water
-i topped up {bottle}
 when is the next deep clean due
 when is {enclosure} due
 what is due today
@@ -334,12 +301,9 @@ show the log
 export the log
 what did i do yesterday
 how many enclosures do i have
-list my bottles
-what bottles do i have
 what is on the shelf
 how big is {bottle}
 which is the biggest bottle
-is {bottle} empty
 {bottle} is empty
 is {agent} flammable
 is {agent} poisonous
@@ -483,10 +447,6 @@ when did i last change {enclosure} 's water
 log a spot clean on all the healthy ones
 spot cleaned {enclosure} and gave fresh water this morning
 when is {enclosure} out of quarantine
-what is in the {bottle}
-what did i put in the {bottle}
-is the {bottle} still good
-how much {stock} have i got left on the shelf
 where should i keep the concentrate
 who is in which tub
 how long has {enclosure} been waiting in the tub
@@ -577,8 +537,6 @@ get hold of the vet
 she is got out !
 leave him where he is
 {enclosure} 's climbing out of the box
-i filled the {bottle} with water
-just plain water in the {bottle}
 spray the eye level shelf
 put the eye hooks back on the lid
 the eyelash {animal} 's tank is due
@@ -640,9 +598,6 @@ when did i last deep clean the {enclosure}
 changed everyone 's water this morning
 when is she out of quarantine
 how many days has the {animal} been in quarantine
-am i running low on {agent}
-i filled the {bottle}
-mixed the {bottle} , {mix}
 where should i keep the {agent}
 how long has {enclosure} been waiting in there
 i just saw a {organism} on the tub
@@ -682,11 +637,8 @@ wipe the log
 can i go home
 when can i go home
 how much {agent} do i own
-how much {agent} do i have left
-how much {agent} is left in {bottle}
 how long is left of the match
 how long left until dinner
-how many bottles do i own
 how do i clean the kitchen sink
 how do i clean the bathroom sink
 how do i clean the oven

@@ -9,6 +9,7 @@ import re
 from collections.abc import Mapping
 
 from assistant.contract import Question
+from assistant.understand import fills
 from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.claimed_steps import bare_done, dried_early, only_dried
 from assistant.understand.known_words import CONNECTING
@@ -58,7 +59,8 @@ class OwnQuestion:
             return self._of_steps(look) if claims.mentioned else None
         if claims.done:
             sure = chances[OUTSIDE] < OUTSIDE_FOR_SURE or len(look.parsed.words) == 1
-            wins = look.top not in _BEATS_A_CLAIM or chances["done"] >= 0.25
+            no_bottle = look.top == "rinsed_out" and "bottle" not in plain.lower()
+            wins = look.top not in _BEATS_A_CLAIM or no_bottle or chances["done"] >= 0.25
             return ("done", max(chances["done"], 0.9)) if sure and wins else None
         told = look.top == "air_time" and chances["done"] >= 0.25
         opened = openings_in(plain) is not None and (told or look.top in ("done", OUTSIDE))
@@ -94,6 +96,8 @@ class OwnQuestion:
         chances = dict(look.chances)
         if chances.pop("done", 0.0) >= ENOUGH:
             return None, chances[OUTSIDE]
+        if "in_bottle" in chances and fills.asked(look.parsed.plain):
+            chances["in_bottle"] += chances.pop("mixed", 0.0)
         top = max(chances, key=lambda label: chances[label])
         needed = self._needed(top, look.parsed.words, look.parsed.plain)
         told = top not in self._told or is_told(look.parsed.plain)

@@ -15,7 +15,7 @@ from assistant.contract import Doubt, Heard, Question, Reading, Slots, World
 from assistant.core.facts import Facts
 from assistant.core.household import Household
 from assistant.core.rounds import is_open
-from assistant.understand import alarms
+from assistant.understand import alarms, fills
 from assistant.understand.certainty import HARM, best_of, with_doubts, with_guess_doubted
 from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.claimed_steps import claims_in
@@ -63,11 +63,12 @@ class Reader:
         claims = claims_in(parsed.plain)
         told = told_in(parsed.plain)
         look = Look(parsed, claims, self._matcher.chances(parsed.words), told, world, spoken)
-        return (
+        return fills.but_for_water(
             self._harm(look)
             or self._escape(look)
             or self._meeting(look)
             or self._spill(look)
+            or self._filled(look)
             or self._in_talk(look)
             or self._question(look)
         )
@@ -104,14 +105,26 @@ class Reader:
             return None
         if "store_it" in self._questions and stored(look.parsed.plain):
             return look.reading("store_it", look.slots("store_it"), BY_RULE)
+        if "mixed" in self._questions and fills.tells(look.parsed.plain):
+            return look.reading("mixed", look.slots("mixed"), BY_RULE)
         slots = look.slots("together")
         again = unknown_bottle_again(look.parsed.plain, slots, look.world)
         if again is not None:
             return look.reading("together", replace(slots, bottles=(again,), agents=(), steps=()), BY_RULE)
-        met = meets(look.parsed, slots, look.world.household, look.chances.get("together", 0.0))
+        met = meets(look.parsed, slots, look.world, look.chances.get("together", 0.0))
         if met is None:
             return None
         return look.reading("together", replace(slots, met=met, steps=()), BY_RULE)
+
+    def _filled(self, look: Look) -> Reading | None:
+        """ "Filled", right after a dose was told: that is what went in."""
+        if "mixed" not in self._questions or not fills.bare_fill(look.parsed.plain):
+            return None
+        told = fills.of_the_dose(look.slots("mixed"), look.world)
+        if told is None:
+            return None
+        slots, doubts = told
+        return replace(look.reading("mixed", slots, BY_RULE), doubts=doubts)
 
     # ------------------------------------------------------------ a question of its own
 

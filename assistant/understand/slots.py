@@ -13,6 +13,7 @@ from typing import Any
 from assistant.contract import Choice, SaidTime, Slots, World
 from assistant.core.amounts import Amount, Percent, SaidRatio
 from assistant.core.rounds import is_open
+from assistant.understand import fills
 from assistant.understand.choosing_words import CHOOSING, job_in, methods_in, near_water, of_facts
 from assistant.understand.claimed_steps import Claims
 from assistant.understand.drains import drains_in, wish_in
@@ -142,6 +143,14 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     told = told_in(plain)
     smells = asked.intent in ("still_smells", "return_check", "done")
     over = True if _OVER.search(plain) else False if _ON.search(plain) else None
+    if asked.intent == "mixed":
+        named = bool(slots.agents or slots.stocks)
+        slots = replace(
+            slots,
+            topped_up=fills.topped_up(plain),
+            rinsed_first=fills.rinsed_first(plain),
+            plain_water=fills.plain_water(plain, named),
+        )
     if asked.intent in CHOOSING:
         slots = _for_choosing(slots, parsed, asked)
     return replace(

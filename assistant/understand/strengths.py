@@ -54,6 +54,10 @@ def _is_of_stock(parsed: Parsed, one: Found, others: bool) -> bool:
     product = any(
         mention.start == one.end and mention.things[0].kind in ("agent", "stock") for mention in parsed.mentions
     )
+    if before.endswith(" is") and any(
+        mention.end == one.start - 1 and mention.things[0].kind in ("agent", "stock") for mention in parsed.mentions
+    ):
+        return True  # "my bleach is 8.25 percent"
     if re.search(r"\b(?:from|using|out of)(?: a| the| my| some)*$", before):
         return True
     if product and _STOCK_BEFORE.search(before):

@@ -21,6 +21,7 @@ def shown_dose(details: Mapping[str, Any]) -> str:
     """Everything, a line each."""
     lines = [
         _sum(details),
+        f"That is {shown(details['in_unit'])} {details['name']}." if details["in_unit"] is not None else "",
         _reading(details),
         _marks(details["measured"]),
         _unmeasured(details),

@@ -31,7 +31,8 @@ def _spray(answer: Answer) -> Line:
     if bottle is not None:
         say += f": {count(fills, 'fill')} of the {bottle.name}"
         say += f", {strokes} strokes" if strokes is not None and strokes < 1000 else ""
-    return Line(f"{say}.", "\n".join(_shown(details)))
+    say = f"{say}."
+    return Line(say, "\n".join([say, *_shown(details)]))
 
 
 def said_about(amount: Amount) -> str:
@@ -63,6 +64,11 @@ def _shown(details: Mapping[str, Any]) -> list[str]:
         lines.append(f"Left out, since their measures aren't set: {listed(details['rest'])}.")
     lines.append("That wets it once; what dries early takes more.")
     return lines
+
+
+def _in_strokes(answer: Answer) -> Line:
+    details = answer.details
+    return Line(f"{capital(said_about(details['solution']))} in {number(details['strokes'])} strokes.")
 
 
 def _soak(answer: Answer) -> Line:
@@ -125,6 +131,7 @@ def _how_big(answer: Answer) -> Line:
 LINES: Mapping[str, Callable[[Answer], Line]] = {
     "making.spray": _spray,
     "making.soak": _soak,
+    "making.in_strokes": _in_strokes,
     "making.keep_stroke": _keep_stroke,
     "making.stroke_kept": _stroke_kept,
     "making.odd_stroke": _odd_stroke,

@@ -109,7 +109,10 @@ def _other_in_bottle(answer: Answer) -> Line:
     details = answer.details
     bottle, first, pair = details["bottle"], details["first"], details["pair"]
     why = "I don't know what they do together" if pair is None else f"that {pair.because}"
-    say = f"No. The {bottle.name} is for {first.name}: {why}. Take another bottle."
+    if details["on_record"]:
+        say = f"No. The {bottle.name} held {first.name}: {why}. Rinse it out first, or take another bottle."
+    else:
+        say = f"No. The {bottle.name} is for {first.name}: {why}. Take another bottle."
     return Line(say, "\n".join([say, f"{details['reason'].says}."]))
 
 

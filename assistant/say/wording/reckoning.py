@@ -47,6 +47,16 @@ def _by_convention(answer: Answer) -> Line:
     return Line(say, "\n".join(lines))
 
 
+def _per(answer: Answer) -> Line:
+    details = answer.details
+    ratio: Ratio = details["ratio"]
+    word = "to" if ratio.reading == "to" else "in"
+    say = f"{capital(said_amount(details['part']))} {word} {said_whole(details['whole'])}."
+    what = "of water" if word == "to" else "in all"
+    line = f"{_shown(details['part'])} {word} {_shown(details['whole'])} {what}: {shown_ratio(ratio)}."
+    return Line(say, line)
+
+
 def said_amount(amount: Amount) -> str:
     """Three figures, whole numbers whole."""
     whole = amount.amount.denominator == 1 and abs(amount.amount) < 10**6
@@ -108,10 +118,12 @@ def _read_ratio(answer: Answer) -> Line:
 
 def _two_ratios(answer: Answer) -> Line:
     first, second = answer.details["first"], answer.details["second"]
+    one, other = rounded(first.as_in[1], 4), rounded(second.as_in[1], 4)
     if answer.details["same"]:
-        say = f"Yes, the same: one part in {rounded(first.as_in[1], 4)} in all."
+        say = f"The same: one part in {one} in all."
     else:
-        say = f"No: one part in {rounded(first.as_in[1], 4)} in all, against one in {rounded(second.as_in[1], 4)}."
+        which = "first" if first.share > second.share else "second"
+        say = f"Not the same: one part in {one} in all, against one in {other}. The {which} is stronger."
     return Line(say, "\n".join([say, *(f"{capital(shown_ratio(ratio))}." for ratio in (first, second))]))
 
 
@@ -126,6 +138,7 @@ def _n(ratio: Ratio) -> str:
 LINES: Mapping[str, Callable[[Answer], Line]] = {
     "reckoning.convert": _convert,
     "reckoning.by_convention": _by_convention,
+    "reckoning.per": _per,
     "reckoning.convert_what": _convert_what,
     "reckoning.to_which_unit": _to_which_unit,
     "reckoning.unlike": _unlike,

@@ -72,7 +72,8 @@ def _confirm(answer: Answer) -> Line:
     steps = answer.details["steps"]
     doubts = answer.details["doubts"]
     number = next((doubt for doubt in doubts if doubt.kind == "number"), None)
-    where = answer.details["answer"].values.get("enclosure")
+    values = answer.details["answer"].values
+    where = values.get("enclosure") or values.get("bottle")
     name = f"{capital(where)}: " if isinstance(where, str) else ""
     if number is not None:
         return Line(f"{name}{digits(number.heard)}, is that right?")
@@ -162,6 +163,9 @@ WHAT = {
     "BackTooSoon": "put back too soon",
     "WindowsOpened": "the window",
     "GasMade": "the mix",
+    "BottleMixed": "the fill",
+    "AgentPoured": "what was poured in",
+    "AgentsMet": "the mix",
     "BottleRinsed": "rinsed out",
     "RinseBegun": "the rinse timer",
     "SurfaceRinsed": "rinsed",
@@ -174,12 +178,14 @@ def _undone(answer: Answer) -> Line:
     deeds = answer.details["deeds"]
     told = [", ".join(filter(None, (NAMES.get(d.step) or WHAT.get(d.event, "that"), d.thing))) for d in deeds]
     spoken = told[0] if len(told) == 1 else f"{told[0]} and {len(told) - 1} more"
-    if all(d.event == "GasMade" for d in deeds):
+    if all(d.event in ("GasMade", "AgentsMet") for d in deeds):
         say = f"That stays on record: an unknown mix, {deeds[0].thing}, until it's rinsed out."
         return Line(say)
     shown = f"Taken back: {'; '.join(told)} ({clock(answer.details['at'], answer.details['now'])})."
     if any(d.event in ("AgentTouched", "GasMade") or d.step == "apply" for d in deeds):
         shown += "\nWhat touched the surface stays on record until a rinse: agents must not meet."
+    if any(d.event in ("BottleMixed", "AgentPoured") for d in deeds):
+        shown += "\nWhat was in the bottle stays on record until it's rinsed out: agents must not meet."
     return Line(f"Taken back: {spoken}.", shown)
 
 

@@ -9,6 +9,7 @@ import sqlite3
 import sys
 from collections.abc import Sequence
 from datetime import UTC, datetime, timedelta, timezone
+from fractions import Fraction
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
@@ -17,6 +18,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as some
 
 from assistant.core import events as happened
+from assistant.core.amounts import Amount
 from assistant.core.events import Away, Event, Recorded, RoundStarted, StayedWet, StepDone, Voided
 from assistant.core.fold import FOLD_VERSION, fold_all, fold_knowing
 from assistant.core.state import State
@@ -59,6 +61,19 @@ EVERY_EVENT: tuple[Event, ...] = (
     happened.SurfaceDried("east tank"),
     happened.WindowsOpened("east tank", 2, 2.3),
     happened.GasMade(("sodium hypochlorite", "acetic acid"), bottle="orange bottle"),
+    happened.BottleMixed(
+        "orange bottle",
+        "sodium hypochlorite",
+        stock="shed bleach",
+        mix="1 in 65/2",
+        total=Amount(Fraction(1), "imp pt"),
+        concentrate=Amount(Fraction(40, 65), "imp fl oz"),
+        left=Amount(Fraction(13, 10), "L"),
+        kept_until=NOON + timedelta(hours=24),
+        basis="published",
+    ),
+    happened.AgentPoured("orange bottle", "pine oil"),
+    happened.AgentsMet("orange bottle", ("sodium hypochlorite", "chlorhexidine")),
     happened.BottleRinsed("orange bottle"),
     happened.BottleDoubted("blue bottle"),
     happened.AnimalLoose("shelf box"),

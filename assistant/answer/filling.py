@@ -1,0 +1,243 @@
+"""`mixed`: the keeper says that a bottle was filled. What else was in it since it was last rinsed out comes first.
+
+A claim that two agents met in a bottle is kept whatever is said next: only a rinse on record clears it.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import Any
+
+from assistant.answer.asking import ask, names_of
+from assistant.answer.meeting import UNKNOWN_FACT, agent_of, gas_made
+from assistant.answer.mixing import mix_in, total_in
+from assistant.answer.product import Product, other_in_bottle, product_in
+from assistant.answer.strength import Strength, strength_of
+from assistant.contract import Answer, Outcome, Pending, Reading, World
+from assistant.core.amounts import Amount, Mix
+from assistant.core.bottles import Life, held_in, is_on_record, left_of, life_of, written
+from assistant.core.dilution import mix
+from assistant.core.events import AgentPoured, AgentsMet, BottleMixed, BottleRinsed, Event, Recorded
+from assistant.core.facts import Agent, Source
+from assistant.core.fold import fold
+from assistant.core.household import Bottle
+from assistant.core.together import meet
+
+CANT_TELL = ("mixing.how_strong", "mixing.weaker_stock")
+"""What a dose asks after but a fill doesn't: it is done, and what was drawn for it isn't known."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Fill:
+    """A fill as it was told."""
+
+    bottle: Bottle
+    product: Product
+    agent: Agent
+    wanted: Mix
+    total: Amount
+    strength: Strength | None
+    """None: the stock's strength isn't known."""
+
+    @property
+    def concentrate(self) -> Amount | None:
+        return mix(self.total, self.strength.share).concentrate if self.strength is not None else None
+
+
+def mixed(reading: Reading, world: World) -> Answer:
+    """Records what a bottle was filled with, or says what stands against it."""
+    bottle = world.household.bottle(reading.slots.bottles[0]) if len(reading.slots.bottles) == 1 else None
+    product = product_in(reading, world)
+    if isinstance(product, Answer):
+        return _with_poured(product, bottle, reading, world)
+    if product.bottle is None:
+        known = names_of("bottle", world)
+        return _unrecorded(ask(reading, world, ("bottle",), "shelf.filled_which", {"known": known}))
+    if product.agent is None:
+        details = {"bottle": product.bottle.name}
+        return _unrecorded(ask(reading, world, ("agent", "stock"), "shelf.filled_with", details))
+    stopped = _stopped(product, product.agent, product.bottle, reading, world)
+    if stopped is not None:
+        return stopped
+    fill = _fill_in(product, product.agent, product.bottle, reading, world)
+    if isinstance(fill, Answer):
+        return _unrecorded(fill)
+    return _recorded(fill, reading, world)
+
+
+def _unrecorded(answer: Answer) -> Answer:
+    return replace(answer, values={"recorded": False, **answer.values})
+
+
+def water(reading: Reading, world: World) -> Answer:
+    """Water alone is no mix, so it is no fill; nor does it rinse out what was there."""
+    bottle = world.household.bottle(reading.slots.bottles[0])
+    assert bottle is not None, "it is only read so where a bottle is named"
+    held = tuple(agent_of(agent, world) for agent in held_in(bottle, world.state))
+    details = {"bottle": bottle.name, "held": held, "unknown": bottle.name in world.state.unknown_mixes}
+    values = {"recorded": False, "bottle": bottle.name}
+    return Answer(None, Outcome.UNSURE, "shelf.water", details, values)
+
+
+def _with_poured(answer: Answer, bottle: Bottle | None, reading: Reading, world: World) -> Answer:
+    """Two agents that must not meet were said to be in that bottle: gas, or a mix that nobody knows."""
+    if bottle is None or answer.outcome is not Outcome.REFUSE:
+        return _unrecorded(answer)
+    agents = tuple(reading.slots.agents)
+    met = gas_made(reading.intent, agents, bottle.name, None, world)
+    return met or _unrecorded(replace(answer, events=(AgentsMet(bottle.name, agents),)))
+
+
+# ---------------------------------------------------------------- what stands against it
+
+
+def _stopped(product: Product, agent: Agent, bottle: Bottle, reading: Reading, world: World) -> Answer | None:
+    """What was in the bottle before, an agent that is refused, or contents nobody knows; None: nothing."""
+    if bottle.name in world.state.unknown_mixes and not reading.slots.rinsed_first:
+        details = {"bottle": bottle.name}
+        poured = (AgentPoured(bottle.name, agent.id),)
+        refused = Answer(reading.intent, Outcome.REFUSE, "the_round.unknown_mix", details, events=poured)
+        return _unrecorded(refused)
+    other = None if reading.slots.rinsed_first else other_in_bottle(product, world)
+    if other is not None:
+        return _met(other, agent, bottle, reading, world)
+    if agent.refused is not None:
+        poured = (AgentPoured(bottle.name, agent.id),)
+        fact = world.facts[agent.refused].cited()
+        refused = Answer(reading.intent, Outcome.REFUSE, "the_round.refused_agent", {"agent": agent}, events=poured)
+        return _unrecorded(replace(refused, sources=(fact,)))
+    return None
+
+
+def _met(other: Agent, agent: Agent, bottle: Bottle, reading: Reading, world: World) -> Answer:
+    """Another agent was in that bottle: on record and making gas, out first; else was it rinsed out?
+
+    "No" to that records that they met.
+    """
+    on_record = is_on_record(bottle, world.state)
+    gas = gas_made(reading.intent, (other.id, agent.id), bottle.name, None, world)
+    if gas is not None and (on_record or reading.slots.rinsed_first is False):
+        return gas
+    pair = meet(other, agent, world.facts)
+    fact = world.facts[pair.fact if pair is not None else UNKNOWN_FACT]
+    details = {"bottle": bottle.name, "other": other, "agent": agent, "pair": pair, "reason": fact}
+    details["on_record"] = on_record
+    values: dict[str, Any] = {"recorded": False, "bottle": bottle.name, "earlier": other.id, "agent": agent.id}
+    values |= {"verdict": pair.verdict if pair is not None else None, "gas": pair.gas if pair is not None else None}
+    if reading.slots.rinsed_first is False:
+        met = (AgentsMet(bottle.name, (other.id, agent.id)),)
+        return Answer(reading.intent, Outcome.REFUSE, "shelf.met", details, values, sources=(fact.cited(),), events=met)
+    rinsed, not_rinsed = (replace(reading, slots=replace(reading.slots, rinsed_first=was)) for was in (True, False))
+    return Answer(
+        reading.intent,
+        Outcome.REFUSE if gas is not None else Outcome.ASK,
+        "shelf.rinsed_first",
+        details,
+        values,
+        missing=("rinsed_out",),
+        cautions=("caution-label-first", "caution-never-mix"),
+        sources=(fact.cited(),),
+        pending=Pending(reading, world.now, on_yes=rinsed, on_no=not_rinsed),
+    )
+
+
+# ---------------------------------------------------------------- the fill
+
+
+def _fill_in(product: Product, agent: Agent, bottle: Bottle, reading: Reading, world: World) -> _Fill | Answer:
+    """How much of what; an answer that asks where it can't be told."""
+    if reading.slots.topped_up and world.state.bottles.get(bottle.name) is None:
+        return ask(reading, world, ("contents",), "shelf.topped_unknown", {"bottle": bottle.name})
+    wanted = mix_in(product, reading, world)
+    if isinstance(wanted, Answer):
+        return wanted
+    if wanted is None:
+        return ask(reading, world, ("mix",), "shelf.filled_how_strong", {"bottle": bottle.name, "name": product.name})
+    total = total_in(product, reading, world)
+    if isinstance(total, Answer):
+        return total
+    strength = strength_of(wanted, product, reading, world)
+    if isinstance(strength, Answer):
+        if strength.outcome is Outcome.REFUSE:
+            return replace(strength, events=(AgentPoured(bottle.name, agent.id),))
+        if strength.message not in CANT_TELL:
+            return strength
+    found = None if isinstance(strength, Answer) else strength
+    return _Fill(bottle, product, agent, wanted, total or bottle.capacity, found)
+
+
+def _recorded(fill: _Fill, reading: Reading, world: World) -> Answer:
+    stock = fill.product.stock
+    life = life_of(fill.agent, stock, world.now, world.facts)
+    # Topped up without saying by how much, what was drawn isn't known.
+    guessed = reading.slots.topped_up and not reading.slots.volumes
+    event = BottleMixed(
+        bottle=fill.bottle.name,
+        agent=fill.agent.id,
+        stock=stock.name if stock is not None else None,
+        mix=written(fill.wanted, fill.strength.ratio.reading if fill.strength is not None else None),
+        total=fill.total,
+        concentrate=None if guessed else fill.concentrate,
+        left=stock.left if stock is not None else None,
+        kept_until=life.until,
+        basis=life.basis,
+        topped_up=reading.slots.topped_up,
+    )
+    rinsed = (BottleRinsed(fill.bottle.name),) if reading.slots.rinsed_first else ()
+    events: tuple[Event, ...] = (*rinsed, event)
+    state = world.state
+    for one in events:
+        state = fold(state, Recorded(world.now, "", one))
+    kept = state.bottles[fill.bottle.name].fill
+    assert kept is not None
+    left = left_of(stock, state) if stock is not None else None
+    strength = fill.strength
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "shelf.mixed",
+        details={
+            "fill": kept,
+            "bottle": fill.bottle,
+            "agent": fill.agent,
+            "name": fill.product.name,
+            "wanted": fill.wanted,
+            "ratio": strength.ratio if strength is not None else None,
+            "concentrate": event.concentrate,
+            "left": left,
+            "stock": stock,
+            "rinsed": bool(rinsed),
+            "topped_up": event.topped_up,
+            "life": life,
+            "now": world.now,
+            "spoken": reading.spoken,
+        },
+        values={
+            "recorded": True,
+            "bottle": fill.bottle.name,
+            "agent": fill.agent.id,
+            "stock": event.stock,
+            "mix": event.mix,
+            "parts": strength.ratio.parts if strength is not None else None,
+            "reading": strength.ratio.reading if strength is not None else None,
+            "strength_percent": strength.mixed_percent if strength is not None else None,
+            "strength_ppm": strength.mixed_ppm if strength is not None else None,
+            "total": fill.total,
+            "concentrate": event.concentrate,
+            "mixed_at": kept.at.astimezone(world.now.tzinfo),
+            "expires": kept.kept_until,
+            "basis": kept.basis,
+            "left": left,
+        },
+        cautions=("caution-label-first", "caution-never-mix"),
+        sources=sources_of(life, fill.product, world),
+        events=events,
+    )
+
+
+def sources_of(life: Life, product: Product, world: World) -> tuple[Source, ...]:
+    """What a mix's life rests on."""
+    if life.basis == "label" and product.stock is not None:
+        text = f"{product.stock.name}: how long its label says the mix keeps"
+        return (Source(f"label-{product.stock.name}", "label", text),)
+    return (world.facts[life.fact].cited(),) if life.fact is not None else ()

@@ -1,0 +1,143 @@
+"""How a fill is told: what went in, until when it is good, and what stood against it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import datetime, timedelta
+from fractions import Fraction
+from typing import Any
+
+from assistant.contract import Answer, Line
+from assistant.core.amounts import Amount, Mix, Neat, Percent, SaidRatio
+from assistant.core.ratio import Ratio
+from assistant.core.state import Fill
+from assistant.core.units import spoken
+from assistant.say.wording.amounts import number, shown
+from assistant.say.wording.plain import capital, clock, digits, listed
+
+
+def mix_said(wanted: Mix | None, ratio: Ratio | None = None, *, heard: bool = False) -> str:
+    """ ", one in 50", ", 0.06 percent", ", undiluted"; a heard number digit by digit; empty when it isn't known."""
+
+    def figure(value: Fraction) -> str:
+        said = number(value)
+        return digits(said).replace(" ", "-") if heard and len(said) > 1 else said
+
+    if wanted is None:
+        return ""
+    if isinstance(wanted, Neat):
+        return ", undiluted"
+    if isinstance(wanted, Percent):
+        return f", {figure(wanted.percent)} percent"
+    if isinstance(wanted, SaidRatio):
+        word = ratio.reading if ratio is not None else "to" if wanted.word == "colon" else wanted.word
+        return f", {'one' if wanted.first == 1 else number(wanted.first)} {word} {figure(wanted.second)}"
+    return f", {figure(wanted.ppm)} {spoken('ppm', wanted.ppm)}"
+
+
+def good_until(fill: Fill, now: datetime) -> str:
+    """ "good until this time tomorrow", "for today only", "I know no limit"."""
+    if fill.basis == "made today":
+        return "for today unless its label says longer"
+    if fill.basis == "no limit":
+        return "no limit that I know of"
+    if fill.kept_until is None:
+        return "how long it keeps is on its label"
+    if timedelta(hours=23, minutes=59) <= fill.kept_until - now <= timedelta(hours=24, minutes=1):
+        return "good until this time tomorrow"
+    return f"good until {clock(fill.kept_until, now)}"
+
+
+def _mixed(answer: Answer) -> Line:
+    details = answer.details
+    fill: Fill = details["fill"]
+    bottle, agent = details["bottle"], details["agent"]
+    did = "topped up" if details["topped_up"] else "mixed"
+    mix = mix_said(details["wanted"], details["ratio"], heard=details["spoken"])
+    rinsed = "rinsed out, then " if details["rinsed"] else ""
+    say = f"{capital(bottle.name)}: {rinsed}{agent.name}{mix}, {did} now, {good_until(fill, details['now'])}."
+    if fill.kept_until is not None and fill.kept_until <= details["now"]:
+        say = f"{capital(bottle.name)}: noted, but what was in it is past its time. Pour it away and mix it fresh."
+    return Line(say, "\n".join([say, *_mixed_shown(answer)]))
+
+
+def _mixed_shown(answer: Answer) -> list[str]:
+    details = answer.details
+    fill, concentrate = details["fill"], details["concentrate"]
+    lines = []
+    if concentrate is not None and fill.total is not None:
+        lines.append(f"{shown(concentrate)} {details['name']} in {shown(fill.total)}.")
+    elif not details["topped_up"]:
+        lines.append("How much concentrate that took I can't tell, so the shelf isn't counted down.")
+    if details["topped_up"]:
+        lines.append("A top-up keeps the older mix's end.")
+    left: Amount | None = details["left"]
+    if left is not None:
+        lines.append(f"{capital(details['stock'].name)}: {shown(left)} left.")
+    if fill.kept_until is not None:
+        lines.append(f"Good until {clock(fill.kept_until, details['now'])}.")
+    lines += [f"{source.text}." for source in answer.sources]
+    return lines
+
+
+def _filled_which(answer: Answer) -> Line:
+    known = answer.details["known"]
+    return Line("Which bottle did you fill?", f"Which bottle did you fill: {listed(known, 'or')}?" if known else "")
+
+
+def _filled_with(answer: Answer) -> Line:
+    return Line(f"What did you fill the {answer.details['bottle']} with?")
+
+
+def _filled_how_strong(answer: Answer) -> Line:
+    return Line(f"How strong did you mix the {answer.details['name']}? Say one in how many, or undiluted.")
+
+
+def _water(answer: Answer) -> Line:
+    details = answer.details
+    name = details["bottle"]
+    if details["unknown"]:
+        return Line(f"Water is no mix, so nothing is recorded. The {name} still counts as an unknown mix.")
+    if details["held"]:
+        held = listed(agent.name for agent in details["held"])
+        say = f"Water is no mix, so nothing is recorded. The {name} still counts as {held} until it's rinsed out."
+        return Line(say)
+    return Line(f"Plain water in the {name}: that is no mix, so nothing is recorded.")
+
+
+def _topped_unknown(answer: Answer) -> Line:
+    say = f"What was in the {answer.details['bottle']} isn't on record, so not topped up. Rinse it out, fill it afresh."
+    return Line(say)
+
+
+def _rinsed_first(answer: Answer) -> Line:
+    details = answer.details
+    was = "held" if details["on_record"] else "is for"
+    other = details["other"].name
+    say = f"{capital(details['bottle'])} {was} {other}. Was it rinsed out before the {details['agent'].name} went in?"
+    pair: Any = details["pair"]
+    if answer.values["gas"] or pair is None:
+        why = f"that {pair.because}" if pair is not None else "they may not mix"
+        say = f"Stop: {details['bottle']} {was} {other}, {why}. Was it rinsed out first?"
+    return Line(say, "\n".join([say, f"{details['reason'].says}.", "Rinsed out: emptied, rinsed, pumped through."]))
+
+
+def _met(answer: Answer) -> Line:
+    details = answer.details
+    pair: Any = details["pair"]
+    why = f" {capital(details['other'].name)} with {details['agent'].name} {pair.because}." if pair is not None else ""
+    say = f"Don't use the {details['bottle']}.{why} Pour it away, rinse it out, then tell me."
+    shown_ = [say, f"{details['reason'].says}.", f"{capital(details['bottle'])}: unknown mix until it's rinsed out."]
+    return Line(say, "\n".join(shown_))
+
+
+LINES: dict[str, Callable[[Answer], Line]] = {
+    "shelf.mixed": _mixed,
+    "shelf.filled_which": _filled_which,
+    "shelf.filled_with": _filled_with,
+    "shelf.filled_how_strong": _filled_how_strong,
+    "shelf.water": _water,
+    "shelf.topped_unknown": _topped_unknown,
+    "shelf.rinsed_first": _rinsed_first,
+    "shelf.met": _met,
+}

@@ -1,0 +1,121 @@
+"""Fills as they are told: "filled the amber one", "topped it up", "rinsed it out and filled it with vinegar".
+
+A fill that is asked about, not done yet or denied is none: what a bottle holds decides what may be sprayed.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+
+from assistant.contract import Doubt, Outcome, Reading, Slots, World
+from assistant.understand.claimed_steps import not_yet
+from assistant.understand.patterns import Pattern
+
+_BARE = Pattern(
+    r"^(?:(?:ok|right|done|all|it is|that is|that 's|it 's|got it|and|now|i|have|just|yes|so|well|great|there) ?,? ?)*"
+    r"(?:filled|mixed|made up|topped up|refilled|poured|poured in|made|mixed up|filled up)"
+    r"(?: (?:it|that|them|up|in|now|then|the|bottle|BOTTLE|for today|and shaken|,|too|all))*$"
+)
+_TOPPED = Pattern(
+    r"\btopped (?:up )?(?:\S+ ){0,3}?(?:up\b|with the same|with more|BOTTLE|it\b)|\btopped up\b|\btop up (?:is )?done\b"
+)
+_WITH_WATER = Pattern(
+    r"\b(?:topped|filled|made|fill) (?:it |that |the rest |BOTTLE )?(?:up )?with (?:\w+ ){0,2}water\b"
+)
+_WATER = Pattern(r"\bwater\b", "water")
+_RINSED_FIRST = Pattern(
+    r"\b(?:rinsed|washed|flushed|swilled|cleaned|emptied and rinsed) (?:\S+ ){0,3}?(?:out|through)\b"
+    r"|\bemptied and rinsed\b|\brinsed first\b|\bafter (?:a rinse|rinsing)\b|\bclean (?:and )?empty bottle\b"
+)
+_ASKS = Pattern(
+    r"^(?:so |and |um |ok |wait |but )*(?:is|are|was|were|did|do|does|has|have|had|can|could|should|shall|may|what|when"
+    r"|which|how|who|why|where|am)\b(?! filled\b| mixed\b)"
+)
+
+
+_ASKS_LATER = Pattern(
+    r"[,;.] (?:and )?(?:is|can|may|does|do|did|how|what|when|will|should|would|shall|any|still)\b"
+    r"|\b(?:any good|still good|still ok|what happens|is it ok|how long)\b"
+)
+_BY_THE_WAY = re.compile(r"^.*\bbut (?=.*\b(?:filled|mixed|made up|topped up|refilled)\b)")
+"""What else is told first: "my hands are still shaking but I got it filled"."""
+_TELLS = Pattern(
+    r"^(?:(?:i|we|have|has|just|ok|okay|right|so|and|then|now|well|yes|log|note|record|that|it|finally) ,? ?)*"
+    r"(?:filled|refilled|topped up|made up|mixed)\b.*\bBOTTLE\b"
+    r"|\bBOTTLE (?:is |has been |'s |now |all )*(?:filled|refilled|topped up|made up|mixed)\b"
+)
+_BEFORE = Pattern(r"\bbefore (?:breakfast|lunch|dinner|tea|work|school|bed|noon|that)\b", "before")
+_ONE_PRODUCT = re.compile(r"\b(?:AGENT|STOCK)\b")
+
+
+def tells(plain: str) -> bool:
+    """One bottle was filled with one product, in plain words: it is a fill, even where the two must not meet."""
+    return len(_ONE_PRODUCT.findall(plain)) <= 1 and _TELLS.search(plain) is not None and may_be_fill(plain)
+
+
+def asked(plain: str) -> bool:
+    """Whether a bottle is filled is asked, not told."""
+    return "BOTTLE" in plain and (plain.endswith("?") or _ASKS.search(plain) is not None)
+
+
+def names_what(plain: str) -> bool:
+    """A bottle, a product or a mix stands in it; "filled the tub" is none of ours."""
+    return bare_fill(plain) or re.search(r"\b(?:BOTTLE|AGENT|STOCK|MIX|bottle|sprayer)\b", plain) is not None
+
+
+def bare_fill(plain: str) -> bool:
+    """ "filled", "done, filled it": no more than that it was done."""
+    return _BARE.match(plain.strip(" .!,")) is not None
+
+
+def may_be_fill(plain: str) -> bool:
+    """False where a fill is asked about, denied, or still to come."""
+    if plain.endswith("?") or _ASKS.search(plain) or _ASKS_LATER.search(plain):
+        return False
+    plain = _BY_THE_WAY.sub("", plain)
+    return not not_yet(_BEFORE.sub(" ", _RINSED_FIRST.sub(" ", plain)))
+
+
+def topped_up(plain: str) -> bool:
+    """Poured onto what was left; "topped it up with water" is only how a mix is made."""
+    return _TOPPED.search(plain) is not None and _WITH_WATER.search(plain) is None
+
+
+def rinsed_first(plain: str) -> bool | None:
+    """True where the rinse is told in the same breath; None: nothing is said of it."""
+    if re.search(r"\b(?:not|never|without) (?:\w+ ){0,2}(?:rins|wash|flush)\w*", plain):
+        return False
+    return True if _RINSED_FIRST.search(plain) else None
+
+
+def plain_water(plain: str, agents: bool) -> bool:
+    """Water and nothing else."""
+    return not agents and "MIX" not in plain and _WATER.search(plain) is not None
+
+
+def but_for_water(reading: Reading) -> Reading:
+    """The same, but that water alone is no fill: no question then, with what was said of it kept."""
+    water = reading.intent == "mixed" and reading.slots.plain_water and bool(reading.slots.bottles)
+    return replace(reading, intent=None) if water else reading
+
+
+def of_the_dose(slots: Slots, world: World) -> tuple[Slots, tuple[Doubt, ...]] | None:
+    """What "filled" means right after a dose was told, with the dose's doubts while it waits for a yes; None: no dose.
+
+    slots: what is said beside; another bottle than the dose's makes it another fill.
+    """
+    last, dose = world.talk.last, world.talk.last_reading
+    if last is None or dose is None or last.intent not in DOSES or dose.intent not in DOSES:
+        return None
+    if last.outcome not in (Outcome.ANSWER, Outcome.CONFIRM):
+        return None
+    if slots.bottles and dose.slots.bottles and slots.bottles != dose.slots.bottles:
+        return None
+    topped = slots.topped_up or dose.intent == "top_up"
+    filled = replace(dose.slots, bottles=slots.bottles or dose.slots.bottles, topped_up=topped, steps=())
+    return filled, dose.doubts if last.outcome is Outcome.CONFIRM else ()
+
+
+DOSES = ("dose", "top_up")
+"""Questions whose answer is what goes into a bottle."""
