@@ -9,7 +9,7 @@ from dataclasses import replace
 from typing import Any
 
 from assistant.answer.asking import ask
-from assistant.answer.claimed import done
+from assistant.answer.claimed import done as done_alone
 from assistant.answer.ending import clean_only, leave_off
 from assistant.answer.kept_wet import dried_early, rewet
 from assistant.answer.meeting import off_again, touched_by
@@ -27,6 +27,7 @@ from assistant.answer.plan import (
     wet_time_of,
 )
 from assistant.answer.senses import still_smells
+from assistant.answer.tubs import into_the_tub
 from assistant.answer.which import open_rounds, which_rounds
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.claims import by_hand
@@ -50,6 +51,11 @@ __all__ = [
     "still_smells",
     "time_left",
 ]
+
+
+def done(reading: Reading, world: World) -> Answer:
+    """Records the steps that were claimed, and the tub that the animal went into."""
+    return into_the_tub(done_alone(reading, world), reading, world)
 
 
 def start(reading: Reading, world: World) -> Answer:

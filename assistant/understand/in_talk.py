@@ -16,6 +16,7 @@ from assistant.understand.claimed_steps import steps_named
 from assistant.understand.follow_up import Answering
 from assistant.understand.learning import OUTSIDE
 from assistant.understand.look import ENOUGH, Look, texts_of, words_of
+from assistant.understand.may_be import may_be
 from assistant.understand.parsing import matched_words
 from assistant.understand.scaled import factor_in
 from assistant.understand.short_slips import LONGEST, told_apart
@@ -77,6 +78,7 @@ class InTalk:
         if before is None or before.intent is None:
             return None
         full = look.chances[look.top] >= ENOUGH and look.top not in (OUTSIDE, before.intent, "yes", "no")
+        full = full and (look.top != "tub" or may_be("tub", look.parsed, look.claims))
         full = full and not (look.top in _OF_AN_AMOUNT and follow_up.asks_for_another(look.parsed))
         slots = replace(look.slots(before.intent), place=follow_up.place_in(look.parsed.plain))
         if pending is not None and "step" in pending.missing:

@@ -65,16 +65,6 @@ he looks ill
 {animal} is not moving
 she has a cold
 what is wrong with {animal}
-she tested positive for {organism}
-i saw a mite
-i found mites
-{animal} tested positive
-mark {enclosure} sick
-is {organism} contagious
-where is {animal}
-which tub is {animal} in
-who is in the holding tub
-how long has {animal} been in the tub
 keep her in the tub
 can she stay in the tub
 it is drying too fast
@@ -448,8 +438,6 @@ log a spot clean on all the healthy ones
 spot cleaned {enclosure} and gave fresh water this morning
 when is {enclosure} out of quarantine
 where should i keep the concentrate
-who is in which tub
-how long has {enclosure} been waiting in the tub
 how many tablespoons are in {volume}
 is {agent} any good against mould
 do i need goggles for this
@@ -600,7 +588,6 @@ when is she out of quarantine
 how many days has the {animal} been in quarantine
 where should i keep the {agent}
 how long has {enclosure} been waiting in there
-i just saw a {organism} on the tub
 where does that figure come from
 use ounces from now on
 what temperature should the hot spot be

@@ -31,6 +31,7 @@ from assistant.understand.strengths import bare_numbers, mixes_in
 from assistant.understand.surfaces_said import inside_said, soaks
 from assistant.understand.told import Told, told_in
 from assistant.understand.unknown_names import ROUND, unknown_names
+from assistant.understand.waiting import groups_in, marks_group, tub_cleaned, tubs_in
 from assistant.understand.wanted_unit import wanted_unit
 
 _OF_THE_STOCK = frozenset({"mix_strength", "bleach_now"})
@@ -135,6 +136,10 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     plain, claims = parsed.plain, asked.claims
     if asked.intent in OF_ITEMS:
         slots = _with_items(slots, parsed, asked)
+    elif asked.intent in ("done", "tub"):
+        slots = replace(slots, tubs=tubs_in(plain), cleaned=tub_cleaned(plain))
+    elif asked.intent == "outbreak":
+        slots = replace(slots, groups=groups_in(plain) if marks_group(plain) else ())
     elif asked.intent == "pour_away":
         slots = replace(slots, drains=drains_in(plain))
     elif asked.intent == "unknown_bottle":

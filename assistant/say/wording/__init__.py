@@ -35,6 +35,8 @@ FAMILIES = (
     "shelf",
     "items",
     "putting_away",
+    "outbreaks",
+    "tubs",
     "harm",
     "talk",
 )
