@@ -30,6 +30,7 @@ from assistant.understand.said_times import SaidWhen, when_in
 from assistant.understand.strengths import bare_numbers, mixes_in
 from assistant.understand.surfaces_said import inside_said, soaks
 from assistant.understand.told import Told, told_in
+from assistant.understand.touched import touched_in
 from assistant.understand.unknown_names import ROUND, unknown_names
 from assistant.understand.waiting import groups_in, marks_group, tub_cleaned, tubs_in
 from assistant.understand.wanted_unit import wanted_unit
@@ -164,6 +165,7 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         stayed_wet=_stayed_wet(claims, told, asked.intent),
         too_early=told.too_early and asked.intent == "dried_early",
         part=told.part if asked.intent == "dried_early" else None,
+        touched=touched_in(parsed, asked.world.household) if asked.intent not in ("done", "rewet") else (),
         smell=told.smell if smells else None,
         wet=_wet(claims, told) if smells and asked.intent != "done" else None,
         openings=openings_in(plain) if asked.intent == "done" else None,
