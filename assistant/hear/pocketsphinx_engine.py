@@ -130,7 +130,7 @@ class Pocketsphinx:
             self._decoder.activate_search(self._usual)
 
     def _whole(self) -> Heard:
-        """One hearing of the sound as it is; where that is unsure, another with the noise taken out, and the surer one."""
+        """The sound as it is; where that hearing is unsure, another with the noise taken out, and the surer of both."""
         self._end_live()
         sound = bytes(self._sound)
         if not any(sound):
