@@ -36,6 +36,8 @@ def reminder_line(reminder: Reminder, world: World) -> str:
             if reminder.victim == "animal":
                 return f"{thing}: {rinsed} of rinsing are up. Now {vet(world.household.people)}, well as it looks."
             return f"{thing}: {rinsed} of rinsing are up. Still sore, red or blurred? Get it seen urgently."
+        case "bottle past its life":
+            return f"{thing}: the mix is past its life. Mix fresh before you spray from it again."
         case "clocks parted":
             return clocks_parted_line(world)
         case _:
