@@ -36,7 +36,8 @@ _GROUPS = (
     ("sick", re.compile(r"\bsick\b|\bill (?:ones|animals)\b|\bhospital ones\b")),
 )
 _EVERYBODY = Pattern(
-    r"\b(?:everybody|everyone|everything|the (?:whole )?lot|all of them|all the (?:tanks|tubs|boxes|enclosures|cages|animals))\b"
+    r"\b(?:everybody|everyone|everything|the (?:whole )?lot|all of them"
+    r"|all the (?:tanks|tubs|boxes|enclosures|cages|animals))\b"
 )
 
 
