@@ -220,6 +220,8 @@ class Slots:
     """From where to where a tool is to be taken: names of enclosures or groups, empty where unsaid."""
     tubs: tuple[str, ...] = ()
     """Waiting tubs, as the keeper calls them: "blue tub"."""
+    cleaned: bool = False
+    """A waiting tub is said to be washed and disinfected."""
     drains: tuple[str, ...] = ()
     """Where something is to be poured: "kitchen sink", "toilet", "garden" ..."""
     wish: str | None = None

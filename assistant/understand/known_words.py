@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 
-def _set(words: str) -> frozenset[str]:
+def words_of(words: str) -> frozenset[str]:
+    """The words of a text, as a set."""
     return frozenset(words.split())
 
 
 # Words before "bottle" or "tank" that are no name.
-ORDINARY = _set(
+ORDINARY = words_of(
     """
     a about all an and animal animals another any around as at back ball big bleach both can clean cleaned cleaning
     dilute dirty do done dry each empty entire every feeding fill filled filling first for from full gecko's glass
@@ -21,7 +22,7 @@ ORDINARY = _set(
 )
 
 # Colours, by which bottles are told apart.
-COLOURS = _set(
+COLOURS = words_of(
     """
     amber beige black blue bronze brown checked clear copper coral cream crimson cyan gold golden gray green grey
     indigo ivory khaki lavender lilac lime magenta maroon mauve navy olive orange peach pink purple red scarlet
@@ -30,14 +31,14 @@ COLOURS = _set(
 )
 
 # Last words of products whose content isn't known: "toilet cleaner".
-PRODUCT_ENDS = _set(
+PRODUCT_ENDS = words_of(
     """
     cleaner cleaners cleanser descaler disinfectant freshener polish powder remover tablets
     """
 )
 
 # Words known beside those of the phrasings, so that none is taken for a slip of another.
-EVERYDAY = _set(
+EVERYDAY = words_of(
     """
     about abscess accident accidentally added after again aired airing almost always another applied bathe because
     been before being best better blister both bottle bottles breathe breathing burn burning burns burnt celsius
@@ -58,7 +59,7 @@ EVERYDAY = _set(
 )
 
 # Words without one of which a likeness to a splash is none.
-HURT = _set(
+HURT = words_of(
     """
     breathe breathing burn burning burns choking cough coughing dizzy drank eye eyes face fumes hand hands inhaled
     mouth ouch ow poisoned sick skin splash splashed sting stinging stings swallow swallowed throat
@@ -66,7 +67,7 @@ HURT = _set(
 )
 
 # Words that a short answer may hold beside names and amounts.
-CONNECTING = _set(
+CONNECTING = words_of(
     """
     's a about all an and at be bottle box by colour concentrate do for from go him how i in instead into is it just
     like make mean meant mix ml my no not now number of ok on one ones other please put rather ratio right said say
@@ -76,7 +77,7 @@ CONNECTING = _set(
 )
 
 # Words that a short answer to a question about the room's air may hold as well.
-ROOM_AIR = _set(
+ROOM_AIR = words_of(
     """
     air airflow both changes closed degrees door doors draught draughty everything factor fan fans hour humidity if
     in mixing more no nothing on open opened percent second shut still three two window windows
@@ -84,7 +85,7 @@ ROOM_AIR = _set(
 )
 
 # Words that a question begins with.
-ASKS_FIRST = _set(
+ASKS_FIRST = words_of(
     """
     am are can could did do does had has have how is may might shall should was were what whats when where whether
     which who whose why will would
@@ -92,10 +93,34 @@ ASKS_FIRST = _set(
 )
 
 # Words without one of which a likeness to sharing a tool is none.
-SHARED = _set(
+SHARED = words_of(
     """
+    {item}
     tongs tong tweezers forceps gloves glove cloth cloths rag rags sponge brush brushes scoop scoops hook hooks net nets
     bowl bowls dish hide branch tub bucket scissors tool tools equipment kit gear share sharing same stuff things
     instruments spatula shovel
     """
+)
+
+# What a surface is made of, and what is cleaned beside the enclosure: one word each when a question is matched. Which
+# one it is, the slots read from the facts.
+MATERIALS = words_of(
+    """
+    acrylic aluminium aluminum brass ceramic chipboard copper cork cotton fabric foam glass grout iron laminate mdf
+    melamine mesh metal perspex plastic plexi plexiglass plywood polycarbonate polypropylene polystyrene polythene pvc
+    rock rocks rubber sealant silicone slate stainless steel stone stones terracotta tile tiles timber vinyl wood wooden
+    """
+)
+ITEMS = words_of(
+    """
+    bark blanket bowl bowls branch branches brush brushes bucket cave caves cloth cloths crock decor decorations dish
+    dishes driftwood fleece fleeces forceps furniture grapevine hammock hammocks hide hides ledge liner liners log logs
+    mop net nets ornament ornaments perch perches plants pothos rag rags scissors scoop scoops scraper shovel spatula
+    sponge sponges squeegee sticks tongs toothbrush towel towels tweezers vine
+    """
+)
+
+# Words without one of which a likeness to asking who waits where is none.
+ASKS_WHO = words_of(
+    "who where which what how since is are list tubs out waiting did has have wait anyone anybody tub's"
 )

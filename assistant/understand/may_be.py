@@ -6,7 +6,7 @@ import re
 
 from assistant.understand import fills
 from assistant.understand.claimed_steps import Claims
-from assistant.understand.known_words import HURT, SHARED
+from assistant.understand.known_words import ASKS_WHO, HURT, SHARED
 from assistant.understand.mixing_words import MIXING_NEEDS
 from assistant.understand.parsing import Parsed
 from assistant.understand.surface import OF_THE_SURFACE
@@ -58,6 +58,8 @@ def may_be(intent: str, parsed: Parsed, claims: Claims) -> bool:
         return False
     if intent == "splash":
         return bool(words & HURT)
+    if intent == "tub":
+        return bool(words & ASKS_WHO)
     if intent == "share_tool":
         return bool(words & SHARED)
     if intent == "wound" and _ITS_HOME.search(parsed.plain):

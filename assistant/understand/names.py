@@ -148,7 +148,13 @@ class Names:
         return found
 
     def _stands_for_else(self, words: list[str], at: int, length: int, things: list[Thing]) -> bool:
-        """A part of a name that is an ordinary word as well is no name, unless it stands like one."""
+        """A part of a name that is an ordinary word as well is no name, unless it stands like one.
+
+        A bottle's colour before "tub" is the tub's.
+        """
+        after = words[at + length] if at + length < len(words) else ""
+        if after in HOMES and all(thing.weak and thing.kind == "bottle" for thing in things):
+            return True
         if (
             length > 1
             or not all(thing.weak and thing.kind != "animal" for thing in things)

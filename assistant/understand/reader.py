@@ -20,7 +20,7 @@ from assistant.understand.certainty import HARM, best_of, with_doubts, with_gues
 from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.claimed_steps import claims_in
 from assistant.understand.cries import cry_heard
-from assistant.understand.drains import nobody_knows, stored
+from assistant.understand.drains import stored
 from assistant.understand.harm_patterns import WORDS as CRY_WORDS
 from assistant.understand.in_talk import InTalk
 from assistant.understand.items_said import asked_of_items
@@ -35,6 +35,9 @@ from assistant.understand.referents import with_referent
 from assistant.understand.surface import where_it_was_asked
 from assistant.understand.told import WORDS as TOLD_WORDS
 from assistant.understand.told import told_in
+from assistant.understand.told_by_rule import MOVED_OUT, told_by_rule
+from assistant.understand.touched import touched_in
+from assistant.understand.waiting import only_a_germ
 from assistant.understand.weights import opened
 
 
@@ -77,7 +80,7 @@ class Reader:
 
     def _harm(self, look: Look) -> Reading | None:
         cry = cry_heard(look.parsed.plain, look.world.talk.last)
-        if cry is None or cry.intent not in self._questions:
+        if cry is None or cry.intent not in self._questions or only_a_germ(look.parsed.plain):
             return None
         slots = look.slots(cry.intent)
         slots = replace(without_troubles(slots), place=cry.place, victim=cry.victim)
@@ -129,13 +132,17 @@ class Reader:
     # ------------------------------------------------------------ a question of its own
 
     def _question(self, look: Look) -> Reading:
-        if "unknown_bottle" in self._questions and nobody_knows(look.parsed.plain):
-            return look.reading("unknown_bottle", look.slots("unknown_bottle"), BY_RULE)
+        told = told_by_rule(look.parsed.plain, self._questions)
+        if told == MOVED_OUT:
+            return look.reading("done", replace(look.slots("done"), steps=look.claims.done or ("move out",)), BY_RULE)
+        if told is not None:
+            return look.reading(told, look.slots(told), BY_RULE)
         intent, confidence = self._own_question(look)
         if intent is None and (thing := asked_of_items(look.parsed.plain, self._facts)) in self._questions:
             intent, confidence = thing, max(confidence, ENOUGH)
         if intent is None:
-            slots = Slots(stayed_wet=False) if says_it_dried(look) else Slots()
+            touched = touched_in(look.parsed, look.world.household)
+            slots = Slots(stayed_wet=False if says_it_dried(look) else None, touched=touched)
             return Reading(look.parsed.text, None, slots, confidence, look.nearest, (), look.spoken)
         slots = look.slots(intent)
         if intent in HARM:

@@ -31,7 +31,9 @@ from assistant.understand.said_times import SaidWhen, when_in
 from assistant.understand.strengths import bare_numbers, mixes_in
 from assistant.understand.surfaces_said import inside_said, soaks
 from assistant.understand.told import Told, told_in
+from assistant.understand.touched import touched_in
 from assistant.understand.unknown_names import ROUND, unknown_names
+from assistant.understand.waiting import groups_in, marks_group, tub_cleaned, tubs_in
 from assistant.understand.wanted_unit import wanted_unit
 
 _OF_THE_STOCK = frozenset({"mix_strength", "bleach_now"})
@@ -103,6 +105,9 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
     )
     if asked.intent in _POURED_TOGETHER:
         slots = _unfolded(slots)
+    if asked.intent == "bleach_now" and len(slots.numbers) == 1 and not slots.temperatures:
+        degrees = Amount(slots.numbers[0], "degC")  # "three months at 30"; the reply says it back
+        slots = replace(slots, temperatures=(degrees,), numbers=())
     if asked.intent == "make_up" and _WHOLE_ROUND.search(parsed.plain):
         slots = replace(slots, every_enclosure=True)
     if asked.intent in _OF_THE_STOCK:
@@ -136,6 +141,10 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     plain, claims = parsed.plain, asked.claims
     if asked.intent in OF_ITEMS:
         slots = _with_items(slots, parsed, asked)
+    elif asked.intent in ("done", "tub"):
+        slots = replace(slots, tubs=tubs_in(plain), cleaned=tub_cleaned(plain))
+    elif asked.intent == "outbreak":
+        slots = replace(slots, groups=groups_in(plain) if marks_group(plain) else ())
     elif asked.intent == "pour_away":
         slots = replace(slots, drains=drains_in(plain))
     elif asked.intent == "unknown_bottle":
@@ -166,6 +175,7 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         stayed_wet=_stayed_wet(claims, told, asked.intent),
         too_early=told.too_early and asked.intent == "dried_early",
         part=told.part if asked.intent == "dried_early" else None,
+        touched=touched_in(parsed, asked.world.household) if asked.intent not in ("done", "rewet") else (),
         smell=told.smell if smells else None,
         wet=_wet(claims, told) if smells and asked.intent != "done" else None,
         openings=openings_in(plain) if asked.intent == "done" else None,

@@ -79,6 +79,17 @@ FIGURES: list[tuple[str, str, Any, str]] = [
     ("storage-peroxide", "Slovak", None, ""),
     ("storage-drink-bottle", "ANSES", None, ""),
     ("storage-quat", "benzalkonium", None, ""),
+    ("outbreak-vet-plan", "Madcham", None, ""),
+    ("outbreak-tools", "Association of Zoos", None, ""),
+    ("outbreak-order", "Association of Zoos", None, ""),
+    # WikiVet, snake cryptosporidiosis: four consecutive negative droppings.
+    ("outbreak-crypto-negative", "WikiVet", 4, "tests"),
+    # DeNardo and Wozniak (1997): life cycle 7 to 16 days at room temperature.
+    ("outbreak-mites-cycle", "DeNardo", [7, 16], "d"),
+    # Mite treatment guide: eggs hatch in 40 to 56 h, adults up to 40 days.
+    ("outbreak-mites-live", "mite treatment guide", [40, 56, 40], "h, h, d"),
+    ("outbreak-mites-carry", "WikiVet", None, ""),
+    ("outbreak-serpentovirus", "Nidovirus", None, ""),
 ]
 
 
@@ -91,7 +102,7 @@ def test_a_figure_is_as_its_source_has_it(fact: str, source: str, value: Any, un
     assert (found.value, found.unit) == (value, unit)
 
 
-TOPICS = ("spills", "escapes", "items", "tools", "disposal", "storage")
+TOPICS = ("spills", "escapes", "items", "tools", "disposal", "storage", "outbreaks")
 
 
 def test_every_published_fact_of_these_topics_has_its_row_here(facts: Facts) -> None:

@@ -36,6 +36,8 @@ FAMILIES = (
     "shelf",
     "items",
     "putting_away",
+    "outbreaks",
+    "tubs",
     "harm",
     "talk",
 )

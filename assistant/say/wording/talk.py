@@ -151,6 +151,14 @@ def _nothing_to_undo(answer: Answer) -> Line:
 
 
 WHAT = {
+    "AnimalLoose": "the escape",
+    "AnimalFound": "found again",
+    "TubUsed": "the tub",
+    "TubCleaned": "cleaning the tub",
+    "GroupChanged": "the group",
+    "HabitChanged": "the setting",
+    "ItemBegun": "the clock of the",
+    "BottleDoubted": "marked unknown",
     "RoundStarted": "the start",
     "DriedEarly": "dried early",
     "KeptWet": "kept wet",

@@ -1,0 +1,155 @@
+"""A positive test, a mite, a sick animal: shut it off, cleaned last, the vet; and its group changed on "yes"."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import cast
+
+from assistant.answer.asking import ask
+from assistant.answer.does_it_work import works_on
+from assistant.answer.which import open_rounds
+from assistant.contract import Answer, Outcome, Pending, Reading, World
+from assistant.core.choosing import Need, choose
+from assistant.core.events import GroupChanged
+from assistant.core.household import Enclosure, Group
+
+BREATHING = ("serpentovirus", "ferlavirus", "mycoplasma")
+OF_ALL = ("outbreak-first", "outbreak-vet-plan", "outbreak-tools", "outbreak-order", "outbreak-no-release")
+
+OF_MITES = (
+    "outbreak-mites",
+    "outbreak-mites-cycle",
+    "outbreak-mites-live",
+    "outbreak-mites-carry",
+    "outbreak-mites-over",
+)
+
+KINDS = {
+    "cryptosporidium": ("crypto", ("outbreak-crypto", "outbreak-crypto-negative")),
+    "mites": (
+        "mites",
+        (
+            "outbreak-mites",
+            "outbreak-mites-cycle",
+            "outbreak-mites-live",
+            "outbreak-mites-carry",
+            "outbreak-mites-over",
+        ),
+    ),
+}
+"""How it is spoken of, and the facts of its own, by organism."""
+
+
+def outbreak(reading: Reading, world: World) -> Answer:
+    """What to do first, what works on it, and whom to ask; "mark her sick" changes the group once "yes" is said."""
+    home = _home(reading, world)
+    organism = _organism(reading, world)
+    slots = reading.slots
+    if slots.agents or slots.stocks or slots.bottles:
+        about = replace(reading, slots=replace(slots, organisms=(organism,) if organism else ()))
+        return _enough(works_on(about, world), home, organism)
+    if slots.groups:
+        return _mark(reading, home, cast(Group, slots.groups[0]), organism, world)
+    return _first(reading, home, organism, world)
+
+
+def _home(reading: Reading, world: World) -> Enclosure | None:
+    """The one named; else the one spoken of just before, or the only one being cleaned. It is named in the reply."""
+    names = list(reading.slots.enclosures)
+    before = world.talk.last_reading
+    if not names and before is not None and before.intent == "outbreak":
+        names += before.slots.enclosures
+    rounds = open_rounds(world)
+    if not names and len(rounds) == 1:
+        names.append(rounds[0].enclosure)
+    return world.household.enclosure(names[0]) if names else None
+
+
+def _organism(reading: Reading, world: World) -> str | None:
+    if reading.slots.organisms:
+        return reading.slots.organisms[0]
+    before = world.talk.last_reading
+    if before is not None and before.intent in ("outbreak", "works_on") and before.slots.organisms:
+        return before.slots.organisms[0]
+    return None
+
+
+def _enough(answer: Answer, home: Enclosure | None, organism: str | None) -> Answer:
+    """ "She tested positive for crypto, is bleach enough?": whether it works, as an outbreak's answer."""
+    values = {**answer.values, "enclosure": home.name if home is not None else None, "organism": organism}
+    return replace(answer, intent="outbreak", values=values)
+
+
+def _first(reading: Reading, home: Enclosure | None, organism: str | None, world: World) -> Answer:
+    kind, own = KINDS.get(organism or "", ("breathing" if organism in BREATHING else "any", ()))
+    if kind == "breathing":
+        own = ("outbreak-breathing", "outbreak-serpentovirus")
+    facts = tuple(world.facts[fact] for fact in (*own, *OF_ALL, "outbreak-restart"))
+    found = choose(Need("illness", organism), world.household, world.facts) if organism is not None else None
+    works = tuple(offer for offer in found.offers if offer.verdict == "works") if found is not None else ()
+    sick = home is not None and home.group == "sick"
+    answer = Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "outbreaks.first",
+        details={
+            "kind": kind,
+            "home": home,
+            "sick": sick,
+            "organism": world.facts.organisms.get(organism) if organism else None,
+            "works": tuple(offer.name for offer in works),
+            "people": world.household.people,
+            "facts": facts,
+        },
+        values={
+            "enclosure": home.name if home is not None else None,
+            "organism": organism,
+            "group": home.group if home is not None else None,
+            "isolate": True,
+            "order": "last",
+            "works": tuple(offer.id for offer in works),
+        },
+        cautions=("caution-vet", "caution-hands"),
+        sources=tuple(fact.cited() for fact in facts),
+    )
+    if home is None:
+        return replace(answer, pending=Pending(reading, world.now, missing=("enclosure",)))
+    if sick:
+        return answer
+    marking = replace(reading, slots=replace(reading.slots, enclosures=(home.name,)))
+    return replace(answer, pending=Pending(reading, world.now, on_yes=_marked(marking, home, "sick", organism, world)))
+
+
+# ---------------------------------------------------------------- the group
+
+
+def _mark(reading: Reading, home: Enclosure | None, group: Group, organism: str | None, world: World) -> Answer:
+    """Asks before it changes a group."""
+    if home is None:
+        return ask(reading, world, ("enclosure",), "outbreaks.mark_which", {"group": group})
+    values = {"enclosure": home.name, "group": group, "was": home.group}
+    if home.group == group:
+        return Answer(reading.intent, Outcome.ANSWER, "outbreaks.already", {"home": home, "group": group}, values)
+    done = _marked(reading, home, group, organism, world)
+    return Answer(
+        reading.intent,
+        Outcome.CONFIRM,
+        "outbreaks.mark",
+        details={"home": home, "group": group},
+        values=values,
+        cautions=("caution-vet",),
+        pending=Pending(reading, world.now, on_yes=done),
+    )
+
+
+def _marked(reading: Reading, home: Enclosure, group: Group, organism: str | None, world: World) -> Answer:
+    written = (world.written or world.household).enclosure(home.name)
+    was = written.group if written is not None else home.group
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "outbreaks.marked",
+        details={"home": home, "group": group},
+        values={"enclosure": home.name, "group": group, "was": home.group},
+        events=(GroupChanged(home.name, group, was, organism if group == "sick" else None),),
+    )

@@ -1,0 +1,154 @@
+"""Waiting tubs: who waits in which, since when; one animal a tub, and after quarantine none before it is clean."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import replace
+from datetime import datetime
+from typing import Any
+
+from assistant.answer.which import open_rounds
+from assistant.contract import Answer, Outcome, Pending, Reading, World
+from assistant.core.events import Event, StepDone, TubCleaned, TubUsed
+from assistant.core.gate import may_go_back
+from assistant.core.household import Enclosure
+from assistant.core.state import TubUse
+
+FACTS = ("workflow-tub-temperature", "escape-tub")
+
+
+def tub(reading: Reading, world: World) -> Answer:
+    """Who waits where and since when; or that a tub was cleaned."""
+    if reading.slots.cleaned and reading.slots.tubs:
+        return _cleaned(reading, reading.slots.tubs[0], world)
+    waiting = _waiting(world)
+    asked = _asked(reading, waiting)
+    homes = reading.slots.enclosures
+    still_in = tuple(
+        r.enclosure for r in open_rounds(world) if "move out" not in r.done and (not homes or r.enclosure in homes)
+    )
+    facts = tuple(world.facts[fact] for fact in FACTS)
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "tubs.who",
+        details={
+            "waiting": asked,
+            "tub": reading.slots.tubs[0] if reading.slots.tubs else None,
+            "homes": tuple(world.household.enclosure(name) for name in homes),
+            "still_in": tuple(world.household.enclosure(name) for name in still_in),
+            "now": world.now,
+            "facts": facts,
+            "long": world.household.habits.tub_minutes,
+        },
+        values={"waiting": tuple(_value(one, world.now) for one in asked), "not_out": still_in},
+        sources=tuple(fact.cited() for fact in facts),
+    )
+
+
+def _waiting(world: World) -> tuple[Mapping[str, Any], ...]:
+    """Every animal that is out of its home, the one that waits longest first."""
+    tubs = {use.enclosure: use for use in world.state.tubs.values() if use.until is None}
+    loose = {one.enclosure for one in world.state.loose}
+    since = {r.enclosure: r.done["move out"] for r in open_rounds(world) if "move out" in r.done}
+    homes = dict.fromkeys((*since, *tubs))
+    found = [
+        {
+            "home": world.household.enclosure(home),
+            "enclosure": home,
+            "tub": tubs[home].tub if home in tubs else None,
+            "since": since.get(home) or tubs[home].since,
+            "loose": home in loose,
+            "ready": may_go_back(world.state.rounds.get(home), world.now).ready,
+        }
+        for home in homes
+    ]
+    return tuple(sorted(found, key=lambda one: one["since"]))
+
+
+def _asked(reading: Reading, waiting: tuple[Mapping[str, Any], ...]) -> tuple[Mapping[str, Any], ...]:
+    slots = reading.slots
+    if slots.enclosures:
+        return tuple(one for one in waiting if one["enclosure"] in slots.enclosures)
+    return tuple(one for one in waiting if not slots.tubs or one["tub"] in slots.tubs)
+
+
+def _value(one: Mapping[str, Any], now: datetime) -> dict[str, Any]:
+    home: Enclosure | None = one["home"]
+    return {
+        "enclosure": one["enclosure"],
+        "animal": home.animal if home is not None else None,
+        "tub": one["tub"],
+        "since": one["since"],
+        "minutes": max(0.0, (now - one["since"]).total_seconds()) / 60,
+    }
+
+
+def _cleaned(reading: Reading, name: str, world: World) -> Answer:
+    use = world.state.tubs.get(name)
+    occupied = use is not None and use.until is None
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "tubs.occupied" if occupied else "tubs.cleaned",
+        details={"tub": name, "home": world.household.enclosure(use.enclosure) if use is not None else None},
+        values={"waiting": (), "not_out": (), "tub": name},
+        events=() if occupied or use is None else (TubCleaned(name),),
+    )
+
+
+# ---------------------------------------------------------------- an animal put into one
+
+
+def into_the_tub(answer: Answer, reading: Reading, world: World) -> Answer:
+    """What `done` gave, with the tub that the animal went into; a tub that is taken or unclean is asked about."""
+    names = reading.slots.tubs
+    if not names or "move out" not in reading.slots.steps:
+        return answer
+    if answer.pending is not None and answer.message != "the_round.done_where":
+        return answer
+    moved = [event.enclosure for event in answer.events if isinstance(event, StepDone) and event.step == "move out"]
+    homes = moved or list(reading.slots.enclosures)
+    if not homes or not (moved or answer.message in ("the_round.done_where", "the_round.already")):
+        return answer
+    used = tuple(_used(names[0], home, world) for home in homes)
+    use = world.state.tubs.get(names[0])
+    if len(homes) > 1 or (use is not None and use.until is None and use.enclosure not in homes):
+        return _ask(answer, reading, "tubs.taken", (use, names[0], homes), used, world)
+    if use is not None and not use.cleaned and use.enclosure not in homes and use.group != "healthy":
+        return _ask(answer, reading, "tubs.unclean", (use, names[0], homes), (TubCleaned(names[0]), *used), world)
+    if not moved:
+        details = {"home": world.household.enclosure(homes[0]), "tub": names[0]}
+        return replace(
+            answer, message="tubs.noted", details=details, outcome=Outcome.ANSWER, missing=(), pending=None, events=used
+        )
+    return replace(answer, events=(*answer.events, *used))
+
+
+def _used(name: str, home: str, world: World) -> TubUsed:
+    enclosure = world.household.enclosure(home)
+    return TubUsed(name, home, enclosure.group if enclosure is not None else "healthy")
+
+
+def _ask(
+    answer: Answer,
+    reading: Reading,
+    message: str,
+    tub_: tuple[TubUse | None, str, list[str]],
+    on_yes: tuple[Event, ...],
+    world: World,
+) -> Answer:
+    """The move is recorded; whether the tub will do is asked, and only "yes" puts it on record."""
+    use, name, homes = tub_
+    details = {
+        "home": world.household.enclosure(homes[0]),
+        "tub": name,
+        "other": world.household.enclosure(use.enclosure) if use is not None else None,
+        "use": use,
+        "now": world.now,
+        "moved": any(isinstance(event, StepDone) for event in answer.events),
+    }
+    yes = Answer(reading.intent, Outcome.ANSWER, "tubs.noted", details, {**answer.values, "tub": name}, events=on_yes)
+    no = Answer(reading.intent, Outcome.ANSWER, "tubs.another", details, {**answer.values, "tub": None})
+    pending = Pending(reading, world.now, on_yes=yes, on_no=no)
+    return replace(answer, message=message, details=details, values={**answer.values, "tub": name}, pending=pending)

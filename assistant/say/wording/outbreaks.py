@@ -1,0 +1,70 @@
+"""How an outbreak is spoken of, and a group that is changed."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+
+from assistant.contract import Answer, Line
+from assistant.say.wording.alarms import NOT_INSTEAD
+from assistant.say.wording.plain import capital, listed
+
+FIRST = {
+    "mites": "Nothing leaves that enclosure. Bag and bin its porous things, paper floor. Your vet treats the animal.",
+    "crypto": "Nothing leaves that enclosure, its tools stay for good. Porous things binned. Ring your vet first.",
+    "breathing": "Another room, its own air, no spray near it. Own tools, new gloves, cleaned last. Ring your vet.",
+    "any": "Nothing leaves that enclosure: own tools, new gloves, cleaned last. Ring your vet before any treatment.",
+}
+
+AS = {
+    "sick": "sick, cleaned last of all",
+    "new": "as quarantine, after the healthy ones",
+    "healthy": "healthy again, cleaned with the others",
+}
+
+
+def _first(answer: Answer) -> Line:
+    details = answer.details
+    home, facts = details["home"], details["facts"]
+    asks = "Which enclosure?" if home is None else "" if details["sick"] else f"Mark {home.name} sick?"
+    say = f"{FIRST[details['kind']]} {asks}".strip()
+    shown = [say]
+    if details["organism"] is not None:
+        works = listed(details["works"]) or "nothing on my shelf of studies; ask your vet"
+        shown.append(f"Works on {details['organism'].name}, as studied: {works}.")
+    shown += [f"- {fact.says}." for fact in facts]
+    shown += [f"Note: {fact.note}" for fact in facts if fact.note]
+    shown += [f"Vet: {details['people'].vet or 'yours (set vet in keeping.toml)'}", NOT_INSTEAD]
+    return Line(say, "\n".join(shown))
+
+
+def _mark_which(answer: Answer) -> Line:
+    group = {"sick": "sick", "new": "as quarantine", "healthy": "healthy"}[answer.details["group"]]
+    return Line(f"Mark which enclosure {group}?")
+
+
+def _mark(answer: Answer) -> Line:
+    home, group = answer.details["home"], answer.details["group"]
+    vet = " Only once your vet says so." if group == "healthy" else ""
+    return Line(f"Mark {home.name} {AS[group]}?{vet} Yes?")
+
+
+def _marked(answer: Answer) -> Line:
+    home, group = answer.details["home"], answer.details["group"]
+    say = f"{capital(home.name)}: {AS[group]}, noted."
+    more = {"sick": " Own tools, new gloves.", "new": " Own tools.", "healthy": ""}[group]
+    kept = 'Kept on my record, over "group" in keeping.toml, until that line is changed.'
+    return Line(say + more, f"{say}{more}\n{kept}")
+
+
+def _already(answer: Answer) -> Line:
+    group = {"sick": "sick", "new": "new, in quarantine", "healthy": "healthy"}[answer.details["group"]]
+    return Line(f"{capital(answer.details['home'].name)} is {group} on my record already.")
+
+
+LINES: Mapping[str, Callable[[Answer], Line]] = {
+    "outbreaks.first": _first,
+    "outbreaks.mark_which": _mark_which,
+    "outbreaks.mark": _mark,
+    "outbreaks.marked": _marked,
+    "outbreaks.already": _already,
+}

@@ -1,0 +1,95 @@
+"""How waiting animals and their tubs are spoken of."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from typing import Any
+
+from assistant.contract import Answer, Line
+from assistant.core.household import Enclosure
+from assistant.say.wording.plain import capital, clock, listed, span
+
+
+def _animal(home: Enclosure | None, fallback: str = "the animal") -> str:
+    return home.animal if home is not None and home.animal else home.name if home is not None else fallback
+
+
+def _one(one: Mapping[str, Any], now: Any) -> str:
+    waited = span((now - one["since"]).total_seconds()) if now > one["since"] else "just now"
+    where = "loose" if one["loose"] else one["tub"] or "out"
+    return f"{_animal(one['home'], one['enclosure'])}: {where}, {waited}"
+
+
+def _who(answer: Answer) -> Line:
+    details = answer.details
+    waiting, now, still_in = details["waiting"], details["now"], details["still_in"]
+    facts = [f"- {fact.says}." for fact in details["facts"]]
+    if not waiting:
+        return _nobody(details)
+    say = capital("; ".join(_one(one, now) for one in waiting[:3])) + "."
+    if len(waiting) > 3:
+        say = f"{len(waiting)} are out. Longest: {_one(waiting[0], now)}."
+    elif still_in:
+        say += f" Not out yet: {listed(_animal(home) for home in still_in[:2])}."
+    long = [one for one in waiting if (now - one["since"]).total_seconds() > details["long"] * 60]
+    if long and len(say.split()) <= 20:
+        say += " Look in: warm, shut, dry?"
+    lines = [f"{capital(_one(one, now))}, since {clock(one['since'], now)}" for one in waiting]
+    return Line(say, "\n".join([say, *lines, *facts]))
+
+
+def _nobody(details: Mapping[str, Any]) -> Line:
+    homes = [home for home in details["homes"] if home is not None]
+    if homes:
+        return Line(f"{capital(_animal(homes[0]))} isn't out on my record.")
+    if details["tub"]:
+        return Line(f"{capital(details['tub'])}: empty on my record.")
+    if details["still_in"]:
+        return Line(f"None out yet on my record: {listed(_animal(home) for home in details['still_in'][:3])}.")
+    return Line("Nobody waits in a tub on my record.")
+
+
+def _cleaned(answer: Answer) -> Line:
+    return Line(f"{capital(answer.details['tub'])}: washed and disinfected, noted.")
+
+
+def _occupied(answer: Answer) -> Line:
+    return Line(
+        f"{capital(_animal(answer.details['home']))} waits in {answer.details['tub']} on my record. Move it first."
+    )
+
+
+def _noted(answer: Answer) -> Line:
+    return Line(f"{capital(_animal(answer.details['home']))}: {answer.details['tub']}, noted.")
+
+
+def _taken(answer: Answer) -> Line:
+    details = answer.details
+    name, animal = details["tub"], capital(_animal(details["home"]))
+    if details["other"] is None:
+        return Line(f"Out, noted. But one animal a tub: are they apart in {name}?")
+    held = f"holds the {_animal(details['other'])} since {clock(details['use'].since, details['now'])}"
+    first = f"{animal}: out, noted. But {name}" if details["moved"] else capital(name)
+    return Line(f"{first} {held}. Is that one out of it?")
+
+
+def _unclean(answer: Answer) -> Line:
+    details = answer.details
+    group = "a sick one" if details["use"].group == "sick" else "quarantine"
+    out = f"{capital(_animal(details['home']))}: out, noted. " if details["moved"] else ""
+    return Line(f"{out}{capital(details['tub'])} held {group}. Washed, disinfected, rinsed and dry since?")
+
+
+def _another(answer: Answer) -> Line:
+    return Line("Then another tub: one animal each, clean and dry. Tell me which.")
+
+
+LINES: Mapping[str, Callable[[Answer], Line]] = {
+    "tubs.who": _who,
+    "tubs.cleaned": _cleaned,
+    "tubs.occupied": _occupied,
+    "tubs.noted": _noted,
+    "tubs.taken": _taken,
+    "tubs.unclean": _unclean,
+    "tubs.another": _another,
+}

@@ -1,0 +1,24 @@
+"""Questions that are known by a plain sign in the text, so that no likeness to another one takes them away."""
+
+from __future__ import annotations
+
+from collections.abc import Container
+
+from assistant.understand.drains import nobody_knows
+from assistant.understand.waiting import asks_who_is_out, into_a_tub, outbreak_told, tub_cleaned
+
+MOVED_OUT = "moved out"
+"""An animal is said to be in a waiting tub: the step of moving it out."""
+
+
+def told_by_rule(plain: str, questions: Container[str]) -> str | None:
+    """The question that a masked text is by its signs, or `MOVED_OUT`; None: none."""
+    if "tub" in questions and (tub_cleaned(plain) or asks_who_is_out(plain)):
+        return "tub"
+    if "tub" in questions and into_a_tub(plain):
+        return MOVED_OUT
+    if "outbreak" in questions and outbreak_told(plain):
+        return "outbreak"
+    if "unknown_bottle" in questions and nobody_knows(plain):
+        return "unknown_bottle"
+    return None

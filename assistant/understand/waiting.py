@@ -1,0 +1,123 @@
+"""Waiting tubs by what the keeper calls them, groups that are named, and racks."""
+
+from __future__ import annotations
+
+import re
+
+from assistant.core.household import Household
+from assistant.understand.known_words import words_of
+from assistant.understand.patterns import Pattern
+
+_NO_NAME = words_of(
+    """
+    the a an my his her its their that this our in into to of out and back which what same other another from put got
+    is was were are has have him it them one each no any every all i you he she who with for on at by new old wet dry
+    """
+)
+_TUB = re.compile(r"\b((?:[a-z]+ ){1,2})(tub|bucket|carrier|tote|crate|faunarium|pillowcase)\b")
+_CLEANED = Pattern(
+    r"\b(?:washed|cleaned|disinfected|scrubbed|bleached|rinsed)\b(?: \S+){0,4} (?:\w+ )(?:tub|bucket|carrier|tote"
+    r"|crate|faunarium)\b"
+    r"|\b(?:\w+ )(?:tub|bucket|carrier|tote|crate|faunarium)(?: is| 's| has| been)* (?:all |now )*(?:clean|cleaned"
+    r"|washed"
+    r"|disinfected|scrubbed)\b"
+)
+
+GROUPS: tuple[tuple[str, Pattern], ...] = (
+    ("sick", Pattern(r"\b(?:sick|ill|poorly|unwell|infected|hospital)\b")),
+    ("new", Pattern(r"\b(?:quarantined?|isolation|newcomers?|new (?:ones?|arrivals?|animals?))\b")),
+    ("healthy", Pattern(r"\b(?:healthy|well again|all clear|recovered|better|cleared|normal)\b")),
+)
+_MARKS = Pattern(
+    r"\b(?:mark|move|put|set|change|make|list|record|note|log|flag|switch|add|treat|count)\b"
+    r"|\b(?:is|are|'s|looks?|seems?) (?:now )?(?:sick|ill|poorly|unwell|healthy|well again|better|clear|cleared"
+    r"|recovered"
+    r"|in quarantine)\b|\bcleared by\b|\bvet (?:has |'s )?(?:cleared|passed)\b"
+)
+
+
+def tubs_in(plain: str) -> tuple[str, ...]:
+    """Waiting tubs named by more than "the tub": "blue tub", "small holding tub"."""
+    found = []
+    for match in _TUB.finditer(plain):
+        words = match.group(1).split()
+        while words and words[0] in _NO_NAME:
+            words = words[1:]
+        if words and not set(words) & _NO_NAME:
+            found.append(" ".join((*words, match.group(2))))
+    return tuple(dict.fromkeys(found))
+
+
+_INTO = Pattern(
+    r"(?:\b|(?='))(?:put|popped|moved|got|placed|shut|stuck|tubbed|taken|lifted|is|are|'s|went|goes|gone"
+    r"|has been)\b(?: \S+){0,5} in(?:to)?"
+    r" (?:the |a |my |his |her |their )?(?:[a-z]+ ){1,2}(?:tub|bucket|carrier|tote|crate|faunarium|pillowcase)\b"
+)
+_ASKS = Pattern(
+    r"\?$|^(?:and |so )?(?:is|are|who|what|which|where|how|did|do|can|could|should|may|was|has|have|since)\b"
+)
+_NOT_YET = Pattern(r"\b(?:not|never|will|going to|about to|let me|want to|need to|should|before|cannot)\b")
+
+
+_ALL_OUT = Pattern(
+    r"^(?:(?:and|so|ok) )*(?:are |is )?(?:all (?:three|two|four|five|NUMBER|of them)|both|everyone|everybody"
+    r"|they all|they both)"
+    r"(?: of them)? out ?\?$"
+)
+
+
+def asks_who_is_out(plain: str) -> bool:
+    """ "All three out?" """
+    return _ALL_OUT.search(plain) is not None
+
+
+def into_a_tub(plain: str) -> bool:
+    """True when an animal is said to be in a waiting tub, by its name, by now."""
+    return (
+        bool(tubs_in(plain))
+        and _INTO.search(plain) is not None
+        and _ASKS.search(plain) is None
+        and _NOT_YET.search(plain) is None
+        and "back" not in plain.split()
+    )
+
+
+def only_a_germ(plain: str) -> bool:
+    """True when what got onto an animal is a mite or a germ, and no product."""
+    return "ORGANISM on" in plain and not re.search(
+        r"AGENT|STOCK|BOTTLE|\b(?:spray|disinfectant|cleaner|eye|my)\b", plain
+    )
+
+
+def tub_cleaned(plain: str) -> bool:
+    """True when a waiting tub, by its name, is said to be washed or disinfected."""
+    return bool(tubs_in(plain)) and _CLEANED.search(plain) is not None and not plain.endswith("?")
+
+
+def groups_in(plain: str) -> tuple[str, ...]:
+    """The groups named."""
+    return tuple(group for group, pattern in GROUPS if pattern.search(plain))
+
+
+def marks_group(plain: str) -> bool:
+    """True when an animal is to be put into a group: "mark her sick", "she's healthy again"."""
+    return _MARKS.search(plain) is not None and bool(groups_in(plain))
+
+
+_TOLD = Pattern(
+    r"\b(?:tested|came back|come back|swab\w*|results?|test)\b.*\bpositive\b|\bpositive for\b|\b(?:cleared"
+    r"|clear) by the vet\b"
+    r"|\bvet (?:has |'s )?(?:cleared|passed)\b|\b(?:saw|seen|found|spotted|got|has|have) (?:a |some "
+    r"|the )?(?:mites?|ORGANISM)\b"
+)
+
+
+def outbreak_told(plain: str) -> bool:
+    """True when a positive test, a mite, or the vet's all clear is told."""
+    return _TOLD.search(plain) is not None
+
+
+def racks_in(plain: str, household: Household) -> tuple[str, ...]:
+    """The household's racks that are named."""
+    racks = dict.fromkeys(home.rack for home in household.enclosures if home.rack)
+    return tuple(rack for rack in racks if re.search(rf"\b{re.escape(rack.casefold())}\b", plain))
