@@ -47,7 +47,7 @@ def chores_in(plain: str) -> tuple[str, ...]:
     return tuple(chore for chore, pattern in _CHORES if pattern.search(plain))
 
 
-def groups_in(plain: str) -> tuple[str, ...]:
+def groups_named(plain: str) -> tuple[str, ...]:
     """The groups named."""
     return tuple(group for group, pattern in _GROUPS if pattern.search(plain))
 
