@@ -58,6 +58,8 @@ def may_be(intent: str, parsed: Parsed, claims: Claims) -> bool:
         return False
     if intent == "splash":
         return bool(words & HURT)
+    if intent == "hush":
+        return len(words) <= 6 and not any(word[0] == "{" for word in words) and not words & {"window", "door", "lid"}
     if intent == "tub":
         return bool(words & ASKS_WHO)
     if intent == "share_tool":
