@@ -49,7 +49,7 @@ class Reader:
         self._matcher = Matcher(rows_of(questions), opened(weights).model)
         vocabulary = self._matcher.vocabulary | EVERYDAY | CLAIM_WORDS | CRY_WORDS | alarms.WORDS | TOLD_WORDS
         self._parser = parser = Parser(Names(household, facts, vocabulary), "US", vocabulary)
-        self._parse = lru_cache(maxsize=64)(lambda text, gallon: parser.with_gallon(gallon)(text))
+        self._parse = lru_cache(maxsize=64)(lambda text, gallon="US": parser.with_gallon(gallon)(text))
         self._questions = questions
         self._facts = facts
         self._in_talk = InTalk(questions, vocabulary)
