@@ -10,6 +10,7 @@ from importlib import import_module
 from typing import cast
 
 from assistant.answer.asking import trouble_in
+from assistant.answer.meeting import touched_by
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Handler, Outcome, Pending, Reading, World
 from assistant.core.events import HoldDoubted
@@ -24,7 +25,7 @@ def answer_to(reading: Reading, world: World) -> Answer:
     trouble = trouble_in(reading, world, question.family)
     if trouble is not None:
         return trouble
-    answer = handler_of(question.family, reading.intent)(reading, world)
+    answer = _with_touches(handler_of(question.family, reading.intent)(reading, world), reading, world)
     return answer if question.family == "harm" else _said_back(answer, reading, world)  # first aid waits for no "yes"
 
 
@@ -46,7 +47,19 @@ def _unsure(reading: Reading, world: World) -> Answer:
         if reading.slots.stayed_wet is False and hold_is_running(round_, world.now)
     )
     details = {"nearest": _nearest(reading, world)}
-    return Answer(None, Outcome.UNSURE, "talk.may_have_dried" if doubted else "talk.unsure", details, events=doubted)
+    message = "talk.may_have_dried" if doubted else "talk.unsure"
+    return _with_touches(Answer(None, Outcome.UNSURE, message, details, events=doubted), reading, world)
+
+
+def _with_touches(answer: Answer, reading: Reading, world: World) -> Answer:
+    """The same, with the agents that were said to have been put on: that is kept whatever was asked besides."""
+    told = {getattr(event, "enclosure", None) for event in answer.events}
+    homes = reading.slots.enclosures or tuple(round_.enclosure for round_ in open_rounds(world))
+    if not reading.slots.touched or len(homes) != 1 or homes[0] in told:
+        return answer
+    on_it = {touch.agent for touch in world.state.surfaces.get(homes[0], ()) if not (touch.rinsed or touch.wiped)}
+    kept = tuple(touched_by(homes[0], agent, world) for agent in reading.slots.touched if agent not in on_it)
+    return replace(answer, events=(*answer.events, *kept))
 
 
 def _nearest(reading: Reading, world: World) -> tuple[tuple[str, str], ...]:

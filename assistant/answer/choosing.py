@@ -79,6 +79,8 @@ def _with_context(meeting: _Meeting, reading: Reading, world: World) -> _Meeting
 
     One that was named twice, as agent and as bottle, meets itself where no surface is meant.
     """
+    if len(meeting.agents) > 1 and meeting.enclosure is None and meeting.bottle is None and reading.slots.touched:
+        return replace(meeting, enclosure=_on_the_surface(meeting, world)[0])
     if len(meeting.agents) != 1:
         return meeting
     agent = meeting.agents[0]

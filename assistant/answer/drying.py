@@ -39,6 +39,8 @@ def dry_time(reading: Reading, world: World) -> Answer:
     if supply is None and round_ is not None and "rinse" not in round_.done:
         supply = supply_of(round_.agent, round_.bottle, world)
     agent = supply.agent if supply is not None else None
+    if round_ is not None and agent is not None and agent.id != round_.agent and not reading.slots.enclosures:
+        round_ = None  # asked of another product than the one on it
     found = conditions(reading.slots, round_, agent, world)
     if found is None:
         return ask(reading, world, ("temperature",), "drying.how_warm")

@@ -13,6 +13,7 @@ from assistant.answer.strength import Strength, strength_of
 from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.amounts import Amount, Mix, Neat, Percent, SaidRatio
 from assistant.core.batch import Better, TwoSteps, better
+from assistant.core.bottles import left_of
 from assistant.core.decay import BUY_FRESH
 from assistant.core.dilution import Mixed, mix, mix_of_all, mix_with_water, share_of
 from assistant.core.errors import OutOfRange
@@ -59,7 +60,8 @@ def dose(reading: Reading, world: World) -> Answer:
     if isinstance(total, Answer):
         return total
     if reading.slots.uses_up and not reading.slots.volumes and product.stock is not None:
-        total = product.stock.left  # "use up the last of the bleach"
+        total = left_of(product.stock, world.state)  # "use up the last of the bleach"
+    total = total or _just_reckoned(reading, world)
     if total is None or strength is None:
         return _ask_for(total, strength, product, reading, world)
     if isinstance(strength, Answer):
@@ -70,6 +72,15 @@ def dose(reading: Reading, world: World) -> Answer:
         details = {"bottle": bottle, "volume": mixed.total}
         return ask(reading, world, ("volume", "bottle"), "mixing.too_much", details)
     return _answer(_measured(product, mixed, strength, reading, world), reading, world)
+
+
+def _just_reckoned(reading: Reading, world: World) -> Amount | None:
+    """The solution that was told right before: "how much bleach for that"; the reply says the whole back."""
+    last = world.talk.last
+    if last is None or last.intent != "make_up" or reading.slots.volumes or reading.slots.bottles:
+        return None
+    solution = last.values.get("solution")
+    return solution if isinstance(solution, Amount) else None
 
 
 def _mixed(volume: Amount, share: Fraction, reading: Reading) -> Mixed:
@@ -257,7 +268,7 @@ def _details(found: _Dose, reading: Reading, world: World) -> Mapping[str, Any]:
         "spoken": reading.spoken,
         "better": found.better,
         "of": "concentrate" if reading.slots.uses_up else "water" if "water" in reading.slots.roles else "total",
-        "short": _short(found),
+        "short": _short(found, world),
         "in_unit": _in_unit(found, reading),
         "order": world.facts[_order(product)].says if found.mixed.water.amount else "",
         "head_room": world.facts["mixing-head-room"].says if _fills_it(found) else "",
@@ -272,12 +283,13 @@ def _in_unit(found: _Dose, reading: Reading) -> Amount | None:
     return convert(found.mixed.concentrate, unit)
 
 
-def _short(found: _Dose) -> tuple[Amount, Mixed] | None:
-    """What keeping.toml has left of the stock, and what that makes, where it is less than the dose; None: enough."""
+def _short(found: _Dose, world: World) -> tuple[Amount, Mixed] | None:
+    """What is left of the stock, and what that makes, where it is less than the dose; None: enough, or not known."""
     stock = found.product.stock
-    if stock is None or stock.left is None or in_ml(stock.left) >= in_ml(found.mixed.concentrate):
+    left = left_of(stock, world.state) if stock is not None else None
+    if left is None or left.amount >= in_ml(found.mixed.concentrate):
         return None
-    return stock.left, mix_of_all(stock.left, found.strength.share)
+    return (left, mix_of_all(left, found.strength.share)) if left.amount else None
 
 
 def _fills_it(found: _Dose) -> bool:

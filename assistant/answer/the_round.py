@@ -32,6 +32,7 @@ from assistant.answer.which import open_rounds, which_rounds
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.claims import by_hand
 from assistant.core.events import Event, Resumed, RoundStarted
+from assistant.core.fold import OFF_AGAIN
 from assistant.core.gate import Verdict, may_go_back, timers
 from assistant.core.household import Enclosure
 from assistant.core.rounds import hold_is_running, in_order, is_open, next_step, outstanding
@@ -140,11 +141,15 @@ def _round_of(enclosure: Enclosure, supply: Supply, organism: str | None, world:
     """The round as it is required from now on, whatever changes later in keeping.toml or in the facts."""
     wet = wet_time_of(supply, enclosure, organism, world)
     rate, _ = room_airing(world)
+    before = world.state.rounds.get(enclosure.name)
     on_it = tuple(touch.agent for touch in world.state.surfaces.get(enclosure.name, ()))
+    still: tuple[str, ...] = ()
+    if before is not None and is_open(before) and before.touched:
+        still = tuple(step for step in before.steps if step in OFF_AGAIN)  # rinsed off perhaps, not out of the air
     return RoundStarted(
         enclosure=enclosure.name,
         agent=supply.agent.id,
-        steps=in_order(frozenset((*supply.agent.steps, *off_again(on_it, world)))),
+        steps=in_order(frozenset((*supply.agent.steps, *off_again(on_it, world), *still))),
         hold_s=seconds_of(wet),
         air_changes_per_hour=rate,
         air_changes=changes_needed(world),

@@ -2,20 +2,25 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from datetime import datetime
 
 from assistant.answer.asking import ask
+from assistant.answer.meeting import agent_of
 from assistant.answer.product import Product, forbidden, own_stock, product_in
 from assistant.answer.strength import Strength, strength_of
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.amounts import Amount, Mix
+from assistant.core.bottles import NOTHING, as_filled
 from assistant.core.dilution import Mixed, topped_up
 from assistant.core.errors import OutOfRange
 from assistant.core.facts import Source
 from assistant.core.measuring import Measured, best_measure
+from assistant.core.quantity import read_mix
+from assistant.core.state import Fill
 from assistant.core.units import convert
 
-LIFE = "mixing-life-cautious"
+LIFE = "bottle-life-bleach"
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,6 +33,8 @@ class _TopUp:
     added: Mixed
     strength: Strength
     measured: Measured | None
+    fill: Fill | None = None
+    """What is in it on record."""
 
 
 def top_up(reading: Reading, world: World) -> Answer:
@@ -35,7 +42,10 @@ def top_up(reading: Reading, world: World) -> Answer:
     product = product_in(reading, world)
     if isinstance(product, Answer):
         return product
-    refused = forbidden(product, reading, world) or _past_its_time(product, reading, world)
+    fill = _fill(product, world)
+    product = _as_filled(product, fill, reading, world)
+    refused = forbidden(product, reading, world) or _not_the_same(product, fill, reading, world)
+    refused = refused or _past_its_time(product, fill, reading, world)
     if refused is not None:
         return refused
     sizes = _left_and_capacity(product, reading, world)
@@ -51,7 +61,53 @@ def top_up(reading: Reading, world: World) -> Answer:
         details = {"left": left, "capacity": capacity}
         return ask(reading, world, ("left",), "topping.no_room", details)
     measured = None if strength.share == 1 else best_measure(added.concentrate, world.household.measures, world.facts)
-    return _answer(_TopUp(product, left, capacity, added, strength, measured), reading, world)
+    return _answer(_TopUp(product, left, capacity, added, strength, measured, fill), reading, world)
+
+
+# ---------------------------------------------------------------- what it holds on record
+
+
+def _fill(product: Product, world: World) -> Fill | None:
+    """The fill on record; None: there is none, so that keeping.toml counts, and that is said."""
+    bottle = product.bottle
+    return world.state.bottles.get(bottle.name, NOTHING).fill if bottle is not None else None
+
+
+def _as_filled(product: Product, fill: Fill | None, reading: Reading, world: World) -> Product:
+    """The product with the bottle as it was filled; and with what it was filled from, where nothing was named."""
+    if fill is None or product.bottle is None:
+        return product
+    bottle = as_filled(product.bottle, world.state)
+    if reading.slots.agents or reading.slots.stocks:
+        return replace(product, bottle=bottle)
+    return replace(product, bottle=bottle, agent=agent_of(fill.agent, world), stock=world.household.stock(fill.stock))
+
+
+def _not_the_same(product: Product, fill: Fill | None, reading: Reading, world: World) -> Answer | None:
+    """Another agent, another mix, or a bottle that was rinsed out on record: nothing goes on top; None: the same."""
+    bottle = product.bottle
+    if bottle is None:
+        return None
+    details: dict[str, object] = {"name": bottle.name}
+    if fill is None:
+        rinsed = world.state.bottles.get(bottle.name, NOTHING).rinsed_at is not None
+        return _no(reading, "topping.rinsed_out", details) if rinsed else None
+    holds = agent_of(fill.agent, world)
+    if product.agent is not None and product.agent.id != holds.id:
+        return _no(reading, "topping.another_agent", {**details, "holds": holds.name, "said": product.agent.name})
+    if fill.mix is None or not reading.slots.mixes:
+        return None
+    shares = [strength_of(mix, product, reading, world) for mix in (reading.slots.mixes[0], read_mix(fill.mix))]
+    if all(isinstance(one, Strength) for one in shares) and len({getattr(one, "share", None) for one in shares}) > 1:
+        return _no(reading, "topping.another_mix", {**details, "holds": fill.mix})
+    return None
+
+
+def _no(reading: Reading, message: str, details: dict[str, object]) -> Answer:
+    values = {"concentrate": None, "water": None}
+    return Answer(
+        reading.intent, Outcome.REFUSE, message, details=details, values=values, cautions=("caution-label-first",)
+    )
 
 
 # ---------------------------------------------------------------- what is asked about
@@ -87,15 +143,21 @@ def _strength(product: Product, reading: Reading, world: World) -> Strength | An
     mixes: tuple[Mix, ...] = tuple(dict.fromkeys(reading.slots.mixes))
     if len(mixes) > 1:
         return ask(reading, world, ("mix",), "mixing.which_mix")
-    own = product.bottle.mix if product.bottle is not None and own_stock(product, world) else None
+    bottle = product.bottle
+    on_record = bottle is not None and _fill(product, world) is not None
+    own = bottle.mix if bottle is not None and (on_record or own_stock(product, world)) else None
     wanted = mixes[0] if mixes else own
     if wanted is None:
         return ask(reading, world, ("mix",), "topping.which_mix", {"name": _name(product)})
     return strength_of(wanted, product, reading, world)
 
 
-def _past_its_time(product: Product, reading: Reading, world: World) -> Answer | None:
-    """What is too old is emptied, not topped up."""
+def _past_its_time(product: Product, fill: Fill | None, reading: Reading, world: World) -> Answer | None:
+    """What is too old is emptied, not topped up: by the record, else by what was said of its age."""
+    details: dict[str, object] = {"name": _name(product), "agent": product.name}
+    if fill is not None:
+        over = fill.kept_until is not None and world.now >= fill.kept_until
+        return _no(reading, "topping.past_its_end", details) if over else None
     hours = sum(float(convert(one, "h").amount) for one in reading.slots.durations)
     when = reading.slots.when
     if when is not None and when.at < world.now:
@@ -103,15 +165,8 @@ def _past_its_time(product: Product, reading: Reading, world: World) -> Answer |
     life = float(world.facts[LIFE].value)
     if not product.is_bleach or hours <= life:
         return None
-    return Answer(
-        reading.intent,
-        Outcome.REFUSE,
-        "topping.too_old",
-        details={"name": _name(product), "hours": life, "agent": product.name},
-        values={"concentrate": None, "water": None},
-        cautions=("caution-label-first",),
-        sources=(world.facts[LIFE].cited(),),
-    )
+    answer = _no(reading, "topping.too_old", {**details, "hours": life})
+    return replace(answer, sources=(world.facts[LIFE].cited(),))
 
 
 # ---------------------------------------------------------------- the answer
@@ -137,6 +192,8 @@ def _answer(found: _TopUp, reading: Reading, world: World) -> Answer:
             "buy_fresh": False,
             "is_bleach": product.is_bleach,
             "hours": float(world.facts[LIFE].value),
+            "fill": found.fill,
+            "now": world.now,
         },
         values={
             "concentrate": found.added.concentrate,
@@ -149,10 +206,18 @@ def _answer(found: _TopUp, reading: Reading, world: World) -> Answer:
             "strength_percent": found.strength.mixed_percent,
             "parts": found.strength.ratio.parts,
             "reading": found.strength.ratio.reading,
+            "expires": _end(found.fill, world),
         },
         cautions=("caution-label-first", "caution-never-mix"),
         sources=_sources(found, world),
     )
+
+
+def _end(fill: Fill | None, world: World) -> datetime | None:
+    """The old mix's end, which the top-up keeps; None: nothing is on record, or it has none."""
+    if fill is None or fill.kept_until is None:
+        return None
+    return fill.kept_until.astimezone(world.now.tzinfo)
 
 
 def _sources(found: _TopUp, world: World) -> tuple[Source, ...]:

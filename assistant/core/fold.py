@@ -384,7 +384,8 @@ def _rinsed(state: State, enclosure: str, wiped: bool) -> State:
     return _with_surface(
         state,
         enclosure,
-        tuple(replace(t, wiped=True) if wiped else replace(t, rinsed=True) for t in touches),
+        # Wet again by the water, however dry it was after an earlier wipe.
+        tuple(replace(t, wiped=True, dried=False) if wiped else replace(t, rinsed=True, dried=False) for t in touches),
     )
 
 

@@ -84,7 +84,7 @@ def _is_wish(text: str) -> bool:
         return False
     return bool(WISH.search(text) and WOUND.search(text)) and not re.search(
         r"\b(?:accident\w*|mistake|oops|splash\w*|dripped|landed|spilled|spilt|swallowed|drank|licked"
-        r"|what (?:do|should) i do|got (?:\S+ ){0,3}in)\b",
+        r"|what (?:do|should) i do|got (?:\S+ ){0,3}(?:in|on))\b",
         text,
     )
 

@@ -49,8 +49,10 @@ _ANIMALS = _set(
 )
 # Bits of text without one of which that pattern can't match; a test holds them to it.
 _HINTS: dict[str, frozenset[str]] = {
-    "eye": frozenset({"eye", "see", "contacts", "lens"}),
-    "mouth": _set("swallow ingest drank drunk drink gulp sip swig chew lick lap ate eaten tast bit mouth tongue"),
+    "eye": frozenset({"vision", "eye", "see", "contacts", "lens"}),
+    "mouth": _set(
+        "suck gargl nibbl swallow ingest drank drunk drink gulp sip swig chew lick lap ate eaten tast bit mouth tongue"
+    ),
     "lungs": _set(
         """
         cough chok wheez breath inhal reek dizzy light woozy fume chlorine gas throat chest lung nose feel
@@ -62,16 +64,36 @@ _HINTS: dict[str, frozenset[str]] = {
     | _set(
         """
         hand arm skin leg face foot feet finger wrist neck knee thigh lap stomach chin cheek forehead elbow
-        soak seep toe scalp ear lip palm thumb shirt cloth trouser glove sleeve sock shoe burns stings hurts
+        sat knelt stood stepped trod rash soak seep toe scalp ear lip palm thumb shirt cloth trouser glove
+        sleeve sock shoe burns stings hurts
         """
     ),
     "sprayed animal": _ANIMALS,
     "reached it": frozenset({"there is", " i sprayed", " i misted", "i applied", " i doused", " i soaked", "i sprayed"})
-    | {"i misted", "i doused", "ran ", "sat ", "got ", "lay ", "laid ", "puddle", "pool"}
+    | {
+        "i misted",
+        "i doused",
+        "ran ",
+        "sat ",
+        "got ",
+        "lay ",
+        "laid ",
+        "puddle",
+        "pool",
+        "got up",
+        "got in",
+        "went up",
+        "went in",
+        "jumped",
+        "dived",
+        "climbed",
+        "is on",
+        "is in",
+    }
     | {"was in", "were in", "still in", "swimming", "sitting", "lying"}
     | _set("dripp splash land spill spilt squirt dropped blew fell ran walked stepped crawled slither stood swam roll"),
     "heard as eye": frozenset({"my ", "his ", "her "}),
-    "idioms": _set("aid cough mouth gulp swallow burn fumes smell gas chlorine drink dry dried"),
+    "idioms": _set("eye ANIMAL aid cough mouth gulp swallow burn fumes smell gas chlorine drink dry dried"),
     "wound": _ANIMALS
     | _set(
         """
@@ -92,6 +114,7 @@ EYE = Pattern(
     rf"|^(?:my |ow |ouch |the )*eyes?(?: eyes?)*$"
     r"|\b(?:contacts|contact lens\w*)\b.*\b(?:got|went|gone|under) (?:in|behind|them|my)\b"
     rf"|\b{_HIT} (?:my|his|her) (?:\w+ )?eye"
+    r"|\b(?:eye ?sight|vision)\b(?: \S+){0,3} (?:gone|going|blur\w*|bad|funny)\b"
     r"|\bcan not (?:\w+ )?open (?:my|his|her) (?:\w+ )?eyes?\b|\bcontact(?:s| lens\w*)\b.*\b(?:splash|spray)\w*"
     r"|\bmy eyes?\b.*(?:AGENT|STOCK)|\bcan not see\b|\bmy eyes?$|\bmy eyes? (?:help|what|how|quick|now|hurry)\b",
     *_HINTS["eye"],
@@ -114,6 +137,7 @@ MOUTH = Pattern(
     r"(?:bucket|BOTTLE|sprayer|sink|mix|jug)\b"
     rf"|(?=.*\b{_PRODUCT}\b).*\b(?:licked|licking|lick) (?:his|her|its|their) (?:feet|foot|paws?|toes|legs?|skin"
     r"|fur|tail|claws)\b"
+    rf"|\b(?:suck|chew|gargl|nibbl)\w*(?: \S+){{0,4}} (?:{_PRODUCT}|stuff)\b"
     rf"|\b(?:around|round|on) (?:his|her|my|their) mouth\b|\bmouth (?:\w+ )?(?:touched|hit|got) (?:the "
     rf"|some )?{_PRODUCT}"
     rf"|\bmouth(?: \S+)? {_HURTS}|\b{_HURTS} (?:\S+ )?(?:mouth|tongue)\b",
@@ -143,6 +167,8 @@ SKIN = Pattern(
     rf"|(?:the |my )?{ANIMAL})\b(?! 's)"
     rf"|\b{LIMBS}\b(?: \S+){{0,2}} {_HURTS}\b|\b{_HURTS} (?:my |his |her |the )(?:\w+ )?{LIMBS}\b"
     rf"|\b{_HIT} (?:my|the|his|her|your|our) (?:\w+ )?{LIMBS}\b|\b{_HIT} (?:me|him|her)\b(?! that)"
+    rf"|\bi (?:have )?(?:gone and |just )?(?:sat|knelt|stood|stepped|trod) in (?:the |some )?{_PRODUCT}\b"
+    rf"|\brash\b.*\bmy (?:\w+ )?{LIMBS}\b"
     r"|\ball over (?:me|myself)\b|\bface ?full of\b|\b(?:soak|seep)\w*(?: \S+){0,5} (?:on|onto|through|into) my \w+"
     rf"|\bit (?:really )?(?:burns|stings|hurts)\b"
     rf"|\b{_PRODUCT}(?: \S+){{0,3}} (?:on|over|down|onto) (?:my|his|her|our|{ANIMAL} 's)"
@@ -266,6 +292,8 @@ WOUND = Pattern(
     rf"|\b(?:put|use|apply|rub|spray|pour|dab)\b(?: \S+){{0,3}} {_PRODUCT}(?: \S+){{0,3}} (?:on|onto"
     rf"|over|in) (?:the |my |a )?(?:{ANIMAL}|him|her)\b{_NOT_HOME}"
     rf"|\b{_PRODUCT}(?: \S+){{0,3}} (?:on|onto|over|in) (?:the |my |a )?(?:{ANIMAL}|him|her)\b{_NOT_HOME}"
+    rf"|(?=.*(?:{ANIMAL}|\bhim\b|\bher\b|\bhe\b|\bshe\b)).*\b{_PRODUCT} (?:dip|bath|soak)\b"
+    rf"|(?:{_PRODUCT}|percent)\b.*\b(?:on|for) (?:broken|raw|damaged|burnt|open) (?:\w+ )?(?:skin|flesh)\b"
     rf"|\b{_PRODUCT} (?:dip|bath|soak)\b(?=.*(?:{ANIMAL}|\bhim\b|\bher\b))|\b(?:dip|bath|soak) (?:for"
     rf"|of) (?:the |my )?(?:{ANIMAL}|him|her)\b"
     # medicines
@@ -296,6 +324,10 @@ IDIOMS = Pattern(
     r"|\bwhat (?:fumes|gas|gases) (?:do|does|will|would|is|are)\b"
     r"|\b(?:swallow|gulp)\w*(?: \w+){0,3} (?:mouse|mice|rats?|pinkies?|pinky|crickets?|locusts?|roach\w*|worms?|food"
     r"|dinner|meal|prey|eggs?|fish|whole)\b"
+    r"|\b(?:my|your|an|his|her) eye on (?:a|the|it|him|her|that|them|this)\b"
+    r"|\b(?:do|does|are|is|can|will|would)(?: the| any| bleach)? fumes (?:hurt|harm|bad|dangerous|toxic|kill|affect)\w*"
+    r"|\bavoid (?:the |any |breathing )*fumes\b|\bANIMAL (?:\w+ )?(?:went|ran|climbed|crawled) (?:up|on|onto) my \w+"
+    r"|\bburn\w* (?:the |a |through )*(?:plastic|acrylic|hole|mat|wood|glass|tub)\b"
     r"|\bdrinks? more\b|\bdr(?:y|ied)(?: out| up)? on (?:me|us)\b"
     r"|\bfumes(?: are| have| has| is)?(?: all| now| finally)* (?:gone|cleared|clear)\b"
     r"|\bsmell (?:the |some |any )?fumes\b|\bstill (?:some |a few )?fumes\b|\bfumes (?:are )?still (?:there|strong"
@@ -309,12 +341,19 @@ SPRAYED_ANIMAL = Pattern(
     r"\b(?:sprayed|misted|spritzed|doused|splashed|squirted|hosed|soaked|drenched)(?: all)?(?: over)?"
     rf" (?:the |my |our |a )?(?:\w+ )?{ANIMAL}(?! {_HOME})\b"
     r"|\b(?:oh no|oh god|oops|whoops|help|accident\w*|mistake)\b.*\b(?:sprayed|squirted) ENCLOSURE\b(?! 's)"
+    r"|(?<!the )\bENCLOSURE got (?:\w+ )?(?:sprayed|squirted|splashed|soaked|misted)\b"
+    rf"|\b(?:{ANIMAL}|he|she|ENCLOSURE) (?:is|'s|got|was) (?:all )?(?:covered|drenched|dripping) (?:in"
+    rf"|with) {_PRODUCT}\b"
     rf"|\b{ANIMAL} (?:got|was|has been|'s been|is|has got|had got)"
     r" (?:\w+ )?(?:sprayed|misted|splashed|squirted|soaked|drenched)\b"
     rf"|\b{_PRODUCT} (?:on|over|onto|dripped on|dripped onto|landed on|went on|got on|is on|'s on|all over)"
     rf" (?:the |my |our )?(?:\w+ )?{ANIMAL}(?! {_HOME})\b",
     *_HINTS["sprayed animal"],
     "sprayed ENCLOSURE",
+    "ENCLOSURE got",
+    "covered",
+    "drenched",
+    "dripping",
     "squirted ENCLOSURE",
 )
 """An animal that was wetted, by its kind; its tank, tub or glass is another matter."""
@@ -323,6 +362,9 @@ REACHED_IT = Pattern(
     rf"|over|in|down) (?:(?:the |my |a )?(?:\w+ )?{ANIMAL} 's|ENCLOSURE 's|his|her|its) (?:\w+ )?{_BODY}\b"
     rf"|\b(?:i|we) (?:have |just |accidentally )*(?:got|spilled|spilt|dripped|dropped)(?: \w+){{0,3}}? {_PRODUCT}"
     rf" (?:on|onto|in|into|over) (?:(?:the |my )?(?:\w+ )?{ANIMAL} 's|his|her|its) (?:\w+ )?{_BODY}\b"
+    rf"|\b{_PRODUCT} (?:got|went|ran|is) (?:up|in|into|on|down) (?:(?:the |my )?{ANIMAL} 's|ENCLOSURE 's|his|her|its)"
+    rf" (?:\w+ )?{_BODY}\b|\b(?:{ANIMAL}|he|she|ENCLOSURE) (?:jumped|dived|climbed) (?:in|into) (?:the |my"
+    rf" |a )?{_PRODUCT}"
     rf"|\bthere is {_PRODUCT} (?:\w+ )?(?:on|in|over|under) (?:(?:the |my )?(?:\w+ )?{ANIMAL} 's|his|her|its|their)"
     rf" (?:\w+ )?{_BODY}\b"
     # An animal's own name stands for its home; without "the" it is the animal that was dripped on.
@@ -333,7 +375,7 @@ REACHED_IT = Pattern(
     r"|\bi (?:sprayed|misted|doused)(?: \S+){0,4} (?:with|while) (?:him|her|them|the ANIMAL|he|she|they)"
     r" (?:was |were )?(?:still )?(?:in|inside)\b"
     rf"|\b(?:{ANIMAL}|he|she|they|ENCLOSURE)\b[^.;!?]* in (?:a |the |some )?(?:puddle|pool) of {_PRODUCT}"
-    rf"|\b(?:{ANIMAL}|he|she|ENCLOSURE)(?: is| has| 's)? (?:swimming|sitting|lying|got) (?:in |{_PRODUCT}"
+    rf"|\b(?:{ANIMAL}|he|she|ENCLOSURE)(?: is| has| 's)?(?: been)? (?:swimming|sitting|lying|got) (?:in |{_PRODUCT}"
     rf" (?:on|in|over) )"
     rf"(?:(?:his|her|its|their) {_BODY}|(?:the |a |some )?{_PRODUCT}(?! bottle))\b"
     rf"|\b(?:{ANIMAL}|he|she|they|ENCLOSURE) (?:has |have )?"

@@ -69,6 +69,8 @@ def meets(parsed: Parsed, slots: Slots, world: World, chance: float) -> bool | N
         return not asked
     if len(products) < 2:
         return None
+    if len(slots.touched) >= 2 and not asked and not re.search(r"\b(?:dry|dried|drying)\b", plain):
+        return True  # rinsed between isn't enough for those that make gas, and the others are answered as such
     if _DOSES.search(plain) and not re.search(r"\b(?:mix|use|put) (?:\S+ ){1,3}(?:and|with) |\btogether\b", plain):
         return None
     if "ENCLOSURE" in plain and re.search(r"\b(?:start|clean|begin|disinfect)\b", plain) and not _MEETING.search(plain):

@@ -36,6 +36,7 @@ from assistant.understand.surface import where_it_was_asked
 from assistant.understand.told import WORDS as TOLD_WORDS
 from assistant.understand.told import told_in
 from assistant.understand.told_by_rule import MOVED_OUT, told_by_rule
+from assistant.understand.touched import touched_in
 from assistant.understand.waiting import only_a_germ
 from assistant.understand.weights import opened
 
@@ -140,7 +141,8 @@ class Reader:
         if intent is None and (thing := asked_of_items(look.parsed.plain, self._facts)) in self._questions:
             intent, confidence = thing, max(confidence, ENOUGH)
         if intent is None:
-            slots = Slots(stayed_wet=False) if says_it_dried(look) else Slots()
+            touched = touched_in(look.parsed, look.world.household)
+            slots = Slots(stayed_wet=False if says_it_dried(look) else None, touched=touched)
             return Reading(look.parsed.text, None, slots, confidence, look.nearest, (), look.spoken)
         slots = look.slots(intent)
         if intent in HARM:

@@ -38,7 +38,7 @@ def with_room_air(slots: Slots, parsed: Parsed, intent: str | None) -> Slots:
     """The slots with what a question about drying or airing says of the air; for any other they are as they were."""
     if intent == "dry_time":
         damp = _humidity(parsed)
-        warm = slots.temperatures or _temperatures(parsed, damp)
+        warm = _of_a_room(slots.temperatures, parsed) or _temperatures(parsed, damp)
         mixes = tuple(mix for mix in slots.mixes if not isinstance(mix, Percent) or mix.percent != damp)
         moves = draught_in(parsed.plain)
         return replace(slots, humidity=damp, mixes=mixes, draught=moves, temperatures=warm, numbers=())
@@ -70,6 +70,13 @@ def _humidity(parsed: Parsed) -> Fraction | None:
         if isinstance(found.value, Percent) and found.end not in ends and found.value.percent >= 1:
             return found.value.percent
     return _numbered(parsed, _HUMID, after=2, before=4)
+
+
+def _of_a_room(said: tuple[Amount, ...], parsed: Parsed) -> tuple[Amount, ...]:
+    """Degrees of Celsius that nobody named so, and that no room has, are Fahrenheit: "at 90 degrees"."""
+    if {"celsius", "centigrade", "c"} & {token.text for token in parsed.tokens}:
+        return said
+    return tuple(Amount(t.amount, "degF") if t.unit == "degC" and t.amount > _WARMEST else t for t in said)
 
 
 def _temperatures(parsed: Parsed, damp: Fraction | None) -> tuple[Amount, ...]:

@@ -30,6 +30,7 @@ from assistant.understand.said_times import SaidWhen, when_in
 from assistant.understand.strengths import bare_numbers, mixes_in
 from assistant.understand.surfaces_said import inside_said, soaks
 from assistant.understand.told import Told, told_in
+from assistant.understand.touched import touched_in
 from assistant.understand.unknown_names import ROUND, unknown_names
 from assistant.understand.waiting import groups_in, marks_group, tub_cleaned, tubs_in
 from assistant.understand.wanted_unit import wanted_unit
@@ -103,6 +104,9 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
     )
     if asked.intent in _POURED_TOGETHER:
         slots = _unfolded(slots)
+    if asked.intent == "bleach_now" and len(slots.numbers) == 1 and not slots.temperatures:
+        degrees = Amount(slots.numbers[0], "degC")  # "three months at 30"; the reply says it back
+        slots = replace(slots, temperatures=(degrees,), numbers=())
     if asked.intent == "make_up" and _WHOLE_ROUND.search(parsed.plain):
         slots = replace(slots, every_enclosure=True)
     if asked.intent in _OF_THE_STOCK:
@@ -164,6 +168,7 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         stayed_wet=_stayed_wet(claims, told, asked.intent),
         too_early=told.too_early and asked.intent == "dried_early",
         part=told.part if asked.intent == "dried_early" else None,
+        touched=touched_in(parsed, asked.world.household) if asked.intent not in ("done", "rewet") else (),
         smell=told.smell if smells else None,
         wet=_wet(claims, told) if smells and asked.intent != "done" else None,
         openings=openings_in(plain) if asked.intent == "done" else None,

@@ -7,9 +7,10 @@ from typing import Any
 
 from assistant.contract import Answer, Line
 from assistant.core.measuring import Measured
+from assistant.core.state import Fill
 from assistant.say.wording.amounts import number, said_unmeasured, said_whole, shown, shown_part
 from assistant.say.wording.dose_said import fills, said_dose, said_mix
-from assistant.say.wording.plain import capital
+from assistant.say.wording.plain import capital, clock
 
 
 def _top_up(answer: Answer) -> Line:
@@ -37,6 +38,13 @@ def _shown(details: Mapping[str, Any], measured: Measured | None) -> list[str]:
 
 
 def _conditions(details: Mapping[str, Any]) -> list[str]:
+    fill: Fill | None = details["fill"]
+    if fill is not None:
+        end = "" if fill.kept_until is None else f", good until {clock(fill.kept_until, details['now'])}"
+        return [
+            f"On record it holds {details['name']}, {fill.mix or 'mix unknown'}{end}.",
+            "Only the same goes on top, and the top-up keeps the old mix's end.",
+        ]
     lines = ["Only onto the same mix, and only while that is still good: the top-up keeps the old mix's end."]
     if details["is_bleach"]:
         lines.append(f"Bleach mixed over {details['hours']:g} hours ago is emptied, not topped up.")
@@ -49,6 +57,30 @@ def _too_old(answer: Answer) -> Line:
     hours = f"{details['hours']:g}"
     say = f"No. Mixed {details['agent']} counts for {hours} hours. Empty it, rinse it and mix fresh."
     return Line(say)
+
+
+def _past_its_end(answer: Answer) -> Line:
+    return Line(f"No. The {answer.details['name']}'s mix is past its end. Empty it, rinse it and mix fresh.")
+
+
+def _rinsed_out(answer: Answer) -> Line:
+    name = answer.details["name"]
+    return Line(f"No. On record the {name} was rinsed out, so I don't know what that is. Empty it and mix fresh.")
+
+
+def _another_agent(answer: Answer) -> Line:
+    details = answer.details
+    return Line(f"No. On record the {details['name']} holds {details['holds']}: only the same goes on top.")
+
+
+def _another_mix(answer: Answer) -> Line:
+    details = answer.details
+    return Line(f"No. On record the {details['name']} holds {spoken_mix(details['holds'])}: only the same goes on top.")
+
+
+def spoken_mix(written: str) -> str:
+    """A mix as the record writes it, speakable: "one in 32" from "1 in 32"."""
+    return f"one{written[1:]}" if written.startswith("1 ") else written
 
 
 def _which_bottle(_: Answer) -> Line:
@@ -72,6 +104,10 @@ def _no_room(answer: Answer) -> Line:
 LINES: Mapping[str, Callable[[Answer], Line]] = {
     "topping.top_up": _top_up,
     "topping.too_old": _too_old,
+    "topping.past_its_end": _past_its_end,
+    "topping.rinsed_out": _rinsed_out,
+    "topping.another_agent": _another_agent,
+    "topping.another_mix": _another_mix,
     "topping.which_bottle": _which_bottle,
     "topping.which_mix": _which_mix,
     "topping.how_much_left": _how_much_left,

@@ -165,3 +165,10 @@ def test_an_open_window_dries_it_sooner(world_of: Callable[..., World]) -> None:
     assert still is not None
     assert moving is not None
     assert moving < still
+
+
+def test_asked_of_another_product_it_is_not_the_film_on_it(world_of: Callable[..., World]) -> None:
+    story = _sprayed().after(minutes=4)
+    answer = asked(world_of(story.state, now=story.now), agents=("isopropyl alcohol",))
+    assert answer.values["enclosure"] is None
+    assert answer.values["minutes"] > 1

@@ -484,6 +484,57 @@ def test_undoing_the_spraying_does_not_forget_the_bleach(tool: Tool) -> None:
     assert "rinse" in blocked_by(tool)
 
 
+@pytest.mark.parametrize("intent", ["hold_time", "together", "status"])
+def test_a_touch_said_in_a_sentence_that_asks_something_is_kept(intent: str, tool: Tool) -> None:
+    started(tool)
+    tool.say(intent, agents=("acetic acid",), touched=("acetic acid",))
+    assert [touch.agent for touch in tool.state.surfaces["oak box"]] == ["acetic acid"]
+    assert done(tool, *BEFORE_SPRAYING, "apply").outcome is Outcome.REFUSE
+
+
+def test_a_touch_that_is_on_record_already_opens_nothing(tool: Tool) -> None:
+    sprayed(tool)
+    tool.say("hold_time", touched=(BLEACH,))
+    assert blocked_by(tool) == AFTER_SPRAYING
+
+
+def test_with_two_open_and_none_named_a_touch_is_nobodys(tool: Tool) -> None:
+    started(tool)
+    started(tool, enclosure="fern tank")
+    tool.say("hold_time", touched=(BLEACH,))
+    assert tool.state.surfaces == {}
+
+
+def test_wiped_dry_and_then_rinsed_it_is_wet_again_for_what_must_not_meet(tool: Tool) -> None:
+    sprayed(tool)
+    tool.say("dried_early")
+    done(tool, "wipe")
+    tool.say("no")
+    done(tool, "dry")
+    done(tool, "rinse")
+    reply = tool.say("start", enclosures=("oak box",), bottles=("white bottle",), start_over=True)
+    assert reply.outcome is Outcome.REFUSE
+
+
+def test_starting_over_does_not_forget_a_smell_or_the_airing(tool: Tool) -> None:
+    airing(tool)
+    tool.say("still_smells", smell=True)
+    tool.say("start", enclosures=("oak box",), agents=("detergent",), start_over=True)
+    done(tool, "move out", "clear", "wash", "rinse", "dry", openings=3)
+    tool.after(hours=5)
+    assert blocked_by(tool) == ("air",)
+    tool.say("still_smells", smell=False)
+    assert ready(tool)
+
+
+def test_washed_again_after_it_was_dry_it_is_wet_again(tool: Tool) -> None:
+    tool.say("start", enclosures=("oak box",), agents=("detergent",))
+    done(tool, "move out", "clear", "wash", "dry")
+    assert ready(tool)
+    done(tool, "wash")
+    assert blocked_by(tool) == ("dry",)
+
+
 def test_every_line_is_short(tool: Tool) -> None:
     sprayed(tool)
     for reply in (

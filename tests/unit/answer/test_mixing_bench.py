@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import date
+from datetime import date, timedelta
 from fractions import Fraction
 from typing import Any
 
@@ -12,7 +12,7 @@ from tool import Tool
 
 from assistant.contract import Outcome, SaidTime
 from assistant.core.amounts import Amount, Percent
-from assistant.core.events import RoundStarted, SprayerMeasured
+from assistant.core.events import BottleMixed, BottleRinsed, RoundStarted, SprayerMeasured
 from assistant.core.household import Bottle, Enclosure, Habits, Household, Measure, Room, Stock
 from assistant.core.quantity import read_amount, read_mix
 
@@ -275,6 +275,43 @@ def test_yesterdays_bleach_is_emptied_not_topped_up() -> None:
     assert reply.outcome is Outcome.REFUSE
 
 
+def filled(**more: Any) -> Tool:
+    """The tall bottle, filled with bleach an hour ago."""
+    tool = Tool(HOME)
+    end = tool.now + timedelta(hours=23)
+    fill = {"stock": "shed bleach", "mix": "1 in 32", "kept_until": end, "basis": "published", **more}
+    tool._append((BottleMixed("tall bottle", BLEACH, **fill),))
+    return tool
+
+
+def test_a_fill_on_record_says_what_goes_on_top_and_keeps_its_end() -> None:
+    tool = filled()
+    reply = tool.say("top_up", bottles=("tall bottle",), volumes=volumes("110 mL"))
+    assert reply.values["concentrate"] == Amount(Fraction(20), "mL")
+    assert reply.values["expires"] == tool.now + timedelta(hours=23)
+    assert "Nothing on record" not in reply.show
+
+
+@pytest.mark.parametrize(
+    "slots", [{"mixes": (read_mix("1 in 10"),)}, {"agents": (VINEGAR,)}, {"agents": ("chlorhexidine",)}]
+)
+def test_only_the_same_goes_on_top_of_a_fill(slots: dict[str, Any]) -> None:
+    reply = filled().say("top_up", bottles=("tall bottle",), volumes=volumes("110 mL"), **slots)
+    assert reply.outcome is Outcome.REFUSE
+
+
+def test_a_fill_past_its_end_is_emptied() -> None:
+    tool = filled()
+    tool.now += timedelta(hours=24)
+    assert tool.say("top_up", bottles=("tall bottle",), volumes=volumes("110 mL")).outcome is Outcome.REFUSE
+
+
+def test_a_bottle_rinsed_out_on_record_holds_nothing_known() -> None:
+    tool = filled()
+    tool._append((BottleRinsed("tall bottle"),))
+    assert tool.say("top_up", bottles=("tall bottle",), volumes=volumes("110 mL")).outcome is Outcome.REFUSE
+
+
 # ---------------------------------------------------------------- make_up
 
 
@@ -300,6 +337,13 @@ def test_a_whole_round_is_what_is_being_cleaned_and_else_every_enclosure_with_it
 def test_strokes_that_wet_it_count_by_the_keepers_own_sprayer() -> None:
     values = Tool(HOME).say("make_up", enclosures=("oak box",), bottles=("tall bottle",), strokes=Fraction(40)).values
     assert values["solution"] == Amount(Fraction(36), "mL")
+
+
+def test_a_dose_right_after_is_for_what_was_reckoned() -> None:
+    tool = Tool(HOME)
+    tool.say("make_up", volumes=volumes("20 L"), soaks=True)
+    reply = tool.say("dose", mixes=(read_mix("1 in 50"),), agents=(BLEACH,))
+    assert reply.values["total"] == Amount(Fraction(20), "L")
 
 
 def test_an_enclosure_without_measures_is_asked_after() -> None:

@@ -174,6 +174,47 @@ start the timer, no, bleach in my eyes
 washed it and, argh, my hand's burning
 how strong is it, because I've just swallowed a bit
 is she ready, also I feel dizzy from the fumes
+bleach droplets just hit my eyeball
+gah, right in the eye
+I touched my eye with the bleach glove
+there's something in my eye from the spray bottle
+my eyesight's gone blurry after spraying
+I wiped my face and now my eyes burn
+lid popped and I've bleach in the eye, the left
+he sprayed it in my face, my brother
+tipped the jug over my legs, it's concentrate
+a blister's come up where the bleach was on my arm
+my glove had a hole and my finger's stinging
+the quat splashed my chin
+bleach down my shirt, it's on my stomach
+I've gone and sat in bleach
+rash all over my hands from the disinfectant
+drank from the measuring cup by accident
+I put the syringe in my mouth, it had bleach in
+my three year old sucked the spray nozzle
+the baby's been chewing the bleach cap
+gargled the wrong stuff
+I feel sick after swallowing a bit of that
+can't get my breath with these fumes
+coughing my guts up in here
+it's burning my throat just being in the room
+eyes streaming and throat raw from the gas
+I feel woozy since I mixed it
+smells like a swimming pool and I can't breathe
+my daughter's wheezing in the snake room
+I've misted the gecko with bleach instead of water
+Biscuit got squirted
+the spray landed on the turtle
+gecko's covered in bleach
+I've soaked the snake in bleach by mistake
+the snake's been lying in the bleach
+she drank the soapy water out of the tub
+he's swallowed some of the disinfectant, the tortoise
+the frog jumped in the bleach bucket
+bleach got up the snake's nose
+can I, ow, my eye, ow
+two mils for the, oh no I've drunk it
+he's got bleach on his scales
 """
 
 WOUNDS = """
@@ -231,6 +272,18 @@ what dose of wormer for a leopard gecko
 two mils of antibiotic, is that right for him
 what do I treat mouth rot with
 recipe for a wound wash for my turtle
+what should I dab on a bite mark on her
+could I pop a bit of iodine on his toe
+what mix for washing out a wound on the tortoise
+is point oh five percent alright on broken skin
+I'd like to bathe her sore in chlorhexidine
+what do I clean his shell rot with
+how much bleach to kill the fungus on his shell
+spray for her infected scales
+what percentage chlorhexidine for a skin infection
+can the gecko go in the chlorhexidine dip
+how many drops of iodine for a tortoise soak
+give the snake some ivermectin
 """
 
 ORDINARY = """
@@ -443,6 +496,36 @@ one in forty for the snake's tub
 how dilute for the gecko's bowl
 is it ok for the turtle's tank
 how much for a bath sized tub
+the gecko's eyes are lovely
+his eyes are cloudy, he's due a shed
+I have my eye on a new tank
+face the vent to the wall
+hand over the jug
+I'm going to bathe the kids later
+bleach the branches
+spray the gecko's plants
+is bleach ok where the snake lies
+he sat in his water bowl
+she swam in the tub
+he drank and went back to his hide
+the snake went up my arm
+she's on my shoulder
+he's on my lap while I clean
+it landed on the floor
+the mist landed nicely
+does chlorhexidine leave a film
+wash my hands how long
+do fumes hurt snakes
+are the fumes bad for him
+can she smell the bleach
+what makes chlorine gas
+how do I avoid fumes
+do I need to hold my breath
+will it sting if I don't wear gloves
+should I worry about splashes
+what if the smell lingers
+does the mix burn plastic
+can I clean while he's in there
 """
 
 

@@ -58,6 +58,7 @@ def test_the_unit_wanted(ask: Callable[[str], Reading], said: str, unit: str | N
         ("how much bleach for 20 mils at 1 to 32", "uses_up", False),
         ("I bought the bleach in june 2025, how strong is it now", "month", [2025, 6]),
         ("how strong is my bleach after two months", "month", None),
+        ("how strong is my bleach after two months at 30", "temperatures", ["30 degC"]),
     ],
 )
 def test_what_else_is_said(ask: Callable[[str], Reading], said: str, field: str, expected: object) -> None:
