@@ -12,14 +12,15 @@ import json
 import os
 import tempfile
 from collections.abc import Iterator
-from dataclasses import asdict, dataclass
-from itertools import islice
+from dataclasses import asdict, dataclass, replace
+from itertools import islice, zip_longest
 from pathlib import Path
 from typing import Any
 
 from assistant.contract import Heard, Word
 from assistant.hear.language_model import arpa
 from assistant.hear.pronunciation import dictionary_text, pronounce, read_dictionary, speech_library_of_the_wheel
+from assistant.hear.quieter import without_noise
 from assistant.hear.recogniser import CannotListen
 from assistant.hear.vocabulary import Sayable, Share, sentences
 
@@ -28,6 +29,10 @@ MADE_BY = 3
 
 SILENCE = ("<s>", "</s>", "<sil>", "[NOISE]", "[SPEECH]", "[COUGH]", "[SMACK]", "[UM]", "[UH]", "<s", "</s")
 _SPOTTING = "call word"
+SURE = 0.9
+"""Mean posterior of a hearing that needs no second one."""
+UNCERTAIN = 0.98
+"""Most that a word can be sure of when it was heard only with the noise taken out; too little for a certain number."""
 
 
 @dataclass(frozen=True)
@@ -125,10 +130,17 @@ class Pocketsphinx:
             self._decoder.activate_search(self._usual)
 
     def _whole(self) -> Heard:
+        """The sound as it is; where that hearing is unsure, another with the noise taken out, and the surer of both."""
         self._end_live()
         sound = bytes(self._sound)
         if not any(sound):
             return Heard("", spoken=True)
+        plain = self._searched(sound)
+        if _sureness(plain) >= SURE:
+            return plain
+        return surer(plain, self._searched(without_noise(sound)))
+
+    def _searched(self, sound: bytes) -> Heard:
         quiet = bytes(self._tuning.pad_ms * 16 * 2)
         self._decoder.start_utt()
         self._decoder.process_raw(quiet + sound + quiet, no_search=False, full_utt=True)
@@ -157,6 +169,26 @@ class Pocketsphinx:
         for hypothesis in self._decoder.nbest() or ():
             if hypothesis is not None:
                 yield hypothesis.hypstr
+
+
+def surer(plain: Heard, quieter: Heard) -> Heard:
+    """Of a hearing of the sound as it is and one with the noise taken out, the surer; the other is an alternative.
+
+    What only the second heard is never certain: of 324 clips it was sure of one wrong number, and the first of none.
+    """
+    second = _sureness(quieter) > _sureness(plain)
+    best, other = (quieter, plain) if second else (plain, quieter)
+    both = zip_longest(best.alternatives, (other.text, *other.alternatives), fillvalue="")
+    others = dict.fromkeys(text for pair in both for text in pair if text and text != best.text)
+    words = best.words
+    if second:
+        words = tuple(Word(word.text, min(word.posterior, UNCERTAIN)) for word in words)
+    return replace(best, alternatives=tuple(others), words=words)
+
+
+def _sureness(heard: Heard) -> float:
+    """Mean posterior; 0 for nothing heard."""
+    return sum(word.posterior for word in heard.words) / len(heard.words) if heard.words else 0.0
 
 
 def _text(found: str) -> str:

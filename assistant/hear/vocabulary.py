@@ -89,6 +89,21 @@ STEPS: tuple[str, ...] = (
 )
 """Said forms of a round's steps, for {step}."""
 
+WHEN: tuple[str, ...] = (
+    *("yesterday", "this morning", "last night", "last week", "on monday", "on tuesday", "on wednesday", "on thursday"),
+    *("on friday", "on saturday", "on sunday", "last tuesday", "two days ago", "a week ago", "an hour ago", "just now"),
+    *("ten minutes ago", "yesterday at four", "at half past three", "this afternoon", "on the third of may"),
+)
+MATERIALS: tuple[str, ...] = (
+    *("glass", "acrylic", "plastic", "wood", "cork", "silicone", "metal", "stainless steel", "stone", "tile", "mesh"),
+    *("melamine", "plywood", "slate", "fabric"),
+)
+ITEMS: tuple[str, ...] = (
+    *("water bowl", "bowls", "dishes", "tongs", "branches", "hides", "plastic plants", "towels", "cloth", "sponge"),
+    *("brush", "scoop", "bucket", "cork bark", "decor"),
+)
+"""A few of the many, so that what is heard has the shape of the question; the words themselves are in the phrasings."""
+
 
 def sayable(
     questions: Iterable[Question],
@@ -109,6 +124,9 @@ def sayable(
         "animal": [_by_animal(home.animal) for home in household.enclosures],
         "organism": [(organism.name, *organism.also) for organism in organisms],
         "step": [STEPS],
+        "when": [WHEN],
+        "material": [MATERIALS],
+        "item": [ITEMS],
     }
     shelf = {stock.agent for stock in household.stocks}
     return Sayable(

@@ -25,7 +25,8 @@ from pathlib import Path
 from typing import Any
 
 from assistant.contract import Heard, Word
-from assistant.hear.recogniser import BYTES_A_SAMPLE, RATE_HZ, CannotListen
+from assistant.hear.recogniser import BYTES_A_SAMPLE, RATE_HZ, CannotListen, pieces
+from assistant.hear.wav import read_file
 
 ALTERNATIVES = 30
 """Of the vocabulary's search."""
@@ -84,9 +85,10 @@ def load_model(folder: Path) -> Any:
         raise CannotListen("the Vosk model can't be loaded", str(folder), _MEND) from fault
 
 
-def try_out(folder: Path, cache: Path) -> None:
+def try_out(folder: Path, cache: Path, clip: Path | None = None) -> None:
     """Load the model and let it listen, in a program of its own: the library ends its process on some broken models.
 
+    clip: a WAV file to listen to; None: silence.
     A model that passed is remembered in the cache and not tried again until its files change.
     Fails: CannotListen with one line.
     """
@@ -97,6 +99,7 @@ def try_out(folder: Path, cache: Path) -> None:
     if passed.exists():
         return
     command = [sys.executable, "-m", "assistant.hear.vosk_engine", str(folder.absolute())]
+    command += [str(clip.absolute())] if clip is not None else []
     here = str(Path(__file__).resolve().parents[2])
     paths = os.pathsep.join(path for path in (here, os.environ.get("PYTHONPATH")) if path)
     tried = subprocess.run(
@@ -236,5 +239,6 @@ def _joined(parts: Sequence[list[Scored]], most: int) -> list[str]:
 
 if __name__ == "__main__":
     _search = Vosk(load_model(Path(sys.argv[1])), (), "tried")
-    _search.feed(bytes(2 * RATE_HZ))
+    for _piece in pieces(read_file(Path(sys.argv[2])) if sys.argv[2:] else bytes(2 * RATE_HZ)):
+        _search.feed(_piece)
     _search.finish()

@@ -29,6 +29,7 @@ COMMANDS = {
     "ask": ("assistant.shells.once", "ask"),
     "hear": ("assistant.shells.once", "hear"),
     "rehearse": ("assistant.shells.rehearse", "rehearse"),
+    "model": ("assistant.shells.model", "model"),
     "check": ("assistant.shells.check", "check"),
 }
 
@@ -144,6 +145,11 @@ def _parser() -> argparse.ArgumentParser:
     hear.add_argument("what", metavar="FILE.wav", help='a 16-bit PCM WAV file; "-" reads stdin')
     rehearse = commands.add_parser("rehearse", parents=[common], help="run a script of turns on a clock of its own")
     rehearse.add_argument("what", metavar="FILE", help='turns, one a line; "+9m30s" moves the clock; "-" reads stdin')
+    model = commands.add_parser("model", parents=[common], help="fetch or unpack a speech model, and check it")
+    model.add_argument(
+        "what", metavar="ADDRESS-or-FILE", help="a packed Vosk model: a web address or a zip or tar file"
+    )
+    model.add_argument("--sha256", metavar="SUM", default="", help="the checksum that its page names")
     commands.add_parser("check", parents=[common], help="what works on this computer, and how to mend what doesn't")
     return parser
 

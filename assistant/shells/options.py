@@ -26,6 +26,8 @@ class Options:
     at: datetime | None = None
     speak: bool = False
     say_to: str | None = None
+    sha256: str = ""
+    """What the checksum of a model's archive must be; empty: not known."""
     voice: bool = False
     """Listen to the microphone and speak."""
     listen: str | None = None

@@ -17,7 +17,8 @@ from assistant.contract import Question, SlotWanted
 from assistant.core.facts import Facts
 
 _AMOUNTS_AND_TOOLS = ("volume", "mix", "duration", "temperature", "number", "agent", "stock", "bottle", "measure")
-PLACEHOLDERS = frozenset({*_AMOUNTS_AND_TOOLS, "enclosure", "animal", "organism", "step", "stock_strength", "when"})
+_THINGS = ("enclosure", "animal", "organism", "material", "item")
+PLACEHOLDERS = frozenset({*_AMOUNTS_AND_TOOLS, *_THINGS, "step", "stock_strength", "when"})
 """What may stand in braces in a phrasing."""
 
 LEARNED = "learned.b64"

@@ -98,6 +98,7 @@ _NOT_A_SPILL = Pattern(
     r"|dropped (?:off )?to)\b"
     r"|\bspill kit\b|\b(?:store|storing|stored|keep|kept|stand)\b"
     r"|\bdropped (?:the )?(?:percent|strength|price)\b"
+    r"|^(?:can|could|may|might|should|shall|would|will) (?:i|we|you) (?:use|put|spray|apply|try|pour|wipe|mop)\b"
 )
 
 WORDS = words_in(_ESCAPED, _OUT_OF_THE_TUB, _OUT, _NOT_AN_ESCAPE, _FOUND, _SPILLED, _NOT_A_SPILL)

@@ -21,6 +21,7 @@ from assistant.understand.parsing import matched_words
 from assistant.understand.scaled import factor_in
 from assistant.understand.short_slips import LONGEST, told_apart
 from assistant.understand.surface import smell_answer, wet_answer
+from assistant.understand.takes import given_to
 from assistant.understand.words import ARTICLES
 
 
@@ -80,6 +81,7 @@ class InTalk:
         full = look.chances[look.top] >= ENOUGH and look.top not in (OUTSIDE, before.intent, "yes", "no")
         full = full and (look.top != "tub" or may_be("tub", look.parsed, look.claims))
         full = full and not (look.top in _OF_AN_AMOUNT and follow_up.asks_for_another(look.parsed))
+        full = full and not (pending is None and self._only_names(look, before))
         slots = replace(look.slots(before.intent), place=follow_up.place_in(look.parsed.plain))
         if pending is not None and "step" in pending.missing:
             slots = replace(slots, steps=look.claims.done or steps_named(look.parsed.plain))
@@ -100,11 +102,24 @@ class InTalk:
             and not full
         ):
             return follow_up.corrected(answering, before, look.world)
-        if pending is None and self._same_again(look, before):
+        if pending is None and (self._same_again(look, before) or self._goes_on(look, before)):
             return follow_up.corrected(answering, before, look.world)
         if pending is not None and pending.reading.doubts:
             return follow_up.corrected(answering, before, look.world)
         return None
+
+    def _only_names(self, look: Look, before: Reading) -> bool:
+        """ "On glass?", "for the turtle": names that the question before takes, and small words."""
+        question = look.world.questions.get(before.intent or "")
+        bare = all(word[0] == "{" or word in _SMALL for word in look.parsed.words)
+        return question is not None and bare and bool(given_to(question, look.slots(before.intent)))
+
+    def _goes_on(self, look: Look, before: Reading) -> bool:
+        last = look.world.talk.last
+        just_before = last is not None and last.intent == before.intent
+        begins = look.parsed.plain.split(" ", 1)[0] in _SMALL
+        again = follow_up.may_be_asked_again(before.intent, look.world)
+        return just_before and begins and again and self._only_names(look, before)
 
     def _share_of_it(self, look: Look, pending: Pending | None) -> Reading | None:
         """ "What about half of that", after an amount."""
@@ -164,6 +179,8 @@ _YES_OR_NO = frozenset(
 """Words without one of which only a phrasing of yes or no, word for word, is one."""
 _OF_AN_AMOUNT = frozenset({"read_ratio", "mix_strength"})
 """Questions that "what about one in fifty?" would be by itself, but not after another."""
+_SMALL = frozenset({"on", "for", "in", "at", "with", "from", "to", "against", "after", "and", "what", "about", "then"})
+"""Words before a name that is put to the question before."""
 _A_NAME = frozenset({"{enclosure}", "{animal}", "{bottle}", "{agent}", "{stock}"})
 _ASKS_IN_FULL = frozenset({"how", "what", "which", "can", "could", "do", "does", "i", "give", "tell"})
 _EXACT = frozenset({"next", "help", "undo", "repeat", "status", "again", "pardon", "what now", "now what"})

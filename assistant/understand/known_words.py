@@ -95,9 +95,28 @@ ASKS_FIRST = words_of(
 # Words without one of which a likeness to sharing a tool is none.
 SHARED = words_of(
     """
+    {item}
     tongs tong tweezers forceps gloves glove cloth cloths rag rags sponge brush brushes scoop scoops hook hooks net nets
     bowl bowls dish hide branch tub bucket scissors tool tools equipment kit gear share sharing same stuff things
     instruments spatula shovel
+    """
+)
+
+# What a surface is made of, and what is cleaned beside the enclosure: one word each when a question is matched. Which
+# one it is, the slots read from the facts.
+MATERIALS = words_of(
+    """
+    acrylic aluminium aluminum brass ceramic chipboard copper cork cotton fabric foam glass grout iron laminate mdf
+    melamine mesh metal perspex plastic plexi plexiglass plywood polycarbonate polypropylene polystyrene polythene pvc
+    rock rocks rubber sealant silicone slate stainless steel stone stones terracotta tile tiles timber vinyl wood wooden
+    """
+)
+ITEMS = words_of(
+    """
+    bark blanket bowl bowls branch branches brush brushes bucket cave caves cloth cloths crock decor decorations dish
+    dishes driftwood fleece fleeces forceps furniture grapevine hammock hammocks hide hides ledge liner liners log logs
+    mop net nets ornament ornaments perch perches plants pothos rag rags scissors scoop scoops scraper shovel spatula
+    sponge sponges squeegee sticks tongs toothbrush towel towels tweezers vine
     """
 )
 

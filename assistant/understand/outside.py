@@ -652,6 +652,243 @@ use {agent} in his tub
 use {agent} in his tank
 put {agent} in his tub
 use {bottle} in his box
+what do bearded dragons eat
+how often does {animal} need feeding
+how many crickets for {animal}
+{animal} has not eaten for a week
+when did {animal} last eat
+how warm should {enclosure} be
+what is the temperature in {enclosure}
+is {enclosure} too hot
+does {animal} need a heat lamp
+the heat mat is not working
+the bulb has gone in {enclosure}
+is {animal} shedding
+{animal} has a bad shed
+{animal} keeps sneezing
+{animal} looks thin
+how do i sex {animal}
+how long does {animal} live
+how big does {animal} get
+can {animal} and {animal} live together
+can two of them live together
+can they share a tank
+can i put two in one tub
+what substrate should i use
+which bedding is best
+should i use sand
+where can i buy a bigger tank
+how much is a new tank
+what thermostat do i need
+turn the heat up
+set the temperature to {temperature}
+when do they breed
+how do i hatch eggs
+do they need company
+do they get lonely
+what is a good name for {animal}
+how do i pick {animal} up
+how do i tame {animal}
+does {animal} bite
+that bit hurt
+ow he scratched me
+stop biting
+weigh {animal}
+{animal} weighs {number} grams
+book the vet
+when is the vet appointment
+ring the vet for me
+how much does a vet cost
+how much {agent} for a swimming pool
+how much {agent} in a hot tub
+how much chlorine for the pool
+how much {agent} for pickles
+how much {agent} in a salad
+how much {agent} in the washing machine
+how much {agent} for a load of whites
+{agent} for my laundry
+can i use {agent} on my hair
+can i wash my hair with {agent}
+can i cook with {agent}
+can i drink {agent}
+does {agent} kill weeds
+does {agent} kill slugs
+does {agent} kill ants in the kitchen
+will {agent} unblock a drain
+can i clean the car with {agent}
+can i use {agent} on my kitchen worktop
+can i use {agent} on the toilet
+how do i clean the fridge
+clean the windows of the house
+mop the kitchen floor
+hoover the stairs
+do the dishes
+wash my jeans
+rinse the salad
+dry the dishes
+dry the laundry
+air the bedroom
+air the bedding
+wipe my nose
+wipe the kitchen table
+spray the plants
+mist the ferns
+open the front door
+close the curtains
+lock the door
+switch the light on
+turn the radio off
+turn the music down
+play a song
+pause the music
+stop the music
+stop the car
+start the dishwasher
+next track please
+skip this song
+skip the advert
+repeat the song
+repeat the last song
+undo my jacket
+help my son with homework
+help with my taxes
+set a timer for the eggs
+wake me at seven
+remind me to call mum
+remind me to buy milk
+add milk to the shopping list
+buy more paper towels
+order a pizza
+order more crickets
+order new bulbs
+what is the date today
+what is the weather like
+will it rain
+how cold is it outside
+who won the game
+what is on tv
+who is the president
+what is the capital of spain
+how tall is the tower
+how far is the shop
+when does the shop close
+how do i get to the station
+call dad
+text my sister
+read my email
+any messages
+what is the news
+who made you
+are you real
+do you like snakes
+thank you very much
+cheers
+see you later
+i hate this job
+this is boring
+i need a drink
+i need the toilet
+my back is killing me
+it is cold in here
+it is too dark
+i can not see a thing
+where are my glasses
+where is my phone
+where did i put the scissors
+the phone is ringing
+someone is at the door
+there is someone at the door
+one moment
+one second
+give me a second
+hold this
+hold still
+hold on a minute
+be quiet you
+not talking to you
+i was not talking to you
+i am talking to the dog
+talking to my wife
+mind the step
+pass me the cloth
+pass the tape
+put that down
+look at you
+come on then
+good girl
+you are gorgeous
+stop moving
+sit still
+get down
+leave it alone
+what is nine times seven
+what is {number} plus {number}
+what is {mix} of eighty
+spell {agent}
+how do you spell {agent}
+translate that
+say it in french
+take a note
+take a picture
+what is the dose of aspirin
+what is the dose for a headache
+how do i get a stain out of my shirt
+how do i get the smell out of my car
+how long does chicken take
+bake a cake at {temperature}
+bake it for {duration}
+how many calories are in bread
+what is for dinner
+how do i fix a leak
+how do i build a shelf
+how do i paint a wall
+how do i change a tyre
+how do i change the bulb
+the cat has been sick
+feed the dog
+walk the dog
+did you feed the cat
+how do i bath the dog
+what ph should the aquarium be
+how do i cycle a fish tank
+clean the fish tank filter
+do fish sleep
+how much does it cost
+how much was that
+how much is left in my account
+how many days until christmas
+how many people live here
+what is the longest river
+which way is north
+why do snakes shed
+why is she so slow
+why am i doing this
+it does not matter
+i do not care
+let me think
+let me see
+i wonder
+and so on
+and then i was like
+so anyway
+as i was saying
+you know what i mean
+blah blah blah
+uh huh
+testing one two three
+of the and
+with a
+in the
+to be
+he wants out
+{animal} wants out
+he wants to come out
+let him out
+hand me the {agent}
+pass the {agent}
+get me the {agent}
+hand me {bottle}
+hand me the {item}
 """.strip().splitlines()
     if line.strip()
 )

@@ -147,7 +147,7 @@ _HALF_ENOUGH = {
 }
 _OF_THE_TALK = frozenset({"undo", "repeat", "help"})
 """Questions that no word of the round belongs to: "undo the lid" is none."""
-_ABOUT_TALK = frozenset({"next", "repeat", "help", "undo", "start", "status"})
+_ABOUT_TALK = frozenset({"next", "repeat", "help", "undo", "start", "status", "hush", "slower"})
 _BEATS_A_CLAIM = frozenset(
     {"rinsed_out", "start", "dose", "hold_time", "help", "repeat", "undo"}
     | {"mix_strength", "top_up", "make_up", "bleach_now", "measure_with"}

@@ -14,6 +14,7 @@ from rapidfuzz import fuzz, process
 
 from assistant.core.quantity import Gallon
 from assistant.understand.amounts import Amounts, amounts_in
+from assistant.understand.known_words import ITEMS, MATERIALS
 from assistant.understand.misheard import put_right
 from assistant.understand.names import CONTAINERS, HOMES, TOOLS, Mention, Names
 from assistant.understand.said_times import SaidWhen, when_in
@@ -65,6 +66,7 @@ _SAME: dict[str, str] = {
         "{animal}",
     ),
 }
+_SAME |= dict.fromkeys(MATERIALS, "{material}") | dict.fromkeys(ITEMS, "{item}")
 _PLAIN = re.compile(
     r"(?:[a-z]{3,}|\{\w+\}|it|is|in|on|to|do|my|of|at|he|me|so|ok|no|up|we|am|be|or|if|go|by|an|as|us|i|a| )+"
 )
@@ -106,7 +108,11 @@ def matched_words(words: Iterable[str]) -> tuple[str, ...]:
     spare = [word for word in kept if word not in ARTICLES and word != "'s"] or kept
     while len(spare) > 1 and spare[0] in OPENERS and spare != ["now", "what"]:
         del spare[0]
-    return tuple(spare)
+    return tuple(
+        word
+        for word, after in zip(spare, [*spare[1:], ""], strict=False)
+        if word != "{material}" or after not in ("{material}", "{item}")  # "cork hide", "stainless steel": one thing
+    )
 
 
 _NO_AMOUNTS = Amounts((), ())

@@ -13,6 +13,7 @@ from functools import lru_cache
 from typing import Any
 
 from assistant.contract import Question, Slots
+from assistant.understand.parsing import phrasing_words
 
 _FIELDS_OF: Mapping[str, tuple[str, ...]] = {
     "mix": ("mixes",),
@@ -36,6 +37,8 @@ _NEVER_GIVEN = frozenset(
 _PLURAL = ("duration", "temperature", "number", "measure", "organism", "material", "item", "chore", "group", "rack")
 _OF_A_KIND = frozenset(f"{kind}s" for kind in _PLURAL) | {name for names in _FIELDS_OF.values() for name in names}
 """Slots that a kind in braces fills; a short turn gives them only to a question with that kind."""
+_THINGS = ("{material}", "{item}")
+"""Kinds that phrasings mostly name by their own words: "glass", "bowl"."""
 _EMPTY = Slots()
 _SLOT = re.compile(r"\{(\w+)\}")
 
@@ -44,6 +47,7 @@ _SLOT = re.compile(r"\{(\w+)\}")
 def kinds_of(question: Question) -> frozenset[str]:
     """The kinds of slot that a question's phrasings hold, or that it asks for when they are missing."""
     held = {kind for text in question.phrasings for kind in _SLOT.findall(text)}
+    held |= {word[1:-1] for text in question.phrasings for word in phrasing_words(text) if word in _THINGS}
     return frozenset(held | {slot.kind for slot in question.slots})
 
 

@@ -1,0 +1,99 @@
+"""The call word and the end of a turn: python tests/bench/hands_free.py [--chatter FILE] [--most N]
+
+How often the call word is found in front of a question and alone, clean and under a fan; how often ordinary talk is
+taken for it; how often a turn is cut in a pause of half a second. Needs flite and sox. With --chatter, a file of
+sentences, one a line, is said as ordinary talk; without, the program's own general English is. Kept in recognition.md.
+"""
+
+from __future__ import annotations
+
+import argparse
+import sys
+import tempfile
+from pathlib import Path
+
+sys.path[:0] = [str(Path(__file__).resolve().parents[1]), str(Path(__file__).resolve().parents[2])]
+
+import numpy as np  # noqa: E402
+from audio.listening import DEMO  # noqa: E402
+from audio.spoken_clips import FLITE, speak, under_a_fan  # noqa: E402
+from audio.unseen import TEXTS  # noqa: E402
+
+from assistant.hear.call_word import called  # noqa: E402
+from assistant.hear.choose import open_recogniser  # noqa: E402
+from assistant.hear.general_english import SENTENCES  # noqa: E402
+from assistant.hear.recogniser import RATE_HZ, Recogniser, hear_all, pieces  # noqa: E402
+from assistant.hear.turns import Turns  # noqa: E402
+from assistant.hear.vocabulary import sayable  # noqa: E402
+from assistant.hear.wav import read_file  # noqa: E402
+from assistant.store.keeping import read_household  # noqa: E402
+from assistant.store.packaged import packaged_facts, read_questions  # noqa: E402
+
+CALL = "marigold lantern"
+
+
+def main() -> None:
+    options = argparse.ArgumentParser(description=__doc__)
+    options.add_argument("--chatter", type=Path)
+    options.add_argument("--most", type=int, default=40, help="clips of each kind")
+    given = options.parse_args()
+    with tempfile.TemporaryDirectory() as folder:
+        place = Path(folder)
+        recogniser = _recogniser(place)
+        for noise_db in (None, 20, 10):
+            for kind, texts in (("before a question", [f"{CALL} {text}" for text in TEXTS]), ("alone", [CALL] * 8)):
+                clips = list(_clips(texts[:: max(1, len(texts) // given.most)], noise_db, place))
+                found = sum(_called(recogniser, clip) for clip in clips)
+                print(f"call word {kind}, noise {noise_db} dB: found {found} of {len(clips)}", flush=True)
+        talk = given.chatter.read_text("utf-8").splitlines() if given.chatter else list(SENTENCES)
+        clips = list(_clips(talk[:: max(1, len(talk) // given.most)], None, place))
+        hours = sum(len(clip) for clip in clips) / 2 / RATE_HZ / 3600
+        false = sum(_called(recogniser, clip) for clip in clips)
+        print(f"ordinary talk: taken for the call word {false} times in {hours:.2f} hours, {len(clips)} sentences")
+        print(_pauses(recogniser, place, given.most))
+
+
+def _recogniser(place: Path) -> Recogniser:
+    facts, questions = packaged_facts(), read_questions()
+    household = read_household(DEMO, facts)
+    said = sayable(questions.values(), household, facts.agents.values(), facts.organisms.values(), CALL)
+    return open_recogniser(said, place / "none", place / "cache")
+
+
+def _clips(texts: list[str], noise_db: float | None, place: Path) -> list[bytes]:
+    clips = []
+    for number, text in enumerate(texts):
+        sound = read_file(speak(text, FLITE[number % 4], place / "clip.wav"))
+        clips.append(sound if noise_db is None else under_a_fan(sound, noise_db, place))
+    return clips
+
+
+def _called(recogniser: Recogniser, sound: bytes) -> bool:
+    found = called(hear_all(recogniser, pieces(sound)), CALL)
+    return found is not None and (found.sure or recogniser.spots(CALL, sound))
+
+
+def _pauses(recogniser: Recogniser, place: Path, most: int) -> str:
+    """Sentences said with half a second between two words, in the middle."""
+    chance, cut, tried = np.random.default_rng(1), 0, 0
+    for text in TEXTS[:: max(1, len(TEXTS) // most)]:
+        words = text.split()
+        middle = len(words) // 2
+        halves = [" ".join(words[:middle]), " ".join(words[middle:])]
+        first, second = (_trimmed(clip) for clip in _clips(halves, None, place))
+        samples = np.concatenate([np.zeros(RATE_HZ), first, np.zeros(RATE_HZ // 2), second, np.zeros(2 * RATE_HZ)])
+        sound = (samples + chance.normal(0, 12, len(samples))).astype("<i2").tobytes()
+        turns = Turns(recogniser)
+        cut += sum(turns.take(piece) is not None for piece in pieces(sound)) > 1
+        tried += 1
+    return f"a pause of 0.5 s: cut {cut} of {tried} turns"
+
+
+def _trimmed(sound: bytes) -> np.ndarray:
+    samples = np.frombuffer(sound, dtype="<i2")
+    loud = np.flatnonzero(np.abs(samples.astype(np.int32)) > 300)
+    return samples[loud[0] : loud[-1] + 1].astype(np.float64) if len(loud) else samples.astype(np.float64)
+
+
+if __name__ == "__main__":
+    main()
