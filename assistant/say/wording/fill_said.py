@@ -13,7 +13,7 @@ from assistant.core.ratio import Ratio
 from assistant.core.state import Fill
 from assistant.core.units import spoken
 from assistant.say.wording.amounts import number, shown
-from assistant.say.wording.plain import capital, clock, digits, listed
+from assistant.say.wording.plain import capital, clock_aloud, digits, listed
 
 
 def mix_said(wanted: Mix | None, ratio: Ratio | None = None, *, heard: bool = False) -> str:
@@ -45,7 +45,7 @@ def good_until(fill: Fill, now: datetime) -> str:
         return "how long it keeps is on its label"
     if timedelta(hours=23, minutes=59) <= fill.kept_until - now <= timedelta(hours=24, minutes=1):
         return "good until this time tomorrow"
-    return f"good until {clock(fill.kept_until, now)}"
+    return f"good until {clock_aloud(fill.kept_until, now)}"
 
 
 def _mixed(answer: Answer) -> Line:
@@ -75,7 +75,7 @@ def _mixed_shown(answer: Answer) -> list[str]:
     if left is not None:
         lines.append(f"{capital(details['stock'].name)}: {shown(left)} left.")
     if fill.kept_until is not None:
-        lines.append(f"Good until {clock(fill.kept_until, details['now'])}.")
+        lines.append(f"Good until {clock_aloud(fill.kept_until, details['now'])}.")
     lines += [f"{source.text}." for source in answer.sources]
     return lines
 
