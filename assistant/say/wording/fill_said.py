@@ -13,15 +13,15 @@ from assistant.core.ratio import Ratio
 from assistant.core.state import Fill
 from assistant.core.units import spoken
 from assistant.say.wording.amounts import number, shown
-from assistant.say.wording.plain import capital, clock_aloud, digits, listed
+from assistant.say.wording.plain import capital, clock, clock_aloud, digits, listed
 
 
 def mix_said(wanted: Mix | None, ratio: Ratio | None = None, *, heard: bool = False) -> str:
     """ ", one in 50", ", 0.06 percent", ", undiluted"; a heard number digit by digit; empty when it isn't known."""
 
     def figure(value: Fraction) -> str:
-        said = number(value)
-        return digits(said).replace(" ", "-") if heard and len(said) > 1 else said
+        said = "one" if value == 1 else number(value)
+        return digits(said).replace(" ", "-") if heard and len(said) > 1 and said[0].isdigit() else said
 
     if wanted is None:
         return ""
@@ -75,7 +75,7 @@ def _mixed_shown(answer: Answer) -> list[str]:
     if left is not None:
         lines.append(f"{capital(details['stock'].name)}: {shown(left)} left.")
     if fill.kept_until is not None:
-        lines.append(f"Good until {clock_aloud(fill.kept_until, details['now'])}.")
+        lines.append(f"Good until {clock(fill.kept_until, details['now'])}.")
     lines += [f"{source.text}." for source in answer.sources]
     return lines
 
