@@ -210,6 +210,8 @@ class Slots:
     """It is said to be in the oven, the pot or the soak by now."""
     still_wet: bool = False
     """It is said to have been sprayed or soaked, and not to be rinsed and dry since."""
+    chores: tuple[str, ...] = ()
+    """From `chores.CHORES`: "spot clean", "deep clean", "water"."""
     groups: tuple[str, ...] = ()
     """Groups of enclosures: "healthy", "new", "sick"."""
     racks: tuple[str, ...] = ()

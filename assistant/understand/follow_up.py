@@ -85,6 +85,7 @@ _SUPPLIES: dict[str, tuple[str, ...]] = {
     "duration": ("durations", "numbers"),
     "minutes": ("durations", "numbers"),
     "step": ("steps",),
+    "chore": ("chores",),
     "start_over": ("start_over",),
     "place": ("place",),
     "concentrate": ("volumes",),

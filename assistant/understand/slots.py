@@ -15,6 +15,7 @@ from assistant.core.amounts import Amount, Percent, SaidRatio
 from assistant.core.rounds import is_open
 from assistant.understand import fills
 from assistant.understand.choosing_words import CHOOSING, job_in, methods_in, near_water, of_facts
+from assistant.understand.chores_said import PLANNING, chores_in, every_one, groups_named, racks_in
 from assistant.understand.claimed_steps import Claims
 from assistant.understand.drains import drains_in, wish_in
 from assistant.understand.items_said import begun_in, items_in, still_wet_in, taken_in, ways_in
@@ -160,6 +161,12 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
             rinsed_first=fills.rinsed_first(plain),
             plain_water=fills.plain_water(plain, named),
         )
+    if asked.intent in PLANNING:
+        racks = racks_in(parsed.text, asked.world.household)
+        slots = replace(slots, enclosures=()) if racks else slots  # "the east rack" is no tank
+        groups = groups_named(plain) if asked.intent != "quarantine" and not slots.enclosures else ()
+        slots = replace(slots, chores=chores_in(plain), groups=groups, racks=racks)
+        every = (every or every_one(plain)) and not groups and not slots.enclosures
     if asked.intent in CHOOSING:
         slots = _for_choosing(slots, parsed, asked)
     return replace(

@@ -172,6 +172,7 @@ WHAT = {
     "WindowsOpened": "the window",
     "GasMade": "the mix",
     "BottleMixed": "the fill",
+    "ChoreDone": "the chore",
     "AgentPoured": "what was poured in",
     "AgentsMet": "the mix",
     "BottleRinsed": "rinsed out",
