@@ -837,6 +837,8 @@ pass the {agent}
 get me the {agent}
 hand me {bottle}
 hand me the {item}
+what strength for his tank
+what strength for {enclosure}
 """.strip().splitlines()
     if line.strip()
 )

@@ -27,8 +27,8 @@ from assistant.understand.in_talk import InTalk
 from assistant.understand.items_said import asked_of_items
 from assistant.understand.known_words import EVERYDAY
 from assistant.understand.look import BY_RULE, ENOUGH, Look, without_troubles
-from assistant.understand.matching import Matcher, rows_of
-from assistant.understand.meeting import meets, unknown_bottle_again
+from assistant.understand.matching import Matcher
+from assistant.understand.meeting import meets, speaks_of_products, unknown_bottle_again
 from assistant.understand.names import Names
 from assistant.understand.own_question import OwnQuestion, says_it_dried
 from assistant.understand.parsing import Parser
@@ -46,7 +46,8 @@ class Reader:
     """Reads the turns of one household. Built once; knows nothing of the turn before but what the world holds."""
 
     def __init__(self, household: Household, facts: Facts, questions: Mapping[str, Question], weights: bytes) -> None:
-        self._matcher = Matcher(rows_of(questions), opened(weights).model)
+        learned = opened(weights)
+        self._matcher = Matcher(learned.rows, learned.model)
         vocabulary = self._matcher.vocabulary | EVERYDAY | CLAIM_WORDS | CRY_WORDS | alarms.WORDS | TOLD_WORDS
         self._parser = parser = Parser(Names(household, facts, vocabulary), "US", vocabulary)
         self._parse = lru_cache(maxsize=64)(lambda text, gallon="US": parser.with_gallon(gallon)(text))
@@ -111,6 +112,8 @@ class Reader:
             return look.reading("store_it", look.slots("store_it"), BY_RULE)
         if "mixed" in self._questions and fills.tells(look.parsed.plain):
             return look.reading("mixed", look.slots("mixed"), BY_RULE)
+        if not speaks_of_products(look.parsed) and not look.world.state.unknown_mixes:
+            return None
         slots = look.slots("together")
         again = unknown_bottle_again(look.parsed.plain, slots, look.world)
         if again is not None:
