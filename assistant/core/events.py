@@ -174,6 +174,17 @@ class GasMade:
 
 
 @dataclass(frozen=True, slots=True)
+class ChoreDone:
+    """A spot clean, a deep clean or fresh water, for the record and the schedule; it never makes anything ready."""
+
+    enclosure: str
+    chore: str
+    """From `chores.CHORES`."""
+    done_at: datetime
+    """As told: it may lie before the telling."""
+
+
+@dataclass(frozen=True, slots=True)
 class BottleMixed:
     """A bottle was filled with a mix, ready to spray."""
 
@@ -369,6 +380,7 @@ Event: TypeAlias = (
     | SurfaceDried
     | WindowsOpened
     | GasMade
+    | ChoreDone
     | BottleMixed
     | AgentPoured
     | AgentsMet

@@ -13,15 +13,15 @@ from assistant.core.ratio import Ratio
 from assistant.core.state import Fill
 from assistant.core.units import spoken
 from assistant.say.wording.amounts import number, shown
-from assistant.say.wording.plain import capital, clock, digits, listed
+from assistant.say.wording.plain import capital, clock, clock_aloud, digits, listed
 
 
 def mix_said(wanted: Mix | None, ratio: Ratio | None = None, *, heard: bool = False) -> str:
     """ ", one in 50", ", 0.06 percent", ", undiluted"; a heard number digit by digit; empty when it isn't known."""
 
     def figure(value: Fraction) -> str:
-        said = number(value)
-        return digits(said).replace(" ", "-") if heard and len(said) > 1 else said
+        said = "one" if value == 1 else number(value)
+        return digits(said).replace(" ", "-") if heard and len(said) > 1 and said[0].isdigit() else said
 
     if wanted is None:
         return ""
@@ -45,7 +45,7 @@ def good_until(fill: Fill, now: datetime) -> str:
         return "how long it keeps is on its label"
     if timedelta(hours=23, minutes=59) <= fill.kept_until - now <= timedelta(hours=24, minutes=1):
         return "good until this time tomorrow"
-    return f"good until {clock(fill.kept_until, now)}"
+    return f"good until {clock_aloud(fill.kept_until, now)}"
 
 
 def _mixed(answer: Answer) -> Line:

@@ -199,7 +199,7 @@ def test_json_is_one_object_a_line(setup: Setup) -> None:
 
 
 def test_the_tests_household_can_be_added_to_and_keeps_its_lines(run: Command) -> None:
-    ran = run("setup", stdin=b"next\nno\nnew bleach\nbleach\n6\n\n\n\n\nstop\n")
+    ran = run("setup", stdin=b"no\nnew bleach\nbleach\n6\n\n\n\n\nstop\n")
     new = (run.home / "keeping.toml").read_text(encoding="utf-8")
     rest = iter(new.splitlines())
     assert ran.code == 0
