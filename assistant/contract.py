@@ -224,6 +224,8 @@ class Slots:
     """A waiting tub is said to be washed and disinfected."""
     drains: tuple[str, ...] = ()
     """Where something is to be poured: "kitchen sink", "toilet", "garden" ..."""
+    setting: tuple[str, str] | None = None
+    """A setting by word of mouth: ("gallon", "imperial"), ("ratio", "in")."""
     wish: str | None = None
     """What somebody would do with a bottle that nobody knows: "sniffing", "mixing" ..."""
     found: bool = False
@@ -373,10 +375,6 @@ class Talk:
     pending: Pending | None = None
     last: Reply | None = None
     last_reading: Reading | None = None
-    slower: bool = False
-    """Replies are to be spoken slowly."""
-    hushed: bool = False
-    """ "Hush" was said last: nothing is repeated unasked."""
     takes_back: bool = False
     """The last turn recorded a step from a hearing, so a bare "no" takes it back."""
     told_until: datetime | None = None

@@ -18,7 +18,7 @@ from assistant.core.household import Bottle, Stock
 from assistant.core.quantity import read_mix
 from assistant.core.ratio import Reading
 from assistant.core.state import Draw, Drawn, Fill, Holds, State
-from assistant.core.units import convert
+from assistant.core.units import convert, in_ml
 
 Basis: TypeAlias = Literal["label", "published", "made today", "no limit", "unknown"]
 
@@ -211,8 +211,3 @@ def ml_a_day(stock: Stock, state: State) -> Fraction | None:
     if days < 1:
         return None
     return sum((in_ml(draw.amount) for draw in known.draws[:-1]), Fraction(0)) / days
-
-
-def in_ml(amount: Amount) -> Fraction:
-    """A volume as millilitres."""
-    return amount.amount if amount.unit == "mL" else convert(amount, "mL").amount

@@ -60,20 +60,8 @@ how long can he stay out
 do i need goggles
 what should i open
 says who
-hush
-be quiet
-stop talking
-shut up
-stop
-slower
-slow down
 speak up
-talk slower
 louder
-use metric
-switch to imperial
-change the units
-use litres
 how are you
 hello
 hi
@@ -413,9 +401,6 @@ just finish this one as a clean
 how long before this film dries by itself
 there is still a whiff of {agent} in the {enclosure}
 i knocked the {agent} over , it is all over the floor
-talk slower please
-be quiet for a bit
-use imperial from now on
 what is the weather tomorrow
 play some jazz
 what is {number} times {number}

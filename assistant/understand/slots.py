@@ -33,7 +33,7 @@ from assistant.understand.surfaces_said import inside_said, soaks
 from assistant.understand.told import Told, told_in
 from assistant.understand.touched import touched_in
 from assistant.understand.unknown_names import ROUND, unknown_names
-from assistant.understand.waiting import groups_in, marks_group, tub_cleaned, tubs_in
+from assistant.understand.waiting import groups_in, homes_of, marks_group, setting_in, tub_cleaned, tubs_in
 from assistant.understand.wanted_unit import wanted_unit
 
 _OF_THE_STOCK = frozenset({"mix_strength", "bleach_now"})
@@ -139,6 +139,8 @@ def _unfolded(slots: Slots) -> Slots:
 
 def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     plain, claims = parsed.plain, asked.claims
+    if asked.intent in MANY_AT_ONCE and not slots.enclosures:
+        slots = replace(slots, enclosures=homes_of(plain, asked.world.household))
     if asked.intent in OF_ITEMS:
         slots = _with_items(slots, parsed, asked)
     elif asked.intent in ("done", "tub"):
@@ -147,6 +149,8 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         slots = replace(slots, groups=groups_in(plain) if marks_group(plain) else ())
     elif asked.intent == "pour_away":
         slots = replace(slots, drains=drains_in(plain))
+    elif asked.intent == "units":
+        slots = replace(slots, setting=setting_in(plain))
     elif asked.intent == "unknown_bottle":
         slots = replace(slots, wish=wish_in(plain))
     every = bool(_EVERY.search(plain)) and not slots.enclosures
@@ -237,6 +241,9 @@ def _when(parsed: Parsed, asked: Asked) -> SaidTime | None:
         said = when_in(parsed.tokens, bare=True)
     return moment(said, asked.world.now) if said is not None else None
 
+
+MANY_AT_ONCE = frozenset({"start", "done", "next", "status", "return_check", "make_up", "tub", "time_left"})
+"""Questions that may be about a whole rack or group."""
 
 OF_ITEMS = frozenset({"treat_item", "share_tool"})
 """Questions about bowls, tongs, branches and cloths."""
