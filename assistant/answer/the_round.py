@@ -28,6 +28,7 @@ from assistant.answer.plan import (
     wet_time_of,
 )
 from assistant.answer.senses import still_smells
+from assistant.answer.sharing import hands_first
 from assistant.answer.tubs import into_the_tub
 from assistant.answer.which import open_rounds, which_rounds
 from assistant.contract import Answer, Outcome, Reading, World
@@ -199,8 +200,10 @@ def next(reading: Reading, world: World) -> Answer:
             "left_s": left.get(step),
             "smells": smells,
             "agent": world.facts.agents[round_.agent],
+            "hands": hands_first(round_.enclosure, world),
         },
         values={"enclosure": round_.enclosure, "step": step, "seconds": left.get(step)},
+        cautions=("caution-new-gloves",) if hands_first(round_.enclosure, world) else (),
     )
 
 

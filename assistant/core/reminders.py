@@ -22,6 +22,7 @@ ReminderKind: TypeAlias = Literal[
     "rinse over",  # a splash's
     "animal waits",
     "bottle past its life",
+    "item over",  # a bowl's, branch's or cloth's: soaked, boiled, baked or washed long enough
     "clocks parted",  # the wall's and the computer's own: told by `clocks`, never by `came_due`
 ]
 
@@ -48,7 +49,7 @@ class Reminder:
     minutes: int = 0
     """For "animal waits": how long it has."""
     victim: str = ""
-    """Of a splash: "person" or "animal"."""
+    """Of a splash: "person" or "animal"; of an item: its way."""
 
 
 def came_due(
@@ -62,6 +63,8 @@ def came_due(
     due = []
     for rinse in state.rinses:
         due += _of_splash(rinse, now)
+    for item in state.items:
+        due.append(Reminder("item over", item.began + timedelta(seconds=item.seconds), item.item, victim=item.way))
     for round_ in filter(is_open, state.rounds.values()):
         due += _of_hold(round_, now, (dries or {}).get(round_.enclosure))
         due += _after_hold(round_)

@@ -83,6 +83,14 @@ def _open_already(answer: Answer) -> Line:
 
 
 def _next(answer: Answer) -> Line:
+    """The one thing to do; on the way from a sick animal to a healthier one, hands and gloves before it."""
+    line = _next_step(answer)
+    if not answer.details["hands"]:
+        return line
+    return Line(f"Wash hands, new gloves first. {line.say}")
+
+
+def _next_step(answer: Answer) -> Line:
     details = answer.details
     enclosure, round_, step, left_s = details["enclosure"], details["round"], details["step"], details["left_s"]
     name = capital(name_of(enclosure))
@@ -204,7 +212,9 @@ def _time_left(answer: Answer) -> Line:
 
 
 def _timer_name(timer: Any) -> str:
-    return f"{timer.step} rinse" if timer.enclosure is None else f"{timer.enclosure} {NAMES[timer.step]}"
+    if timer.enclosure is None:
+        return f"{timer.step} rinse" if " " not in timer.step else str(timer.step)
+    return f"{timer.enclosure} {NAMES.get(timer.step, timer.step)}"
 
 
 def _timer(timer: Any) -> str:
