@@ -32,6 +32,7 @@ COMMANDS = {
     "model": ("assistant.shells.model", "model"),
     "check": ("assistant.shells.check", "check"),
     "labels": ("assistant.shells.labels", "labels"),
+    "setup": ("assistant.shells.setup", "setup"),
     "log": ("assistant.shells.show_log", "show_log"),
 }
 
@@ -153,6 +154,9 @@ def _parser() -> argparse.ArgumentParser:
         "what", metavar="ADDRESS-or-FILE", help="a packed Vosk model: a web address or a zip or tar file"
     )
     model.add_argument("--sha256", metavar="SUM", default="", help="the checksum that its page names")
+    commands.add_parser(
+        "setup", parents=[common], help="asks what you own and writes keeping.toml; stop and go on as you like"
+    )
     commands.add_parser("check", parents=[common], help="what works on this computer, and how to mend what doesn't")
     _add_labels(commands.add_parser("labels", parents=[common], help="bottle labels to print, or one as a picture"))
     _add_log(commands.add_parser("log", parents=[common], help="what was done, as a table, CSV, JSON or a month"))

@@ -18,10 +18,10 @@ MARGIN, GAP, PAD = 10.0, 4.0, 4.0
 WIDE = 93.0
 """Of one label in mm: two side by side on either paper."""
 
-NAME_PT, PRODUCT_PT, BODY_PT, CAUTION_PT = 28, 19, 14, 12
+NAME_PT, PRODUCT_PT, BODY_PT, CAUTION_PT = 26, 18, 14, 12
 """At arm's length, about 70 cm, capitals want some 3.5 mm, a two-hundredth of that: 14 points; common practice."""
 MM_A_PT = 25.4 / 72
-LEADING = 1.18
+LEADING = 1.1
 _MARKS = re.compile(r"([*_~-])(?=\1)")
 FONT = "Helvetica"
 DOTS_AN_INCH = 200
