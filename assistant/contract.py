@@ -234,6 +234,8 @@ class Slots:
     """It was said that the agents named have met already."""
     when: SaidTime | None = None
     """A date or time said, past unless the words say otherwise ("tomorrow")."""
+    some_time_ago: bool = False
+    """It was said to be some while back, and nothing tells how long: "a while ago", "before lunch"."""
     choices: tuple[Choice, ...] = ()
     unknown: tuple[Unknown, ...] = ()
     faulty: tuple[Faulty, ...] = ()

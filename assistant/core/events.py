@@ -206,6 +206,10 @@ class BottleMixed:
     """On what that rests: "label", "published", "made today", "no limit" or "unknown"."""
     topped_up: bool = False
     """Poured onto what was left of the same mix: the older fill's end counts."""
+    mixed_at: datetime | None = None
+    """When it was filled, where that was told later: the earliest that it may have been. None: when it was told."""
+    to_the: str = "minute"
+    """How closely that was said: "minute", "part" (of a day), "day" or "week"."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -133,6 +133,8 @@ class Fill:
     basis: str = "unknown"
     """On what `kept_until` rests: "label", "published", "made today", "no limit" or "unknown"."""
     topped_up: bool = False
+    to_the: str = "minute"
+    """How closely `at` is known: "minute", "part" (of a day), "day" or "week"."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -86,6 +86,7 @@ _SUPPLIES: dict[str, tuple[str, ...]] = {
     "minutes": ("durations", "numbers"),
     "step": ("steps",),
     "chore": ("chores",),
+    "when": ("when",),
     "start_over": ("start_over",),
     "place": ("place",),
     "concentrate": ("volumes",),

@@ -164,6 +164,7 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
             topped_up=fills.topped_up(plain),
             rinsed_first=fills.rinsed_first(plain),
             plain_water=fills.plain_water(plain, named),
+            some_time_ago=fills.some_time_ago(plain),
         )
     if asked.intent in PLANNING:
         racks = racks_in(parsed.text, asked.world.household)
@@ -233,6 +234,8 @@ def _wet(claims: Claims, told: Told) -> bool | None:
 def _when(parsed: Parsed, asked: Asked) -> SaidTime | None:
     """When it was; "at four" by itself counts only for a question that is told of times."""
     said: SaidWhen | None = parsed.when
+    if asked.intent == "mixed" and fills.for_later(parsed.plain):
+        return None
     question = asked.world.questions.get(asked.intent or "")
     if said is None and question is not None and any("{when}" in text for text in question.phrasings):
         said = when_in(parsed.tokens, bare=True)
