@@ -33,6 +33,8 @@ COMMANDS = {
     "check": ("assistant.shells.check", "check"),
     "labels": ("assistant.shells.labels", "labels"),
     "setup": ("assistant.shells.setup", "setup"),
+    "export": ("assistant.shells.one_file", "export"),
+    "import": ("assistant.shells.one_file", "bring_back"),
     "log": ("assistant.shells.show_log", "show_log"),
 }
 
@@ -157,6 +159,10 @@ def _parser() -> argparse.ArgumentParser:
     commands.add_parser(
         "setup", parents=[common], help="asks what you own and writes keeping.toml; stop and go on as you like"
     )
+    export = commands.add_parser("export", parents=[common], help="write keeping.toml and the record to one file")
+    export.add_argument("what", metavar="FILE.zip", nargs="?", default="", help="else a new one in the backups folder")
+    bring = commands.add_parser("import", parents=[common], help="put back what a file from export holds")
+    bring.add_argument("what", metavar="FILE.zip", help="what it replaces is written to the backups folder first")
     commands.add_parser("check", parents=[common], help="what works on this computer, and how to mend what doesn't")
     _add_labels(commands.add_parser("labels", parents=[common], help="bottle labels to print, or one as a picture"))
     _add_log(commands.add_parser("log", parents=[common], help="what was done, as a table, CSV, JSON or a month"))
