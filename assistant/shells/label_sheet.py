@@ -14,7 +14,7 @@ from typing import Any
 from assistant.say.wording.label_said import LabelText
 
 PAPER = {"a4": (210.0, 297.0), "letter": (215.9, 279.4)}
-MARGIN, GAP, PAD = 10.0, 4.0, 4.0
+MARGIN, GAP, PAD = 8.0, 3.0, 4.0
 WIDE = 93.0
 """Of one label in mm: two side by side on either paper."""
 

@@ -38,7 +38,7 @@ def labels(options: Options) -> int:
         if not made:
             return NONE_MADE
         path = Path(options.to).expanduser() if options.to is not None else folder.path / _name(options, wanted)
-        path.write_bytes(picture(made[0]) if options.png is not None else sheet(made, options.paper))
+        _write(path, picture(made[0]) if options.png is not None else sheet(made, options.paper))
     _tell(path, made, options)
     return MADE
 
@@ -92,6 +92,14 @@ def _text(bottle: Bottle, world: World, options: Options) -> LabelText | None:
     if letters:
         complain(f"the label of the {bottle.name} can't print {letters} and has ? instead; write it by hand")
     return text
+
+
+def _write(path: Path, drawn: bytes) -> None:
+    try:
+        path.write_bytes(drawn)
+    except OSError as error:
+        why = (error.strerror or "can't be written").lower()
+        raise ShellFault(f"{path}: {why}; name another file with --to") from error
 
 
 def _name(options: Options, wanted: Sequence[Bottle]) -> str:
