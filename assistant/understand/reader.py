@@ -21,6 +21,8 @@ from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.claimed_steps import claims_in
 from assistant.understand.cries import cry_heard
 from assistant.understand.drains import stored
+from assistant.understand.harm_parts import WORDS as PART_WORDS
+from assistant.understand.harm_parts import hits_nobody
 from assistant.understand.harm_patterns import WORDS as CRY_WORDS
 from assistant.understand.in_talk import InTalk
 from assistant.understand.items_said import asked_of_items
@@ -46,7 +48,7 @@ class Reader:
 
     def __init__(self, household: Household, facts: Facts, questions: Mapping[str, Question], weights: bytes) -> None:
         self._matcher = Matcher(rows_of(questions), opened(weights).model)
-        vocabulary = self._matcher.vocabulary | EVERYDAY | CLAIM_WORDS | CRY_WORDS | alarms.WORDS | TOLD_WORDS
+        vocabulary = self._matcher.vocabulary | EVERYDAY | CLAIM_WORDS | CRY_WORDS | PART_WORDS | alarms.WORDS | TOLD_WORDS
         self._parser = Parser(Names(household, facts, vocabulary), household.habits.gallon or "US", vocabulary)
         self._parse = lru_cache(maxsize=64)(self._parser)
         self._questions = questions
@@ -138,6 +140,9 @@ class Reader:
         if told is not None:
             return look.reading(told, look.slots(told), BY_RULE)
         intent, confidence = self._own_question(look)
+        plain = look.parsed.plain
+        if intent is not None and (alarms.plain_talk(intent, plain) or (intent == "splash" and hits_nobody(plain))):
+            intent = None
         if intent is None and (thing := asked_of_items(look.parsed.plain, self._facts)) in self._questions:
             intent, confidence = thing, max(confidence, ENOUGH)
         if intent is None:
