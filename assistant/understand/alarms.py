@@ -73,7 +73,8 @@ _PRODUCT = (
 _SOLID = r"(?:AGENT|STOCK|BOTTLE|concentrate|disinfectant|cleaner|cleaning stuff|solution|spray|chemicals?|product)"
 """A product that is tipped: a mix so much in so much is made up, not tipped over."""
 _BARE = (
-    r"(?= (?:it|some(?:thing)?|everything|loads|lots|all|a (?:bit|lot|load|little|drop|few|whole)|half|about|on|onto|over"
+    r"(?= (?:it|some(?:thing)?|everything|loads|lots|all|a (?:bit|lot|load|little|drop|few|whole)|half|about"
+    r"|on|onto|over"
     r"|in|down|everywhere|and|what|help|by|VOLUME)\b| ?[.!?,]| *$)"
 )
 """After "spilled": no thing is named, so it may be a product; where one is named, it must be one."""
@@ -105,6 +106,7 @@ _SPILLED = Pattern(
 _NOT_A_SPILL = Pattern(
     r"\b(?:spill (?:the )?beans|spill proof|do not spill|without spilling|not to spill|oil spill"
     r"|dropped (?:off )?to)\b"
+    rf"|\b(?:put|left|leave|stood|set|placed|sat) (?:the |my |some |a )?(?:\w+ )?(?:of )?{_PRODUCT}"
     r"|\bspill kit\b|\b(?:store|storing|stored|keep|kept|stand)\b"
     r"|\bdropped (?:the )?(?:percent|strength|price)\b"
     r"|^(?:can|could|may|might|should|shall|would|will) (?:i|we|you) (?:use|put|spray|apply|try|pour|wipe|mop)\b"
@@ -139,9 +141,12 @@ def plain_talk(intent: str, text: str) -> bool:
     """True when a text that only looks like this alarm names nothing that alarms: "I dropped the lid"."""
     if intent == "spill":
         return _ABOUT_A_SPILL.search(text) is None or _DRY_SPILL.search(text) is not None
-    return intent == "escape" and _NOT_AN_ESCAPE.search(text) is not None
+    return intent == "escape" and bool(_NOT_AN_ESCAPE.search(text) or _ON_ME.search(text))
 
 
+_ON_ME = Pattern(
+    r"\b(?:on|up|in|round|around|over|onto|across) my (?:\w+ )?(?:head|arms?|hands?|shoulders?|neck|lap|legs?|knees?)\b"
+)
 _ABOUT_A_SPILL = Pattern(
     r"\bspill\w*|\bspilt\b|\b(?:puddle|pool|flood\w*|lake|mop|soaks? up|leak\w*|burst|bust|split|smash\w*|crack\w*"
     rf"|toppl\w*|slopp\w*|slosh\w*|everywhere|carpet)\b|(?=.*{_PRODUCT}).*\b(?:knock\w*|tip\w*|drop\w*|fell|fallen"

@@ -21,9 +21,10 @@ from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.claimed_steps import claims_in
 from assistant.understand.cries import cry_heard
 from assistant.understand.drains import stored
-from assistant.understand.harm_parts import WORDS as PART_WORDS
-from assistant.understand.harm_parts import hits_nobody
+from assistant.understand.harm_parts import hits_nobody, may_be_harm
+from assistant.understand.harm_patterns import IDIOMS
 from assistant.understand.harm_patterns import WORDS as CRY_WORDS
+from assistant.understand.harm_words import WORDS as PART_WORDS
 from assistant.understand.in_talk import InTalk
 from assistant.understand.items_said import asked_of_items
 from assistant.understand.known_words import EVERYDAY
@@ -48,7 +49,9 @@ class Reader:
 
     def __init__(self, household: Household, facts: Facts, questions: Mapping[str, Question], weights: bytes) -> None:
         self._matcher = Matcher(rows_of(questions), opened(weights).model)
-        vocabulary = self._matcher.vocabulary | EVERYDAY | CLAIM_WORDS | CRY_WORDS | PART_WORDS | alarms.WORDS | TOLD_WORDS
+        vocabulary = (
+            self._matcher.vocabulary | EVERYDAY | CLAIM_WORDS | CRY_WORDS | PART_WORDS | alarms.WORDS | TOLD_WORDS
+        )
         self._parser = Parser(Names(household, facts, vocabulary), household.habits.gallon or "US", vocabulary)
         self._parse = lru_cache(maxsize=64)(self._parser)
         self._questions = questions
@@ -133,6 +136,10 @@ class Reader:
 
     # ------------------------------------------------------------ a question of its own
 
+    def _asked_of_harm(self, plain: str) -> bool:
+        """What is no question may be a cry: then "not sure" is no answer, and it is asked where it got to."""
+        return "splash" in self._questions and not only_a_germ(plain) and may_be_harm(IDIOMS.sub(" ", plain))
+
     def _question(self, look: Look) -> Reading:
         told = told_by_rule(look.parsed.plain, self._questions)
         if told == MOVED_OUT:
@@ -145,6 +152,8 @@ class Reader:
             intent = None
         if intent is None and (thing := asked_of_items(look.parsed.plain, self._facts)) in self._questions:
             intent, confidence = thing, max(confidence, ENOUGH)
+        if intent is None and self._asked_of_harm(plain):
+            return look.reading("splash", replace(without_troubles(look.slots("splash")), place=None), ENOUGH)
         if intent is None:
             touched = touched_in(look.parsed, look.world.household)
             slots = Slots(stayed_wet=False if says_it_dried(look) else None, touched=touched)
