@@ -210,6 +210,8 @@ class Slots:
     """It is said to be in the oven, the pot or the soak by now."""
     still_wet: bool = False
     """It is said to have been sprayed or soaked, and not to be rinsed and dry since."""
+    chores: tuple[str, ...] = ()
+    """From `chores.CHORES`: "spot clean", "deep clean", "water"."""
     groups: tuple[str, ...] = ()
     """Groups of enclosures: "healthy", "new", "sick"."""
     racks: tuple[str, ...] = ()
@@ -222,6 +224,8 @@ class Slots:
     """A waiting tub is said to be washed and disinfected."""
     drains: tuple[str, ...] = ()
     """Where something is to be poured: "kitchen sink", "toilet", "garden" ..."""
+    setting: tuple[str, str] | None = None
+    """A setting by word of mouth: ("gallon", "imperial"), ("ratio", "in")."""
     wish: str | None = None
     """What somebody would do with a bottle that nobody knows: "sniffing", "mixing" ..."""
     found: bool = False
@@ -230,6 +234,8 @@ class Slots:
     """It was said that the agents named have met already."""
     when: SaidTime | None = None
     """A date or time said, past unless the words say otherwise ("tomorrow")."""
+    some_time_ago: bool = False
+    """It was said to be some while back, and nothing tells how long: "a while ago", "before lunch"."""
     choices: tuple[Choice, ...] = ()
     unknown: tuple[Unknown, ...] = ()
     faulty: tuple[Faulty, ...] = ()
@@ -369,10 +375,6 @@ class Talk:
     pending: Pending | None = None
     last: Reply | None = None
     last_reading: Reading | None = None
-    slower: bool = False
-    """Replies are to be spoken slowly."""
-    hushed: bool = False
-    """ "Hush" was said last: nothing is repeated unasked."""
     takes_back: bool = False
     """The last turn recorded a step from a hearing, so a bare "no" takes it back."""
     told_until: datetime | None = None

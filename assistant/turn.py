@@ -38,7 +38,7 @@ def take_turn(heard: Heard, world: World) -> Turn:
     reminders = due_since(_told_until(world), world) + clocks_due(reading.intent, world)
     answer = answer_to(reading, world)
     reply = put_into_words(answer, reading, tuple(remind(due, world) for due in reminders), world)
-    if answer.message == "talk.repeat" and world.talk.last is not None:
+    if answer.message in ("talk.repeat", "talk.repeat_at_pace") and world.talk.last is not None:
         reply = replace(reply, say=world.talk.last.say, show=world.talk.last.show)
     pending = _pending_after(world.talk.pending, answer, reading)
     if pending is None or pending.unasked:
@@ -98,7 +98,7 @@ def _pending_after(before: Pending | None, answer: Answer, reading: Reading) -> 
 
 def _talk_after(world: World, reading: Reading, answer: Answer, reply: Reply, pending: Pending | None) -> Talk:
     steps_heard = reading.spoken and answer.intent in CLAIMS and bool(answer.events)
-    repeated = answer.message == "talk.repeat"
+    repeated = answer.message in ("talk.repeat", "talk.repeat_at_pace", "talk.hushed")
     return Talk(
         pending=pending,
         last=world.talk.last if repeated else reply,

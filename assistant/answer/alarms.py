@@ -53,7 +53,7 @@ def _found(reading: Reading, home: str, world: World) -> Answer:
         details={
             "enclosure": world.household.enclosure(home),
             "home": home,
-            "cleaning": any(round_.enclosure == home for round_ in open_rounds(world)),
+            "cleaning": any(not home or round_.enclosure == home for round_ in open_rounds(world)),
             "people": world.household.people,
             "steps": (fact.says, world.facts["escape-tub"].says),
         },

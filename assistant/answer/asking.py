@@ -13,7 +13,7 @@ NEVER_ASKED_BACK = ("harm", "choosing", "what_to_use", "does_it_work", "may_touc
 unknown content is itself an answer to whether it may meet another."""
 
 
-CLAIMS = ("done", "rewet", "dried_early", "still_smells", "mixed", "rinsed_out")
+CLAIMS = ("done", "rewet", "dried_early", "still_smells", "mixed", "rinsed_out", "log_clean")
 """Questions that say how things stand; each tells whether that was recorded."""
 
 

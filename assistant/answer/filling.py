@@ -6,9 +6,11 @@ A claim that two agents met in a bottle is kept whatever is said next: only a ri
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from datetime import datetime
 from typing import Any
 
 from assistant.answer.asking import ask, names_of
+from assistant.answer.back_dated import earliest
 from assistant.answer.meeting import UNKNOWN_FACT, agent_of, gas_made
 from assistant.answer.mixing import mix_in, total_in
 from assistant.answer.product import Product, other_in_bottle, product_in
@@ -38,6 +40,8 @@ class _Fill:
     total: Amount
     strength: Strength | None
     """None: the stock's strength isn't known."""
+    at: datetime
+    """When it was filled, as told; now where nothing was said of that."""
 
     @property
     def concentrate(self) -> Amount | None:
@@ -146,8 +150,12 @@ def _met(other: Agent, agent: Agent, bottle: Bottle, reading: Reading, world: Wo
 
 def _fill_in(product: Product, agent: Agent, bottle: Bottle, reading: Reading, world: World) -> _Fill | Answer:
     """How much of what; an answer that asks where it can't be told."""
-    if reading.slots.topped_up and world.state.bottles.get(bottle.name) is None:
+    holds = world.state.bottles.get(bottle.name)
+    if reading.slots.topped_up and (holds is None or (holds.fill is None and holds.held)):
         return ask(reading, world, ("contents",), "shelf.topped_unknown", {"bottle": bottle.name})
+    at = earliest(reading.slots.when, world.now) if reading.slots.when is not None else world.now
+    if at > world.now or (reading.slots.some_time_ago and reading.slots.when is None):
+        return ask(reading, world, ("when",), "shelf.filled_when", {"bottle": bottle.name, "ahead": at > world.now})
     wanted = mix_in(product, reading, world)
     if isinstance(wanted, Answer):
         return wanted
@@ -163,13 +171,14 @@ def _fill_in(product: Product, agent: Agent, bottle: Bottle, reading: Reading, w
         if strength.message not in CANT_TELL:
             return strength
     found = None if isinstance(strength, Answer) else strength
-    return _Fill(bottle, product, agent, wanted, total or bottle.capacity, found)
+    return _Fill(bottle, product, agent, wanted, total or bottle.capacity, found, at)
 
 
 def _recorded(fill: _Fill, reading: Reading, world: World) -> Answer:
     stock = fill.product.stock
-    life = life_of(fill.agent, stock, world.now, world.facts)
+    life = life_of(fill.agent, stock, fill.at, world.facts)
     # Topped up without saying by how much, what was drawn isn't known.
+    told, when = fill.at < world.now, reading.slots.when
     guessed = reading.slots.topped_up and not reading.slots.volumes
     event = BottleMixed(
         bottle=fill.bottle.name,
@@ -182,6 +191,8 @@ def _recorded(fill: _Fill, reading: Reading, world: World) -> Answer:
         kept_until=life.until,
         basis=life.basis,
         topped_up=reading.slots.topped_up,
+        mixed_at=fill.at if told else None,
+        to_the=when.to_the if told and when is not None else "minute",
     )
     rinsed = (BottleRinsed(fill.bottle.name),) if reading.slots.rinsed_first else ()
     events: tuple[Event, ...] = (*rinsed, event)
@@ -209,6 +220,7 @@ def _recorded(fill: _Fill, reading: Reading, world: World) -> Answer:
             "rinsed": bool(rinsed),
             "topped_up": event.topped_up,
             "life": life,
+            "told": told,
             "now": world.now,
             "spoken": reading.spoken,
         },

@@ -61,6 +61,14 @@ def _ends(reading: Reading, world: World) -> tuple[Place | None, Place | None]:
     return source, target
 
 
+def hands_first(home: str, world: World) -> bool:
+    """True when what was worked on last is of a sicker group, so that hands and gloves come before this one."""
+    last, place = _last_worked_on(world), _place(home, world)
+    if last is None or place is None or last.home == place.home:
+        return False
+    return GROUPS.index(last.group) > GROUPS.index(place.group)
+
+
 def _place(name: str, world: World) -> Place | None:
     if name in GROUPS:
         return Place(cast(Group, name))

@@ -16,7 +16,7 @@ from assistant.answer.product import Product, product_in
 from assistant.answer.strength import strength_of
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.amounts import Amount, SaidRatio
-from assistant.core.bottles import NOTHING, in_ml, left_of, life_of, ml_a_day
+from assistant.core.bottles import NOTHING, left_of, life_of, ml_a_day
 from assistant.core.decay import age_of
 from assistant.core.dilution import mix
 from assistant.core.errors import OutOfRange
@@ -27,6 +27,7 @@ from assistant.core.quantity import read_mix
 from assistant.core.ratio import Ratio, read
 from assistant.core.state import Fill
 from assistant.core.together import BLEACH
+from assistant.core.units import in_ml
 
 __all__ = ["in_bottle", "mixed", "rinsed_out", "still_good", "stock_left"]
 

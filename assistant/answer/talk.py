@@ -5,8 +5,9 @@ from __future__ import annotations
 from dataclasses import replace
 
 from assistant.answer import answer_to
+from assistant.answer.asking import ask
 from assistant.contract import Answer, Outcome, Pending, Reading, World
-from assistant.core.events import Voided
+from assistant.core.events import HabitChanged, Voided
 from assistant.core.facts import Source, UnknownFact
 
 
@@ -27,6 +28,48 @@ def repeat(reading: Reading, world: World) -> Answer:
     if world.talk.last is None:
         return Answer(reading.intent, Outcome.UNSURE, "talk.nothing_said")
     return Answer(reading.intent, Outcome.ANSWER, "talk.repeat", values=world.talk.last.values)
+
+
+def hush(reading: Reading, world: World) -> Answer:
+    """Silence; nothing is repeated unasked, and the clocks run on."""
+    return Answer(reading.intent, Outcome.ANSWER, "talk.hushed", values={"hushed": True})
+
+
+def slower(reading: Reading, world: World) -> Answer:
+    """The last reply again, slowly; the mouth keeps that pace until told otherwise. The turn puts its words in."""
+    slow = not FASTER & set(reading.question.casefold().replace("?", " ").split())
+    if world.talk.last is None:
+        return Answer(reading.intent, Outcome.ANSWER, "talk.pace", {"slow": slow}, {"slower": slow})
+    return Answer(reading.intent, Outcome.ANSWER, "talk.repeat_at_pace", {"slow": slow}, {"slower": slow})
+
+
+FASTER = frozenset({"faster", "quicker", "normal", "usual", "speed"})
+
+
+def units(reading: Reading, world: World) -> Answer:
+    """Changes what a gallon or a colon means, once "yes" is said."""
+    setting = reading.slots.setting
+    if setting is None:
+        now = world.household.habits
+        return ask(reading, world, ("setting",), "talk.which_units", {"gallon": now.gallon or "US"}, setting=None)
+    habit, value = setting
+    if habit == "metric":
+        return Answer(reading.intent, Outcome.ANSWER, "talk.metric", values={"setting": "metric", "value": None})
+    values = {"setting": habit, "value": value}
+    was = getattr((world.written or world.household).habits, habit) or ""
+    if getattr(world.household.habits, habit) == value:
+        return Answer(reading.intent, Outcome.ANSWER, "talk.set_already", {"habit": habit, "value": value}, values)
+    done = Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "talk.set",
+        {"habit": habit, "value": value},
+        values,
+        events=(HabitChanged(habit, value, was),),
+    )
+    pending = Pending(reading, world.now, on_yes=done)
+    details = {"habit": habit, "value": value}
+    return Answer(reading.intent, Outcome.CONFIRM, "talk.set_confirm", details, values, pending=pending)
 
 
 def why(reading: Reading, world: World) -> Answer:

@@ -9,6 +9,7 @@ from dataclasses import replace
 from typing import Any
 
 from assistant.answer.asking import ask
+from assistant.answer.bottle_used import holds_another, is_spent, taken_as_set
 from assistant.answer.claimed import done as done_alone
 from assistant.answer.ending import clean_only, leave_off
 from assistant.answer.kept_wet import dried_early, rewet
@@ -27,9 +28,11 @@ from assistant.answer.plan import (
     wet_time_of,
 )
 from assistant.answer.senses import still_smells
+from assistant.answer.sharing import hands_first
 from assistant.answer.tubs import into_the_tub
 from assistant.answer.which import open_rounds, which_rounds
 from assistant.contract import Answer, Outcome, Reading, World
+from assistant.core.bottles import held_in
 from assistant.core.claims import by_hand
 from assistant.core.events import Event, Resumed, RoundStarted
 from assistant.core.fold import OFF_AGAIN
@@ -76,6 +79,9 @@ def start(reading: Reading, world: World) -> Answer:
         return _gone_on(already, reading, world)
     if supply is None:
         return ask_agent(reading, world)
+    other = holds_another(reading, supply, world)
+    if other is not None:
+        return replace(other, events=_touched_as_said(reading, supply, enclosures, world))
     return _started(reading, supply, enclosures, world)
 
 
@@ -87,6 +93,16 @@ def _refusal(reading: Reading, supply: Supply | None, enclosures: tuple[Enclosur
         if refusal is not None:
             return refusal
     return None
+
+
+def _touched_as_said(
+    reading: Reading, supply: Supply, enclosures: tuple[Enclosure, ...], world: World
+) -> tuple[Event, ...]:
+    """ "It is sprayed" led to this start: what may have touched the surfaces is kept."""
+    if "apply" not in reading.slots.steps:
+        return ()
+    agents = dict.fromkeys((supply.agent.id, *(held_in(supply.bottle, world.state) if supply.bottle else ())))
+    return tuple(touched_by(e.name, agent, world) for e in enclosures for agent in agents)
 
 
 def _enclosures_to_start(reading: Reading, world: World) -> tuple[Enclosure, ...] | Answer:
@@ -113,6 +129,8 @@ def _started(reading: Reading, supply: Supply, enclosures: tuple[Enclosure, ...]
             "wet": wet,
             "timed": timed,
             "organism": world.facts.organisms.get(organism) if organism else None,
+            "taken_as_set": taken_as_set(supply, world),
+            "spent": is_spent(supply, world),
         },
         values={
             "enclosure": enclosures[0].name,
@@ -182,8 +200,10 @@ def next(reading: Reading, world: World) -> Answer:
             "left_s": left.get(step),
             "smells": smells,
             "agent": world.facts.agents[round_.agent],
+            "hands": hands_first(round_.enclosure, world),
         },
         values={"enclosure": round_.enclosure, "step": step, "seconds": left.get(step)},
+        cautions=("caution-new-gloves",) if hands_first(round_.enclosure, world) else (),
     )
 
 

@@ -18,7 +18,7 @@ from assistant.core.household import Bottle, Stock
 from assistant.core.quantity import read_mix
 from assistant.core.ratio import Reading
 from assistant.core.state import Draw, Drawn, Fill, Holds, State
-from assistant.core.units import convert
+from assistant.core.units import convert, in_ml
 
 Basis: TypeAlias = Literal["label", "published", "made today", "no limit", "unknown"]
 
@@ -34,7 +34,7 @@ def filled(state: State, event: BottleMixed, at: datetime) -> State:
     """The state once a bottle was filled. A top-up keeps the older fill's end where that comes first."""
     before = state.bottles.get(event.bottle, NOTHING).fill
     fill = Fill(
-        at,
+        event.mixed_at or at,
         event.agent,
         event.stock,
         event.mix,
@@ -43,9 +43,10 @@ def filled(state: State, event: BottleMixed, at: datetime) -> State:
         event.kept_until,
         event.basis,
         event.topped_up,
+        event.to_the,
     )
     if event.topped_up and before is not None and _ends_first(before, fill):
-        fill = replace(fill, at=before.at, kept_until=before.kept_until, basis=before.basis)
+        fill = replace(fill, at=before.at, to_the=before.to_the, kept_until=before.kept_until, basis=before.basis)
     holds = poured(state, event.bottle, (event.agent,)).bottles[event.bottle]
     return replace(state, bottles={**state.bottles, event.bottle: replace(holds, fill=fill)})
 
@@ -83,7 +84,7 @@ def drawn_for(state: State, event: BottleMixed, at: datetime) -> State:
     known = state.drawn.get(event.stock)
     if known is None or known.left != event.left:
         known = Drawn(event.left)
-    draws = (*known.draws, Draw(at, event.concentrate))
+    draws = tuple(sorted((*known.draws, Draw(event.mixed_at or at, event.concentrate)), key=lambda draw: draw.at))
     before = known.before
     for old in draws[:-DRAWS_KEPT]:
         before = Amount(in_ml(old.amount) + (in_ml(before) if before is not None else 0), "mL")
@@ -110,6 +111,12 @@ def as_filled(bottle: Bottle, state: State) -> Bottle:
     if fill is None:
         return bottle
     return replace(bottle, stock=fill.stock, mix=read_mix(fill.mix) if fill.mix is not None else None)
+
+
+def is_past_its_life(bottle: Bottle, state: State, now: datetime) -> bool:
+    """True when what was filled in on record has a known end, and that is over."""
+    fill = state.bottles.get(bottle.name, NOTHING).fill
+    return fill is not None and fill.kept_until is not None and fill.kept_until <= now
 
 
 def written(mix: Mix, reading: Reading | None = None) -> str:
@@ -210,8 +217,3 @@ def ml_a_day(stock: Stock, state: State) -> Fraction | None:
     if days < 1:
         return None
     return sum((in_ml(draw.amount) for draw in known.draws[:-1]), Fraction(0)) / days
-
-
-def in_ml(amount: Amount) -> Fraction:
-    """A volume as millilitres."""
-    return amount.amount if amount.unit == "mL" else convert(amount, "mL").amount

@@ -174,6 +174,17 @@ class GasMade:
 
 
 @dataclass(frozen=True, slots=True)
+class ChoreDone:
+    """A spot clean, a deep clean or fresh water, for the record and the schedule; it never makes anything ready."""
+
+    enclosure: str
+    chore: str
+    """From `chores.CHORES`."""
+    done_at: datetime
+    """As told: it may lie before the telling."""
+
+
+@dataclass(frozen=True, slots=True)
 class BottleMixed:
     """A bottle was filled with a mix, ready to spray."""
 
@@ -195,6 +206,10 @@ class BottleMixed:
     """On what that rests: "label", "published", "made today", "no limit" or "unknown"."""
     topped_up: bool = False
     """Poured onto what was left of the same mix: the older fill's end counts."""
+    mixed_at: datetime | None = None
+    """When it was filled, where that was told later: the earliest that it may have been. None: when it was told."""
+    to_the: str = "minute"
+    """How closely that was said: "minute", "part" (of a day), "day" or "week"."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -369,6 +384,7 @@ Event: TypeAlias = (
     | SurfaceDried
     | WindowsOpened
     | GasMade
+    | ChoreDone
     | BottleMixed
     | AgentPoured
     | AgentsMet

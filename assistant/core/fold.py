@@ -15,6 +15,7 @@ from datetime import datetime, timedelta
 from assistant.core import clocks
 from assistant.core.beside_rounds import after_step, folded_beside
 from assistant.core.bottles import drawn_for, filled, poured, rinsed_out
+from assistant.core.chores import with_chore
 from assistant.core.events import (
     AgentPoured,
     AgentsMet,
@@ -23,6 +24,7 @@ from assistant.core.events import (
     BackTooSoon,
     BottleMixed,
     BottleRinsed,
+    ChoreDone,
     CleanOnly,
     ClocksParted,
     ClocksSettled,
@@ -47,7 +49,7 @@ from assistant.core.events import (
 from assistant.core.rounds import STEPS, hold_is_running, in_order, is_open
 from assistant.core.state import Deed, Hold, Opening, PastTurn, Rinse, Round, State, Touch
 
-FOLD_VERSION = 4
+FOLD_VERSION = 7
 
 UNDO_DEPTH = 100
 """How many turns back "undo" can go; bounds the state row."""
@@ -92,7 +94,8 @@ def _folded(state: State, event: Event, at: datetime) -> State:
         case RoundStarted():
             return _with_round(state, _begun(event, at, state))
         case StepDone():
-            return after_step(_step_done(state, event, at), event, at)
+            state = after_step(_step_done(state, event, at), event, at)
+            return with_chore(state, event.enclosure, "deep clean", at) if event.step == "return" else state
         case StayedWet():
             return _on_hold(state, event.enclosure, vouched=True)
         case HoldDoubted():
@@ -119,6 +122,8 @@ def _folded(state: State, event: Event, at: datetime) -> State:
             rinse = Rinse(event.place, event.victim, at, event.seconds)
             others = tuple(r for r in state.rinses if (r.place, r.victim) != (rinse.place, rinse.victim))
             return replace(state, rinses=(*others, rinse))
+        case ChoreDone():
+            return with_chore(state, event.enclosure, event.chore, event.done_at)
         case BottleMixed():
             return drawn_for(filled(state, event, at), event, at)
         case BottleRinsed():
@@ -228,7 +233,8 @@ def _done(round_: Round, event: StepDone, at: datetime) -> Round:
 
 def _sprayed(round_: Round, event: StepDone, at: datetime) -> Round:
     agent, bottle = event.agent or round_.agent, event.bottle or round_.bottle
-    same = agent == round_.agent and bottle == round_.bottle
+    vouched_anew = round_.basis == "none" and event.basis != "none"  # a fresh mix in place of one that was spent
+    same = agent == round_.agent and bottle == round_.bottle and not vouched_anew
     if same and "apply" in round_.done and round_.hold is not None and hold_is_running(round_, at):
         # Kept wet from the same bottle: the hold runs on.
         return replace(round_, hold=replace(round_.hold, wetted=at), paused_at=None)

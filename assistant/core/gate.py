@@ -94,12 +94,21 @@ class Timer:
     ends_at: datetime
 
 
+DOING = {"soak": "soaking", "boil": "boiling", "bake": "baking", "wash hot": "washing"}
+"""An item's way as what is being done to it."""
+
+
 def timers(state: State, now: datetime) -> tuple[Timer, ...]:
     """Every running clock, the soonest to end first."""
     running = []
     for rinse in state.rinses:
         left = rinse_left_s(rinse, now)
         running.append(Timer(None, rinse.place, left, now + timedelta(seconds=left)))
+    for item in state.items:
+        left = item.seconds - max(0.0, (now - item.began).total_seconds())
+        running.append(
+            Timer(item.enclosure or None, f"{item.item} {DOING[item.way]}", left, now + timedelta(seconds=left))
+        )
     for round_ in state.rounds.values():
         if not is_open(round_):
             continue

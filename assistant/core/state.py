@@ -133,6 +133,8 @@ class Fill:
     basis: str = "unknown"
     """On what `kept_until` rests: "label", "published", "made today", "no limit" or "unknown"."""
     topped_up: bool = False
+    to_the: str = "minute"
+    """How closely `at` is known: "minute", "part" (of a day), "day" or "week"."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -272,6 +274,8 @@ class State:
     """Agents on each enclosure's surface; no restart or undo clears it."""
     unknown_mixes: tuple[str, ...] = ()
     """Bottles that hold an unknown mix."""
+    chores: Mapping[str, Mapping[str, datetime]] = field(default_factory=dict)
+    """When each chore of each enclosure was last done; a finished clean counts as the deep clean."""
     bottles: Mapping[str, Holds] = field(default_factory=dict)
     """What each bottle on record holds and held."""
     drawn: Mapping[str, Drawn] = field(default_factory=dict)

@@ -150,9 +150,15 @@ def convert(amount: Amount, unit: str) -> Amount:
         raise WrongUnit(amount.unit, want.dimension)
     if amount.unit == unit:
         return amount  # most amounts need no conversion, and then pint is never imported
+    if unit in _METRIC and amount.unit in _METRIC:
+        return Amount(amount.amount * _METRIC[amount.unit] / _METRIC[unit], unit)
     if have.dimension == "temperature":
         return Amount(_exact(_registry().Quantity(amount.amount, have.symbol).to(want.symbol).magnitude), unit)
     return Amount(amount.amount * _factor(have.symbol, want.symbol), unit)
+
+
+_METRIC = {"mL": Fraction(1), "L": Fraction(1000)}
+"""Stocks are kept in litres and dosed in millilitres; for that alone pint isn't imported. A test compares the two."""
 
 
 def in_ml(volume: Amount) -> Fraction:

@@ -63,7 +63,7 @@ def _found(look: Callable[[Folder], Finding], folder: Folder) -> Finding:
 
 def _household(folder: Folder) -> Finding:
     if not folder.keeping.exists():
-        mend = "write one there; without it, name volumes and mixes in the question; --demo shows a sample at work"
+        mend = "`rinseback setup` writes one; without it, name volumes and mixes in the question; --demo shows a sample"
         return Finding("household", False, f"no {folder.keeping}", mend, needed=False)
     kept = read_household(folder.keeping, packaged_facts())
     counts = (("bottles", kept.bottles), ("stocks", kept.stocks), ("measures", kept.measures))

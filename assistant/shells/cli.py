@@ -31,6 +31,8 @@ COMMANDS = {
     "rehearse": ("assistant.shells.rehearse", "rehearse"),
     "model": ("assistant.shells.model", "model"),
     "check": ("assistant.shells.check", "check"),
+    "setup": ("assistant.shells.setup", "setup"),
+    "log": ("assistant.shells.show_log", "show_log"),
 }
 
 
@@ -150,8 +152,22 @@ def _parser() -> argparse.ArgumentParser:
         "what", metavar="ADDRESS-or-FILE", help="a packed Vosk model: a web address or a zip or tar file"
     )
     model.add_argument("--sha256", metavar="SUM", default="", help="the checksum that its page names")
+    commands.add_parser(
+        "setup", parents=[common], help="asks what you own and writes keeping.toml; stop and go on as you like"
+    )
     commands.add_parser("check", parents=[common], help="what works on this computer, and how to mend what doesn't")
+    _add_log(commands.add_parser("log", parents=[common], help="what was done, as a table, CSV, JSON or a month"))
     return parser
+
+
+def _add_log(log: argparse.ArgumentParser) -> None:
+    log.add_argument("--csv", action="store_true", help="comma-separated, for a spreadsheet")
+    log.add_argument("--month", metavar="2026-05", help="a picture of the month: a letter for what was done on the day")
+    log.add_argument("--enclosure", metavar="NAME", help="only that enclosure")
+    log.add_argument("--agent", metavar="NAME", help="only what has to do with that agent")
+    log.add_argument("--from", dest="first", metavar="DAY", help="from that day on, as 2026-01-31")
+    log.add_argument("--to", dest="last", metavar="DAY", help="up to that day, the day included")
+    log.add_argument("--notes", action="store_true", help="with what the tool noted for its own clocks")
 
 
 if __name__ == "__main__":

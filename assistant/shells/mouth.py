@@ -12,7 +12,7 @@ from types import TracebackType
 
 from assistant.contract import Reply
 from assistant.say.playing import NoSound, Speaker
-from assistant.say.voice import NoVoice, Voice
+from assistant.say.voice import Manner, NoVoice, Voice
 from assistant.shells.folder import ShellFault
 from assistant.shells.out import complain
 
@@ -51,6 +51,11 @@ class Mouth:
     def wait(self) -> None:
         """Until the last reply is said."""
         self._speaker.wait()
+
+    def pace(self, *, slow: bool) -> None:
+        """Speak slowly from now on, or as usual again."""
+        usual = Manner()
+        self._voice.manner = usual.slower() if slow else usual
 
     def stop(self) -> None:
         """Silence at once."""

@@ -34,6 +34,16 @@ class Options:
     """When to listen: "key", "call" or "always"; None: by the call word if the household has one, else by the key."""
     microphone: str | None = None
     """Its name, or part of it; None: the usual one."""
+    csv: bool = False
+    month: str | None = None
+    """Of the log, as "2026-05"."""
+    enclosure: str | None = None
+    agent: str | None = None
+    first: str | None = None
+    """The first day of the log, as "2026-01-31"."""
+    last: str | None = None
+    notes: bool = False
+    """With what the tool noted for its own clocks."""
 
     def now(self) -> datetime:
         """The time to answer at, with its offset."""

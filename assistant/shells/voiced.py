@@ -60,5 +60,7 @@ def answer_aloud(reply: Reply, ears: Ears, mouth: Mouth) -> None:
     if reply.intent == "hush":
         mouth.stop()
         return
+    if reply.intent == "slower":
+        mouth.pace(slow=reply.values.get("slower") is True)
     mouth.speak(reply)
     ears.replied(reply)

@@ -45,9 +45,15 @@ def read_household(path: Path, facts: Facts | None = None) -> Household:
     facts: where agents and organisms get their names from; the packaged ones unless given.
     Fails: KeepingFault.
     """
-    text = _text_of(path)
-    if text is None:
-        return Household()
+    text = text_of(path)
+    return Household() if text is None else household_of(text, path, facts or packaged_facts())
+
+
+def household_of(text: str, path: Path, facts: Facts) -> Household:
+    """The household that a text says; `path` is what its faults name.
+
+    Fails: KeepingFault.
+    """
     try:
         content = tomllib.loads(text)
     except tomllib.TOMLDecodeError as error:
@@ -55,7 +61,7 @@ def read_household(path: Path, facts: Facts | None = None) -> Household:
     except RecursionError as error:
         raise KeepingFault(path, None, "brackets are nested too deep", "write it as the sample file shows") from error
     try:
-        return _household(content, facts or packaged_facts())
+        return _household(content, facts)
     except Wrong as wrong:
         raise KeepingFault(path, line_of(text, wrong.place), wrong.what, wrong.fix) from wrong
 
@@ -63,7 +69,8 @@ def read_household(path: Path, facts: Facts | None = None) -> Household:
 # ---------------------------------------------------------------- the file
 
 
-def _text_of(path: Path) -> str | None:
+def text_of(path: Path) -> str | None:
+    """What the file says, lines ended by a line feed alone; None: no such file."""
     try:
         return path.read_bytes().decode("utf-8-sig").replace("\r\n", "\n")
     except FileNotFoundError:

@@ -280,7 +280,10 @@ def _counts(step: str, match: re.Match[str]) -> bool:
         return False  # "fine to put him back" is a wish
     if step == "move out":
         return not re.match(
-            r" of (?:the |his |her |their |its |a )?(?:\w+ )?" + TUB + r"\b|.*\b(?:loose|escaped|gone)\b", after
+            r" of (?:the |his |her |their |its |a )?(?:\w+ )?(?:"
+            + TUB
+            + r"|quarantine)\b|.*\b(?:loose|escaped|gone)\b",
+            after,
         )
     if step == "return":  # "on her back wall", "back in an hour"
         if re.match(r" (?:DURATION|NUMBER|(?:a|an|one) (?:minute|min|sec|second|moment|bit|while|tick|hour))\b", after):

@@ -17,6 +17,12 @@ _BARE = Pattern(
     r"(?:filled|mixed|made up|topped up|refilled|poured|poured in|made|mixed up|filled up)"
     r"(?: (?:it|that|them|up|in|now|then|the|bottle|BOTTLE|for today|and shaken|,|too|all))*$"
 )
+_TIME_LAST = re.compile(
+    r" (?:(?:about |around )?(?:half an?|an?(?: couple of| few)?|\w+(?: and a half)?|NUMBER) \w+ ago"
+    r"|earlier(?: today| on)?|just now"
+    r"|(?:earlier )?this (?:morning|afternoon|evening)"
+    r"|yesterday(?: (?:morning|afternoon|evening|night))?|last night|(?:at|around) \S+(?: \S+){0,3})$"
+)
 _TOPPED = Pattern(
     r"\btopped (?:up )?(?:\S+ ){0,3}?(?:up\b|with the same|with more|BOTTLE|it\b)|\btopped up\b|\btop up (?:is )?done\b"
 )
@@ -46,6 +52,11 @@ _TELLS = Pattern(
     r"|\bBOTTLE (?:is |has been |'s |now |all )*(?:filled|refilled|topped up|made up|mixed)\b"
 )
 _BEFORE = Pattern(r"\bbefore (?:breakfast|lunch|dinner|tea|work|school|bed|noon|that)\b", "before")
+_FORGOTTEN = re.compile(
+    r"^(?:\w+ ){0,2}forgot(?:ten)? to (?:say|tell|log|mention|note|record)(?: (?:you|that|it))*(?: ,| but| that)? "
+)
+""" "I forgot to say, ...": what follows is told now."""
+_AGO = Pattern(r"\b(?:half )?(?:an? )?(?:NUMBER |\w+ )?(?:minutes?|hours?|days?) ago\b", "ago")
 _ONE_PRODUCT = re.compile(r"\b(?:AGENT|STOCK)\b")
 
 
@@ -66,15 +77,40 @@ def names_what(plain: str) -> bool:
 
 def bare_fill(plain: str) -> bool:
     """ "filled", "done, filled it": no more than that it was done."""
-    return _BARE.match(plain.strip(" .!,")) is not None
+    plain = plain.strip(" .!,")
+    return _BARE.match(plain) is not None or _BARE.match(_TIME_LAST.sub("", plain)) is not None
 
 
 def may_be_fill(plain: str) -> bool:
     """False where a fill is asked about, denied, or still to come."""
     if plain.endswith("?") or _ASKS.search(plain) or _ASKS_LATER.search(plain):
         return False
-    plain = _BY_THE_WAY.sub("", plain)
-    return not not_yet(_BEFORE.sub(" ", _RINSED_FIRST.sub(" ", plain)))
+    plain = _TIME_LAST.sub("", _FORGOTTEN.sub("", _BY_THE_WAY.sub("", plain)))
+    for spoken_of_time in (_BEFORE, _SOME_TIME_AGO, _FOR_LATER, _AGO):
+        plain = spoken_of_time.sub(" ", plain)
+    return not not_yet(_RINSED_FIRST.sub(" ", plain))
+
+
+_FOR_LATER = Pattern(
+    r"\b(?:for|until|till|by|ready for) (?:the )?(?:whole )?(?:today|tonight|tomorrow|this|next|later|on )\b"
+)
+_SOME_TIME_AGO = Pattern(
+    r"\b(?:a|some|quite a) (?:(?:little|good|long) )?(?:while|time|bit) (?:ago|back)\b"
+    r"|\b(?:ages|hours|days|weeks) ago\b"
+    r"|\b(?:a )?few (?:minutes|hours|days|weeks) (?:ago|back)\b|\bthe other (?:day|night|week)\b|\blong ago\b"
+    r"|\b(?:before|after|at|over|during) (?:breakfast|lunch|dinner|tea|work|school|bed|supper)\b"
+    r"|\b(?:earlier|before now|already a while)\b|\b(?:first thing|overnight|back then|previously|recently)\b"
+)
+
+
+def for_later(plain: str) -> bool:
+    """ "For today", "until tomorrow": what a mix is for, not when it was made."""
+    return _FOR_LATER.search(plain) is not None
+
+
+def some_time_ago(plain: str) -> bool:
+    """ "A while ago", "before lunch": past, and no telling how long."""
+    return _SOME_TIME_AGO.search(plain) is not None
 
 
 def topped_up(plain: str) -> bool:
@@ -114,6 +150,7 @@ def of_the_dose(slots: Slots, world: World) -> tuple[Slots, tuple[Doubt, ...]] |
         return None
     topped = slots.topped_up or dose.intent == "top_up"
     filled = replace(dose.slots, bottles=slots.bottles or dose.slots.bottles, topped_up=topped, steps=())
+    filled = replace(filled, when=slots.when, some_time_ago=slots.some_time_ago)
     return filled, dose.doubts if last.outcome is Outcome.CONFIRM else ()
 
 

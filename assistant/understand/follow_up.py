@@ -85,6 +85,8 @@ _SUPPLIES: dict[str, tuple[str, ...]] = {
     "duration": ("durations", "numbers"),
     "minutes": ("durations", "numbers"),
     "step": ("steps",),
+    "chore": ("chores",),
+    "when": ("when",),
     "start_over": ("start_over",),
     "place": ("place",),
     "concentrate": ("volumes",),
@@ -94,6 +96,7 @@ _SUPPLIES: dict[str, tuple[str, ...]] = {
     "size": ("lengths", "volumes"),
     "age": ("durations", "month"),
     "item": ("items",),
+    "setting": ("setting",),
     "material": ("materials",),
     "job": ("job", "materials", "organisms", "enclosures"),
     "temperature": ("temperatures", "numbers"),
@@ -220,7 +223,7 @@ def corrects(parsed: Parsed, before: str | None = None) -> bool:
 def _given(slots: Slots) -> dict[str, Any]:
     """The slots that a short answer fills."""
     given: dict[str, Any] = {field: value for field in _FIELDS if (value := getattr(slots, field))} | all_given(slots)
-    for field in ("every_enclosure", "stock_strength", "heat_cold", "place", *_SAID_ONCE):
+    for field in ("setting", "every_enclosure", "stock_strength", "heat_cold", "place", *_SAID_ONCE):
         if getattr(slots, field):
             given[field] = getattr(slots, field)
     for field in _OF_THE_AIR:

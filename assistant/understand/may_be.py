@@ -17,6 +17,7 @@ LOOKS_BACK = re.compile(
     r"|yes|yeah) \?$|^(?:\S+ ){0,3}\S+ \?$"
     r"|\b(?:remember|sure|know|see|check|tell me|forget|forgot) (?:if|whether)\b"
 )
+_FOR_ITS_HOME = re.compile(r"\bfor (?:his|her|its|their) (?:tank|tub|box|cage|viv|bowl|hide|enclosure|vivarium)$")
 _ITS_HOME = re.compile(
     r"\b(?:ANIMAL|ENCLOSURE) 's (?:\w+ )?(?:hide|tank|tub|box|cage|viv|vivarium|enclosure|bowl|dish|glass|floor|lid"
     r"|branch|branches|water|food|perch|log|cork|rocks?|stuff|things|mat|plants?|hides|walls?)\b"
@@ -27,10 +28,11 @@ _NOT_A_START = re.compile(
 )
 
 _NOT_TOLD = re.compile(
-    r"^(?:(?:so|and|but|ok|wait|um|right|hey) )*(?:should|shall|can|could|do|does|did|must|may|might|will|would|have i"
-    r"|has|is|are|was|were|how|what|when|where|which|who|why|remind|pretend|let)\b|\?$"
+    r"^(?:(?:so|and|but|ok|wait|um|right|hey) )*(?:should|shall|can|could|do|does|did(?! an? )|must|may|might|will"
+    r"|would|have i|has|is|are|was|were|how|what|when|where|which|who|why|remind|pretend|let)\b|\?$"
     r"|\b(?:not|never|about to|going to|go to|i will|we will|let me|need to|needs to|want to|have to|has to|meant to"
-    r"|forgot to|forget to|remember to|nearly|almost|trying to|tried to|if i|should i|when i|once i|before i)\b"
+    r"|forgot to(?! (?:say|tell|log|mention|note|record)\b)"
+    r"|forget to|remember to|nearly|almost|trying to|tried to|if i|should i|when i|once i|before i)\b"
 )
 
 
@@ -58,11 +60,13 @@ def may_be(intent: str, parsed: Parsed, claims: Claims) -> bool:
         return False
     if intent == "splash":
         return bool(words & HURT)
+    if intent == "hush":
+        return len(words) <= 6 and not any(word[0] == "{" for word in words) and not words & {"window", "door", "lid"}
     if intent == "tub":
         return bool(words & ASKS_WHO)
     if intent == "share_tool":
         return bool(words & SHARED)
-    if intent == "wound" and _ITS_HOME.search(parsed.plain):
+    if intent == "wound" and (_ITS_HOME.search(parsed.plain) or _FOR_ITS_HOME.search(parsed.plain)):
         return False
     if intent == "wound":
         return bool(words & {"{animal}", "him", "his", "it", "wound", "burn", "cut"})

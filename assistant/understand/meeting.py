@@ -57,6 +57,12 @@ def unknown_bottle_again(plain: str, slots: Slots, world: World) -> str | None:
     return unknown[-1] if unknown and not slots.bottles and USE_THAT_BOTTLE.search(plain) else None
 
 
+def speaks_of_products(parsed: Parsed) -> bool:
+    """False for a text that names no product at all, so that nothing in it can meet."""
+    kinds = {thing.kind for mention in parsed.mentions for thing in mention.things}
+    return bool(kinds & {"agent", "stock", "bottle"}) or OF_WHAT_NOBODY_KNOWS.search(parsed.plain) is not None
+
+
 def meets(parsed: Parsed, slots: Slots, world: World, chance: float) -> bool | None:
     """True: they are said to have met; False: it is asked whether they may; None: neither.
 

@@ -9,35 +9,11 @@ LINES: tuple[str, ...] = tuple(
     line.strip()
     for line in """
 how old is my {agent}
-when is the next deep clean due
-when is {enclosure} due
-what is due today
-what is due
-what needs cleaning today
-which one is due next
-which enclosure is due
-is anything due
-is anything overdue
 what is on the schedule
 which one should i clean first
-which order should i do them in
-what order do i clean them in
 who do i do first
-when did i last clean {enclosure}
-when was {enclosure} last cleaned
-when did i last deep clean {enclosure}
-last clean of {enclosure}
-i spot cleaned {enclosure}
-spot cleaned {enclosure} this morning
-spot cleaned all the healthy ones
-log a spot clean for {enclosure}
 log a water change
-fresh water for {enclosure}
 changed the water in {enclosure}
-how long is {animal} in quarantine
-when is {animal} out of quarantine
-when does quarantine end
-how many days of quarantine
 what should i feed him
 when did i last feed {animal}
 how much do i feed {animal}
@@ -84,20 +60,8 @@ how long can he stay out
 do i need goggles
 what should i open
 says who
-hush
-be quiet
-stop talking
-shut up
-stop
-slower
-slow down
 speak up
-talk slower
 louder
-use metric
-switch to imperial
-change the units
-use litres
 how are you
 hello
 hi
@@ -428,15 +392,6 @@ the dishwasher 's leaking
 swap {stock} for lemon juice in a dressing
 how do i unblock the kitchen sink
 preheat the oven to {number}
-which enclosures are due today
-what is overdue this week
-what order should i do them in today
-who do i leave for last
-when was the {enclosure} last deep cleaned
-when did i last change {enclosure} 's water
-log a spot clean on all the healthy ones
-spot cleaned {enclosure} and gave fresh water this morning
-when is {enclosure} out of quarantine
 where should i keep the concentrate
 how many tablespoons are in {volume}
 is {agent} any good against mould
@@ -446,9 +401,6 @@ just finish this one as a clean
 how long before this film dries by itself
 there is still a whiff of {agent} in the {enclosure}
 i knocked the {agent} over , it is all over the floor
-talk slower please
-be quiet for a bit
-use imperial from now on
 what is the weather tomorrow
 play some jazz
 what is {number} times {number}
@@ -581,11 +533,7 @@ just call it a clean , not a disinfection
 will it stay wet the whole time in this heat
 the corner 's still damp
 which one should i do first
-in what order do i clean them
-when did i last deep clean the {enclosure}
 changed everyone 's water this morning
-when is she out of quarantine
-how many days has the {animal} been in quarantine
 where should i keep the {agent}
 how long has {enclosure} been waiting in there
 where does that figure come from
@@ -889,6 +837,8 @@ pass the {agent}
 get me the {agent}
 hand me {bottle}
 hand me the {item}
+what strength for his tank
+what strength for {enclosure}
 """.strip().splitlines()
     if line.strip()
 )

@@ -63,7 +63,7 @@ class OwnQuestion:
             wins = look.top not in _BEATS_A_CLAIM or no_bottle or chances["done"] >= 0.25
             return ("done", max(chances["done"], 0.9)) if sure and wins else None
         told = look.top == "air_time" and chances["done"] >= 0.25
-        opened = openings_in(plain) is not None and (told or look.top in ("done", OUTSIDE))
+        opened = openings_in(plain) is not None and (told or look.top in ("done", "hush", OUTSIDE))
         if (opened or bare_done(plain)) and not plain.endswith("?"):
             return "done", max(chances["done"], 0.9)
         return None

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Sequence
+from copy import copy
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
@@ -139,6 +140,12 @@ class Parser:
         for word in sorted(word for word in set(vocabulary) if len(word) >= _SHORTEST):
             self._repairs.setdefault(word[0], []).append(word)
         self._mend = lru_cache(maxsize=2000)(self._mended)
+
+    def with_gallon(self, gallon: Gallon) -> Parser:
+        """The same with another gallon: the keeper may change it by word of mouth."""
+        other = copy(self)
+        other._gallon = gallon
+        return other
 
     def __call__(self, text: str) -> Parsed:
         """Takes one text apart."""

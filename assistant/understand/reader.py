@@ -14,6 +14,7 @@ from functools import lru_cache
 from assistant.contract import Doubt, Heard, Question, Reading, Slots, World
 from assistant.core.facts import Facts
 from assistant.core.household import Household
+from assistant.core.quantity import Gallon
 from assistant.core.rounds import is_open
 from assistant.understand import alarms, fills
 from assistant.understand.certainty import HARM, best_of, with_doubts, with_guess_doubted
@@ -29,8 +30,8 @@ from assistant.understand.in_talk import InTalk
 from assistant.understand.items_said import asked_of_items
 from assistant.understand.known_words import EVERYDAY
 from assistant.understand.look import BY_RULE, ENOUGH, Look, without_troubles
-from assistant.understand.matching import Matcher, rows_of
-from assistant.understand.meeting import meets, unknown_bottle_again
+from assistant.understand.matching import Matcher
+from assistant.understand.meeting import meets, speaks_of_products, unknown_bottle_again
 from assistant.understand.names import Names
 from assistant.understand.own_question import OwnQuestion, says_it_dried
 from assistant.understand.parsing import Parser
@@ -48,12 +49,13 @@ class Reader:
     """Reads the turns of one household. Built once; knows nothing of the turn before but what the world holds."""
 
     def __init__(self, household: Household, facts: Facts, questions: Mapping[str, Question], weights: bytes) -> None:
-        self._matcher = Matcher(rows_of(questions), opened(weights).model)
+        learned = opened(weights)
+        self._matcher = Matcher(learned.rows, learned.model)
         vocabulary = (
             self._matcher.vocabulary | EVERYDAY | CLAIM_WORDS | CRY_WORDS | PART_WORDS | alarms.WORDS | TOLD_WORDS
         )
-        self._parser = Parser(Names(household, facts, vocabulary), household.habits.gallon or "US", vocabulary)
-        self._parse = lru_cache(maxsize=64)(self._parser)
+        self._parser = parser = Parser(Names(household, facts, vocabulary), "US", vocabulary)
+        self._parse = lru_cache(maxsize=64)(lambda text, gallon="US": parser.with_gallon(gallon)(text))
         self._questions = questions
         self._facts = facts
         self._in_talk = InTalk(questions, vocabulary)
@@ -64,10 +66,10 @@ class Reader:
         if not heard.spoken:
             return self._read(heard.text, world, spoken=False)
         text, reading = best_of(heard, lambda said: self._read(said, world, spoken=True))
-        return with_doubts(reading, text, heard, self._parse)
+        return with_doubts(reading, text, heard, lambda said: self._parse(said, _gallon(world)))
 
     def _read(self, text: str, world: World, spoken: bool) -> Reading:
-        parsed = self._parse(text)
+        parsed = self._parse(text, _gallon(world))
         claims = claims_in(parsed.plain)
         told = told_in(parsed.plain)
         look = Look(parsed, claims, self._matcher.chances(parsed.words), told, world, spoken)
@@ -115,6 +117,8 @@ class Reader:
             return look.reading("store_it", look.slots("store_it"), BY_RULE)
         if "mixed" in self._questions and fills.tells(look.parsed.plain):
             return look.reading("mixed", look.slots("mixed"), BY_RULE)
+        if not speaks_of_products(look.parsed) and not look.world.state.unknown_mixes:
+            return None
         slots = look.slots("together")
         again = unknown_bottle_again(look.parsed.plain, slots, look.world)
         if again is not None:
@@ -168,3 +172,8 @@ class Reader:
             step = slots.steps[0] if slots.steps else "done"
             reading = replace(reading, doubts=(Doubt("polarity", step),))
         return reading if not look.parsed.guessed else with_guess_doubted(reading, look.parsed)
+
+
+def _gallon(world: World) -> Gallon:
+    """The gallon meant when it isn't said: the keeper's, else the shipped default."""
+    return world.household.habits.gallon or "US"

@@ -15,6 +15,7 @@ from assistant.core.amounts import Amount, Percent, SaidRatio
 from assistant.core.rounds import is_open
 from assistant.understand import fills
 from assistant.understand.choosing_words import CHOOSING, job_in, methods_in, near_water, of_facts
+from assistant.understand.chores_said import PLANNING, chores_in, every_one, groups_named, racks_in
 from assistant.understand.claimed_steps import Claims
 from assistant.understand.drains import drains_in, wish_in
 from assistant.understand.items_said import begun_in, items_in, still_wet_in, taken_in, ways_in
@@ -32,7 +33,7 @@ from assistant.understand.surfaces_said import inside_said, soaks
 from assistant.understand.told import Told, told_in
 from assistant.understand.touched import touched_in
 from assistant.understand.unknown_names import ROUND, unknown_names
-from assistant.understand.waiting import groups_in, marks_group, tub_cleaned, tubs_in
+from assistant.understand.waiting import groups_in, homes_of, marks_group, setting_in, tub_cleaned, tubs_in
 from assistant.understand.wanted_unit import wanted_unit
 
 _OF_THE_STOCK = frozenset({"mix_strength", "bleach_now"})
@@ -138,6 +139,8 @@ def _unfolded(slots: Slots) -> Slots:
 
 def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     plain, claims = parsed.plain, asked.claims
+    if asked.intent in MANY_AT_ONCE and not slots.enclosures:
+        slots = replace(slots, enclosures=homes_of(plain, asked.world.household))
     if asked.intent in OF_ITEMS:
         slots = _with_items(slots, parsed, asked)
     elif asked.intent in ("done", "tub"):
@@ -146,6 +149,8 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         slots = replace(slots, groups=groups_in(plain) if marks_group(plain) else ())
     elif asked.intent == "pour_away":
         slots = replace(slots, drains=drains_in(plain))
+    elif asked.intent == "units":
+        slots = replace(slots, setting=setting_in(plain))
     elif asked.intent == "unknown_bottle":
         slots = replace(slots, wish=wish_in(plain))
     every = bool(_EVERY.search(plain)) and not slots.enclosures
@@ -159,7 +164,14 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
             topped_up=fills.topped_up(plain),
             rinsed_first=fills.rinsed_first(plain),
             plain_water=fills.plain_water(plain, named),
+            some_time_ago=fills.some_time_ago(plain),
         )
+    if asked.intent in PLANNING:
+        racks = racks_in(parsed.text, asked.world.household)
+        slots = replace(slots, enclosures=()) if racks else slots  # "the east rack" is no tank
+        groups = groups_named(plain) if asked.intent != "quarantine" and not slots.enclosures else ()
+        slots = replace(slots, chores=chores_in(plain), groups=groups, racks=racks)
+        every = (every or every_one(plain)) and not groups and not slots.enclosures
     if asked.intent in CHOOSING:
         slots = _for_choosing(slots, parsed, asked)
     return replace(
@@ -222,11 +234,16 @@ def _wet(claims: Claims, told: Told) -> bool | None:
 def _when(parsed: Parsed, asked: Asked) -> SaidTime | None:
     """When it was; "at four" by itself counts only for a question that is told of times."""
     said: SaidWhen | None = parsed.when
+    if asked.intent == "mixed" and fills.for_later(parsed.plain):
+        return None
     question = asked.world.questions.get(asked.intent or "")
     if said is None and question is not None and any("{when}" in text for text in question.phrasings):
         said = when_in(parsed.tokens, bare=True)
     return moment(said, asked.world.now) if said is not None else None
 
+
+MANY_AT_ONCE = frozenset({"start", "done", "next", "status", "return_check", "make_up", "tub", "time_left"})
+"""Questions that may be about a whole rack or group."""
 
 OF_ITEMS = frozenset({"treat_item", "share_tool"})
 """Questions about bowls, tongs, branches and cloths."""

@@ -117,6 +117,41 @@ def outbreak_told(plain: str) -> bool:
     return _TOLD.search(plain) is not None
 
 
+_OF_A_GROUP = r"(?:healthy|sick|ill|new|quarantined?|hospital)"
+_ALL_OF_A_GROUP = Pattern(
+    rf"\b(?:all|every|each|both|only)(?: of)?(?: the| my)? {_OF_A_GROUP}\b|\b(?:the |my )?{_OF_A_GROUP}"
+    r" (?:ones|animals|tanks|tubs|boxes|enclosures|lot|group|snakes|geckos|reptiles)\b"
+    r"|\bthe (?:sick|quarantined?) one\b"
+)
+
+
+def homes_of(plain: str, household: Household) -> tuple[str, ...]:
+    """Every enclosure of the racks or groups that are named: "rack a", "all the healthy ones"."""
+    racks = racks_in(plain, household)
+    groups = groups_in(plain) if _ALL_OF_A_GROUP.search(plain) else ()
+    if not racks and not groups:
+        return ()
+    return tuple(
+        home.name
+        for home in household.enclosures
+        if (not racks or home.rack in racks) and (not groups or home.group in groups)
+    )
+
+
+_SETTINGS: tuple[tuple[tuple[str, str], Pattern], ...] = (
+    (("gallon", "imperial"), Pattern(r"\b(?:imperial|british|uk|english)\b")),
+    (("gallon", "US"), Pattern(r"\b(?:us|american|usa|states)\b")),
+    (("metric", ""), Pattern(r"\b(?:metric|litres?|liters?|ml|millilitres?|milliliters?|centi\w+)\b")),
+    (("ratio", "in"), Pattern(r"\bcolon\b.*\bin\b|\b(?:one )?part in\b|\bin all\b")),
+    (("ratio", "to"), Pattern(r"\bcolon\b.*\bto\b|\b(?:one )?part to\b|\bplus water\b")),
+)
+
+
+def setting_in(plain: str) -> tuple[str, str] | None:
+    """A setting that is named: what a gallon or a colon means."""
+    return next((setting for setting, pattern in _SETTINGS if pattern.search(plain)), None)
+
+
 def racks_in(plain: str, household: Household) -> tuple[str, ...]:
     """The household's racks that are named."""
     racks = dict.fromkeys(home.rack for home in household.enclosures if home.rack)

@@ -3,8 +3,8 @@
 A feature is kept by its checksum alone, in order, so that nothing is unpacked at start-up: opening it takes a
 millisecond, a look half a microsecond. Two features of a text fall on one checksum once in some hundred thousand.
 
-The file is base64 of: a line of JSON (labels, bias, scale, what it was trained on), then the checksums, where each
-feature's weights begin, and the weights as pairs of bytes, label's place and weight.
+The file is base64 of: a line of JSON (labels, bias, scale, the texts it was trained on), then the checksums, where
+each feature's weights begin, and the weights as pairs of bytes, label's place and weight.
 """
 
 from __future__ import annotations
@@ -15,10 +15,10 @@ import sys
 import zlib
 from array import array
 from bisect import bisect_left
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from assistant.understand.learning import Linear, Weights
+from assistant.understand.learning import Linear, Row, Weights, fingerprint
 
 _LINE = 120
 _LARGEST = 127
@@ -29,13 +29,18 @@ class Learned:
     """A model and what it was trained on."""
 
     model: Linear
+    rows: list[Row]
+    """The texts it was trained on, masked, so that start-up needn't mask thousands of phrasings again."""
     trained_on: str
 
 
-def packed(labels: tuple[str, ...], bias: tuple[float, ...], weights: Mapping[str, Weights], trained_on: str) -> bytes:
+def packed(
+    labels: tuple[str, ...], bias: tuple[float, ...], weights: Mapping[str, Weights], rows: Sequence[Row] = ()
+) -> bytes:
     """A model as it is kept in a file.
 
     labels: 255 at most.
+    rows: what it was trained on, where the texts are to be kept with it.
     """
     scale = max((abs(weight) for row in weights.values() for _, weight in row), default=1.0) / _LARGEST
     checksums, begins, pairs = array("I"), array("I"), bytearray()
@@ -49,8 +54,10 @@ def packed(labels: tuple[str, ...], bias: tuple[float, ...], weights: Mapping[st
             if small:
                 pairs += bytes((place, small & 0xFF))
     begins.append(len(pairs))
-    head = {"labels": labels, "bias": [round(one, 4) for one in bias], "scale": scale, "trained_on": trained_on}
-    body = json.dumps(head).encode() + b"\n" + _little(checksums) + _little(begins) + bytes(pairs)
+    texts = {label: [text for text, of in rows if of == label] for label in dict.fromkeys(of for _, of in rows)}
+    head = {"labels": labels, "bias": [round(one, 4) for one in bias], "scale": scale, "texts": texts}
+    first = json.dumps({**head, "trained_on": fingerprint(rows)}).encode() + b"\n"
+    body = first + _little(checksums) + _little(begins) + bytes(pairs)
     text = binascii.b2a_base64(len(checksums).to_bytes(4, "little") + body, newline=False)
     return b"\n".join(text[at : at + _LINE] for at in range(0, len(text), _LINE)) + b"\n"
 
@@ -65,7 +72,8 @@ def opened(content: bytes) -> Learned:
     checksums = _array(raw[begin : begin + 4 * count])
     begins = _array(raw[begin + 4 * count : begin + 8 * count + 4])
     look = _Looked(checksums, begins, raw[begin + 8 * count + 4 :], head["scale"])
-    return Learned(Linear(tuple(head["labels"]), tuple(head["bias"]), look), head["trained_on"])
+    rows = [(text, label) for label, texts in head["texts"].items() for text in texts]
+    return Learned(Linear(tuple(head["labels"]), tuple(head["bias"]), look), rows, head["trained_on"])
 
 
 class _Looked:

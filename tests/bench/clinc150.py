@@ -63,7 +63,7 @@ def words(text: str) -> list[str]:
 def engine(rows: Sequence[Row]) -> Scorer:
     """The weights as the reader holds them: packed, cut to what a file may weigh."""
     trained = train([(" ".join(words(text)), label) for text, label in rows], Recipe(smallest=0.02))
-    content = packed(trained.labels, trained.bias, trained.weights, "")
+    content = packed(trained.labels, trained.bias, trained.weights)
     print(f"  {len(trained.weights)} features, {len(content) // 1024} kB packed", flush=True)
     model = opened(content).model
 
@@ -79,7 +79,7 @@ def engine_with_likeness(rows: Sequence[Row]) -> Scorer:
     """The whole matcher: weights and the nearest phrasing by rapidfuzz, as chances."""
     masked = [(" ".join(words(text)), label) for text, label in rows]
     trained = train(masked, Recipe(smallest=0.02))
-    matcher = Matcher(masked, opened(packed(trained.labels, trained.bias, trained.weights, "")).model)
+    matcher = Matcher(masked, opened(packed(trained.labels, trained.bias, trained.weights)).model)
 
     def score(text: str) -> Scored:
         chances = matcher.chances(words(text))

@@ -12,7 +12,6 @@ import time
 from pathlib import Path
 
 from assistant.store.packaged import LEARNED, read_questions
-from assistant.understand.learning import fingerprint
 from assistant.understand.matching import rows_of
 from assistant.understand.weights import packed
 
@@ -28,7 +27,7 @@ def main() -> None:
     begun = time.perf_counter()
     rows = rows_of(read_questions())
     trained = train(rows, RECIPE)
-    content = packed(trained.labels, trained.bias, trained.weights, fingerprint(rows))
+    content = packed(trained.labels, trained.bias, trained.weights, rows)
     WHERE.write_bytes(content)
     took = time.perf_counter() - begun
     print(f"{len(rows)} rows, {len(trained.weights)} features, {len(content) // 1024} kB, {took:.1f} s")

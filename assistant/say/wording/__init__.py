@@ -32,6 +32,7 @@ FAMILIES = (
     "the_round",
     "drying",
     "airing",
+    "planning",
     "shelf",
     "items",
     "putting_away",

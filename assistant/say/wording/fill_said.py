@@ -13,15 +13,15 @@ from assistant.core.ratio import Ratio
 from assistant.core.state import Fill
 from assistant.core.units import spoken
 from assistant.say.wording.amounts import number, shown
-from assistant.say.wording.plain import capital, clock, digits, listed
+from assistant.say.wording.plain import capital, clock, clock_aloud, digits, listed
 
 
 def mix_said(wanted: Mix | None, ratio: Ratio | None = None, *, heard: bool = False) -> str:
     """ ", one in 50", ", 0.06 percent", ", undiluted"; a heard number digit by digit; empty when it isn't known."""
 
     def figure(value: Fraction) -> str:
-        said = number(value)
-        return digits(said).replace(" ", "-") if heard and len(said) > 1 else said
+        said = "one" if value == 1 else number(value)
+        return digits(said).replace(" ", "-") if heard and len(said) > 1 and said[0].isdigit() else said
 
     if wanted is None:
         return ""
@@ -45,19 +45,36 @@ def good_until(fill: Fill, now: datetime) -> str:
         return "how long it keeps is on its label"
     if timedelta(hours=23, minutes=59) <= fill.kept_until - now <= timedelta(hours=24, minutes=1):
         return "good until this time tomorrow"
-    return f"good until {clock(fill.kept_until, now)}"
+    return f"good until {clock_aloud(fill.kept_until, now)}"
+
+
+def mixed_when(fill: Fill, now: datetime) -> str:
+    """ "Mixed at 4 o'clock", "mixed on Tuesday": no closer than it was told."""
+    there = fill.at.astimezone(now.tzinfo)
+    if fill.to_the == "minute":
+        return f"mixed at {clock_aloud(fill.at, now)}"
+    if fill.to_the == "week":
+        return f"mixed after {there.day} {there:%B}"
+    days = (now.date() - there.date()).days
+    day = "today" if days == 0 else "yesterday" if days == 1 else f"on {there:%A} {there.day} {there:%B}"
+    return f"mixed {day}, {clock_aloud(there, there)} at the earliest"
 
 
 def _mixed(answer: Answer) -> Line:
     details = answer.details
     fill: Fill = details["fill"]
     bottle, agent = details["bottle"], details["agent"]
-    did = "topped up" if details["topped_up"] else "mixed"
+    did = "topped up now" if details["topped_up"] else "mixed now"
+    if details["told"]:
+        did = "topped up, the older mix" if details["topped_up"] else mixed_when(fill, details["now"])
     mix = mix_said(details["wanted"], details["ratio"], heard=details["spoken"])
     rinsed = "rinsed out, then " if details["rinsed"] else ""
-    say = f"{capital(bottle.name)}: {rinsed}{agent.name}{mix}, {did} now, {good_until(fill, details['now'])}."
+    say = f"{capital(bottle.name)}: {rinsed}{agent.name}{mix}, {did}, {good_until(fill, details['now'])}."
     if fill.kept_until is not None and fill.kept_until <= details["now"]:
         say = f"{capital(bottle.name)}: noted, but what was in it is past its time. Pour it away and mix it fresh."
+        if details["told"] and not details["topped_up"]:
+            did = mixed_when(fill, details["now"])
+            say = f"{capital(bottle.name)}: noted, {did}, so it's past its time. Pour it away, mix it fresh."
     return Line(say, "\n".join([say, *_mixed_shown(answer)]))
 
 
@@ -75,7 +92,8 @@ def _mixed_shown(answer: Answer) -> list[str]:
     if left is not None:
         lines.append(f"{capital(details['stock'].name)}: {shown(left)} left.")
     if fill.kept_until is not None:
-        lines.append(f"Good until {clock(fill.kept_until, details['now'])}.")
+        ended = fill.kept_until <= details["now"]
+        lines.append(f"{'Past its time since' if ended else 'Good until'} {clock(fill.kept_until, details['now'])}.")
     lines += [f"{source.text}." for source in answer.sources]
     return lines
 
@@ -91,6 +109,12 @@ def _filled_with(answer: Answer) -> Line:
 
 def _filled_how_strong(answer: Answer) -> Line:
     return Line(f"How strong did you mix the {answer.details['name']}? Say one in how many, or undiluted.")
+
+
+def _filled_when(answer: Answer) -> Line:
+    if answer.details["ahead"]:
+        return Line(f"That is still to come, so nothing is noted. When was the {answer.details['bottle']} filled?")
+    return Line(f"When did you fill the {answer.details['bottle']}? Roughly will do: its end counts from then.")
 
 
 def _water(answer: Answer) -> Line:
@@ -136,6 +160,7 @@ LINES: dict[str, Callable[[Answer], Line]] = {
     "shelf.filled_which": _filled_which,
     "shelf.filled_with": _filled_with,
     "shelf.filled_how_strong": _filled_how_strong,
+    "shelf.filled_when": _filled_when,
     "shelf.water": _water,
     "shelf.topped_unknown": _topped_unknown,
     "shelf.rinsed_first": _rinsed_first,

@@ -6,6 +6,7 @@ from collections.abc import Callable, Mapping
 from typing import Any
 
 from assistant.contract import Answer, Line
+from assistant.core.gate import DOING
 from assistant.say.wording.plain import MOST_WORDS, capital, count, listed, span
 
 FIRST_ASKED = "bowl, tongs, branch, cloth, hide or tub"
@@ -120,9 +121,6 @@ def _begun(answer: Answer) -> Line:
     stay = " Stay with the oven." if details["way"].way == "bake" else ""
     say = f"{minutes}, I'm counting: {details['item'].name} {DOING[details['way'].way]}.{stay}"
     return _shown(capital(say), answer)
-
-
-DOING = {"soak": "soaking", "boil": "boiling", "bake": "baking", "wash hot": "washing"}
 
 
 # ---------------------------------------------------------------- from one enclosure to another

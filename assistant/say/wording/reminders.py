@@ -8,6 +8,13 @@ from assistant.say.wording.clocks import clocks_parted_line
 from assistant.say.wording.harm import poison_centre, vet
 from assistant.say.wording.plain import capital, count
 
+ITEM_OVER = {
+    "soak": "soaked long enough. Rinse it well, then dry it.",
+    "boil": "boiled long enough. Heat off, let it cool, then dry it.",
+    "bake": "baked long enough. Oven off, let it cool in there.",
+    "wash hot": "washed. Dry it fully.",
+}
+
 
 def reminder_line(reminder: Reminder, world: World) -> str:
     """One line for something that came due."""
@@ -36,6 +43,10 @@ def reminder_line(reminder: Reminder, world: World) -> str:
             if reminder.victim == "animal":
                 return f"{thing}: {rinsed} of rinsing are up. Now {vet(world.household.people)}, well as it looks."
             return f"{thing}: {rinsed} of rinsing are up. Still sore, red or blurred? Get it seen urgently."
+        case "bottle past its life":
+            return f"{thing}: the mix is past its life. Mix fresh before you spray from it again."
+        case "item over":
+            return f"{thing}: {ITEM_OVER[reminder.victim]}"
         case "clocks parted":
             return clocks_parted_line(world)
         case _:

@@ -11,8 +11,8 @@ from assistant.core.amounts import Amount
 from assistant.core.state import Fill
 from assistant.say.wording import fill_said
 from assistant.say.wording.amounts import said_unmeasured, shown
-from assistant.say.wording.fill_said import good_until, mix_said
-from assistant.say.wording.plain import capital, clock, count, listed, span
+from assistant.say.wording.fill_said import good_until, mix_said, mixed_when
+from assistant.say.wording.plain import capital, clock_aloud, count, listed, span
 
 
 def _rinsed_which(answer: Answer) -> Line:
@@ -45,7 +45,7 @@ def _held(told: Mapping[str, Any]) -> str:
     if told["unknown"]:
         return f"{name}: an unknown mix. Don't use it; rinse it out, pump it through."
     if fill is not None:
-        mixed = f"{name}: {told['agent'].name}{mix_said(told['wanted'])}, mixed {clock(fill.at, told['now'])}"
+        mixed = f"{name}: {told['agent'].name}{mix_said(told['wanted'])}, {mixed_when(fill, told['now'])}"
         return f"{mixed}, {_until(fill, told['now'])}."
     if told["held"]:
         held = listed(agent.name for agent in told["held"])
@@ -59,7 +59,7 @@ def _held(told: Mapping[str, Any]) -> str:
 
 def _until(fill: Fill, now: datetime) -> str:
     if fill.kept_until is not None and fill.kept_until <= now:
-        return f"past its time since {clock(fill.kept_until, now)}"
+        return f"past its time since {clock_aloud(fill.kept_until, now)}"
     return good_until(fill, now)
 
 
@@ -110,15 +110,15 @@ def _good_bottle(answer: Answer) -> Line:
         return Line(say)
     agent = told["agent"].name
     if told["ready"] is None:
-        say = f"I can't tell how long mixed {agent} keeps: its label decides. Mixed {clock(fill.at, now)}."
+        say = f"I can't tell how long mixed {agent} keeps: its label decides. {capital(mixed_when(fill, now))}."
     elif not told["ready"]:
         age = span((now - fill.kept_until).total_seconds())
         say = f"No, past its time by {age}. Pour the {name} away, rinse it, mix it fresh."
     elif fill.kept_until is None:
-        say = f"As far as I know, yes: for mixed {agent} I have no limit. Mixed {clock(fill.at, now)}."
+        say = f"As far as I know, yes: for mixed {agent} I have no limit. {capital(mixed_when(fill, now))}."
     else:
         left = span((fill.kept_until - now).total_seconds())
-        say = f"Yes, {left} more: {agent} mixed {clock(fill.at, now)}, {good_until(fill, now)}."
+        say = f"Yes, {left} more: {agent} {mixed_when(fill, now)}, {good_until(fill, now)}."
     return Line(say, "\n".join([say, *_held_shown(told), *_why_so_long(answer)]))
 
 

@@ -172,6 +172,7 @@ WHAT = {
     "WindowsOpened": "the window",
     "GasMade": "the mix",
     "BottleMixed": "the fill",
+    "ChoreDone": "the chore",
     "AgentPoured": "what was poured in",
     "AgentsMet": "the mix",
     "BottleRinsed": "rinsed out",
@@ -197,8 +198,57 @@ def _undone(answer: Answer) -> Line:
     return Line(f"Taken back: {spoken}.", shown)
 
 
+def _hushed(answer: Answer) -> Line:
+    return Line("Quiet. The clocks run on.")
+
+
+def _pace(answer: Answer) -> Line:
+    return Line("I'll speak slower." if answer.details["slow"] else "Back to the usual speed.")
+
+
+SETTINGS = {
+    ("gallon", "imperial"): "gallons, pints and fluid ounces imperial",
+    ("gallon", "US"): "gallons, pints and fluid ounces US",
+    ("ratio", "in"): "a colon as one part in so many",
+    ("ratio", "to"): "a colon as one part to so many",
+}
+
+
+def _setting(answer: Answer) -> str:
+    return SETTINGS[answer.details["habit"], answer.details["value"]]
+
+
+def _which_units(answer: Answer) -> Line:
+    return Line(f"Gallons are {answer.details['gallon']} now. US or imperial?")
+
+
+def _metric(answer: Answer) -> Line:
+    return Line("I answer in mils already. Say mils or litres, and I take them as they are.")
+
+
+def _set_confirm(answer: Answer) -> Line:
+    return Line(f"From now on {_setting(answer)}. Right?")
+
+
+def _set(answer: Answer) -> Line:
+    say = f"Set: {_setting(answer)}."
+    return Line(say, f"{say}\nKept on my record, over that line of keeping.toml, until the line is changed.")
+
+
+def _set_already(answer: Answer) -> Line:
+    return Line(f"That's how it is: {_setting(answer)}.")
+
+
 LINES: dict[str, Callable[[Answer], Line]] = {
     "talk.help": _help,
+    "talk.hushed": _hushed,
+    "talk.pace": _pace,
+    "talk.repeat_at_pace": _pace,
+    "talk.which_units": _which_units,
+    "talk.metric": _metric,
+    "talk.set_confirm": _set_confirm,
+    "talk.set": _set,
+    "talk.set_already": _set_already,
     "talk.unsure": _unsure,
     "talk.may_have_dried": _may_have_dried,
     "talk.faulty": _faulty,

@@ -43,8 +43,9 @@ def _started(answer: Answer) -> Line:
     bottle = f", {supply.bottle.name}" if supply.bottle is not None else ""
     shown = [f"{names}: a clean with {supply.agent.name}{bottle}. First: {first[0].lower()}{first[1:]}."]
     shown.append("Steps: " + ", ".join(NAMES[step] for step in supply.agent.steps) + ".")
-    if supply.bottle is not None:
-        shown.append(f"Taken from your keeping.toml: {supply.bottle.name} is for {supply.agent.name}.")
+    if details["taken_as_set"] is not None:
+        bottle_name = supply.bottle.name
+        shown.append(f"No fill of {bottle_name} is on record: taken as {supply.agent.name}, as keeping.toml says.")
     if details["timed"]:
         shown.append(_wet_time_shown(supply, wet))
     else:
@@ -55,7 +56,15 @@ def _started(answer: Answer) -> Line:
         shown.append(
             f"{capital(supply.agent.name)} failed against it in the figures I have, so this counts as a clean."
         )
-    return Line(f"{names}, {supply.agent.name}. {first}.{extra}", "\n".join(shown))
+    if details["spent"]:
+        shown.append(f"What {supply.bottle.name} holds is past its life: mix fresh before you spray.")
+        extra = f" {capital(supply.bottle.name)} is past its life: mix fresh first."
+    elif details["taken_as_set"] is not None and not extra:
+        extra = f" {capital(supply.bottle.name)}: no fill on record, taken as {supply.agent.name}."
+    say = f"{names}, {supply.agent.name}. {first}."
+    if len(f"{say}{extra}".split()) <= MOST_WORDS:
+        say += extra
+    return Line(say, "\n".join(shown))
 
 
 def _wet_time_shown(supply: Any, wet: Any) -> str:
@@ -74,6 +83,14 @@ def _open_already(answer: Answer) -> Line:
 
 
 def _next(answer: Answer) -> Line:
+    """The one thing to do; on the way from a sick animal to a healthier one, hands and gloves before it."""
+    line = _next_step(answer)
+    if not answer.details["hands"]:
+        return line
+    return Line(f"Wash hands, new gloves first. {line.say}")
+
+
+def _next_step(answer: Answer) -> Line:
     details = answer.details
     enclosure, round_, step, left_s = details["enclosure"], details["round"], details["step"], details["left_s"]
     name = capital(name_of(enclosure))
@@ -195,7 +212,9 @@ def _time_left(answer: Answer) -> Line:
 
 
 def _timer_name(timer: Any) -> str:
-    return f"{timer.step} rinse" if timer.enclosure is None else f"{timer.enclosure} {NAMES[timer.step]}"
+    if timer.enclosure is None:
+        return f"{timer.step} rinse" if " " not in timer.step else str(timer.step)
+    return f"{timer.enclosure} {NAMES.get(timer.step, timer.step)}"
 
 
 def _timer(timer: Any) -> str:

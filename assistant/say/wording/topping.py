@@ -10,7 +10,7 @@ from assistant.core.measuring import Measured
 from assistant.core.state import Fill
 from assistant.say.wording.amounts import number, said_unmeasured, said_whole, shown, shown_part
 from assistant.say.wording.dose_said import fills, said_dose, said_mix
-from assistant.say.wording.plain import capital, clock
+from assistant.say.wording.plain import capital, clock_aloud
 
 
 def _top_up(answer: Answer) -> Line:
@@ -40,7 +40,7 @@ def _shown(details: Mapping[str, Any], measured: Measured | None) -> list[str]:
 def _conditions(details: Mapping[str, Any]) -> list[str]:
     fill: Fill | None = details["fill"]
     if fill is not None:
-        end = "" if fill.kept_until is None else f", good until {clock(fill.kept_until, details['now'])}"
+        end = "" if fill.kept_until is None else f", good until {clock_aloud(fill.kept_until, details['now'])}"
         return [
             f"On record it holds {details['name']}, {fill.mix or 'mix unknown'}{end}.",
             "Only the same goes on top, and the top-up keeps the old mix's end.",

@@ -7,7 +7,7 @@ from typing import Any
 
 from assistant.contract import Answer, Line
 from assistant.core.household import Enclosure
-from assistant.say.wording.plain import capital, clock, listed, span
+from assistant.say.wording.plain import capital, clock_aloud, listed, span
 
 
 def _animal(home: Enclosure | None, fallback: str = "the animal") -> str:
@@ -34,7 +34,7 @@ def _who(answer: Answer) -> Line:
     long = [one for one in waiting if (now - one["since"]).total_seconds() > details["long"] * 60]
     if long and len(say.split()) <= 20:
         say += " Look in: warm, shut, dry?"
-    lines = [f"{capital(_one(one, now))}, since {clock(one['since'], now)}" for one in waiting]
+    lines = [f"{capital(_one(one, now))}, since {clock_aloud(one['since'], now)}" for one in waiting]
     return Line(say, "\n".join([say, *lines, *facts]))
 
 
@@ -68,7 +68,7 @@ def _taken(answer: Answer) -> Line:
     name, animal = details["tub"], capital(_animal(details["home"]))
     if details["other"] is None:
         return Line(f"Out, noted. But one animal a tub: are they apart in {name}?")
-    held = f"holds the {_animal(details['other'])} since {clock(details['use'].since, details['now'])}"
+    held = f"holds the {_animal(details['other'])} since {clock_aloud(details['use'].since, details['now'])}"
     first = f"{animal}: out, noted. But {name}" if details["moved"] else capital(name)
     return Line(f"{first} {held}. Is that one out of it?")
 

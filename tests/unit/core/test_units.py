@@ -69,3 +69,14 @@ def test_one_is_spoken_otherwise_than_many(unit: str, one: str, many: str) -> No
 
 def test_us_and_imperial_are_told_apart() -> None:
     assert [system(unit) for unit in ("US pt", "imp pt", "L")] == ["US", "imperial", "metric"]
+
+
+@pytest.mark.parametrize(("unit", "other", "gives"), [("L", "mL", 1300), ("mL", "L", Fraction(13, 10000))])
+def test_litres_to_millilitres_need_no_library(unit: str, other: str, gives: Fraction) -> None:
+    code = (
+        "import sys; from fractions import Fraction; from assistant.core.amounts import Amount; "
+        "from assistant.core.units import convert; "
+        f"print(convert(Amount(Fraction(13, 10), {unit!r}), {other!r}).amount, 'pint' in sys.modules)"
+    )
+    ran = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    assert ran.stdout.split() == [str(gives), "False"]

@@ -62,6 +62,7 @@ EVERY_EVENT: tuple[Event, ...] = (
     happened.SurfaceDried("east tank"),
     happened.WindowsOpened("east tank", 2, 2.3),
     happened.GasMade(("sodium hypochlorite", "acetic acid"), bottle="orange bottle"),
+    happened.ChoreDone("east tank", "water", NOON - timedelta(hours=2)),
     happened.BottleMixed(
         "orange bottle",
         "sodium hypochlorite",

@@ -1,0 +1,191 @@
+"""Planning: what is due, in what order to go round, what was done when, and when a quarantine ends."""
+
+from __future__ import annotations
+
+from datetime import datetime, time, timedelta
+from typing import Any
+
+from assistant.answer.asking import ask, names_of
+from assistant.contract import Answer, Outcome, Reading, World
+from assistant.core.chores import CHORES, Due, due_of, in_working_order, missed_first
+from assistant.core.events import ChoreDone
+from assistant.core.facts import Source
+from assistant.core.household import Enclosure
+from assistant.core.rounds import is_open
+from assistant.core.units import convert
+
+ORDER_FACTS = ("order-quarantine-last", "order-sick-last", "order-water-first")
+QUARANTINE_FACTS = ("order-quarantine-30", "order-quarantine-60-90", "order-quarantine-90", "order-quarantine-180")
+
+
+def due(reading: Reading, world: World) -> Answer:
+    """What is due today or was missed, missed ones first; of one enclosure or chore also when it comes next."""
+    homes = _homes(reading, world) or world.household.enclosures
+    chores = reading.slots.chores or CHORES
+    every = missed_first(tuple(d for home in homes for d in due_of(home, world.state, world.now) if d.chore in chores))
+    asked_of_one = bool(reading.slots.enclosures or reading.slots.chores)
+    now_due = tuple(one for one in every if one.is_due)
+    told = now_due or (every[:1] if not asked_of_one else every)
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "planning.due",
+        details={"due": now_due, "every": every, "told": told, "homes": homes, "now": world.now},
+        values={
+            "due": tuple(_as_value(one) for one in (every if asked_of_one else now_due)),
+            "next": _as_value(every[0]) if every and not now_due else None,
+            "due_count": len(now_due),
+        },
+        sources=(Source("setting-intervals", "setting", "how often each is done, as you set it"),) if every else (),
+    )
+
+
+def _as_value(one: Due) -> dict[str, Any]:
+    return {
+        "enclosure": one.enclosure.name,
+        "chore": one.chore,
+        "last": one.last,
+        "due": one.due,
+        "overdue_days": one.overdue_days,
+    }
+
+
+def order(reading: Reading, world: World) -> Answer:
+    """In what order to go round today: healthy first, then new, sick last of all."""
+    named = _homes(reading, world)
+    dues = {home.name: tuple(d for d in due_of(home, world.state, world.now) if d.is_due) for home in _all(world)}
+    today = tuple(home for home in _all(world) if dues[home.name])
+    homes = in_working_order(named or today or _all(world))
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "planning.order",
+        details={"homes": homes, "dues": dues, "of_today": bool(today) and not named},
+        values={
+            "order": tuple(home.name for home in homes),
+            "groups": tuple(home.group for home in homes),
+            "due": tuple({"enclosure": home.name, "chores": tuple(d.chore for d in dues[home.name])} for home in homes),
+        },
+        cautions=("caution-hands",),
+        sources=tuple(world.facts[fact].cited() for fact in ORDER_FACTS),
+    )
+
+
+def _all(world: World) -> tuple[Enclosure, ...]:
+    return world.household.enclosures
+
+
+def _homes(reading: Reading, world: World) -> tuple[Enclosure, ...]:
+    """The enclosures named, by name, group or rack, or all of them; () when nothing was said."""
+    slots = reading.slots
+    if slots.enclosures:
+        return tuple(home for home in _all(world) if home.name in slots.enclosures)
+    homes = _all(world)
+    if slots.groups:
+        homes = tuple(home for home in homes if home.group in slots.groups)
+    if slots.racks:
+        homes = tuple(home for home in homes if home.rack in slots.racks)
+    return homes if slots.groups or slots.racks or slots.every_enclosure else ()
+
+
+# ---------------------------------------------------------------- what was done
+
+
+def last_done(reading: Reading, world: World) -> Answer:
+    """When an enclosure was last cleaned or watered."""
+    homes = _homes(reading, world)
+    if not homes:
+        return ask(reading, world, ("enclosure",), "planning.of_which", {"known": names_of("enclosure", world)})
+    chores = reading.slots.chores or CHORES
+    told = sorted(
+        (
+            (at.astimezone(world.now.tzinfo), home.name, chore)
+            for home in homes
+            for chore in chores
+            if (at := world.state.chores.get(home.name, {}).get(chore)) is not None
+        ),
+        reverse=True,
+    )
+    at, name, chore = told[0] if told else (None, homes[0].name, None)
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "planning.last_done",
+        details={"told": told, "homes": homes, "chores": reading.slots.chores, "now": world.now},
+        values={
+            "enclosure": name,
+            "chore": chore,
+            "at": at,
+            "days_ago": (world.now.date() - at.date()).days if at is not None else None,
+            "done": tuple({"enclosure": home, "chore": chore, "at": at} for at, home, chore in told),
+        },
+    )
+
+
+def log_clean(reading: Reading, world: World) -> Answer:
+    """Records chores for the record and the schedule; nothing becomes ready by it."""
+    slots = reading.slots
+    homes = _homes(reading, world)
+    if not homes:
+        return ask(reading, world, ("enclosure",), "planning.logged_where", {"known": names_of("enclosure", world)})
+    if not slots.chores:
+        return ask(reading, world, ("chore",), "planning.logged_what", {"homes": homes})
+    at = slots.when.at if slots.when is not None else world.now
+    if at > world.now:
+        return ask(reading, world, ("when",), "planning.logged_ahead")
+    names = tuple(home.name for home in homes)
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "planning.logged",
+        details={
+            "homes": homes,
+            "chores": slots.chores,
+            "at": at,
+            "when": slots.when,
+            "now": world.now,
+            "open": tuple(name for name in names if is_open(world.state.rounds.get(name))),
+        },
+        values={"recorded": True, "enclosures": names, "chores": slots.chores, "at": at},
+        events=tuple(ChoreDone(name, chore, at) for name in names for chore in slots.chores),
+    )
+
+
+# ---------------------------------------------------------------- quarantine
+
+
+def quarantine(reading: Reading, world: World) -> Answer:
+    """When an animal's quarantine ends, by the keeper's own number of days, and what is published."""
+    homes = _homes(reading, world) or tuple(home for home in _all(world) if home.group == "new" or home.quarantine)
+    if len(homes) > 1:
+        known = tuple(home.name for home in homes)
+        return ask(reading, world, ("enclosure",), "planning.quarantine_which", {"known": known})
+    home = homes[0] if homes else None
+    days = int(convert(home.quarantine, "d").amount) if home is not None and home.quarantine is not None else None
+    arrived = home.arrived if home is not None else None
+    day = (world.now.date() - arrived).days if arrived is not None else None
+    ends = None
+    if arrived is not None and days is not None:
+        ends = datetime.combine(arrived + timedelta(days=days), time(), world.now.tzinfo)
+    newer = tuple(
+        other
+        for other in _all(world)
+        if home is not None and arrived is not None and other.name != home.name and other.group == "new"
+        if other.arrived is not None and other.arrived > arrived
+    )
+    setting = (Source("setting-quarantine", "setting", f"{days} days from {arrived}, as you set it"),) if ends else ()
+    facts = (*QUARANTINE_FACTS, "order-quarantine-tests")
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "planning.quarantine",
+        details={"home": home, "day": day, "days": days, "ends": ends, "newer": newer, "now": world.now},
+        values={
+            "enclosure": home.name if home is not None else None,
+            "ends": ends,
+            "day": day,
+            "of_days": days,
+            "days_left": max(0, days - day) if days is not None and day is not None else None,
+        },
+        sources=(*setting, *(world.facts[fact].cited() for fact in facts)),
+    )

@@ -1,0 +1,151 @@
+"""How what is due, in what order, and what was done when are spoken of."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import datetime
+
+from assistant.contract import Answer, Line
+from assistant.core.chores import Due
+from assistant.core.household import Enclosure
+from assistant.say.wording.plain import capital, clock, count, listed
+
+CHORE = {"water": "fresh water", "spot clean": "spot clean", "deep clean": "deep clean"}
+DONE = {"water": "watered", "spot clean": "spot-cleaned", "deep clean": "deep-cleaned"}
+
+
+def _when(one: Due) -> str:
+    days = one.overdue_days
+    if days is None:
+        return "nothing on record"
+    if days > 0:
+        return f"{count(days, 'day')} late"
+    return "today" if days == 0 else "tomorrow" if days == -1 else f"in {count(-days, 'day')}"
+
+
+def _due(answer: Answer) -> Line:
+    details = answer.details
+    due: tuple[Due, ...] = details["due"]
+    every: tuple[Due, ...] = details["every"]
+    if not every:
+        say = "Nothing is planned: how often it is done isn't set."
+        return Line(say, f'{say}\nSet spot_clean_every, deep_clean_every or water_every in keeping.toml, as "1 day".')
+    lines = [f"- {capital(one.enclosure.name)}: {CHORE[one.chore]}, {_when(one)}." for one in details["told"]]
+    if not due:
+        first = every[0]
+        say = f"Nothing due today. Next: {first.enclosure.name}, {CHORE[first.chore]}, {_when(first)}."
+        return Line(say, "\n".join([say, *lines]))
+    first = due[0]
+    if len(due) == 1:
+        say = f"1 due: {first.enclosure.name}, {CHORE[first.chore]}, {_when(first)}."
+    else:
+        say = f"{len(due)} due. First: {first.enclosure.name}, {CHORE[first.chore]}, {_when(first)}."
+    return Line(say, "\n".join([say, *lines]))
+
+
+def _order(answer: Answer) -> Line:
+    details = answer.details
+    homes: tuple[Enclosure, ...] = details["homes"]
+    if not homes:
+        return Line("No enclosure is set up yet, so there is no order to go round in.")
+    names = [home.name for home in homes]
+    say = f"{len(homes)} to do: {', then '.join(names)}."
+    if len(homes) == 1:
+        say = f"Only {names[0]}."
+    elif len(say.split()) > 20:
+        say = f"{len(homes)} to do: {names[0]} first, {names[-1]} last. The order is on the screen."
+    lines = []
+    for place, home in enumerate(homes, start=1):
+        chores = listed(CHORE[d.chore] for d in details["dues"][home.name])
+        lines.append(f"{place}. {capital(home.name)} ({home.group}){': ' + chores if chores else ''}")
+    if any(home.group != "healthy" for home in homes) and len(homes) > 1:
+        lines.append("Healthy first, then new, sick last of all: fresh gloves, and no tool comes back from them.")
+    lines += [f"{source.text}." for source in answer.sources]
+    return Line(say, "\n".join([say, *lines]))
+
+
+def _of_which(answer: Answer) -> Line:
+    known = answer.details["known"]
+    return Line("Which enclosure?", f"Which enclosure: {listed(known, 'or')}?" if known else "")
+
+
+def _ago(at: datetime, now: datetime) -> str:
+    days = (now.date() - at.date()).days
+    return "today" if days == 0 else "yesterday" if days == 1 else f"{count(days, 'day')} ago"
+
+
+def _last_done(answer: Answer) -> Line:
+    details = answer.details
+    told, now = details["told"], details["now"]
+    if not told:
+        what = listed((CHORE[chore] for chore in details["chores"]), "or") or "clean"
+        return Line(f"No {what} of {listed(home.name for home in details['homes'])} is on record.")
+    at, home, chore = told[0]
+    say = f"{capital(_ago(at, now))}: {home}, {CHORE[chore]}."
+    lines = [f"- {capital(home)}: {DONE[chore]} {_ago(at, now)}, {clock(at, now)}." for at, home, chore in told]
+    return Line(say, "\n".join([say, *lines]))
+
+
+def _logged_where(answer: Answer) -> Line:
+    known = answer.details["known"]
+    return Line("Which enclosure was that?", f"Which enclosure was that: {listed(known, 'or')}?" if known else "")
+
+
+def _logged_what(answer: Answer) -> Line:
+    homes = listed(home.name for home in answer.details["homes"][:3])
+    return Line(f"What did you do in {homes}: a spot clean, a deep clean, or fresh water?")
+
+
+def _logged_ahead(answer: Answer) -> Line:
+    return Line("That is still to come, so nothing is logged. When was it done?")
+
+
+def _logged(answer: Answer) -> Line:
+    details = answer.details
+    homes: tuple[Enclosure, ...] = details["homes"]
+    chores = listed(chore for chore in details["chores"])
+    when = "" if details["when"] is None else f", {_ago(details['at'], details['now'])}"
+    where = homes[0].name if len(homes) == 1 else f"{len(homes)} enclosures"
+    say = f"Logged: {where}, {chores}{when}."
+    lines = [say, f"{capital(listed(home.name for home in homes))}."]
+    if details["open"]:
+        lines.append(f"The clean open in {listed(details['open'])} stays open: this readies nothing.")
+    return Line(say, "\n".join(lines))
+
+
+def _quarantine_which(answer: Answer) -> Line:
+    return Line(f"Whose quarantine: {listed(answer.details['known'][:4], 'or')}?")
+
+
+def _quarantine(answer: Answer) -> Line:
+    details = answer.details
+    home: Enclosure | None = details["home"]
+    day, days, ends = details["day"], details["days"], details["ends"]
+    if home is None:
+        say = "Nobody is in quarantine, as far as keeping.toml says."
+    elif ends is None:
+        missing = "when it arrived" if day is None else "how long you keep newcomers apart"
+        say = f"I can't tell: keeping.toml doesn't say {missing}, for {home.name}. Your vet decides."
+    elif day >= days:
+        say = f"Day {day}: {home.name}'s {days} days are over. Your vet may want tests before they meet the others."
+    else:
+        say = f"Day {day} of {days}: {home.name}, until {ends.day} {ends:%B}. Your vet may say otherwise."
+    lines = [say]
+    for other in details["newer"]:
+        lines.append(f"{capital(other.name)} came later: zoos start the count again when a newcomer joins.")
+    lines += [f"{source.text}." for source in answer.sources]
+    return Line(say, "\n".join(lines))
+
+
+LINES: dict[str, Callable[[Answer], Line]] = {
+    "planning.due": _due,
+    "planning.order": _order,
+    "planning.of_which": _of_which,
+    "planning.last_done": _last_done,
+    "planning.logged_where": _logged_where,
+    "planning.logged_what": _logged_what,
+    "planning.logged_ahead": _logged_ahead,
+    "planning.logged": _logged,
+    "planning.quarantine_which": _quarantine_which,
+    "planning.quarantine": _quarantine,
+}

@@ -1,0 +1,64 @@
+"""Chores, groups and racks as they are said: "spot-cleaned all the healthy ones, fresh water too"."""
+
+from __future__ import annotations
+
+import re
+
+from assistant.core.household import Household
+from assistant.understand.patterns import Pattern
+
+PLANNING = ("due", "order", "last_done", "log_clean", "quarantine")
+"""Questions that are about chores."""
+
+_CHORES = (
+    (
+        "water",
+        Pattern(
+            r"\b(?:fresh|new|clean|changed?|gave|given|refilled|topped up) (?:\S+ ){0,3}?waters?\b"
+            r"|\bwaters? (?:is |are |was |bowls? )?(?:change\w*|done|fresh)\b|\bwater(?:ed|ing)\b"
+        ),
+    ),
+    (
+        "spot clean",
+        Pattern(r"\bspot (?:clean|check)\w*\b|\bpoo pick\w*\b|\bpicked up (?:the )?(?:poo|poop|droppings)\b"),
+    ),
+    (
+        "deep clean",
+        Pattern(
+            r"\b(?:deep|full|big|proper|thorough) (?:clean|scrub)\w*\b"
+            r"|\bcleaned \S+ (?:fully|properly|thoroughly)\b"
+        ),
+    ),
+)
+_GROUPS = (
+    ("healthy", re.compile(r"\bhealthy\b|\bresidents?\b")),
+    ("new", re.compile(r"\bnew (?:ones|arrivals?|animals?)\b|\bnewcomers?\b|\bquarantined?(?: ones| animals)?\b")),
+    ("sick", re.compile(r"\bsick\b|\bill (?:ones|animals)\b|\bhospital ones\b")),
+)
+_EVERYBODY = Pattern(
+    r"\b(?:everybody|everyone|everything|the (?:whole )?lot|all of them"
+    r"|all the (?:tanks|tubs|boxes|enclosures|cages|animals))\b"
+)
+
+
+def chores_in(plain: str) -> tuple[str, ...]:
+    """The chores named, in the order of the schedule's list."""
+    plain = plain.replace("-", " ")
+    return tuple(chore for chore, pattern in _CHORES if pattern.search(plain))
+
+
+def groups_named(plain: str) -> tuple[str, ...]:
+    """The groups named."""
+    return tuple(group for group, pattern in _GROUPS if pattern.search(plain))
+
+
+def racks_in(text: str, household: Household) -> tuple[str, ...]:
+    """The racks named."""
+    low = text.casefold()
+    racks = dict.fromkeys(home.rack for home in household.enclosures if home.rack)
+    return tuple(rack for rack in racks if rack.casefold() in low)
+
+
+def every_one(plain: str) -> bool:
+    """Everybody, with no group named."""
+    return _EVERYBODY.search(plain) is not None
