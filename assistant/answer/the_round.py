@@ -56,6 +56,8 @@ __all__ = [
     "time_left",
 ]
 
+TUB_FACT = "workflow-tub-temperature"
+
 
 def done(reading: Reading, world: World) -> Answer:
     """Records the steps that were claimed, and the tub that the animal went into."""
@@ -372,6 +374,7 @@ def _gate_answer(reading: Reading, name: str | None, verdict: Verdict, world: Wo
             "round": round_,
             "verdict": verdict,
             "now": world.now,
+            "warm_to": _warmest_tub(world) if reading.slots.cold else None,
             "vouch": doubted and "hold" in verdict.blocked_by and "apply" not in verdict.blocked_by,
         },
         values={
@@ -382,7 +385,13 @@ def _gate_answer(reading: Reading, name: str | None, verdict: Verdict, world: Wo
             "enclosure": name,
         },
         cautions=("caution-hands",) if verdict.ready else (),
+        sources=(world.facts[TUB_FACT].cited(),) if reading.slots.cold and verdict.blocked_by else (),
     )
+
+
+def _warmest_tub(world: World) -> float:
+    """Degrees Celsius, the upper end of what a waiting tub may have."""
+    return float(world.facts[TUB_FACT].value[-1])
 
 
 def _no_round(reading: Reading, name: str | None, values: dict[str, Any]) -> Answer:

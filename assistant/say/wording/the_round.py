@@ -279,6 +279,11 @@ def _blocked(answer: Answer) -> Line:
         spoken = f"{NAMES[left[0]]} and {len(left) - 1} more steps are left"
     else:
         spoken = f"{listed(NAMES[step] for step in left)} {'is' if len(left) == 1 else 'are'} left"
+    warm = details["warm_to"]
+    if warm is not None:
+        warm_it = f"Warm the tub, {warm:g} degrees at most."
+        shown = f"{_left(name, left, verdict, now_at)}\n{warm_it} The heat source must not touch the animal."
+        return Line(f"Not yet: {spoken}. {warm_it}", shown)
     return Line(f"Not yet, {name}: {spoken}.", _left(name, left, verdict, now_at))
 
 
