@@ -172,7 +172,11 @@ def _bottle_asked(reading: Reading, world: World) -> Bottle | None:
     if reading.slots.stocks or reading.slots.agents:
         return None
     filled = [b for b in world.household.bottles if world.state.bottles.get(b.name, NOTHING).fill is not None]
-    return filled[0] if len(filled) == 1 else None
+    if len(filled) != 1 or reading.slots.when is None:
+        return filled[0] if len(filled) == 1 else None
+    fill = world.state.bottles[filled[0].name].fill  # "last night's mix" is not the one of this morning
+    made_then = fill is not None and fill.at.astimezone(world.now.tzinfo).date() == reading.slots.when.at.date()
+    return filled[0] if made_then else None
 
 
 def _good_as_told(reading: Reading, bottle: Bottle | None, world: World) -> Answer | None:

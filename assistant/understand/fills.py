@@ -169,7 +169,9 @@ def on_the_same_day(slots: Slots, before: Reading) -> Slots:
     return replace(slots, when=replace(said, at=said.at + back, others=tuple(at + back for at in said.others)))
 
 
-_OF_A_TIME = frozenset({"{when}", "{number}", "it", "was", "that", "actually", "about", "around", "but", "at", "no"})
+_OF_A_TIME = frozenset(
+    {"{when}", "{number}", "it", "was", "that", "actually", "about", "around", "but", "at", "no", "one"}
+)
 
 
 def before_it_is_put_right(world: World) -> Reading | None:

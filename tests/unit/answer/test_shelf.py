@@ -76,6 +76,11 @@ def test_the_record_outranks_what_was_said_of_a_mix(tool: Tool) -> None:
     assert tool.say("still_good", bottles=("orange bottle",), when=said).values["ready"] is False
 
 
+def test_last_nights_mix_is_not_the_one_mixed_this_morning(tool: Tool) -> None:
+    tool.say("mixed", bottles=("orange bottle",))
+    assert tool.say("still_good", when=SaidTime(NOW - timedelta(hours=12), "part")).outcome is Outcome.ASK
+
+
 def test_a_rinsed_bottle_holds_nothing(tool: Tool) -> None:
     tool.say("mixed", bottles=("orange bottle",))
     tool.say("rinsed_out", bottles=("orange bottle",))
