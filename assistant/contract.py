@@ -165,6 +165,8 @@ class Slots:
     """How the air over a wet surface was said to move."""
     heat_cold: bool = False
     """ "heat is off and cold" was said."""
+    cold: bool = False
+    """The waiting animal was said to be cold."""
     place: Literal["eye", "skin", "mouth", "lungs"] | None = None
     """Where it got to, for harm."""
     victim: Literal["person", "animal"] | None = None

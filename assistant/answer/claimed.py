@@ -9,9 +9,10 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from assistant.answer.asking import ask
+from assistant.answer.bottle_used import is_spent, taken_as_set
 from assistant.answer.meeting import agent_of, touched_by
 from assistant.answer.on_record import Ledger, about, asking, nothing_open, steps_from, told_of, unrecorded, was_it_done
-from assistant.answer.plan import airing_with, supply_in, supply_of
+from assistant.answer.plan import Supply, airing_with, supply_in, supply_of
 from assistant.answer.spraying import sprayed
 from assistant.answer.which import open_rounds, which_rounds
 from assistant.contract import Answer, Outcome, Reading, World
@@ -217,6 +218,7 @@ def _answer(reading: Reading, told: list[_Told], ledger: Ledger) -> Answer:
     if reading.slots.openings is not None and not events:
         return nothing_open(reading, ledger.world)
     rounds = {name: ledger.state.rounds.get(name) for name in recorded}
+    sprayed_now = {n: r for n, r in rounds.items() if r is not None and "apply" in recorded[n]}
     windows = tuple(event for event in events if isinstance(event, WindowsOpened))
     first = told[0].enclosure if told else windows[0].enclosure
     return Answer(
@@ -233,6 +235,8 @@ def _answer(reading: Reading, told: list[_Told], ledger: Ledger) -> Answer:
                 for r in open_rounds(replace(ledger.world, state=ledger.state))
             },
             "next": {n: next_step(r, ledger.world.now) for n, r in rounds.items() if r is not None and is_open(r)},
+            "taken_as_set": tuple(n for n, r in sprayed_now.items() if taken_as_set(_supply(r, ledger), ledger.world)),
+            "spent": tuple(n for n, r in sprayed_now.items() if is_spent(_supply(r, ledger), ledger.world)),
             "agents": {n: ledger.world.facts.agents[r.agent] for n, r in rounds.items() if r is not None},
             "enclosures": {n: ledger.world.household.enclosure(n) for n in recorded},
         },
@@ -246,6 +250,10 @@ def _answer(reading: Reading, told: list[_Told], ledger: Ledger) -> Answer:
         cautions=_cautions(reading.slots.steps),
         events=events,
     )
+
+
+def _supply(round_: Round, ledger: Ledger) -> Supply:
+    return supply_of(round_.agent, round_.bottle, ledger.world)
 
 
 def _soap_again(name: str, steps: tuple[str, ...], before: World) -> bool:

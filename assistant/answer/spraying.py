@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from assistant.answer.bottle_used import agents_in, holds_another, is_spent
 from assistant.answer.meeting import gas_made, touched_by
 from assistant.answer.on_record import Ledger, about, asking, nothing_open, steps_from, unrecorded, was_it_done
 from assistant.answer.plan import Supply, ask_agent, basis_of, forbidden, seconds_of, supply_in, supply_of, wet_time_of
 from assistant.contract import Answer, Outcome, Reading, World
+from assistant.core.bottles import held_in
 from assistant.core.claims import judge
 from assistant.core.events import StepDone
 from assistant.core.rounds import in_order
@@ -32,8 +34,13 @@ def sprayed(name: str, round_: Round | None, reading: Reading, ledger: Ledger) -
         met = gas_made(reading.intent, (touch.agent, supply.agent.id), None, name, world)
         return met if met is not None else refusal
     if refusal is not None or round_ is None:
-        ledger.note(touched_by(name, supply.agent.id, world))
+        ledger.note(*(touched_by(name, agent, world) for agent in agents_in(supply, world)))
         return refusal or nothing_open(reading, world, name)
+    other = holds_another(reading, supply, world)
+    if other is not None:
+        held = held_in(supply.bottle, world.state) if supply.bottle is not None else ()
+        ledger.note(*(touched_by(name, agent, world) for agent in dict.fromkeys((supply.agent.id, *held))))
+        return other
     judgement = judge(round_with(round_, supply), "apply", world.now)
     if judgement.fit == "gap":
         ledger.note(touched_by(name, supply.agent.id, world))
@@ -67,6 +74,6 @@ def step_of_spraying(name: str, round_: Round, supply: Supply, world: World) -> 
         agent=supply.agent.id,
         bottle=supply.bottle.name if supply.bottle else None,
         hold_s=seconds_of(wet),
-        basis=basis_of(wet),
+        basis="none" if is_spent(supply, world) else basis_of(wet),
         steps=steps if steps != round_.steps else None,
     )

@@ -9,6 +9,7 @@ from dataclasses import replace
 from typing import Any
 
 from assistant.answer.asking import ask
+from assistant.answer.bottle_used import holds_another, is_spent, taken_as_set
 from assistant.answer.claimed import done as done_alone
 from assistant.answer.ending import clean_only, leave_off
 from assistant.answer.kept_wet import dried_early, rewet
@@ -31,6 +32,7 @@ from assistant.answer.sharing import hands_first
 from assistant.answer.tubs import into_the_tub
 from assistant.answer.which import open_rounds, which_rounds
 from assistant.contract import Answer, Outcome, Reading, World
+from assistant.core.bottles import held_in
 from assistant.core.claims import by_hand
 from assistant.core.events import Event, Resumed, RoundStarted
 from assistant.core.fold import OFF_AGAIN
@@ -53,6 +55,8 @@ __all__ = [
     "still_smells",
     "time_left",
 ]
+
+TUB_FACT = "workflow-tub-temperature"
 
 
 def done(reading: Reading, world: World) -> Answer:
@@ -77,6 +81,9 @@ def start(reading: Reading, world: World) -> Answer:
         return _gone_on(already, reading, world)
     if supply is None:
         return ask_agent(reading, world)
+    other = holds_another(reading, supply, world)
+    if other is not None:
+        return replace(other, events=_touched_as_said(reading, supply, enclosures, world))
     return _started(reading, supply, enclosures, world)
 
 
@@ -88,6 +95,16 @@ def _refusal(reading: Reading, supply: Supply | None, enclosures: tuple[Enclosur
         if refusal is not None:
             return refusal
     return None
+
+
+def _touched_as_said(
+    reading: Reading, supply: Supply, enclosures: tuple[Enclosure, ...], world: World
+) -> tuple[Event, ...]:
+    """ "It is sprayed" led to this start: what may have touched the surfaces is kept."""
+    if "apply" not in reading.slots.steps:
+        return ()
+    agents = dict.fromkeys((supply.agent.id, *(held_in(supply.bottle, world.state) if supply.bottle else ())))
+    return tuple(touched_by(e.name, agent, world) for e in enclosures for agent in agents)
 
 
 def _enclosures_to_start(reading: Reading, world: World) -> tuple[Enclosure, ...] | Answer:
@@ -114,6 +131,8 @@ def _started(reading: Reading, supply: Supply, enclosures: tuple[Enclosure, ...]
             "wet": wet,
             "timed": timed,
             "organism": world.facts.organisms.get(organism) if organism else None,
+            "taken_as_set": taken_as_set(supply, world),
+            "spent": is_spent(supply, world),
         },
         values={
             "enclosure": enclosures[0].name,
@@ -355,6 +374,7 @@ def _gate_answer(reading: Reading, name: str | None, verdict: Verdict, world: Wo
             "round": round_,
             "verdict": verdict,
             "now": world.now,
+            "warm_to": _warmest_tub(world) if reading.slots.cold else None,
             "vouch": doubted and "hold" in verdict.blocked_by and "apply" not in verdict.blocked_by,
         },
         values={
@@ -365,7 +385,13 @@ def _gate_answer(reading: Reading, name: str | None, verdict: Verdict, world: Wo
             "enclosure": name,
         },
         cautions=("caution-hands",) if verdict.ready else (),
+        sources=(world.facts[TUB_FACT].cited(),) if reading.slots.cold and verdict.blocked_by else (),
     )
+
+
+def _warmest_tub(world: World) -> float:
+    """Degrees Celsius, the upper end of what a waiting tub may have."""
+    return float(world.facts[TUB_FACT].value[-1])
 
 
 def _no_round(reading: Reading, name: str | None, values: dict[str, Any]) -> Answer:

@@ -133,6 +133,12 @@ def as_filled(bottle: Bottle, state: State) -> Bottle:
     return replace(bottle, stock=fill.stock, mix=read_mix(fill.mix) if fill.mix is not None else None)
 
 
+def is_past_its_life(bottle: Bottle, state: State, now: datetime) -> bool:
+    """True when what was filled in on record has a known end, and that is over."""
+    fill = state.bottles.get(bottle.name, NOTHING).fill
+    return fill is not None and fill.kept_until is not None and fill.kept_until <= now
+
+
 def written(mix: Mix, reading: Reading | None = None) -> str:
     """A mix as `quantity.read_mix` reads it back.
 

@@ -49,7 +49,7 @@ from assistant.core.events import (
 from assistant.core.rounds import STEPS, hold_is_running, in_order, is_open
 from assistant.core.state import Deed, Hold, Opening, PastTurn, Rinse, Round, State, Touch
 
-FOLD_VERSION = 6
+FOLD_VERSION = 7
 
 UNDO_DEPTH = 100
 """How many turns back "undo" can go; bounds the state row."""
@@ -233,7 +233,8 @@ def _done(round_: Round, event: StepDone, at: datetime) -> Round:
 
 def _sprayed(round_: Round, event: StepDone, at: datetime) -> Round:
     agent, bottle = event.agent or round_.agent, event.bottle or round_.bottle
-    same = agent == round_.agent and bottle == round_.bottle
+    vouched_anew = round_.basis == "none" and event.basis != "none"  # a fresh mix in place of one that was spent
+    same = agent == round_.agent and bottle == round_.bottle and not vouched_anew
     if same and "apply" in round_.done and round_.hold is not None and hold_is_running(round_, at):
         # Kept wet from the same bottle: the hold runs on.
         return replace(round_, hold=replace(round_.hold, wetted=at), paused_at=None)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from datetime import datetime, timedelta
+from datetime import UTC, datetime, timedelta
 from typing import Literal, TypeAlias
 
 from assistant.core.rounds import airing_ends, hold_ends, hold_is_served, is_open, rinse_ends
@@ -21,6 +21,7 @@ ReminderKind: TypeAlias = Literal[
     "keep rinsing",  # a splash's: first aid said again
     "rinse over",  # a splash's
     "animal waits",
+    "bottle past its life",
     "item over",  # a bowl's, branch's or cloth's: soaked, boiled, baked or washed long enough
     "clocks parted",  # the wall's and the computer's own: told by `clocks`, never by `came_due`
 ]
@@ -44,7 +45,7 @@ class Reminder:
     kind: ReminderKind
     at: datetime
     thing: str
-    """The enclosure, or the place being rinsed; for "clocks parted" the one that they differ on most."""
+    """The enclosure, the bottle, or the place being rinsed; for "clocks parted" the one that they differ on most."""
     minutes: int = 0
     """For "animal waits": how long it has."""
     victim: str = ""
@@ -68,7 +69,29 @@ def came_due(
         due += _of_hold(round_, now, (dries or {}).get(round_.enclosure))
         due += _after_hold(round_)
         due += _waiting(round_, now, tub_minutes)
+    for bottle, holds in state.bottles.items():
+        if holds.fill is not None and holds.fill.kept_until is not None:
+            due.append(Reminder("bottle past its life", holds.fill.kept_until, bottle))
     return tuple(sorted((d for d in due if since < d.at <= now), key=lambda d: (d.at, d.thing)))
+
+
+STANDS: tuple[ReminderKind, ...] = (
+    "vouch",
+    "hold over",
+    "rinse now",
+    "open window",
+    "air over",
+    "animal waits",
+    "bottle past its life",
+)
+"""What goes on being so until the keeper does something about it, the most pressing first."""
+
+
+def standing(state: State, now: datetime, tub_minutes: int) -> tuple[Reminder, ...]:
+    """What came due at some time and still waits for the keeper, the most pressing first."""
+    ever = came_due(state, datetime.min.replace(tzinfo=UTC), now, tub_minutes)
+    stands = [reminder for reminder in ever if reminder.kind in STANDS]
+    return tuple(sorted(stands, key=lambda reminder: STANDS.index(reminder.kind)))
 
 
 def _of_splash(rinse: Rinse, now: datetime) -> list[Reminder]:

@@ -9,7 +9,7 @@ from __future__ import annotations
 import asyncio
 import os
 import sys
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager, suppress
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
@@ -25,6 +25,7 @@ from prompt_toolkit.patch_stdout import patch_stdout
 from assistant.contract import Heard, Reply, Talk
 from assistant.core.gate import Timer, timers
 from assistant.core.household import Bottle, Enclosure, Measure, Stock
+from assistant.core.reminders import ReminderKind, standing
 from assistant.core.state import State
 from assistant.shells.clocks import ClockWatch
 from assistant.shells.folder import Folder
@@ -49,6 +50,16 @@ GREETING = 'Ask, or say what you did. Tab completes, Ctrl-D leaves; "help" lists
 LISTENING = "Space on an empty line: talk, and stop what is being said. Talking over a reply stops it too."
 
 _STEP_WORDS = {"hold": "wet", "air": "airing", "eye": "rinse eye", "skin": "rinse skin"}
+
+_STANDS: Mapping[ReminderKind, str] = {
+    "vouch": "stayed wet?",
+    "hold over": "stayed wet?",
+    "rinse now": "rinse now",
+    "open window": "open a window",
+    "air over": "airing is up",
+    "animal waits": "animal waits",
+    "bottle past its life": "past its life",
+}
 
 
 def chat(options: Options) -> int:
@@ -230,7 +241,7 @@ class Chat:
         except StoreFault:
             return ""
         width = self._width()
-        clocks = bottom_line(state, self.sitting.talk, self.now(), width)
+        clocks = bottom_line(state, self.sitting.talk, self.now(), width, self.sitting.household.habits.tub_minutes)
         if self.voiced is None:
             return clocks
         return f"{clocks}\n {self.voiced.ears.line()[: width - 1]}"
@@ -253,9 +264,10 @@ def completions(sitting: Sitting) -> list[str]:
     return [*names, *(question.example for question in sitting.questions.values())]
 
 
-def bottom_line(state: State, talk: Talk, now: datetime, width: int) -> str:
-    """The running clocks, soonest first, as many as fit; and whether an answer is waited for."""
+def bottom_line(state: State, talk: Talk, now: datetime, width: int, tub_minutes: int = 60) -> str:
+    """Whether an answer is waited for, the running clocks, soonest first, and what waits for the keeper; what fits."""
     parts = [_timer(timer) for timer in timers(state, now)]
+    parts += [f"{reminder.thing}: {_STANDS[reminder.kind]}" for reminder in standing(state, now, tub_minutes)]
     waits = _waits(talk)
     if waits:
         parts.insert(0, waits)

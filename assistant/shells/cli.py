@@ -31,7 +31,10 @@ COMMANDS = {
     "rehearse": ("assistant.shells.rehearse", "rehearse"),
     "model": ("assistant.shells.model", "model"),
     "check": ("assistant.shells.check", "check"),
+    "labels": ("assistant.shells.labels", "labels"),
     "setup": ("assistant.shells.setup", "setup"),
+    "export": ("assistant.shells.one_file", "export"),
+    "import": ("assistant.shells.one_file", "bring_back"),
     "log": ("assistant.shells.show_log", "show_log"),
 }
 
@@ -104,7 +107,8 @@ def _options(arguments: list[str]) -> Options:
         arguments = ["chat", *arguments]
     given = vars(_parser().parse_args(arguments))
     at = given.pop("at", None)
-    return Options(**given, at=None if at is None else read_time(at))
+    bottles = tuple(given.pop("bottles", ()))
+    return Options(**given, bottles=bottles, at=None if at is None else read_time(at))
 
 
 def _parser() -> argparse.ArgumentParser:
@@ -155,9 +159,21 @@ def _parser() -> argparse.ArgumentParser:
     commands.add_parser(
         "setup", parents=[common], help="asks what you own and writes keeping.toml; stop and go on as you like"
     )
+    export = commands.add_parser("export", parents=[common], help="write keeping.toml and the record to one file")
+    export.add_argument("what", metavar="FILE.zip", nargs="?", default="", help="else a new one in the backups folder")
+    bring = commands.add_parser("import", parents=[common], help="put back what a file from export holds")
+    bring.add_argument("what", metavar="FILE.zip", help="what it replaces is written to the backups folder first")
     commands.add_parser("check", parents=[common], help="what works on this computer, and how to mend what doesn't")
+    _add_labels(commands.add_parser("labels", parents=[common], help="bottle labels to print, or one as a picture"))
     _add_log(commands.add_parser("log", parents=[common], help="what was done, as a table, CSV, JSON or a month"))
     return parser
+
+
+def _add_labels(labels: argparse.ArgumentParser) -> None:
+    labels.add_argument("bottles", nargs="*", metavar="BOTTLE", help="whose labels; without any, all of them")
+    labels.add_argument("--png", metavar="BOTTLE", help="that one label, as a picture")
+    labels.add_argument("--to", metavar="FILE", help="where to write it, instead of labels.pdf in the data folder")
+    labels.add_argument("--paper", choices=("a4", "letter"), default="a4", help="the sheet's size (a4)")
 
 
 def _add_log(log: argparse.ArgumentParser) -> None:

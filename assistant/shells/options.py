@@ -34,6 +34,13 @@ class Options:
     """When to listen: "key", "call" or "always"; None: by the call word if the household has one, else by the key."""
     microphone: str | None = None
     """Its name, or part of it; None: the usual one."""
+    bottles: tuple[str, ...] = ()
+    """Whose labels; none: all of them."""
+    png: str | None = None
+    """The one bottle whose label is a picture."""
+    to: str | None = None
+    """The file that is written."""
+    paper: str = "a4"
     csv: bool = False
     month: str | None = None
     """Of the log, as "2026-05"."""

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import sqlite3
 from collections.abc import Callable, Iterator, Sequence
-from contextlib import contextmanager
+from contextlib import closing, contextmanager
 from datetime import UTC, datetime
 from fractions import Fraction
 from functools import cache
@@ -70,7 +70,7 @@ class Log:
         try:
             with _one_line(name):
                 # Looked at before anything is set: a file of another program or version stays as it is.
-                bring_up_to_date(database)
+                bring_up_to_date(database, None if path == ":memory:" else Path(path))
                 database.execute("PRAGMA journal_mode = WAL")
                 database.execute("PRAGMA synchronous = FULL")
                 database.execute("PRAGMA fullfsync = ON")  # macOS: fsync alone leaves it in the drive's cache
@@ -140,6 +140,12 @@ class Log:
         """Notes that a shell is running now."""
         with _one_line(self._name):
             self._database.execute("INSERT OR REPLACE INTO last_seen VALUES (1, ?)", (at.astimezone(UTC).isoformat(),))
+
+    def copy_to(self, path: Path) -> None:
+        """Writes the whole record into a new file, as it is at one moment, whoever else is appending."""
+        with _one_line(self._name), closing(sqlite3.connect(path)) as copy:
+            self._database.backup(copy)
+            copy.execute("PRAGMA journal_mode = DELETE")  # one file, with nothing beside it
 
     # ------------------------------------------------------------ inside
 

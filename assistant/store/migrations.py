@@ -2,14 +2,15 @@
 
 Each entry of MIGRATIONS takes a file from one version to the next; the file's version is SQLite's user_version.
 An entry that was released is never changed: a new table or column is a new entry. All outstanding ones run in one
-transaction.
+transaction, and the file as it was before is kept beside it.
 """
 
 from __future__ import annotations
 
 import sqlite3
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import closing, contextmanager
+from pathlib import Path
 
 APPLICATION_ID = 0x52425331
 """Marks a file as ours, so that some other program's database is never written to."""
@@ -54,19 +55,38 @@ class NewerFile(Exception):
     """The file was written by a newer version of the program."""
 
 
-def bring_up_to_date(database: sqlite3.Connection) -> None:
+def bring_up_to_date(database: sqlite3.Connection, path: Path | None = None) -> None:
     """Runs the migrations that the file lacks; a file that is up to date isn't written to.
 
+    path: the file; one of an older version is copied before anything is changed in it, to `copy_beside`. None: memory.
     Fails: ForeignFile or NewerFile, with nothing touched; sqlite3.Error.
     """
     if _version(database) == VERSION:
         return
     with transaction(database):
-        for statements in MIGRATIONS[_version(database) :]:  # asked again: another shell may have been first
+        version = _version(database)  # asked again: another shell may have been first
+        if path is not None and 0 < version < VERSION:
+            _copy(path, copy_beside(path, version))
+        for statements in MIGRATIONS[version:]:
             for statement in statements:
                 database.execute(statement)
         database.execute(f"PRAGMA application_id = {APPLICATION_ID}")
         database.execute(f"PRAGMA user_version = {VERSION}")
+
+
+def copy_beside(path: Path, version: int) -> Path:
+    """Where a file of that version is kept when it is brought up to date."""
+    return path.with_name(f"{path.name}.version-{version}")
+
+
+def _copy(path: Path, target: Path) -> None:
+    """By SQLite itself, so that what still lies in the file's log is in the copy; whole, or not there."""
+    part = target.with_name(f"{target.name}.part")
+    part.unlink(missing_ok=True)
+    # A second connection: it sees the file as it was committed.
+    with closing(sqlite3.connect(path)) as source, closing(sqlite3.connect(part)) as copy:
+        source.backup(copy)
+    part.replace(target)
 
 
 @contextmanager

@@ -58,6 +58,12 @@ _EVERY = Pattern(
     r" (?:them|em)\b|\ball (?:are|is|done|sprayed|rinsed|dry|washed)\b"
     r"(?=.*\b(?:are|tubs|tanks|boxes)\b)|\beverything is (?:sprayed|rinsed|washed)\b"
 )
+_CHILLED = Pattern(
+    r"\b(?:he|she|it|they|ANIMAL|ENCLOSURE|snake|gecko|lizard|tortoise|turtle|little one)(?: is| are| 's| looks?"
+    r"| feels?| seems?| was| getting| all| so| very| really| a bit| too)* (?:cold|chilly|freezing|shivering|chilled)\b"
+)
+"""The animal, not the heater: "he is cold"."""
+
 _COLD = Pattern(
     r"\b(?:heat\w*|heat (?:mat|lamp)|lamps?|mats?|bulbs?)\b.*\b(?:off|cold|cool|unplugged)\b|\b(?:off"
     r"|unplugged) and cold\b"
@@ -185,6 +191,7 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         wet=_wet(claims, told) if smells and asked.intent != "done" else None,
         openings=openings_in(plain) if asked.intent == "done" else None,
         every_enclosure=every or slots.every_enclosure,
+        cold=asked.intent == "return_check" and bool(_CHILLED.search(plain)),
         heat_cold=bool(_COLD.search(plain)),
         to_unit=wanted_unit(parsed, asked.world.household.habits.gallon or "US"),
         inside=inside_said(plain),

@@ -18,6 +18,11 @@ def _recorded(answer: Answer) -> Line:
         round_ = details["rounds"].get(name)
         parts.append(f"{capital(name)}: {steps_done(steps)}.")
         shown.append(f"{capital(name)}: {steps_done(steps)}. {_then(name, steps, round_, answer)}".rstrip())
+        if name in details["spent"]:
+            shown.append("For a disinfection, mix fresh, spray again and keep it wet from there.")
+        if name in details["taken_as_set"] and round_ is not None:
+            agent = details["agents"][name].name
+            shown.append(f"No fill of {round_.bottle} is on record: taken as {agent}, as keeping.toml says.")
     first = next(iter(recorded))
     then = _then(first, recorded[first], details["rounds"].get(first), answer)
     if len(recorded) > 1 and len(set(recorded.values())) == 1:
@@ -40,7 +45,8 @@ def _then(name: str, steps: tuple[str, ...], round_: Round | None, answer: Answe
     if step == "hold" and "apply" in steps and round_.hold is not None:
         if round_.hold.seconds is None:
             return f"No wet time on record for {agent.name}. {ADD_MINUTES}"
-        return f"Wet time: {span(round_.hold.seconds)}."
+        spent = " But the mix is past its life: this counts as a clean." if name in details["spent"] else ""
+        return f"Wet time: {span(round_.hold.seconds)}.{spent}"
     if step == "hold":
         return "Keep it wet."
     if step == "air":
@@ -167,6 +173,16 @@ def _unknown_mix(answer: Answer) -> Line:
     return Line(f"No. {bottle} holds an unknown mix. Don't use it; rinse it out, pump it through, then tell me.")
 
 
+def _holds_another(answer: Answer) -> Line:
+    bottle, holds, said = (answer.details[key] for key in ("bottle", "holds", "said"))
+    return Line(
+        f"{capital(bottle)} holds {holds.name} on my record, not {said.name}. Rinsed out and filled anew? "
+        "Tell me that first.",
+        f"{capital(bottle)} holds {holds.name} on record since it was last rinsed out, not {said.name}. If it was "
+        "rinsed out, pumped through and filled anew, tell me that first. Or name another bottle.",
+    )
+
+
 def _refused_agent(answer: Answer) -> Line:
     agent = answer.details["agent"]
     return Line(f"No. {capital(agent.name)} isn't for use near reptiles. Ask your vet what to use instead.")
@@ -193,6 +209,7 @@ LINES: dict[str, Callable[[Answer], Line]] = {
     "the_round.animal_inside": _animal_inside,
     "the_round.is_it_cold": _is_it_cold,
     "the_round.unknown_mix": _unknown_mix,
+    "the_round.holds_another": _holds_another,
     "the_round.refused_agent": _refused_agent,
     "the_round.refused_in_water": _refused_in_water,
 }

@@ -43,6 +43,8 @@ def reminder_line(reminder: Reminder, world: World) -> str:
             if reminder.victim == "animal":
                 return f"{thing}: {rinsed} of rinsing are up. Now {vet(world.household.people)}, well as it looks."
             return f"{thing}: {rinsed} of rinsing are up. Still sore, red or blurred? Get it seen urgently."
+        case "bottle past its life":
+            return f"{thing}: the mix is past its life. Mix fresh before you spray from it again."
         case "item over":
             return f"{thing}: {ITEM_OVER[reminder.victim]}"
         case "clocks parted":

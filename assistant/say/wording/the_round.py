@@ -43,8 +43,9 @@ def _started(answer: Answer) -> Line:
     bottle = f", {supply.bottle.name}" if supply.bottle is not None else ""
     shown = [f"{names}: a clean with {supply.agent.name}{bottle}. First: {first[0].lower()}{first[1:]}."]
     shown.append("Steps: " + ", ".join(NAMES[step] for step in supply.agent.steps) + ".")
-    if supply.bottle is not None:
-        shown.append(f"Taken from your keeping.toml: {supply.bottle.name} is for {supply.agent.name}.")
+    if details["taken_as_set"] is not None:
+        bottle_name = supply.bottle.name
+        shown.append(f"No fill of {bottle_name} is on record: taken as {supply.agent.name}, as keeping.toml says.")
     if details["timed"]:
         shown.append(_wet_time_shown(supply, wet))
     else:
@@ -55,7 +56,15 @@ def _started(answer: Answer) -> Line:
         shown.append(
             f"{capital(supply.agent.name)} failed against it in the figures I have, so this counts as a clean."
         )
-    return Line(f"{names}, {supply.agent.name}. {first}.{extra}", "\n".join(shown))
+    if details["spent"]:
+        shown.append(f"What {supply.bottle.name} holds is past its life: mix fresh before you spray.")
+        extra = f" {capital(supply.bottle.name)} is past its life: mix fresh first."
+    elif details["taken_as_set"] is not None and not extra:
+        extra = f" {capital(supply.bottle.name)}: no fill on record, taken as {supply.agent.name}."
+    say = f"{names}, {supply.agent.name}. {first}."
+    if len(f"{say}{extra}".split()) <= MOST_WORDS:
+        say += extra
+    return Line(say, "\n".join(shown))
 
 
 def _wet_time_shown(supply: Any, wet: Any) -> str:
@@ -270,6 +279,11 @@ def _blocked(answer: Answer) -> Line:
         spoken = f"{NAMES[left[0]]} and {len(left) - 1} more steps are left"
     else:
         spoken = f"{listed(NAMES[step] for step in left)} {'is' if len(left) == 1 else 'are'} left"
+    warm = details["warm_to"]
+    if warm is not None:
+        warm_it = f"Warm the tub, {warm:g} degrees at most."
+        shown = f"{_left(name, left, verdict, now_at)}\n{warm_it} The heat source must not touch the animal."
+        return Line(f"Not yet: {spoken}. {warm_it}", shown)
     return Line(f"Not yet, {name}: {spoken}.", _left(name, left, verdict, now_at))
 
 

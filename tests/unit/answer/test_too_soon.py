@@ -288,3 +288,18 @@ def test_a_wet_patch_and_a_smell_each_block_until_they_are_gone() -> None:
     assert "air" in keeper.blocked_by()
     keeper.done("air").done("dry").after(hours=9)
     assert "air" in keeper.blocked_by()
+
+
+def test_a_cold_animal_waits_all_the_same_and_its_tub_is_warmed_by_the_published_figure() -> None:
+    reply = Keeper().say("return_check", enclosures=(TUB,), cold=True).last
+    assert reply.values["ready"] is False
+    assert "30 degrees at most" in reply.say  # Vets 4 Exotics, How to safely transport a reptile: 17 to 30 degrees
+    assert len(reply.say.split()) <= 25
+    assert [source.id for source in reply.sources] == ["workflow-tub-temperature"]
+
+
+def test_with_no_clean_open_no_tub_is_warmed_and_nothing_vouches_for_it() -> None:
+    reply = Tool(HOUSEHOLD).say("return_check", enclosures=(TUB,), cold=True)
+    assert reply.values["ready"] is False
+    assert "degrees" not in reply.say
+    assert "degrees" not in reply.show
