@@ -202,6 +202,8 @@ class Slots:
     """A fill was poured onto what was left in the bottle."""
     rinsed_first: bool | None = None
     """Whether the bottle was rinsed out before it was filled; None: not said."""
+    corrects: bool = False
+    """It puts right the fill that was recorded just before, and takes that one's place."""
     plain_water: bool = False
     """The bottle was filled with water alone."""
     items: tuple[str, ...] = ()

@@ -17,9 +17,9 @@ from assistant.answer.product import Product, other_in_bottle, product_in
 from assistant.answer.strength import Strength, strength_of
 from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.amounts import Amount, Mix
-from assistant.core.bottles import Life, held_in, is_on_record, left_of, life_of, written
+from assistant.core.bottles import Life, held_in, is_on_record, left_of, life_of, taken_back, written
 from assistant.core.dilution import mix
-from assistant.core.events import AgentPoured, AgentsMet, BottleMixed, BottleRinsed, Event, Recorded
+from assistant.core.events import AgentPoured, AgentsMet, BottleMixed, BottleRinsed, Event, Recorded, Voided
 from assistant.core.facts import Agent, Source
 from assistant.core.fold import fold
 from assistant.core.household import Bottle
@@ -196,7 +196,8 @@ def _recorded(fill: _Fill, reading: Reading, world: World) -> Answer:
     )
     rinsed = (BottleRinsed(fill.bottle.name),) if reading.slots.rinsed_first else ()
     events: tuple[Event, ...] = (*rinsed, event)
-    state = world.state
+    before = _put_right(reading, world)
+    state = taken_back(world.state, before[1]) if before is not None else world.state
     for one in events:
         state = fold(state, Recorded(world.now, "", one))
     kept = state.bottles[fill.bottle.name].fill
@@ -221,6 +222,7 @@ def _recorded(fill: _Fill, reading: Reading, world: World) -> Answer:
             "topped_up": event.topped_up,
             "life": life,
             "told": told,
+            "corrects": before is not None,
             "now": world.now,
             "spoken": reading.spoken,
         },
@@ -243,8 +245,17 @@ def _recorded(fill: _Fill, reading: Reading, world: World) -> Answer:
         },
         cautions=("caution-label-first", "caution-never-mix"),
         sources=sources_of(life, fill.product, world),
-        events=events,
+        events=(before[0], *events) if before is not None else events,
     )
+
+
+def _put_right(reading: Reading, world: World) -> tuple[Voided, str] | None:
+    """What takes back the fill recorded last, and its bottle, where this one is said in its place; None: it isn't."""
+    if not reading.slots.corrects or not world.state.turns:
+        return None
+    last = world.state.turns[-1]
+    bottle = next((deed.thing for deed in last.deeds if deed.event == "BottleMixed"), None)
+    return (Voided(last.turn), bottle) if bottle is not None else None
 
 
 def sources_of(life: Life, product: Product, world: World) -> tuple[Source, ...]:

@@ -10,7 +10,8 @@ from math import floor
 from typing import Any
 
 from assistant.answer.asking import ask, names_of
-from assistant.answer.filling import mixed
+from assistant.answer.back_dated import earliest
+from assistant.answer.filling import mixed, sources_of
 from assistant.answer.meeting import agent_of
 from assistant.answer.product import Product, product_in
 from assistant.answer.strength import strength_of
@@ -30,6 +31,10 @@ from assistant.core.together import BLEACH
 from assistant.core.units import in_ml
 
 __all__ = ["in_bottle", "mixed", "rinsed_out", "still_good", "stock_left"]
+
+
+MIXES_ARE_ASKED_OF = timedelta(days=7)
+"""What was made longer ago, with no bottle named, is a product as bought: "the bleach from last march"."""
 
 
 def rinsed_out(reading: Reading, world: World) -> Answer:
@@ -146,6 +151,9 @@ def _local(at: datetime | None, world: World) -> datetime | None:
 def still_good(reading: Reading, world: World) -> Answer:
     """Whether a bottle's mix, or a stock as bought, is still good, and until when."""
     bottle = _bottle_asked(reading, world)
+    told = _good_as_told(reading, bottle, world)
+    if told is not None:
+        return told
     if bottle is not None:
         return _good_bottle(reading, bottle, world)
     if not reading.slots.stocks and not reading.slots.agents:
@@ -164,7 +172,44 @@ def _bottle_asked(reading: Reading, world: World) -> Bottle | None:
     if reading.slots.stocks or reading.slots.agents:
         return None
     filled = [b for b in world.household.bottles if world.state.bottles.get(b.name, NOTHING).fill is not None]
-    return filled[0] if len(filled) == 1 else None
+    if len(filled) != 1 or reading.slots.when is None:
+        return filled[0] if len(filled) == 1 else None
+    fill = world.state.bottles[filled[0].name].fill  # "last night's mix" is not the one of this morning
+    made_then = fill is not None and fill.at.astimezone(world.now.tzinfo).date() == reading.slots.when.at.date()
+    return filled[0] if made_then else None
+
+
+def _good_as_told(reading: Reading, bottle: Bottle | None, world: World) -> Answer | None:
+    """A mix that isn't on record, by when it was said to be made; None: nothing was said, or the record knows it."""
+    said = reading.slots.when
+    if said is None or (bottle is not None and world.state.bottles.get(bottle.name, NOTHING) != NOTHING):
+        return None
+    at = earliest(said, world.now)
+    product = product_in(reading, world)
+    if isinstance(product, Answer) or product.agent is None or at > world.now:
+        return None
+    if bottle is None and world.now - at > MIXES_ARE_ASKED_OF:
+        return None
+    life = life_of(product.agent, product.stock, at, world.facts)
+    fill = Fill(at, product.agent.id, kept_until=life.until, basis=life.basis, to_the=said.to_the)
+    ready = _is_good(fill, world.now)
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "shelf.good_told",
+        details={"fill": fill, "name": product.name, "agent": product.agent, "ready": ready, "now": world.now},
+        values={
+            "ready": ready,
+            "expires": _local(life.until, world),
+            "bottle": bottle.name if bottle is not None else None,
+            "agent": product.agent.id,
+            "stock": product.stock.name if product.stock is not None else None,
+            "mixed_at": at,
+            "basis": life.basis,
+        },
+        cautions=("caution-label-first",),
+        sources=sources_of(life, product, world),
+    )
 
 
 def _good_bottle(reading: Reading, bottle: Bottle, world: World) -> Answer:

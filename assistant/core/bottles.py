@@ -92,6 +92,26 @@ def drawn_for(state: State, event: BottleMixed, at: datetime) -> State:
     return replace(state, drawn={**state.drawn, event.stock: known})
 
 
+def taken_back(state: State, bottle: str) -> State:
+    """The state without a bottle's fill and what was drawn for it; that its agent was in there stays.
+
+    Valid: of a fill that was no top-up; the record itself is folded anew without it.
+    """
+    holds = state.bottles.get(bottle, NOTHING)
+    fill = holds.fill
+    if fill is None:
+        return state
+    bottles = {**state.bottles, bottle: replace(holds, fill=None)}
+    drawn = state.drawn
+    known = drawn.get(fill.stock) if fill.stock is not None else None
+    if known is not None and fill.stock is not None and fill.concentrate is not None:
+        draws = list(known.draws)
+        if (draw := Draw(fill.at, fill.concentrate)) in draws:
+            draws.remove(draw)
+        drawn = {**drawn, fill.stock: replace(known, draws=tuple(draws))}
+    return replace(state, bottles=bottles, drawn=drawn)
+
+
 # ---------------------------------------------------------------- what a bottle holds now
 
 

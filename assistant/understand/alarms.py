@@ -58,7 +58,7 @@ _NOT_AN_ESCAPE = Pattern(
     r"|\b(?:got|taken|took|get|getting|moved|lifted) (?:him|her|it|them|the ANIMAL|ANIMAL|ENCLOSURE) out\b"
     r"|\bout of (?:quarantine|date|reach|the way|AGENT|STOCK|hospital|sight)\b|\b(?:smell|stain|air) \w+ (?:got"
     r"|come) out\b"
-    r"|\bcan i see\b|\b(?:got|get|come|came|coming) off (?:the|with|from)\b|\bgot away with\b"
+    r"|\bout of the way\b|\bcan i see\b|\b(?:got|get|come|came|coming) off (?:the|with|from)\b|\bgot away with\b"
 )
 _FOUND = Pattern(
     r"\b(?:found|caught|caught up with|recaptured|got hold of|tracked down) (?:him|her|it|them|(?:the |my )?(?:\w+ )?"
@@ -70,21 +70,31 @@ _FOUND = Pattern(
 _PRODUCT = (
     r"(?:AGENT|STOCK|BOTTLE|MIX|concentrate|disinfectant|cleaner|cleaning stuff|solution|spray|chemicals?|product)"
 )
+_SOLID = r"(?:AGENT|STOCK|BOTTLE|concentrate|disinfectant|cleaner|cleaning stuff|solution|spray|chemicals?|product)"
+"""A product that is tipped: a mix so much in so much is made up, not tipped over."""
+_BARE = (
+    r"(?= (?:it|some(?:thing)?|everything|loads|lots|all|a (?:bit|lot|load|little|drop|few|whole)|half|about"
+    r"|on|onto|over"
+    r"|in|down|everywhere|and|what|help|by|VOLUME)\b| ?[.!?,]| *$)"
+)
+"""After "spilled": no thing is named, so it may be a product; where one is named, it must be one."""
 _SPILLED = Pattern(
-    r"\b(?:spill(?:ed|s|age|ing)?|spilt|slopped|sloshed)\b(?! (?:the |my |some |his |her )*(?:water|tea|coffee"
-    r"|drink|food|milk|feed|crickets"
-    r"|substrate|beans|bowl|over into))"
+    r"\b(?:spill(?:ed|s|age|ing)?|spilt|slopped|sloshed)\b"
+    rf"(?:{_BARE}|(?=.*{_PRODUCT}))(?! (?:(?:the|my|some|his|her|a bit of|a little|all the|most of the) )*(?:water|tea"
+    r"|coffee|drink|food|milk|feed|crickets|substrate|soil|sand|beans|bowl|over into)\b)"
     rf"|\b(?:knocked|tipped|kicked|fell|tumbled)(?: \S+){{0,3}} over\b(?=.*{_PRODUCT})"
     rf"|{_PRODUCT} (?:has |have |is |was |just |got |'s )*(?:knocked over|tipped over|fell over|fallen over|toppled"
     rf"|burst|split"
     r"|leaked|leaking|smashed|cracked|dripping everywhere|gone everywhere|went everywhere|everywhere)\b"
     rf"|\b(?:knocked|tipped|kicked|dropped|smashed|burst|split) (?:over )?(?:the |my |a "
-    rf"|that )?(?:\w+ )?(?:of )?{_PRODUCT}\b"
+    rf"|that )?(?:\w+ )?(?:of )?{_SOLID}\b"
     rf"(?! (?:in|into|on|onto|down|out|off))"
     rf"|\b(?:puddle|pool|lake|flood) of (?:the |my )?{_PRODUCT}\b"
     rf"|{_PRODUCT} (?:is |has gone |went |got |gone )*(?:all )?(?:over|on|across) (?:the |my )?(?:\w+ )?(?:floor"
-    rf"|carpet"
-    r"|rug|bench|shelf|worktop|counter|table|floorboards|tiles|stairs|sofa|room)\b",
+    rf"|carpet|rug|floorboards|stairs|sofa)\b"
+    rf"|{_PRODUCT} (?:is |has |have |just )*(?:gone|went|got|leaked|ran|all)(?: all)? (?:over|on|across|down) "
+    r"(?:the |my )?(?:\w+ )?"
+    r"(?:shelf|bench|worktop|counter|table|tiles|room|cupboard|desk|side)\b",
     *_words(
         """
         spill spilt slopped sloshed knocked tipped kicked fell tumbled fallen toppled burst split leak
@@ -96,6 +106,7 @@ _SPILLED = Pattern(
 _NOT_A_SPILL = Pattern(
     r"\b(?:spill (?:the )?beans|spill proof|do not spill|without spilling|not to spill|oil spill"
     r"|dropped (?:off )?to)\b"
+    rf"|\b(?:put|left|leave|stood|set|placed|sat) (?:the |my |some |a )?(?:\w+ )?(?:of )?{_PRODUCT}"
     r"|\bspill kit\b|\b(?:store|storing|stored|keep|kept|stand)\b"
     r"|\bdropped (?:the )?(?:percent|strength|price)\b"
     r"|^(?:can|could|may|might|should|shall|would|will) (?:i|we|you) (?:use|put|spray|apply|try|pour|wipe|mop)\b"
@@ -124,3 +135,24 @@ def found(text: str) -> bool:
 def spilled(text: str) -> bool:
     """True when a masked text says that a product was spilled."""
     return _SPILLED.search(text) is not None and _NOT_A_SPILL.search(text) is None
+
+
+def plain_talk(intent: str, text: str) -> bool:
+    """True when a text that only looks like this alarm names nothing that alarms: "I dropped the lid"."""
+    if intent == "spill":
+        return _ABOUT_A_SPILL.search(text) is None or _DRY_SPILL.search(text) is not None
+    return intent == "escape" and bool(_NOT_AN_ESCAPE.search(text) or _ON_ME.search(text))
+
+
+_ON_ME = Pattern(
+    r"\b(?:on|up|in|round|around|over|onto|across) my (?:\w+ )?(?:head|arms?|hands?|shoulders?|neck|lap|legs?|knees?)\b"
+)
+_ABOUT_A_SPILL = Pattern(
+    r"\bspill\w*|\bspilt\b|\b(?:puddle|pool|flood\w*|lake|mop|soaks? up|leak\w*|burst|bust|split|smash\w*|crack\w*"
+    rf"|toppl\w*|slopp\w*|slosh\w*|everywhere|carpet)\b|(?=.*{_PRODUCT}).*\b(?:knock\w*|tip\w*|drop\w*|fell|fallen"
+    r"|kick\w*|over|floor|came off|bucket)\b"
+)
+_DRY_SPILL = Pattern(
+    r"\b(?:spill\w*|spilt) (?:(?:the|my|some|his|her|a bit of|a little|all the|most of the|all his|all her) )*(?:water"
+    r"|tea|coffee|drink|food|milk|feed|crickets|substrate|soil|sand|bowl)\b"
+)

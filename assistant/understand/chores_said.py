@@ -15,6 +15,7 @@ _CHORES = (
         "water",
         Pattern(
             r"\b(?:fresh|new|clean|changed?|gave|given|refilled|topped up) (?:\S+ ){0,3}?waters?\b"
+            r"|\b(?:did|done|do|needs?) (?:\S+ ){0,3}waters?\b|\bthe waters\b"
             r"|\bwaters? (?:is |are |was |bowls? )?(?:change\w*|done|fresh)\b|\bwater(?:ed|ing)\b"
         ),
     ),

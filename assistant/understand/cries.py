@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from typing import Literal, TypeAlias
 
 from assistant.contract import Outcome, Reply
+from assistant.understand.harm_parts import harm_by_parts
 from assistant.understand.harm_patterns import (
     ANIMAL,
     EYE,
@@ -68,9 +69,24 @@ def cry_in(text: str) -> Cry | None:
     splashed = _splash(text)
     if splashed is not None and (MY_OWN.search(text) or _of_people(text) or not _is_wish(text)):
         return splashed
-    if WOUND.search(text) and not (MY_OWN.search(text) and not re.search(ANIMAL, text)):
+    if (
+        WOUND.search(text)
+        and not _A_GERM_ALONE.search(text)
+        and not (MY_OWN.search(text) and not re.search(ANIMAL, text))
+    ):
         return Cry("wound", "eye" if re.search(r"\beyes?\b", text) else None, "animal")
-    return splashed
+    return splashed or _by_parts(text)
+
+
+def _by_parts(text: str) -> Cry | None:
+    if PREPARING.search(re.sub(r"\bwearing (?:it|most|half|the lot)\b", "", text)) and not HAPPENED.search(text):
+        return None
+    found = harm_by_parts(text)
+    return None if found is None else Cry("splash", found.place, "animal" if found.animal else "person")
+
+
+_A_GERM_ALONE = re.compile(rf"^(?!.*\b(?:{ANIMAL}|him|her|his|he|she|its|my|skin|ENCLOSURE)\b).*\bringworm\b")
+"""Ringworm asked of as a germ to be killed, and nobody who has it."""
 
 
 def _of_people(text: str) -> bool:

@@ -9,6 +9,7 @@ import re
 from dataclasses import replace
 
 from assistant.contract import Doubt, Outcome, Reading, Slots, World
+from assistant.core.quantity import read_mix
 from assistant.understand.claimed_steps import not_yet
 from assistant.understand.patterns import Pattern
 
@@ -152,6 +153,40 @@ def of_the_dose(slots: Slots, world: World) -> tuple[Slots, tuple[Doubt, ...]] |
     filled = replace(dose.slots, bottles=slots.bottles or dose.slots.bottles, topped_up=topped, steps=())
     filled = replace(filled, when=slots.when, some_time_ago=slots.some_time_ago)
     return filled, dose.doubts if last.outcome is Outcome.CONFIRM else ()
+
+
+def only_a_time(words: tuple[str, ...], slots: Slots) -> bool:
+    """ "It was at four", "two hours ago": nothing but when."""
+    return slots.when is not None and set(words) <= _OF_A_TIME
+
+
+def on_the_same_day(slots: Slots, before: Reading) -> Slots:
+    """ "At four", after "yesterday": at four yesterday."""
+    said, day = slots.when, before.slots.when
+    if said is None or day is None or said.to_the != "minute":
+        return slots
+    back = day.at.date() - said.at.date()
+    return replace(slots, when=replace(said, at=said.at + back, others=tuple(at + back for at in said.others)))
+
+
+_OF_A_TIME = frozenset(
+    {"{when}", "{number}", "it", "was", "that", "actually", "about", "around", "but", "at", "no", "one"}
+)
+
+
+def before_it_is_put_right(world: World) -> Reading | None:
+    """The fill that was recorded in the turn before, its mix filled in, so that "no, fifty" has what to change.
+
+    None: the turn before recorded none, or topped one up, whose older fill isn't known any more.
+    """
+    last, before = world.talk.last, world.talk.last_reading
+    if last is None or before is None or last.intent != "mixed" or before.intent != "mixed":
+        return None
+    if last.outcome is not Outcome.ANSWER or not last.values.get("recorded") or before.slots.topped_up:
+        return None
+    mix = last.values.get("mix")
+    mixes = before.slots.mixes or ((read_mix(mix),) if isinstance(mix, str) else ())
+    return replace(before, slots=replace(before.slots, mixes=mixes, corrects=True))
 
 
 DOSES = ("dose", "top_up")

@@ -92,8 +92,11 @@ _HINTS: dict[str, frozenset[str]] = {
     }
     | {"was in", "were in", "still in", "swimming", "sitting", "lying"}
     | _set("dripp splash land spill spilt squirt dropped blew fell ran walked stepped crawled slither stood swam roll"),
-    "heard as eye": frozenset({"my ", "his ", "her "}),
-    "idioms": _set("eye ANIMAL aid cough mouth gulp swallow burn fumes smell gas chlorine drink dry dried"),
+    "heard as eye": frozenset({"my ", "his ", "her ", "the "}),
+    "idioms": _set(
+        "reek lick ow ouch ringworm water eye ANIMAL aid cough mouth gulp swallow burn fumes smell gas chlorine"
+        " drink dry dried"
+    ),
     "wound": _ANIMALS
     | _set(
         """
@@ -116,7 +119,8 @@ EYE = Pattern(
     rf"|\b{_HIT} (?:my|his|her) (?:\w+ )?eye"
     r"|\b(?:eye ?sight|vision)\b(?: \S+){0,3} (?:gone|going|blur\w*|bad|funny)\b"
     r"|\bcan not (?:\w+ )?open (?:my|his|her) (?:\w+ )?eyes?\b|\bcontact(?:s| lens\w*)\b.*\b(?:splash|spray)\w*"
-    r"|\bmy eyes?\b.*(?:AGENT|STOCK)|\bcan not see\b|\bmy eyes?$|\bmy eyes? (?:help|what|how|quick|now|hurry)\b",
+    r"|\bmy eyes?\b.*(?:AGENT|STOCK)|\bcan not see\b|\bmy eyes?$|\bmy eyes? (?:my eyes?|oh|god|help|what|how"
+    r"|quick|now|hurry)\b",
     *_HINTS["eye"],
 )
 MOUTH = Pattern(
@@ -316,7 +320,8 @@ MY_OWN = Pattern(rf"\bmy (?:own )?(?:\w+ )?(?:{_SORE}|{LIMBS}|eyes?)\b")
 
 IDIOMS = Pattern(
     r"\bfirst aid (?:kit|box|course)\b|\bcough (?:sweets?|drops?|syrup|mixture)\b"
-    r"|\b(?:my |his |her )?mouth (?:is )?full\b|\bhard to swallow\b|\bdrains? (?:\w+ )?swallow\w*"
+    r"|\b(?:my |his |her )?mouth (?:is )?full\b(?! of (?:bubbles|foam|froth|AGENT|STOCK))"
+    r"|\bhard to swallow\b|\bdrains? (?:\w+ )?swallow\w*"
     r"|\b(?:toast|toaster|dinner|lamp|bulb|tube|candle)\b[^.,;!]*\bburn\w*"
     r"|\bburn\w*(?: in)?\b[^.,;!]*\b(?:toast|dinner|lamp|bulb|tube|candle)\b"
     r"|\b(?:how long|when|do|does|will)\b[^.,;!]*\b(?:fumes|smell)\b[^.,;!]*\b(?:take|clear|go|gone|last|leave)\w*"
@@ -325,11 +330,21 @@ IDIOMS = Pattern(
     r"|\b(?:swallow|gulp)\w*(?: \w+){0,3} (?:mouse|mice|rats?|pinkies?|pinky|crickets?|locusts?|roach\w*|worms?|food"
     r"|dinner|meal|prey|eggs?|fish|whole)\b"
     r"|\b(?:my|your|an|his|her) eye on (?:a|the|it|him|her|that|them|this)\b"
-    r"|\b(?:do|does|are|is|can|will|would)(?: the| any| bleach)? fumes (?:hurt|harm|bad|dangerous|toxic|kill|affect)\w*"
+    r"|\b(?:do|does|are|is|can|will|would)(?: the| any| bleach)? fumes (?:hurt|harm|bad|dangerous|toxic|kill"
+    r"|affect|bother|upset|reach|worry|get)\w*"
     r"|\bavoid (?:the |any |breathing )*fumes\b|\bANIMAL (?:\w+ )?(?:went|ran|climbed|crawled) (?:up|on|onto) my \w+"
     r"|\bburn\w* (?:the |a |through )*(?:plastic|acrylic|hole|mat|wood|glass|tub)\b"
     r"|\bdrinks? more\b|\bdr(?:y|ied)(?: out| up)? on (?:me|us)\b"
     r"|\bfumes(?: are| have| has| is)?(?: all| now| finally)* (?:gone|cleared|clear)\b"
+    r"|^(?:are|is|do|does|will) (?:the )?(?:AGENT )?(?:fumes|vapours?)\b"
+    r"|\b(?:sneez|wheez|cough)\w* (?:a bit |a lot )?(?:today|this week|lately|these days)\b"
+    r"|\breek\w*\b[^.;!]*\bstill\b|\bstill reek\w*"
+    r"|\blick\w* (?:his|her|its|their) (?:own )?(?:eyes?|eyeballs?|lips|nose)\b(?!.*(?:AGENT|STOCK|BOTTLE))"
+    r"|\b(?:ow+|ouch)\b[^.;!]*\b(?:bang|bump|stub|pinch|trap|bagg|knock|whack|catch|caught)\w* my \w+"
+    r"|\b(?:work|works|effective|good|kills?|use) (?:on |against |for )?ringworm\b"
+    r"|\b(?:stuck|retained|loose) eye ?caps?\b(?!.*(?:AGENT|STOCK|BOTTLE))"
+    r"|\b(?:only |just |got |some )*water (?:on|in|over|down) my (?:shirt|sleeve|hands?|trousers|jeans|shoes?"
+    r"|socks?|lap)\b"
     r"|\bsmell (?:the |some |any )?fumes\b|\bstill (?:some |a few )?fumes\b|\bfumes (?:are )?still (?:there|strong"
     r"|in)\b",
     *_HINTS["idioms"],
@@ -385,9 +400,9 @@ REACHED_IT = Pattern(
 )
 """An animal that was dripped on, was still inside, or went through it, known by his or her or its own name."""
 HEARD_AS_EYE = Pattern(
-    r"\b(?P<my>my|his|her) (?:i|ai|aye|ay|iye|eie|eyee+|eys|ies)\b"
+    r"\b(?P<my>my|his|her) (?:i|ai|aye|ay|iye|eie|eyee+|eys|ies|high|ise|ize)\b"
     r"(?= (?:with|and|it|help|what|hurts?|sting\w*|burn\w*)|$| ?[,.!?])"
-    r"|\b(?P<in>in|into|in to) (?P<whose>my) (?:ice|ais|ayes)\b",
+    r"|\b(?P<in>in|into|in to) (?P<whose>my|the) (?:ice|ais|ayes|i|aye|ai|high)\b(?= ?[,.!?]|$)",
     *_HINTS["heard as eye"],
 )
 """An eye as recognisers and thumbs write it: "bleach in my I"."""

@@ -11,7 +11,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 
 from assistant.contract import Pending, Question, Reading, Slots
-from assistant.understand import follow_up
+from assistant.understand import fills, follow_up
 from assistant.understand.claimed_steps import steps_named
 from assistant.understand.follow_up import Answering
 from assistant.understand.learning import OUTSIDE
@@ -86,6 +86,13 @@ class InTalk:
         if pending is not None and "step" in pending.missing:
             slots = replace(slots, steps=look.claims.done or steps_named(look.parsed.plain))
         answering = Answering(look.parsed, slots, look.spoken)
+        fill = fills.before_it_is_put_right(look.world) if pending is None else None
+        if fill is not None and (
+            follow_up.corrects(look.parsed, "mixed") or fills.only_a_time(look.parsed.words, slots)
+        ):
+            if look.parsed.when is None or look.parsed.when.date is None:
+                answering = replace(answering, slots=fills.on_the_same_day(slots, fill))
+            return follow_up.corrected(answering, fill, look.world)
         if pending is None and follow_up.goes_on_choosing(look.parsed, slots, before):
             return follow_up.corrected(answering, before, look.world)
         if follow_up.corrects(look.parsed, before.intent) and (

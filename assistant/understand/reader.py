@@ -22,7 +22,10 @@ from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.claimed_steps import claims_in
 from assistant.understand.cries import cry_heard
 from assistant.understand.drains import stored
+from assistant.understand.harm_parts import hits_nobody, may_be_harm
+from assistant.understand.harm_patterns import IDIOMS
 from assistant.understand.harm_patterns import WORDS as CRY_WORDS
+from assistant.understand.harm_words import WORDS as PART_WORDS
 from assistant.understand.in_talk import InTalk
 from assistant.understand.items_said import asked_of_items
 from assistant.understand.known_words import EVERYDAY
@@ -48,7 +51,9 @@ class Reader:
     def __init__(self, household: Household, facts: Facts, questions: Mapping[str, Question], weights: bytes) -> None:
         learned = opened(weights)
         self._matcher = Matcher(learned.rows, learned.model)
-        vocabulary = self._matcher.vocabulary | EVERYDAY | CLAIM_WORDS | CRY_WORDS | alarms.WORDS | TOLD_WORDS
+        vocabulary = (
+            self._matcher.vocabulary | EVERYDAY | CLAIM_WORDS | CRY_WORDS | PART_WORDS | alarms.WORDS | TOLD_WORDS
+        )
         self._parser = parser = Parser(Names(household, facts, vocabulary), "US", vocabulary)
         self._parse = lru_cache(maxsize=64)(lambda text, gallon="US": parser.with_gallon(gallon)(text))
         self._questions = questions
@@ -135,6 +140,10 @@ class Reader:
 
     # ------------------------------------------------------------ a question of its own
 
+    def _asked_of_harm(self, plain: str) -> bool:
+        """What is no question may be a cry: then "not sure" is no answer, and it is asked where it got to."""
+        return "splash" in self._questions and not only_a_germ(plain) and may_be_harm(IDIOMS.sub(" ", plain))
+
     def _question(self, look: Look) -> Reading:
         told = told_by_rule(look.parsed.plain, self._questions)
         if told == MOVED_OUT:
@@ -142,8 +151,13 @@ class Reader:
         if told is not None:
             return look.reading(told, look.slots(told), BY_RULE)
         intent, confidence = self._own_question(look)
+        plain = look.parsed.plain
+        if intent is not None and (alarms.plain_talk(intent, plain) or (intent == "splash" and hits_nobody(plain))):
+            intent = None
         if intent is None and (thing := asked_of_items(look.parsed.plain, self._facts)) in self._questions:
             intent, confidence = thing, max(confidence, ENOUGH)
+        if intent is None and self._asked_of_harm(plain):
+            return look.reading("splash", replace(without_troubles(look.slots("splash")), place=None), ENOUGH)
         if intent is None:
             touched = touched_in(look.parsed, look.world.household)
             slots = Slots(stayed_wet=False if says_it_dried(look) else None, touched=touched)

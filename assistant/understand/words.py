@@ -66,6 +66,7 @@ _LOST_APOSTROPHE = {
     "werent": "were not",
     "wont": "will not",
     "cant": "can not",
+    "carnt": "can not",
     "cannot": "can not",
     "couldnt": "could not",
     "shouldnt": "should not",

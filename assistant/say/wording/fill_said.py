@@ -70,6 +70,8 @@ def _mixed(answer: Answer) -> Line:
     mix = mix_said(details["wanted"], details["ratio"], heard=details["spoken"])
     rinsed = "rinsed out, then " if details["rinsed"] else ""
     say = f"{capital(bottle.name)}: {rinsed}{agent.name}{mix}, {did}, {good_until(fill, details['now'])}."
+    if details["corrects"]:
+        say = f"Put right. {say}"
     if fill.kept_until is not None and fill.kept_until <= details["now"]:
         say = f"{capital(bottle.name)}: noted, but what was in it is past its time. Pour it away and mix it fresh."
         if details["told"] and not details["topped_up"]:

@@ -122,6 +122,21 @@ def _good_bottle(answer: Answer) -> Line:
     return Line(say, "\n".join([say, *_held_shown(told), *_why_so_long(answer)]))
 
 
+def _good_told(answer: Answer) -> Line:
+    told = answer.details
+    fill, now, name = told["fill"], told["now"], told["agent"].name
+    mixed = mixed_when(fill, now)
+    if told["ready"] is None:
+        say = f"I can't tell how long mixed {name} keeps: its label decides."
+    elif not told["ready"]:
+        say = f"No: {name} {mixed}, is past its time. Pour it away, mix it fresh."
+    elif fill.kept_until is None:
+        say = f"As far as I know, yes: for mixed {name} I have no limit."
+    else:
+        say = f"Yes: {name} {mixed}, {good_until(fill, now)}."
+    return Line(say, "\n".join([say, "By what you said: no fill of it is on record.", *_why_so_long(answer)]))
+
+
 def _why_so_long(answer: Answer) -> list[str]:
     return [f"{source.text}." for source in answer.sources[:1]]
 
@@ -211,6 +226,7 @@ LINES: dict[str, Callable[[Answer], Line]] = {
     "shelf.in_bottles": _in_bottles,
     "shelf.good_which": _good_which,
     "shelf.good_bottle": _good_bottle,
+    "shelf.good_told": _good_told,
     "shelf.good_stock": _good_stock,
     "shelf.left_which": _left_which,
     "shelf.stock_left": _stock_left,

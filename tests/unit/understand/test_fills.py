@@ -7,7 +7,8 @@ from datetime import UTC, datetime, timedelta
 
 import pytest
 
-from assistant.contract import Outcome, Reading, Reply, Slots, Talk
+from assistant.contract import Outcome, Reading, Reply, SaidTime, Slots, Talk
+from assistant.core.quantity import read_mix
 
 Ask = Callable[..., Reading]
 NOW = datetime(2026, 1, 5, 9, tzinfo=UTC)
@@ -71,3 +72,23 @@ def test_a_dose_filled_half_an_hour_ago_counts_from_then(ask: Ask, said: str) ->
     assert (reading.intent, reading.slots.bottles) == ("mixed", ("orange bottle",))
     assert reading.slots.when is not None
     assert reading.slots.when.at == NOW - timedelta(minutes=30)
+
+
+@pytest.mark.parametrize(
+    ("said", "mix", "when"),
+    [
+        ("no, one in fifty", "1 in 50", None),
+        ("no, fifty", "1 in 50", None),
+        ("I said one in fifty", "1 in 50", None),
+        ("it was at eight", "1 in 32", datetime(2026, 1, 4, 8, tzinfo=UTC)),
+        ("no, it was at four in the afternoon", "1 in 32", datetime(2026, 1, 4, 16, tzinfo=UTC)),
+        ("actually an hour ago", "1 in 32", datetime(2026, 1, 5, 8, tzinfo=UTC)),
+    ],
+)
+def test_the_next_word_puts_a_recorded_fill_right(ask: Ask, said: str, mix: str, when: datetime | None) -> None:
+    yesterday = SaidTime(datetime(2026, 1, 4, 12, tzinfo=UTC), "day") if when is not None else None
+    fill = Reading("", "mixed", Slots(bottles=("orange bottle",), when=yesterday))
+    last = Reply("", "mixed", Outcome.ANSWER, "", "", values={"recorded": True, "mix": "1 in 32"})
+    slots = ask(said, Talk(last=last, last_reading=fill)).slots
+    assert (slots.bottles, slots.mixes, slots.corrects) == (("orange bottle",), (read_mix(mix),), True)
+    assert (slots.when.at if slots.when is not None else None) == when
