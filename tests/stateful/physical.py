@@ -34,8 +34,10 @@ class Enclosure:
     """Something was sprayed that has to be aired out once it is rinsed off."""
     opened: tuple[tuple[datetime, float], ...] = ()
 
-    def wash(self) -> None:
+    def wash(self, now: datetime) -> None:
         """Soap takes a film off and undoes it, and leaves the surface wet."""
+        if not self.touched and self.aired(now):
+            self.in_the_air = False  # what an earlier clean had aired out doesn't come back
         self.washed = self.cleared
         self.sprayed_at = self.dried_out_at = self.rinsed_at = None
         self.dry = False
@@ -53,6 +55,9 @@ class Enclosure:
 
     def rinse(self, now: datetime) -> None:
         self.dry_out(now)
+        if self.rinsed_at is not None and not self.touched and self.aired(now):
+            self.dry = False  # clean water on what was aired out already puts nothing new into the air
+            return
         self.rinsed_at, self.dry, self.touched = now, False, False
 
     def film_is_wet(self) -> bool:
