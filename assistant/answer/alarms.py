@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from assistant.answer.meeting import agent_of, gas_made
+from assistant.answer.named import agents_named
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.events import AgentTouched, AnimalFound, AnimalLoose, Event
@@ -89,7 +90,7 @@ def _wet_agents(world: World) -> tuple[str, ...]:
 
 def spill(reading: Reading, world: World) -> Answer:
     """People and animals out, air, soak up, rinse; never one product onto another."""
-    agent = _agent_spilled(reading, world)
+    agent = next(iter(agents_named(reading, world)), None)
     home = reading.slots.enclosures[0] if len(reading.slots.enclosures) == 1 else None
     met = _met_another(reading, agent, home, world)
     if met is not None:
@@ -112,16 +113,6 @@ def spill(reading: Reading, world: World) -> Answer:
         sources=tuple(fact.cited() for fact in facts),
         events=_touched(reading, agent, home),
     )
-
-
-def _agent_spilled(reading: Reading, world: World) -> Agent | None:
-    slots, household = reading.slots, world.household
-    stocks = [household.stock(name) for name in slots.stocks]
-    for name in slots.bottles:
-        bottle = household.bottle(name)
-        stocks.append(household.stock(bottle.stock) if bottle is not None else None)
-    ids = [*slots.agents, *(stock.agent for stock in stocks if stock is not None)]
-    return agent_of(ids[0], world) if ids else None
 
 
 def _met_another(reading: Reading, agent: Agent | None, home: str | None, world: World) -> Answer | None:

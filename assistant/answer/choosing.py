@@ -6,14 +6,12 @@ from dataclasses import dataclass, replace
 
 from assistant.answer.asking import ask
 from assistant.answer.meeting import UNKNOWN_FACT, agent_of, gas_made, touched_by
+from assistant.answer.named import PRODUCTS
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.events import AgentsMet, Event
 from assistant.core.facts import Agent, Pair
 from assistant.core.together import NOT_LISTED, SAME, UNKNOWN, danger, meet, worst
-
-PRODUCTS = ("agent", "stock", "bottle")
-"""Kinds of slot that stand for something to clean with."""
 
 
 @dataclass(frozen=True)

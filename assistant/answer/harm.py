@@ -6,6 +6,7 @@ These answer at once, whatever else is going on, and ask for nothing first. No r
 from __future__ import annotations
 
 from assistant.answer.alarms import escape, spill
+from assistant.answer.named import agents_named
 from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.events import RinseBegun
 from assistant.core.facts import Agent
@@ -113,7 +114,7 @@ def _place_unknown(reading: Reading, world: World, victim: str) -> Answer:
 
 def wound(reading: Reading, world: World) -> Answer:
     """Refuses to put any disinfectant on or in an animal, with the published reason; the vet answers that."""
-    agent = _agent_meant(reading, world)
+    agent = next(iter(agents_named(reading, world)), None)
     facts = tuple(world.facts[fact] for fact in _reasons(agent, reading.slots.place))
     return Answer(
         reading.intent,
@@ -129,15 +130,6 @@ def wound(reading: Reading, world: World) -> Answer:
         cautions=("caution-vet",),
         sources=tuple(fact.cited() for fact in facts),
     )
-
-
-def _agent_meant(reading: Reading, world: World) -> Agent | None:
-    slots, household = reading.slots, world.household
-    stocks = [household.stock(name) for name in slots.stocks]
-    bottles = [household.bottle(name) for name in slots.bottles]
-    stocks += [household.stock(bottle.stock) for bottle in bottles if bottle is not None]
-    ids = [*slots.agents, *(stock.agent for stock in stocks if stock is not None)]
-    return world.facts.agents.get(ids[0]) if ids else None
 
 
 def _reasons(agent: Agent | None, place: str | None) -> tuple[str, ...]:

@@ -8,7 +8,7 @@ from fractions import Fraction
 from typing import Any
 
 from assistant.answer.asking import ask
-from assistant.answer.product import Product, forbidden, meant_for_another, own_stock, product_in
+from assistant.answer.product import Product, allowed_product, meant_for_another, own_stock
 from assistant.answer.strength import Strength, strength_of
 from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.amounts import Amount, Mix, Neat, Percent, SaidRatio
@@ -44,12 +44,9 @@ class _Dose:
 
 def dose(reading: Reading, world: World) -> Answer:
     """How much concentrate for this bottle or volume, at this ratio, percentage or ppm, and to which mark."""
-    product = product_in(reading, world)
+    product = allowed_product(reading, world)
     if isinstance(product, Answer):
         return product
-    refused = forbidden(product, reading, world)
-    if refused is not None:
-        return refused
     wanted = mix_in(product, reading, world)
     if isinstance(wanted, Answer):
         return wanted

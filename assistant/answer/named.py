@@ -1,4 +1,4 @@
-"""What a question of choosing names: the product and what is in it, the germ; and a product that nobody knows."""
+"""What a turn names: agents, the product and what is in it, the germ; and a product that nobody knows."""
 
 from __future__ import annotations
 
@@ -25,6 +25,21 @@ def supply_named(reading: Reading, world: World) -> tuple[Agent | None, Bottle |
     if bottle is not None or any(unknown.kind in PRODUCTS for unknown in slots.unknown):
         return agent_of("other", world), bottle, None
     return None, None, None
+
+
+def agents_said(reading: Reading, world: World) -> tuple[Agent, ...]:
+    """Each agent once: those said by name, then what stands in the stocks said."""
+    stocks = (world.household.stock(name) for name in reading.slots.stocks)
+    ids = [*reading.slots.agents, *(stock.agent for stock in stocks if stock is not None)]
+    return tuple(agent_of(agent, world) for agent in dict.fromkeys(ids))
+
+
+def agents_named(reading: Reading, world: World) -> tuple[Agent, ...]:
+    """The same, then what the bottles said are for."""
+    bottles = (world.household.bottle(name) for name in reading.slots.bottles)
+    stocks = (world.household.stock(bottle.stock) for bottle in bottles if bottle is not None)
+    meant = (agent_of(stock.agent, world) for stock in stocks if stock is not None)
+    return tuple(dict.fromkeys((*agents_said(reading, world), *meant)))
 
 
 def germ_named(reading: Reading, world: World) -> str | None:

@@ -7,7 +7,7 @@ from fractions import Fraction
 from typing import Literal, TypeAlias
 
 from assistant.answer.asking import ask
-from assistant.answer.product import Product, forbidden, own_stock, product_in
+from assistant.answer.product import Product, allowed_product, own_stock
 from assistant.answer.strength import MOST, STRONGEST, strength_of
 from assistant.contract import Answer, Outcome, Reading, VolumeRole, World
 from assistant.core.amounts import Amount, Mix
@@ -39,12 +39,9 @@ class _Poured:
 
 def mix_strength(reading: Reading, world: World) -> Answer:
     """How strong it is when so much was put in so much."""
-    product = product_in(reading, world)
+    product = allowed_product(reading, world)
     if isinstance(product, Answer):
         return product
-    refused = forbidden(product, reading, world)
-    if refused is not None:
-        return refused
     poured = _poured(product, reading, world)
     return poured if isinstance(poured, Answer) else _how_strong(poured, reading, world)
 

@@ -8,6 +8,7 @@ from fractions import Fraction
 
 from assistant.answer.asking import ask
 from assistant.answer.meeting import UNKNOWN_FACT, agent_of
+from assistant.answer.named import agents_said
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.bottles import held_in, is_on_record
 from assistant.core.chlorine import Chlorine, available_chlorine
@@ -67,7 +68,7 @@ def product_in(reading: Reading, world: World) -> Product | Answer:
     bottle = _bottle_in(reading, world)
     if isinstance(bottle, Answer):
         return bottle
-    agents = _agents_in(reading, world)
+    agents = agents_said(reading, world)
     if len(agents) > 1:
         return _two_products(agents, reading, world)
     stock = _stock_in(reading, bottle, world)
@@ -76,6 +77,14 @@ def product_in(reading: Reading, world: World) -> Product | Answer:
     agent = agent_of(stock.agent, world) if stock is not None else agents[0] if agents else None
     strength = reading.slots.stock_strength
     return Product(agent, stock, bottle, strength.amount if strength is not None else None)
+
+
+def allowed_product(reading: Reading, world: World) -> Product | Answer:
+    """What a reading names, where nothing forbids mixing it; else the answer that says why not, or asks."""
+    product = product_in(reading, world)
+    if isinstance(product, Answer):
+        return product
+    return forbidden(product, reading, world) or product
 
 
 def forbidden(product: Product, reading: Reading, world: World) -> Answer | None:
@@ -136,12 +145,6 @@ def _bottle_in(reading: Reading, world: World) -> Bottle | Answer | None:
     if len(names) > 1:
         return ask(reading, world, ("bottle",), "mixing.which_bottle", {"candidates": names})
     return world.household.bottle(names[0]) if names else None
-
-
-def _agents_in(reading: Reading, world: World) -> tuple[Agent, ...]:
-    stocks = (world.household.stock(name) for name in reading.slots.stocks)
-    ids = [*reading.slots.agents, *(stock.agent for stock in stocks if stock is not None)]
-    return tuple(agent_of(agent, world) for agent in dict.fromkeys(ids))
 
 
 def _two_products(agents: tuple[Agent, ...], reading: Reading, world: World) -> Answer:

@@ -8,6 +8,7 @@ from typing import Any
 
 from assistant.answer.asking import ask
 from assistant.answer.meeting import UNKNOWN_FACT, agent_of
+from assistant.answer.named import agents_named
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.amounts import Amount
 from assistant.core.events import BottleDoubted
@@ -163,7 +164,7 @@ OF_ALL = ("storage-original", "storage-apart")
 
 def store_it(reading: Reading, world: World) -> Answer:
     """Where and how a product is kept; two that react are kept apart."""
-    agents = _agents(reading, world)
+    agents = agents_named(reading, world)
     if len(agents) > 1:
         return _side_by_side(reading, agents, world)
     if not agents:
@@ -171,16 +172,6 @@ def store_it(reading: Reading, world: World) -> Answer:
             reading, None, ("storage-original", "storage-apart", "storage-sink", "storage-drink-bottle"), world
         )
     return _stored(reading, agents[0], (*_own(agents[0]), "storage-original", "storage-apart"), world)
-
-
-def _agents(reading: Reading, world: World) -> tuple[Agent, ...]:
-    slots, household = reading.slots, world.household
-    stocks = [household.stock(name) for name in slots.stocks]
-    for name in slots.bottles:
-        bottle = household.bottle(name)
-        stocks.append(household.stock(bottle.stock) if bottle is not None else None)
-    ids = [*slots.agents, *(stock.agent for stock in stocks if stock is not None)]
-    return tuple(agent_of(agent, world) for agent in dict.fromkeys(ids))
 
 
 def _own(agent: Agent) -> tuple[str, ...]:
