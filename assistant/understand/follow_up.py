@@ -33,13 +33,6 @@ _GOES_ON = Pattern(
     r"(?:on|for|with|against|in|the|AGENT|STOCK|BOTTLE|ORGANISM|ENCLOSURE)\b"
 )
 
-SAFE_TO_CORRECT = frozenset(
-    {"dose", "hold_time", "return_check", "status", "time_left", "next", "together", "dry_time", "air_time"}
-    | {"treat_item", "share_tool", "pour_away", "store_it", "works_on", "surface", "choose_agent", "protect"}
-    | {"mix_strength", "top_up", "make_up", "convert", "read_ratio", "bleach_now", "measure_with"}
-)
-"""Questions that record nothing, so that a changed word only asks them again."""
-
 _FIELDS = (
     "volumes",
     "roles",
@@ -182,7 +175,7 @@ def corrected(answering: Answering, before: Reading, world: World) -> Reading | 
 
 def may_be_asked_again(intent: str | None, world: World) -> bool:
     """True for a question that records nothing, so that a changed word only asks it again."""
-    return intent in SAFE_TO_CORRECT or asks_only(world.questions.get(intent or ""))
+    return asks_only(world.questions.get(intent or ""))
 
 
 def _taken_elsewhere(slots: Slots, to: str) -> Slots:
