@@ -33,31 +33,8 @@ _GOES_ON = Pattern(
     r"(?:on|for|with|against|in|the|AGENT|STOCK|BOTTLE|ORGANISM|ENCLOSURE)\b"
 )
 
-_FIELDS = (
-    "volumes",
-    "roles",
-    "lengths",
-    "mixes",
-    "numbers",
-    "bottles",
-    "stocks",
-    "agents",
-    "measures",
-    "enclosures",
-    "organisms",
-    "steps",
-    "durations",
-    "temperatures",
-    "items",
-    "materials",
-    "methods",
-    "job",
-)
-_SAID_ONCE = ("to_unit", "share_left", "strokes", "inside", "month", "uses_up", "soaks")
-"""Slots of one value that a short answer may give."""
 _WITH = Pattern(r"^(?:with|at|if|in)\b")
 _ABOUT_THE_AIR = frozenset({"dry_time", "air_time"})
-_OF_THE_AIR = ("openings", "air_changes", "mixing", "humidity", "draught")
 _SUPPLIES: dict[str, tuple[str, ...]] = {
     "enclosure": ("enclosures", "every_enclosure"),
     "animal": ("enclosures", "every_enclosure"),
@@ -214,15 +191,8 @@ def corrects(parsed: Parsed, before: str | None = None) -> bool:
 
 
 def _given(slots: Slots) -> dict[str, Any]:
-    """The slots that a short answer fills."""
-    given: dict[str, Any] = {field: value for field in _FIELDS if (value := getattr(slots, field))} | all_given(slots)
-    for field in ("setting", "every_enclosure", "stock_strength", "heat_cold", "place", *_SAID_ONCE):
-        if getattr(slots, field):
-            given[field] = getattr(slots, field)
-    for field in _OF_THE_AIR:
-        if getattr(slots, field) is not None:
-            given[field] = getattr(slots, field)
-    return given
+    """The slots that a short answer fills; a step only answers what was asked, and is put into no other question."""
+    return all_given(slots) | ({"steps": slots.steps} if slots.steps else {})
 
 
 def _joined(before: Reading, answering: Answering, slots: Slots) -> Reading:
