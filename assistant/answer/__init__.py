@@ -26,6 +26,7 @@ def answer_to(reading: Reading, world: World) -> Answer:
     if trouble is not None:
         return trouble
     answer = _with_touches(handler_of(question.family, reading.intent)(reading, world), reading, world)
+    answer = _with_loose(answer, world)
     return answer if question.family == "harm" else _said_back(answer, reading, world)  # first aid waits for no "yes"
 
 
@@ -49,6 +50,15 @@ def _unsure(reading: Reading, world: World) -> Answer:
     details = {"nearest": _nearest(reading, world)}
     message = "talk.may_have_dried" if doubted else "talk.unsure"
     return _with_touches(Answer(None, Outcome.UNSURE, message, details, events=doubted), reading, world)
+
+
+def _with_loose(answer: Answer, world: World) -> Answer:
+    """The same, with the animals that are loose where it is about going on with the work: nothing is sprayed then."""
+    goes_on = answer.message in ("the_round.started", "the_round.next", "the_round.status")
+    if not world.state.loose or not (goes_on or "apply" in answer.values.get("steps", ())):
+        return answer
+    homes = tuple(world.household.enclosure(one.enclosure) for one in world.state.loose)
+    return replace(answer, details={**answer.details, "loose": homes})
 
 
 def _with_touches(answer: Answer, reading: Reading, world: World) -> Answer:
