@@ -7,6 +7,7 @@ from fractions import Fraction
 from assistant.answer.asking import ask
 from assistant.answer.named import germ_named, supply_named, unknown_product
 from assistant.contract import Answer, Outcome, Reading, World
+from assistant.core.bottles import all_as_filled
 from assistant.core.choosing import Need, Offer, choose
 from assistant.core.evidence import Evidence, weigh
 from assistant.core.facts import Agent, Organism, Source
@@ -140,7 +141,7 @@ def _evidence_sources(evidence: Evidence, agent: Agent | None, world: World) -> 
 
 def _instead(organism: str, agent: str, world: World) -> Offer | None:
     """What does work there, as it would be chosen; None: nothing published does."""
-    found = choose(Need("illness", organism), world.household, world.facts)
+    found = choose(Need("illness", organism), all_as_filled(world.household, world.state), world.facts)
     return next((offer for offer in found.offers if offer.verdict == "works" and offer.id != agent), None)
 
 

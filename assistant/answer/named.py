@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from assistant.answer.meeting import UNKNOWN_FACT, agent_of
 from assistant.contract import Answer, Outcome, Reading, World
+from assistant.core.bottles import as_filled, filled_with
 from assistant.core.facts import Agent
 from assistant.core.household import Bottle, Stock
 
@@ -12,9 +13,13 @@ PRODUCTS = ("agent", "stock", "bottle")
 
 
 def supply_named(reading: Reading, world: World) -> tuple[Agent | None, Bottle | None, Stock | None]:
-    """The product named, by bottle, stock or agent; a product of unknown content is the agent "other"."""
+    """The product named, by bottle, stock or agent; a product of unknown content is the agent "other".
+
+    A bottle stands for what it was last filled with on record; with no fill on record, for what keeping.toml says.
+    """
     slots, household = reading.slots, world.household
     bottle = household.bottle(slots.bottles[0]) if slots.bottles else None
+    bottle = as_filled(bottle, world.state) if bottle is not None else None
     stock = household.stock(slots.stocks[0]) if slots.stocks else None
     if stock is None and bottle is not None:
         stock = household.stock(bottle.stock)
@@ -22,9 +27,20 @@ def supply_named(reading: Reading, world: World) -> tuple[Agent | None, Bottle |
         return agent_of(slots.agents[0], world), None, None
     if stock is not None:
         return agent_of(stock.agent, world), bottle, stock
-    if bottle is not None or any(unknown.kind in PRODUCTS for unknown in slots.unknown):
-        return agent_of("other", world), bottle, None
+    if bottle is not None:
+        return agent_in(bottle, world) or agent_of("other", world), bottle, None
+    if any(unknown.kind in PRODUCTS for unknown in slots.unknown):
+        return agent_of("other", world), None, None
     return None, None, None
+
+
+def agent_in(bottle: Bottle, world: World) -> Agent | None:
+    """The agent that a bottle was last filled with on record, else the one that keeping.toml means it for, if any."""
+    filled = filled_with(bottle, world.state)
+    if filled is not None:
+        return agent_of(filled, world)
+    stock = world.household.stock(bottle.stock)
+    return agent_of(stock.agent, world) if stock is not None else None
 
 
 def agents_said(reading: Reading, world: World) -> tuple[Agent, ...]:
@@ -35,11 +51,10 @@ def agents_said(reading: Reading, world: World) -> tuple[Agent, ...]:
 
 
 def agents_named(reading: Reading, world: World) -> tuple[Agent, ...]:
-    """The same, then what the bottles said are for."""
+    """The same, then what is in the bottles said."""
     bottles = (world.household.bottle(name) for name in reading.slots.bottles)
-    stocks = (world.household.stock(bottle.stock) for bottle in bottles if bottle is not None)
-    meant = (agent_of(stock.agent, world) for stock in stocks if stock is not None)
-    return tuple(dict.fromkeys((*agents_said(reading, world), *meant)))
+    inside = (agent_in(bottle, world) for bottle in bottles if bottle is not None)
+    return tuple(dict.fromkeys((*agents_said(reading, world), *(agent for agent in inside if agent is not None))))
 
 
 def germ_named(reading: Reading, world: World) -> str | None:

@@ -9,6 +9,7 @@ from assistant.answer.asking import ask
 from assistant.answer.does_it_work import works_on
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Pending, Reading, World
+from assistant.core.bottles import all_as_filled
 from assistant.core.choosing import Need, choose
 from assistant.core.events import GroupChanged
 from assistant.core.household import Enclosure, Group
@@ -85,7 +86,11 @@ def _first(reading: Reading, home: Enclosure | None, organism: str | None, world
     if kind == "breathing":
         own = ("outbreak-breathing", "outbreak-serpentovirus")
     facts = tuple(world.facts[fact] for fact in (*own, *OF_ALL, "outbreak-restart"))
-    found = choose(Need("illness", organism), world.household, world.facts) if organism is not None else None
+    found = (
+        choose(Need("illness", organism), all_as_filled(world.household, world.state), world.facts)
+        if organism is not None
+        else None
+    )
     works = tuple(offer for offer in found.offers if offer.verdict == "works") if found is not None else ()
     sick = home is not None and home.group == "sick"
     answer = Answer(

@@ -9,7 +9,7 @@ from assistant.answer.asking import CLAIMS, ask
 from assistant.answer.meeting import agent_of, refused_meeting
 from assistant.contract import Answer, Reading, World
 from assistant.core.airing import air_changes_needed
-from assistant.core.bottles import as_filled
+from assistant.core.bottles import all_as_filled, as_filled, filled_with
 from assistant.core.facts import Agent, Source
 from assistant.core.household import Bottle, Enclosure, Stock
 from assistant.core.together import uncleared
@@ -40,7 +40,7 @@ def supply_in(reading: Reading, world: World) -> Supply | None:
     household, slots = world.household, reading.slots
     if slots.bottles:
         bottle = _as_filled(household.bottle(slots.bottles[0]), world)
-        filled = _filled_with(bottle, world)
+        filled = filled_with(bottle, world.state) if bottle is not None else None
         if bottle is not None and filled is not None and slots.agents in ((), (filled,)):
             return Supply(agent_of(filled, world), household.stock(bottle.stock), bottle)
         stock = household.stock(bottle.stock) if bottle else None
@@ -61,7 +61,7 @@ def supply_in(reading: Reading, world: World) -> Supply | None:
 def supply_of(agent: str, bottle: str | None, world: World) -> Supply:
     """An agent with the bottle named, or with the household's only stock and bottle of it."""
     named = _as_filled(world.household.bottle(bottle), world)
-    filled = _filled_with(named, world)
+    filled = filled_with(named, world.state) if named is not None else None
     if named is not None and filled == agent:
         return Supply(agent_of(agent, world), world.household.stock(named.stock), named)
     if filled is not None:
@@ -77,19 +77,13 @@ def supply_of(agent: str, bottle: str | None, world: World) -> Supply:
 
 
 def _only_bottle_of(stock: Stock, world: World) -> Bottle | None:
-    bottles = [as_filled(bottle, world.state) for bottle in world.household.bottles]
-    bottles = [bottle for bottle in bottles if bottle.stock == stock.name]
+    filled = all_as_filled(world.household, world.state).bottles
+    bottles = [bottle for bottle in filled if bottle.stock == stock.name]
     return bottles[0] if len(bottles) == 1 else None
 
 
 def _as_filled(bottle: Bottle | None, world: World) -> Bottle | None:
     return as_filled(bottle, world.state) if bottle is not None else None
-
-
-def _filled_with(bottle: Bottle | None, world: World) -> str | None:
-    """The agent that a bottle holds on record; None: it says nothing, so keeping.toml does."""
-    holds = world.state.bottles.get(bottle.name) if bottle is not None else None
-    return holds.fill.agent if holds is not None and holds.fill is not None else None
 
 
 def forbidden(reading: Reading, supply: Supply, enclosure: Enclosure, world: World) -> Answer | None:

@@ -8,7 +8,7 @@ from typing import Any
 
 from assistant.answer.asking import ask
 from assistant.answer.meeting import UNKNOWN_FACT, agent_of
-from assistant.answer.named import agents_named
+from assistant.answer.named import agent_in, agents_named
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.amounts import Amount
 from assistant.core.events import BottleDoubted
@@ -124,9 +124,9 @@ def _product(reading: Reading, world: World) -> Product:
     slots, household = reading.slots, world.household
     if slots.bottles:
         bottle = household.bottle(slots.bottles[0])
-        stock = household.stock(bottle.stock) if bottle is not None else None
-        agent = slots.agents[0] if slots.agents else stock.agent if stock is not None else "other"
-        return Product(agent_of(agent, world), bottle=slots.bottles[0])
+        inside = agent_in(bottle, world) if bottle is not None else None
+        said = agent_of(slots.agents[0], world) if slots.agents else inside
+        return Product(said or agent_of("other", world), bottle=slots.bottles[0])
     if slots.stocks:
         stock = household.stock(slots.stocks[0])
         return Product(agent_of(stock.agent, world) if stock is not None else None, concentrate=True)

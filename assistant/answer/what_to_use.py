@@ -6,6 +6,7 @@ from assistant.answer.asking import ask
 from assistant.answer.named import germ_named
 from assistant.answer.protecting import at_risk_lines
 from assistant.contract import Answer, Outcome, Reading, World
+from assistant.core.bottles import all_as_filled
 from assistant.core.choosing import Choosing, Need, Offer, choose, water_near
 from assistant.core.facts import Source
 
@@ -22,7 +23,7 @@ def choose_agent(reading: Reading, world: World) -> Answer:
         return ask(reading, world, ("organism", "job", "enclosure"), "what_to_use.for_what")
     if need.material is not None and need.material.porous and need.job not in ("scale", "dirt"):
         return _porous(need, reading, world)
-    found = _of_those_named(choose(need, world.household, world.facts), reading)
+    found = _of_those_named(choose(need, all_as_filled(world.household, world.state), world.facts), reading)
     germ = world.facts.organisms[need.target]
     return Answer(
         reading.intent,

@@ -14,7 +14,7 @@ from typing import Literal, TypeAlias
 from assistant.core.amounts import Amount, Mix, Neat, Percent, Ppm
 from assistant.core.events import BottleMixed
 from assistant.core.facts import Agent, Facts
-from assistant.core.household import Bottle, Stock
+from assistant.core.household import Bottle, Household, Stock
 from assistant.core.quantity import read_mix
 from assistant.core.ratio import Reading
 from assistant.core.state import Draw, Drawn, Fill, Holds, State
@@ -125,12 +125,23 @@ def is_on_record(bottle: Bottle, state: State) -> bool:
     return bottle.name in state.bottles
 
 
+def filled_with(bottle: Bottle, state: State) -> str | None:
+    """The agent of a bottle's last fill on record; None: it says of none, so keeping.toml does."""
+    fill = state.bottles.get(bottle.name, NOTHING).fill
+    return fill.agent if fill is not None else None
+
+
 def as_filled(bottle: Bottle, state: State) -> Bottle:
     """The bottle with the stock and the mix that it holds on record, in place of those it is meant for."""
     fill = state.bottles.get(bottle.name, NOTHING).fill
     if fill is None:
         return bottle
     return replace(bottle, stock=fill.stock, mix=read_mix(fill.mix) if fill.mix is not None else None)
+
+
+def all_as_filled(household: Household, state: State) -> Household:
+    """The household with every bottle as it is filled on record."""
+    return replace(household, bottles=tuple(as_filled(bottle, state) for bottle in household.bottles))
 
 
 def is_past_its_life(bottle: Bottle, state: State, now: datetime) -> bool:
