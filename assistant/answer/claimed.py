@@ -121,7 +121,8 @@ def _claim(name: str, step: str, reading: Reading, ledger: Ledger) -> Answer | N
     if round_ is None or not is_open(round_):
         return None if _off_the_surface(name, step, ledger) else nothing_open(reading, world, name)
     judgement = judge(round_, step, world.now, stayed_wet=reading.slots.stayed_wet)
-    if step == "hold" and reading.slots.stayed_wet is False and judgement.fit in ("early", "vouch"):
+    if step == "hold" and reading.slots.stayed_wet is False and round_.hold is not None:
+        # Whatever else stands open, an animal put back among it: that it dried is never dropped.
         ledger.note(DriedEarly(name))
         return unrecorded(reading, "the_round.dried", world, name, judgement)
     if judgement.fit in ("fits", "not needed"):

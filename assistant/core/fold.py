@@ -49,7 +49,7 @@ from assistant.core.events import (
 from assistant.core.rounds import STEPS, hold_is_running, in_order, is_open
 from assistant.core.state import Deed, Hold, Opening, PastTurn, Rinse, Round, State, Touch
 
-FOLD_VERSION = 7
+FOLD_VERSION = 8
 
 UNDO_DEPTH = 100
 """How many turns back "undo" can go; bounds the state row."""
@@ -137,7 +137,7 @@ def _folded(state: State, event: Event, at: datetime) -> State:
 
 
 def _unforgotten(state: State, event: Event, at: datetime) -> State:
-    """What an event means even after it was undone: what touched a surface or made a gas, and that nobody watched."""
+    """What an event means even after it was undone: what touched a surface or made a gas, that nobody watched."""
     match event:
         case StepDone(step="apply", agent=str() as agent):
             state = _touched(state, event.enclosure, agent, at)
@@ -163,6 +163,8 @@ def _unforgotten(state: State, event: Event, at: datetime) -> State:
                 state = _reopened(state, event.enclosure, "apply")
                 state = _needs_as_well(state, event.enclosure, event.steps)
             return state
+        case CleanOnly():
+            return _on_hold(state, event.enclosure, doubted=True)  # given up for a while: nobody kept it wet for it
         case Away():
             return _unwatched(state, event.since, at)
         case ClocksParted():

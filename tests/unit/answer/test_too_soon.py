@@ -185,9 +185,19 @@ def test_a_clean_only_is_never_called_a_disinfection() -> None:
     assert verdict.ready
 
 
+def test_a_clean_only_taken_back_after_a_rinse_was_taken_back_is_no_disinfection_by_the_clock_alone() -> None:
+    """Rinsed during the wet time as a clean only; both undone, rinsed again long after: the film was off in between."""
+    keeper = Keeper(upto="apply").say("clean_only", enclosures=(TUB,)).yes().done("rinse").done("dry")
+    keeper.after(hours=6).say("undo").say("undo").say("undo")
+    keeper.finish()
+    assert "hold" in keeper.blocked_by()
+
+
 def test_a_clean_only_taken_back_wants_its_wet_time_again() -> None:
     keeper = Keeper(upto="apply").say("clean_only", enclosures=(TUB,)).yes().done("rinse")
     keeper.say("undo").say("undo").after(minutes=11)
+    assert keeper.blocked_by() == ("hold", "rinse", "dry", "air")  # nobody kept it wet for it meanwhile
+    keeper.done("hold", stayed_wet=True)
     assert keeper.blocked_by() == ("rinse", "dry", "air")
     early = Keeper(upto="apply").say("clean_only", enclosures=(TUB,)).yes().done("rinse").say("undo").say("undo")
     assert "hold" in early.blocked_by()
@@ -303,3 +313,18 @@ def test_with_no_clean_open_no_tub_is_warmed_and_nothing_vouches_for_it() -> Non
     assert reply.values["ready"] is False
     assert "degrees" not in reply.say
     assert "degrees" not in reply.show
+
+
+# ---------------------------------------------------------------- said while an animal was back inside
+
+
+def test_that_it_dried_is_kept_though_the_animal_is_inside() -> None:
+    keeper = Keeper(upto="apply").done("return").after(minutes=10).done("hold", stayed_wet=False)
+    keeper.after(hours=1).done("move out").finish()
+    assert "apply" in keeper.blocked_by()
+
+
+@pytest.mark.parametrize("step", ["rinse", "dry"])
+def test_a_rinse_or_a_drying_in_the_wet_time_is_kept_though_the_animal_is_inside(step: str) -> None:
+    keeper = Keeper(upto="apply").after(minutes=2).done("return").done(step).after(hours=1).done("move out").finish()
+    assert {"apply", "hold"} & set(keeper.blocked_by())
