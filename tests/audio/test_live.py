@@ -126,8 +126,7 @@ def test_a_spoken_question_is_answered_aloud_when_the_turn_has_ended(
         sounded = room.wait_for_sound(mark, 10)
         assert reply["intent"] == "hold_time"
         assert reply["values"]["minutes"] == 10
-        # 0.6 s of silence end the turn; the rest is the answer's own time. The bound is wide for a busy computer;
-        # tests/bench/live.py measures it.
+        # 0.6 s of silence end the turn; the rest is the answer's own time. The bound is wide for a busy computer.
         assert 0.5 < sounded - ended < 3.0
 
 
