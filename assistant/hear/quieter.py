@@ -24,6 +24,22 @@ FLOOR = 0.15
 """Least gain: what is left of the noise hides the tones that the weakening makes."""
 
 
+NOISY_DB = 22.0
+"""A turn whose loud and quiet moments lie closer is noisy. 24 clips of seven machine voices: 29 to 77 dB clean, 23 to
+26 with a fan 20 dB below the speech, where a second hearing gained nothing, 15 to 17 with it 10 dB below."""
+_MOMENT = RATE_HZ // 50
+
+
+def is_noisy(sound: bytes) -> bool:
+    """Whether a turn's quietest moments come near its loudest. A moment too short to judge: no."""
+    samples = np.frombuffer(sound, dtype="<i2").astype(np.float64)
+    moments = samples[: len(samples) // _MOMENT * _MOMENT].reshape(-1, _MOMENT)
+    if len(moments) < RATE_HZ // 4 // _MOMENT:
+        return False
+    quiet, loud = np.quantile((moments**2).mean(axis=1) + 1.0, (0.1, 0.95))
+    return bool(10 * np.log10(loud / quiet) < NOISY_DB)
+
+
 def without_noise(sound: bytes) -> bytes:
     """The same sound with its steady noise weakened."""
     samples = np.frombuffer(sound, dtype="<i2").astype(np.float64)

@@ -6,7 +6,7 @@ import numpy as np
 
 from assistant.contract import Heard, Word
 from assistant.hear.pocketsphinx_engine import UNCERTAIN, surer
-from assistant.hear.quieter import without_noise
+from assistant.hear.quieter import is_noisy, without_noise
 from assistant.hear.recogniser import RATE_HZ
 
 
@@ -42,6 +42,16 @@ def test_clean_sound_passes_nearly_unchanged() -> None:
 
 def test_a_moment_too_short_to_judge_is_left_alone() -> None:
     assert without_noise(b"\1\0" * 100) == b"\1\0" * 100
+
+
+def test_only_noise_near_the_level_of_the_speech_counts_as_noisy() -> None:
+    _, loud_fan = tone_in_noise(800)
+    _, far_fan = tone_in_noise(100)
+    silent, _ = tone_in_noise(0)
+    assert is_noisy(loud_fan.astype("<i2").tobytes())
+    assert not is_noisy(far_fan.astype("<i2").tobytes())
+    assert not is_noisy(silent.astype("<i2").tobytes())
+    assert not is_noisy(b"\1\0" * 100)
 
 
 def heard(text: str, posterior: float, *others: str) -> Heard:
