@@ -15,6 +15,7 @@ from rapidfuzz import fuzz, process
 
 from assistant.core.facts import Facts
 from assistant.core.household import Household
+from assistant.understand.animal_names import short_forms
 from assistant.understand.spoken_numbers import NUMBER_WORDS, ONES
 from assistant.understand.words import Token, tokens_of
 
@@ -101,7 +102,8 @@ class Names:
             self._add_weak(Thing("bottle", bottle.name, weak=True), bottle.name)
             for colour in filter(None, {bottle.colour}):
                 self._add(Thing("bottle", bottle.name, weak=True), f"{colour} bottle", f"{colour} one", colour)
-                self._add(Thing("bottle", bottle.name, weak=True), f"{colour} spray", f"{colour} spray bottle")
+                sprays = (f"{colour} {said}" for said in ("spray", "spray bottle", "stuff", "mix"))
+                self._add(Thing("bottle", bottle.name, weak=True), *sprays)
         for stock in household.stocks:
             self._add(Thing("stock", stock.name), stock.name, *stock.also)
         for measure in household.measures:
@@ -112,7 +114,7 @@ class Names:
             if home.animal:
                 self._add(Thing("animal", home.name), home.animal, f"{home.animal}s")
                 last = home.animal.split()[-1]
-                self._add(Thing("animal", home.name, weak=True), last, f"{last}s")
+                self._add(Thing("animal", home.name, weak=True), last, f"{last}s", *short_forms(home.animal))
 
     def _add_weak(self, thing: Thing, name: str) -> None:
         """The name without its last word, where that says only what kind of thing it is: "maple" for maple tub."""

@@ -88,6 +88,8 @@ class Parsed:
     """The words of `plain` before slips were mended."""
     words: tuple[str, ...]
     """For matching: no signs, articles or fillers; names and amounts in braces."""
+    marked: tuple[str, ...]
+    """The same with signs and small words."""
     when: SaidWhen | None = None
     """A date or time of day."""
     guessed: bool = False
@@ -122,11 +124,15 @@ _NO_AMOUNTS = Amounts((), ())
 class Parser:
     """Takes texts apart with one household's names."""
 
-    def __init__(self, names: Names, gallon: Gallon, vocabulary: Iterable[str]) -> None:
+    def __init__(
+        self, names: Names, gallon: Gallon, vocabulary: Iterable[str], correct: frozenset[str] = frozenset()
+    ) -> None:
+        """correct: more words that are spelled right, but that no slip is mended to."""
         self._names = names
         self._gallon: Gallon = gallon
         self._known = (
             frozenset(vocabulary)
+            | correct
             | ARTICLES
             | FILLERS
             | OPENERS
@@ -162,6 +168,7 @@ class Parser:
         mentions = tuple(mention for mention in mentions if not _inside(mention, amounts))
         masked = _masked(tokens, mentions, amounts)
         mended = [self._mend(word) for word in masked]
+        marked = tuple(self._mend(word) for word in _masked(tokens, mentions, amounts, when))
         return Parsed(
             text=" ".join(text.split()),
             tokens=tokens,
@@ -169,7 +176,8 @@ class Parser:
             amounts=amounts,
             plain=" ".join(word[1:-1].upper() if word[0] == "{" else word for word in mended),
             as_said=tuple(masked),
-            words=matched_words(self._mend(word) for word in _masked(tokens, mentions, amounts, when)),
+            words=matched_words(marked),
+            marked=marked,
             when=when,
             guessed=mended_numbers.guessed,
         )

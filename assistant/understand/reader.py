@@ -21,7 +21,9 @@ from assistant.understand.certainty import HARM, best_of, with_doubts, with_gues
 from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.claimed_steps import claims_in
 from assistant.understand.cries import cry_heard
+from assistant.understand.clauses import with_clauses
 from assistant.understand.drains import stored
+from assistant.understand.english_words import ENGLISH
 from assistant.understand.harm_parts import hits_nobody, may_be_harm
 from assistant.understand.harm_patterns import IDIOMS
 from assistant.understand.harm_patterns import WORDS as CRY_WORDS
@@ -54,7 +56,7 @@ class Reader:
         vocabulary = (
             self._matcher.vocabulary | EVERYDAY | CLAIM_WORDS | CRY_WORDS | PART_WORDS | alarms.WORDS | TOLD_WORDS
         )
-        self._parser = parser = Parser(Names(household, facts, vocabulary), "US", vocabulary)
+        self._parser = parser = Parser(Names(household, facts, vocabulary), "US", vocabulary, ENGLISH)
         self._parse = lru_cache(maxsize=64)(lambda text, gallon="US": parser.with_gallon(gallon)(text))
         self._questions = questions
         self._facts = facts
@@ -72,7 +74,8 @@ class Reader:
         parsed = self._parse(text, _gallon(world))
         claims = claims_in(parsed.plain)
         told = told_in(parsed.plain)
-        look = Look(parsed, claims, self._matcher.chances(parsed.words), told, world, spoken)
+        chances = with_clauses(parsed.marked, self._matcher.chances(parsed.words), self._matcher.chances)
+        look = Look(parsed, claims, chances, told, world, spoken)
         return fills.but_for_water(
             self._harm(look)
             or self._escape(look)

@@ -1,0 +1,28 @@
+"""What keepers call their animals for short: common practice, no source."""
+
+from __future__ import annotations
+
+_SHORT: dict[str, tuple[str, ...]] = {
+    "bearded dragon": ("beardie", "beardy"),
+    "crested gecko": ("crestie", "cresty"),
+    "leopard gecko": ("leo",),
+    "ball python": ("royal", "royal python"),
+    "royal python": ("ball python",),
+    "corn snake": ("corn",),
+    "blue tongue skink": ("bluey",),
+    "blue tongued skink": ("bluey",),
+    "boa constrictor": ("boa",),
+    "tortoise": ("tort",),
+    "terrapin": ("terp",),
+    "chameleon": ("cham",),
+    "gargoyle gecko": ("garg",),
+    "african fat tailed gecko": ("fat tail",),
+    "hognose snake": ("hoggie", "hognose"),
+}
+
+
+def short_forms(animal: str) -> tuple[str, ...]:
+    """Short names of a kind of animal, and their plurals; none where none is known."""
+    said = " ".join(animal.lower().replace("-", " ").split())
+    forms = next((forms for kind, forms in _SHORT.items() if said.endswith(kind)), ())
+    return (*forms, *(f"{form[:-1]}ies" if form.endswith("ey") or form.endswith("y") else f"{form}s" for form in forms))
