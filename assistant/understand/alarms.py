@@ -41,11 +41,18 @@ _ESCAPED = Pattern(
     rf"|\b(?:somewhere|gone|hiding|went|ran|slid|slithered|shot|is|has gone) (?:in|under|behind"
     rf"|into) (?:the )?(?:\w+ )?"
     r"(?:sofa|couch|fridge|cupboard|wardrobe|radiator|skirting|floorboards?|bed|washing machine|cooker|oven|wall)\b"
+    rf"|\b{_ONE}{_HAS} (?:made|making) (?:a |one )?(?:bolt|dash|break|run)\b"
+    rf"|\b{_ONE}{_HAS} (?:took off|shot off|darted off|jumped out|leapt out|ran (?:off|under|behind|out)"
+    rf"|(?:is )?climbing (?:up )?the curtains?)\b"
+    rf"|\b{_ONE}{_HAS} out(?:,| and) (?:he is |she is |it is )?(?:out|under|behind|on the (?:floor|run|loose))\b"
+    rf"|\bwhere (?:is|has|did) (?:he|she|it|{ANIMAL})(?: has| is)? (?:gone|go|got to|disappeared)\b"
+    rf"|^(?:he|she) is out (?:he|she) is out\b"
     rf"|\b{_ONE} (?:nearly |almost )?(?:broke|broken|broke out|made a break|made a run)\b",
     *_words(
         """
         escap out free off away loose run floor ceiling curtain roam wander missing disappear vanish bolt
-        legged lost dropped find see not under behind hiding broke gone went into
+        legged lost dropped find see not under behind hiding broke gone went into made making took shot darted
+        climbing where
         """
     ),
 )
@@ -56,8 +63,11 @@ _NOT_AN_ESCAPE = Pattern(
     r"|dropped (?:it|him|her|them) (?:off|back|in)|lost (?:the )?(?:lid|label|cap|bottle|syringe|weight|count"
     r"|track))\b"
     r"|\b(?:got|taken|took|get|getting|moved|lifted) (?:him|her|it|them|the ANIMAL|ANIMAL|ENCLOSURE) out\b"
-    r"|\bout of (?:quarantine|date|reach|the way|AGENT|STOCK|hospital|sight)\b|\b(?:smell|stain|air) \w+ (?:got"
-    r"|come) out\b"
+    r"|\b(?:come|comes|came|coming|get|gets|go|goes|move|moved|off|out)(?: out| off)?(?: of)?"
+    r" (?:the )?(?:quarantine|isolation)\b"
+    r"|\b(?:has|have|does|did|will) (?:it|they|that) come out\b|\bcome out (?:at|as|of (?:the )?eggs?)\b|\beggs?\b"
+    r"|\bout of (?:quarantine|isolation|date|reach|the way|AGENT|STOCK|hospital|sight)\b"
+    r"|\b(?:smell|stain|air) \w+ (?:got|come) out\b"
     r"|\bout of the way\b|\bcan i see\b|\b(?:got|get|come|came|coming) off (?:the|with|from)\b|\bgot away with\b"
 )
 _FOUND = Pattern(

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
 
+from assistant.understand.known_words import words_of
 from assistant.understand.learning import OUTSIDE
 from assistant.understand.parsing import matched_words
 from assistant.understand.words import SIGNS
@@ -20,16 +21,14 @@ PART_SURE = 0.8
 _SHORTEST, _LONGEST = 3, 16
 _BREAKS = SIGNS - {":", "+", "^", "*", "/", "=", "-"}
 _JOINS = frozenset({"but", "so", "and", "because", "cos", "though", "only", "then"})
-_ASKS = frozenset(
-    "how what which when where who why can could may should shall do does did is are am will would tell".split()
-)
+_ASKS = words_of("how what which when where who why can could may should shall do does did is are am will would tell")
 
 Chances = Mapping[str, float]
 
 
 def with_clauses(marked: Sequence[str], whole: Chances, chances: Callable[[Sequence[str]], Chances]) -> Chances:
     """The chances of the surest part of a long turn, where the whole says little; else those of the whole."""
-    if len(marked) < LONG or max(whole.values()) >= SURE and _top(whole) != OUTSIDE:
+    if len(marked) < LONG or (max(whole.values()) >= SURE and _top(whole) != OUTSIDE):
         return whole
     best, surest = whole, PART_SURE
     for words in _parts(marked):

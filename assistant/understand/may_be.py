@@ -41,11 +41,23 @@ def is_told(plain: str) -> bool:
     return _NOT_TOLD.search(plain) is None
 
 
-def may_be(intent: str, parsed: Parsed, claims: Claims) -> bool:
+LIKELY = 0.85
+"""Least chance of what is told of a surface in words that no rule knows."""
+_AGREES = frozenset({"yes", "correct", "right", "sure", "ahead", "please", "exactly", "indeed"})
+_DOUBTS = frozenset({"no", "not", "but", "wait", "what", "never", "nearly", "almost", "think", "maybe"})
+_SAYS_DRY = re.compile(
+    r"\b(?<!it )(?<!to )(?<!could )(?<!can )(?<!let )(?<!never )(?<!not )(?:dried|dry|bone dry|gone dry)\b(?! to)"
+)
+_NEVER_DRY = re.compile(
+    r"\b(?:before|never|not|without|stop|so|could|can|keep\w*)\b(?: \w+){0,4} (?:dry|dried|drying)\b"
+)
+
+
+def may_be(intent: str, parsed: Parsed, claims: Claims, chance: float = 0.0) -> bool:
     """A likeness that lacks what the question can't be without is none."""
     words = set(parsed.words)
     if intent in ("yes", "no"):
-        return False  # said in words that are not its own
+        return chance >= LIKELY and _plain_answer(intent, words, parsed.plain)
     if intent == "start" and (_NOT_A_START.search(parsed.plain) or LOOKS_BACK.search(parsed.plain)):
         return False
     if intent == "repeat" and claims.mentioned and not words & {"say", "said", "tell", "repeat"}:
@@ -55,13 +67,14 @@ def may_be(intent: str, parsed: Parsed, claims: Claims) -> bool:
     if intent == "rinsed_out" and (parsed.plain.endswith("?") or LOOKS_BACK.search(parsed.plain)):
         return False
     if intent in OF_THE_SURFACE:
-        return False  # told by rule, or not at all
+        return _likely_of_the_surface(intent, parsed.plain, chance)
     if intent in ("leave_off", "clean_only") and parsed.plain.endswith("?") and not words & {"pause", "clean"}:
         return False
     if intent == "splash":
         return bool(words & HURT)
     if intent == "hush":
-        return len(words) <= 6 and not any(word[0] == "{" for word in words) and not words & {"window", "door", "lid"}
+        named = any(word[0] == "{" for word in words) or bool(words & {"window", "door", "lid"})
+        return len(words) <= (6 if chance < LIKELY else 10) and not named
     if intent == "tub":
         return bool(words & ASKS_WHO)
     if intent == "share_tool":
@@ -80,3 +93,19 @@ def may_be(intent: str, parsed: Parsed, claims: Claims) -> bool:
             & {"{agent}", "{bottle}", "{mix}", "{volume}", "{number}", "concentrate", "dose", "mix", "dilute", "put"}
         )
     return True
+
+
+def _plain_answer(intent: str, words: set[str], plain: str) -> bool:
+    """A yes or a no in more than its own words, that names nothing, asks nothing and isn't half the other."""
+    if len(words) < 3 or any(word[0] == "{" for word in words) or plain.endswith("?"):
+        return False
+    return not words & _AGREES if intent == "no" else bool(words & _AGREES) and not words & _DOUBTS
+
+
+def _likely_of_the_surface(intent: str, plain: str, chance: float) -> bool:
+    """Told in words that no rule knows, and surely so; that it stayed wet also only where nothing in it is dry."""
+    if chance < LIKELY or not is_told(_NEVER_DRY.sub(" ", plain)):
+        return False
+    if intent == "rewet":
+        return _SAYS_DRY.search(_NEVER_DRY.sub(" ", plain)) is None
+    return intent == "dried_early"

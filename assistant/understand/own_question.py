@@ -24,7 +24,13 @@ STRANGE_ENOUGH = 0.85
 BY_ITS_WORDS = 0.33
 """The same for the likeliest question when it is asked in words that are hardly about anything else."""
 FEW_WORDS = 4
-"""In a text of no more words a strange word is half of what was said, and no likeness is enough: "next train"."""
+"""In a text of no more words a strange word is half of what was said, and hardly a likeness is enough: "next train"."""
+STRANGE_BUT_SURE = 0.95
+"""What is enough then, for a question that changes nothing: "whoa, too fast"."""
+ANOTHER_QUESTION = 0.9
+"""Chance from which on another question isn't taken for a claim that holds the words of a step..."""
+HARDLY_A_CLAIM = 0.05
+"""...where the chance of a claim is no more than this. What is asked again is recorded later; never the other way."""
 NEVER = 1.0
 """A chance that none reaches."""
 OUTSIDE_FOR_SURE = 0.80
@@ -57,6 +63,8 @@ class OwnQuestion:
             return None
         if claims.polarity in ("asked", "not yet") and not claims.done:
             return self._of_steps(look) if claims.mentioned else None
+        if claims.done and _another_question(look):
+            return None
         if claims.done:
             sure = chances[OUTSIDE] < OUTSIDE_FOR_SURE or len(look.parsed.words) == 1
             no_bottle = look.top == "rinsed_out" and "bottle" not in plain.lower()
@@ -101,7 +109,8 @@ class OwnQuestion:
         top = max(chances, key=lambda label: chances[label])
         needed = self._needed(top, look.parsed.words, look.parsed.plain)
         told = top not in self._told or is_told(look.parsed.plain)
-        if top == OUTSIDE or chances[top] < needed or not told or not may_be(top, look.parsed, look.claims):
+        fits = may_be(top, look.parsed, look.claims, chances[top])
+        if top == OUTSIDE or chances[top] < needed or not told or not fits:
             return None, chances[top] if top != OUTSIDE else max(
                 (v for k, v in chances.items() if k != OUTSIDE), default=0.0
             )
@@ -125,8 +134,19 @@ class OwnQuestion:
             return ENOUGH
         steps = CLAIM_WORDS if label not in _OF_THE_TALK else frozenset()
         known = self._own[label] | steps if few else self._vocabulary
-        strange = any(word not in known and word[0] != "{" for word in words)
-        return ENOUGH if not strange else NEVER if few else STRANGE_ENOUGH
+        strange = sum(word not in known and word[0] != "{" for word in words)
+        if few and strange:
+            return NEVER if strange > 1 or label in _OF_THE_TALK else STRANGE_BUT_SURE
+        return STRANGE_ENOUGH if strange else ENOUGH
+
+
+def _another_question(look: Look) -> bool:
+    """What is surely another question though a step is named in it: "what is best for crypto in a plastic tub"."""
+    chances, top = look.chances, look.top
+    few = len(look.parsed.words) <= FEW_WORDS + 1
+    if few or top in _LIKE_A_CLAIM or chances["done"] > HARDLY_A_CLAIM:
+        return False
+    return chances[top] >= ANOTHER_QUESTION
 
 
 def says_it_dried(look: Look) -> bool:
@@ -148,6 +168,11 @@ _HALF_ENOUGH = {
 _OF_THE_TALK = frozenset({"undo", "repeat", "help"})
 """Questions that no word of the round belongs to: "undo the lid" is none."""
 _ABOUT_TALK = frozenset({"next", "repeat", "help", "undo", "start", "status", "hush", "slower"})
+_LIKE_A_CLAIM = frozenset(
+    {OUTSIDE, "done", "status", "yes", "no", "log_clean", "splash", "wound", "escape", "spill"}
+    | {"next", "return_check", "time_left", "start"}
+)
+"""Questions that a claim is mistaken for, or that follow one in the same breath: "rinsed it, what's next"."""
 _BEATS_A_CLAIM = frozenset(
     {"rinsed_out", "start", "dose", "hold_time", "help", "repeat", "undo"}
     | {"mix_strength", "top_up", "make_up", "bleach_now", "measure_with"}

@@ -20,8 +20,8 @@ from assistant.understand import alarms, fills
 from assistant.understand.certainty import HARM, best_of, with_doubts, with_guess_doubted
 from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.claimed_steps import claims_in
-from assistant.understand.cries import cry_heard
 from assistant.understand.clauses import with_clauses
+from assistant.understand.cries import cry_heard
 from assistant.understand.drains import stored
 from assistant.understand.english_words import ENGLISH
 from assistant.understand.harm_parts import hits_nobody, may_be_harm

@@ -54,7 +54,8 @@ _INTO = Pattern(
     r" (?:the |a |my |his |her |their )?(?:[a-z]+ ){1,2}(?:tub|bucket|carrier|tote|crate|faunarium|pillowcase)\b"
 )
 _ASKS = Pattern(
-    r"\?$|^(?:and |so )?(?:is|are|who|what|which|where|how|did|do|can|could|should|may|was|has|have|since)\b"
+    r"\?$|\b(?:what is|which|best)\b"
+    r"|^(?:and |so )?(?:is|are|who|what|which|where|how|did|do|can|could|should|may|was|has|have|since)\b"
 )
 _NOT_YET = Pattern(r"\b(?:not|never|will|going to|about to|let me|want to|need to|should|before|cannot)\b")
 
