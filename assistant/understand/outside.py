@@ -1,19 +1,10 @@
 """What is not answered: lines near to the questions or far from them; a likeness to one of these counts against.
-
 One line each, in the form that phrasings have. A question that is taken up later takes its lines out of here.
 """
-
 from __future__ import annotations
-
 LINES: tuple[str, ...] = tuple(
     line.strip()
     for line in """
-how old is my {agent}
-what is on the schedule
-which one should i clean first
-who do i do first
-log a water change
-changed the water in {enclosure}
 what should i feed him
 when did i last feed {animal}
 how much do i feed {animal}
@@ -43,13 +34,6 @@ she has a cold
 what is wrong with {animal}
 keep her in the tub
 can she stay in the tub
-it is drying too fast
-will it stay wet long enough
-how long until it dries
-do i need the window open
-should i open a window
-are the fumes gone
-how do i get rid of the smell
 hold on
 hang on
 wait
@@ -57,9 +41,6 @@ wait a minute
 give me a minute
 how long do i hold him
 how long can he stay out
-do i need goggles
-what should i open
-says who
 speak up
 louder
 how are you
@@ -123,7 +104,6 @@ dinner is ready
 the kids are home
 the dog needs a walk
 where did i put the keys
-where is {bottle}
 where is the syringe
 the
 and the
@@ -362,7 +342,6 @@ what is the right size hide for a {animal}
 he is got runny poo again
 her gums look a bit red , is that mouth rot
 what are the signs of a respiratory infection
-i just saw a {organism} on the {animal}
 how do i get a stool sample to the lab
 what does a fungal patch look like
 he is been lethargic since tuesday
@@ -371,7 +350,6 @@ there is a tick on her chin
 book the vet for friday
 what is a normal temperature for a sick {animal}
 do {animal} carry {organism}
-mark the {enclosure} as healthy again
 put the towels on at {number}
 how much powder for a full load of washing
 did i hang the washing out
@@ -392,15 +370,6 @@ the dishwasher 's leaking
 swap {stock} for lemon juice in a dressing
 how do i unblock the kitchen sink
 preheat the oven to {number}
-where should i keep the concentrate
-how many tablespoons are in {volume}
-is {agent} any good against mould
-do i need goggles for this
-i kept it wet the whole time with another spray over
-just finish this one as a clean
-how long before this film dries by itself
-there is still a whiff of {agent} in the {enclosure}
-i knocked the {agent} over , it is all over the floor
 what is the weather tomorrow
 play some jazz
 what is {number} times {number}
@@ -474,9 +443,7 @@ can i hold her while it dries
 how do i hold a {animal} properly
 hang on , hold it
 get hold of the vet
-she is got out !
 leave him where he is
-{enclosure} 's climbing out of the box
 spray the eye level shelf
 put the eye hooks back on the lid
 the eyelash {animal} 's tank is due
@@ -523,21 +490,8 @@ dried mealworms for {animal}
 {agent} is on offer
 the spray is on the shelf
 took {enclosure} out for a cuddle
-took {animal} out of quarantine
 mark that on the calendar
 tick off the list
-how many bottles for everything today
-how many teaspoons in {volume}
-does {agent} go off
-just call it a clean , not a disinfection
-will it stay wet the whole time in this heat
-the corner 's still damp
-which one should i do first
-changed everyone 's water this morning
-where should i keep the {agent}
-how long has {enclosure} been waiting in there
-where does that figure come from
-use ounces from now on
 what temperature should the hot spot be
 how often do i feed a {animal}
 set a timer for the pasta
@@ -839,6 +793,75 @@ hand me {bottle}
 hand me the {item}
 what strength for his tank
 what strength for {enclosure}
+wh what the
+dog ate a sock
+tomorrow will be hot or how
+fridge temperature for milk
+soft boiled egg minutes
+remind me about bin day
+knock knock
+walked {number} miles today
+alarm for {number} tomorrow
+cat litter bread
+how i can take the {animal} in the hand so he is not afraid
+insurance for reptiles any good
+not {volume} of sense him
+faecal test price
+hamster wheez squeaks
+how long the potatoes must cook
+the windscreen has insects all over what to take for that
+where i can buy the chap terrarium
+the the one with
+which polish for the lather of the car
+roaming a tortoise who takes them
+car seat smells of milk
+with which distance the heat lamp hang from the branch
+raw chicken same day
+tail went thin {animal}
+add bananas to shopping list
+frozen rats near me
+how to share the kitchen knife
+batter double a {number} packet
+left a bit bit more
+repot the cats when
+gravid or just fat
+{when} already
+the eggs at what temperature they hatch as female
+shower head full of limescale
+the sand for the {animal} is it dangerous for the stomach
+vet cost for a check
+what is the square root from {number}
+pairing {animal} what month
+for a young {animal} which size of mouse it is good
+crickets {duration} {animal}
+swollen jaw is it bad
+did you watch the match
+the {enclosure} on my kitchen window has yellow leaves why
+goldfish swimming upside down
+runny poo {when}
+{number} watt heat mat for a box of {number} is enough
+sing us a song
+is it raining out
+can you ring the vet for me tomorrow
+the eggs i bought in the fridge or outside
+sunset time today
+incubator bread any tips
+mealworms or dubias
+do you know one funny sorry with a lizard
+that thing which you know no
+shed every month normal
+{number} grams she is gown
+pasta in the pot remind me after {duration} please
+{mix} off at the garden cent
+the skin he left can i keep it like souvenir
+the lamp over the {animal} how many hours in the wine it must burn
+name idea for a {animal}
+the washing machine makes a nose like helicopter what can this be
+egg timer {duration}
+calcium powder every meal
+side plants blown tips
+sock drawer needs storing
+how much a small dog must sleep
 """.strip().splitlines()
     if line.strip()
 )
