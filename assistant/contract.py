@@ -196,6 +196,8 @@ class Slots:
     """What is to be done: "scale", "dirt", "routine", "illness", "quarantine" or "mites"."""
     near_water: bool = False
     """Frogs, turtles, fish or their water were said to be near."""
+    clean_as: str | None = None
+    """Which sort of clean is to be begun, from `jobs.JOBS`; None: nothing was said of it."""
     start_over: bool | None = None
     """ "start over" True, "go on" False."""
     topped_up: bool = False

@@ -15,7 +15,7 @@ from assistant.core.amounts import Amount, Percent, SaidRatio
 from assistant.core.rounds import is_open
 from assistant.understand import fills
 from assistant.understand.choosing_words import CHOOSING, job_in, methods_in, near_water, of_facts
-from assistant.understand.chores_said import PLANNING, chores_in, every_one, groups_named, racks_in
+from assistant.understand.chores_said import PLANNING, chores_in, clean_in, every_one, groups_named, racks_in
 from assistant.understand.claimed_steps import Claims
 from assistant.understand.drains import drains_in, wish_in
 from assistant.understand.items_said import begun_in, items_in, still_wet_in, taken_in, ways_in
@@ -198,6 +198,7 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         soaks=soaks(plain),
         month=month_in(parsed.tokens),
         start_over=over if asked.intent == "start" else None,
+        clean_as=clean_in(plain) if asked.intent in ("start", "hold_time") else None,
         when=_when(parsed, asked),
         unknown=(*slots.unknown, *unknown_names(parsed, asked.intent, slots)),
     )
