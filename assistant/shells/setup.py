@@ -125,7 +125,11 @@ class Interview:
             latest = self._added(section, name)
 
     def _fill_gaps(self, section: Section, things: Sequence[Mapping[str, Any]]) -> None:
-        gaps = {_name(thing): asks for thing in things if (asks := self._open(section, thing))}
+        gaps = {
+            _name(thing): asks
+            for thing in things
+            if (asks := [ask for ask in self._open(section, thing) if not ask.aside])
+        }
         if not gaps:
             return
         told = "; ".join(f"{name} ({_keys(asks)})" for name, asks in gaps.items())

@@ -13,6 +13,7 @@ from datetime import date, timedelta
 from typing import Any
 
 from assistant.core.facts import Facts
+from assistant.core.household import Habits
 from assistant.store.keeping_values import Wrong
 
 
@@ -46,6 +47,8 @@ class Ask:
     """The answer as TOML values; None: as text, under its one key."""
     called: str = ""
     """What several keys are together."""
+    aside: bool = False
+    """Asked of a new thing only: one without it isn't unfinished, so that setup doesn't ask at every run."""
 
 
 @dataclass(frozen=True)
@@ -189,6 +192,10 @@ def _is_bleach(known: Known) -> bool:
     return agent is not None and agent.id == "sodium hypochlorite"
 
 
+def _dated_bleach(known: Known) -> bool:
+    return _is_bleach(known) and "made" in known.values
+
+
 def _has_strength(known: Known) -> bool:
     agent = known.facts.agent_named(str(known.values.get("agent", "")))
     return agent is not None and agent.id != "detergent"
@@ -205,6 +212,14 @@ def _colour_in_name(known: Known) -> str:
     return next((colour for colour in _COLOURS if colour in known.values["name"].lower().split()), "")
 
 
+_ALSO = Ask(
+    ("also",),
+    "What else do you call it?",
+    'Other names that you say for it, with commas between, as "bleach, the big jug". Left out: none.',
+    read=_list("also"),
+    called="other names",
+    aside=True,
+)
 STOCK = Section(
     "stock",
     "Products on your shelf: the concentrates, as bought",
@@ -251,6 +266,23 @@ STOCK = Section(
             wanted=lambda known: "label_minutes" in known.values,
             choices=lambda known: ("disinfect", "sanitise"),
         ),
+        Ask(
+            ("kept_at",),
+            "How warm is it where you keep it?",
+            'As "18 degC" or "65 degF". Bleach ages faster in the warm; left out, its age is not reckoned with.',
+            wanted=_dated_bleach,
+        ),
+        Ask(
+            ("label_organisms",),
+            "Which germs does the label list?",
+            'With commas between, as "salmonella, influenza". Left out: none, so for a germ that you name '
+            "the longer of the label's minutes and the published ones counts.",
+            wanted=lambda known: "label_minutes" in known.values,
+            read=_list("label_organisms"),
+            called="germs on its label",
+            aside=True,
+        ),
+        _ALSO,
     ),
     ("name", "agent"),
     "product",
@@ -277,6 +309,7 @@ BOTTLE = Section(
             wanted=lambda known: "stock" in known.values,
         ),
         Ask(("colour",), "What colour is it?", "You can ask by it.", _colour_in_name),
+        _ALSO,
     ),
     ("name", "capacity"),
     "bottle",
@@ -299,6 +332,7 @@ MEASURE = Section(
             "How far apart are its finest marks?",
             'As "0.2 mL". Left out: it has none, and is only ever filled full.',
         ),
+        _ALSO,
     ),
     ("name", "capacity"),
     "measure",
@@ -358,6 +392,23 @@ ENCLOSURE = Section(
             read=_intervals,
             called="how often",
         ),
+        Ask(
+            ("animals",),
+            "How many animals live there?",
+            "A number. Left out: 1.",
+            wanted=lambda known: "animal" in known.values,
+            read=_number("animals"),
+            called="how many",
+            aside=True,
+        ),
+        Ask(
+            ("rack",),
+            "Which rack or shelf does it stand on?",
+            'As "left rack": then you can say all of that rack at once. Left out: none.',
+            _said_before(("rack",)),
+            aside=True,
+        ),
+        _ALSO,
     ),
     ("name",),
     "enclosure",
@@ -421,6 +472,13 @@ HABITS = Section(
             ("call_word",),
             "A call word, for listening hands-free?",
             'Two words that nobody says by chance, four syllables or more, as "marigold lantern". Left out: none.',
+        ),
+        Ask(
+            ("tub_minutes",),
+            "After how many minutes in a tub shall an animal be asked after?",
+            f"A number of minutes. Left out: {Habits().tub_minutes}.",
+            read=_number("tub_minutes"),
+            called="minutes in a tub",
         ),
     ),
 )
