@@ -33,7 +33,7 @@ from assistant.understand.surfaces_said import inside_said, soaks
 from assistant.understand.told import Told, told_in
 from assistant.understand.touched import touched_in
 from assistant.understand.unknown_names import ROUND, unknown_names
-from assistant.understand.waiting import groups_in, homes_of, marks_group, setting_in, tub_cleaned, tubs_in
+from assistant.understand.waiting import groups_in, homes_of, marks_group, setting_in, shut_in, tub_cleaned, tubs_in
 from assistant.understand.wanted_unit import wanted_unit
 
 _OF_THE_STOCK = frozenset({"mix_strength", "bleach_now"})
@@ -150,7 +150,7 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     if asked.intent in OF_ITEMS:
         slots = _with_items(slots, parsed, asked)
     elif asked.intent in ("done", "tub"):
-        slots = replace(slots, tubs=tubs_in(plain), cleaned=tub_cleaned(plain))
+        slots = replace(slots, tubs=tubs_in(plain), cleaned=tub_cleaned(plain), shut_in=shut_in(plain))
     elif asked.intent == "outbreak":
         slots = replace(slots, groups=groups_in(plain) if marks_group(plain) else ())
     elif asked.intent == "pour_away":
@@ -191,6 +191,7 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         wet=_wet(claims, told) if smells and asked.intent != "done" else None,
         openings=openings_in(plain) if asked.intent == "done" else None,
         every_enclosure=every or slots.every_enclosure,
+        pressed=asked.intent == "return_check" and bool(_PRESSED.search(plain)),
         cold=asked.intent == "return_check" and bool(_CHILLED.search(plain)),
         heat_cold=bool(_COLD.search(plain)),
         to_unit=wanted_unit(parsed, asked.world.household.habits.gallon or "US"),
@@ -202,6 +203,9 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         when=_when(parsed, asked),
         unknown=(*slots.unknown, *unknown_names(parsed, asked.intent, slots)),
     )
+
+
+_PRESSED = Pattern(r"\b(?:just|please|only) (?:say|tell)\b|\bsay (?:yes|it is)\b|\bsurely\b|\bis not it\b|\bgo on\b")
 
 
 def _for_choosing(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
