@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from assistant.core.household import Habits
+from assistant.core.pictograms import WARNS
 from assistant.shells.setup_answers import (
     EVERY,
     Ask,
@@ -101,6 +102,14 @@ STOCK = Section(
             wanted=lambda known: "label_minutes" in known.values,
             read=names_listed("label_organisms"),
             called="germs on its label",
+            aside=True,
+        ),
+        Ask(
+            ("pictograms",),
+            "Which hazard signs does its label carry, in red frames?",
+            f"By name or code, with commas between: {', '.join(WARNS)}. They go on your labels too. Left out: none.",
+            read=names_listed("pictograms"),
+            called="hazard signs",
             aside=True,
         ),
         _ALSO,

@@ -16,7 +16,20 @@ from .conftest import HOUSEHOLD, Command, Ran
 from .test_cli import one_line
 
 HABITS = ("to", "US", "marigold lantern", "45")
-BLEACH = ("laundry bleach", "", "6", "1.5 L", "2025-10-01", "10", "1 in 32", "disinfect", "18 degC", "salmonella", "big jug")
+BLEACH = (
+    "laundry bleach",
+    "",
+    "6",
+    "1.5 L",
+    "2025-10-01",
+    "10",
+    "1 in 32",
+    "disinfect",
+    "18 degC",
+    "salmonella",
+    "GHS05, environment",
+    "big jug",
+)
 BOTTLE = ("yellow bottle", "750 mL", "", "", "", "lemon one, sun")
 SYRINGE = ("10 mL syringe", "", "", "0.2 mL", "")
 TANK = ("river tank", "corn snake", "", "glass", "120 x 60 x 60 cm", "", "1 day, 30 day, -", "2", "left rack", "")
@@ -62,6 +75,7 @@ def test_a_whole_household_is_asked_and_written(setup: Setup) -> None:
     assert kept.enclosures[0].water_every is None
     assert kept.habits.tub_minutes == 45
     assert (kept.stocks[0].also, kept.stocks[0].label_organisms) == (("big jug",), ("salmonella",))
+    assert kept.stocks[0].pictograms == ("corrosion", "environment")
     assert kept.stocks[0].kept_at is not None
     assert kept.bottles[0].also == ("lemon one", "sun")
     assert (kept.enclosures[0].animals, kept.enclosures[0].rack) == (2, "left rack")
@@ -88,12 +102,12 @@ def test_stopped_after_any_answer_what_was_said_is_kept_and_the_file_reads(setup
     kept = setup.household()
     assert (kept.habits.ratio is not None) == (length > 0)
     assert len(kept.stocks) == (length > 5)
-    assert len(kept.bottles) == (length > 17)
-    assert len(kept.enclosures) == (length > 29)
+    assert len(kept.bottles) == (length > 18)
+    assert len(kept.enclosures) == (length > 30)
 
 
 def test_run_again_it_goes_on_with_what_is_missing(setup: Setup) -> None:
-    setup(*EVERYTHING[:31])
+    setup(*EVERYTHING[:32])
     before = (setup.home / "keeping.toml").read_text(encoding="utf-8")
     ran = setup("", "", "", "yes", *TANK[2:7], "", *PEOPLE, *ROOM)
     assert "Your habits: all there" in ran.out
