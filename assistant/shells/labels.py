@@ -124,5 +124,6 @@ def _tell(path: Path, made: Sequence[LabelText], options: Options) -> None:
         print(json.dumps({"file": str(path), "labels": told}, ensure_ascii=False))
         return
     print(f"{path}: {len(made)} {'label' if len(made) == 1 else 'labels'}.")
-    print("Print at full size, cut along the dashes, and stick the thick line at the mark to fill to.")
-    print("The product's own label comes first; a hazard sign is drawn only where keeping.toml has it from there.")
+    print("Print at full size, cut along the dashes. The thick line goes at the fill mark.")
+    print("The product's own label comes first. Only the hazard signs that keeping.toml has")
+    print("from there, as a stock's pictograms, are drawn.")
