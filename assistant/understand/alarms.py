@@ -34,6 +34,8 @@ _ESCAPED = Pattern(
     r"|loose(?! (?:stool|skin|shed))|missing|disappeared|vanished|bolted|legged it|run off|ran off|done a runner"
     r"|a runner|gone missing|gone from (?:the|his|her|its) (?:\w+ )?(?:" + _TUB[3:-1] + r"))\b"
     rf"|\b(?:lost|dropped) (?:him|her|it|them|(?:the |my )?(?:\w+ )?{ANIMAL})\b(?! (?:off|appetite|weight))"
+    r"(?!.*\b(?:glass|everywhere|smashed|AGENT|STOCK|BOTTLE)\b)"
+    rf"|\boh no\b.*\bwhere is (?:he|she|it|(?:the |my )?(?:\w+ )?{ANIMAL})\b"
     rf"|\b(?:can not|could not|can|where) (?:i )?(?:find|see) (?:him|her|them|(?:the |my )(?:\w+ )?{ANIMAL}"
     rf"|ENCLOSURE)"
     r"(?: anywhere)?(?! (?:on the|in the (?:list|record)))\b"

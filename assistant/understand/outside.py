@@ -32,7 +32,6 @@ he looks ill
 {animal} is not moving
 she has a cold
 what is wrong with {animal}
-keep her in the tub
 can she stay in the tub
 hold on
 hang on

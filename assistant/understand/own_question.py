@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
+from datetime import timedelta
 
 from assistant.contract import Question
 from assistant.understand import fills
@@ -16,6 +17,7 @@ from assistant.understand.known_words import CONNECTING
 from assistant.understand.learning import OUTSIDE
 from assistant.understand.look import ENOUGH, Look, words_of
 from assistant.understand.may_be import LOOKS_BACK, is_told, may_be
+from assistant.understand.moments import moment
 from assistant.understand.openings import openings_in
 from assistant.understand.surface import of_the_surface
 
@@ -29,6 +31,8 @@ STRANGE_BUT_SURE = 0.95
 """What is enough then, for a question that changes nothing: "whoa, too fast"."""
 ANOTHER_QUESTION = 0.9
 """Chance from which on another question isn't taken for a claim that holds the words of a step..."""
+EARLIER_HOURS = 8
+"""A step said to be done yesterday, and so long ago, is none of a clean that is under way: past midnight it may be."""
 HARDLY_A_CLAIM = 0.05
 """...where the chance of a claim is no more than this. What is asked again is recorded later; never the other way."""
 NEVER = 1.0
@@ -63,7 +67,7 @@ class OwnQuestion:
             return None
         if claims.polarity in ("asked", "not yet") and not claims.done:
             return self._of_steps(look) if claims.mentioned else None
-        if claims.done and _another_question(look):
+        if claims.done and (_another_question(look) or _on_another_day(look)):
             return None
         if claims.done:
             sure = chances[OUTSIDE] < OUTSIDE_FOR_SURE or len(look.parsed.words) == 1
@@ -147,6 +151,16 @@ def _another_question(look: Look) -> bool:
     if few or top in _LIKE_A_CLAIM or chances["done"] > HARDLY_A_CLAIM:
         return False
     return chances[top] >= ANOTHER_QUESTION
+
+
+def _on_another_day(look: Look) -> bool:
+    """ "Rinsed juniper last Tuesday" is no step of what is being done now."""
+    when = look.parsed.when
+    said = moment(when, look.world.now) if when is not None else None
+    if said is None or said.others:
+        return False
+    now = look.world.now
+    return said.at.astimezone(now.tzinfo).date() < now.date() and now - said.at > timedelta(hours=EARLIER_HOURS)
 
 
 def says_it_dried(look: Look) -> bool:
