@@ -1,7 +1,9 @@
 """What is not answered: lines near to the questions or far from them; a likeness to one of these counts against.
 One line each, in the form that phrasings have. A question that is taken up later takes its lines out of here.
 """
+
 from __future__ import annotations
+
 LINES: tuple[str, ...] = tuple(
     line.strip()
     for line in """
