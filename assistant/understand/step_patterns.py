@@ -172,6 +172,7 @@ _HINTS: dict[str, tuple[str, ...]] = {
     "apply": (
         "spray",
         "appl",
+        "squirt",
         "spritz",
         "dous",
         "drench",
