@@ -84,7 +84,7 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("wash", r"\b(?:soap|suds|detergent)(?: is| are| 's| has been| all)* (?:rinsed|off|gone|washed)"),
     (
         "apply",
-        r"\b(?:sprayed|resprayed|applied|spritzed|doused|drenched|coated|slathered|misted|saturated|soaked|wetted)\b",
+        r"\b(?:sprayed|resprayed|applied|spritzed|squirted|doused|drenched|coated|slathered|misted|saturated|soaked|wetted)\b",
     ),
     ("apply", rf"\b{DONE} (?:with )?(?:the )?(?:spraying|applying)|\b(?:spraying|spray)(?: is| 's)? {DONE}"),
     (
@@ -172,6 +172,7 @@ _HINTS: dict[str, tuple[str, ...]] = {
     "apply": (
         "spray",
         "appl",
+        "squirt",
         "spritz",
         "dous",
         "drench",
