@@ -140,7 +140,7 @@ class OwnQuestion:
         known = self._own[label] | steps if few else self._vocabulary
         strange = sum(word not in known and word[0] != "{" for word in words)
         if few and strange:
-            return NEVER if strange > 1 or label in _OF_THE_TALK else STRANGE_BUT_SURE
+            return STRANGE_BUT_SURE if strange == 1 and label in _CHANGES_NOTHING else NEVER
         return STRANGE_ENOUGH if strange else ENOUGH
 
 
@@ -181,6 +181,7 @@ _HALF_ENOUGH = {
 }
 _OF_THE_TALK = frozenset({"undo", "repeat", "help"})
 """Questions that no word of the round belongs to: "undo the lid" is none."""
+_CHANGES_NOTHING = frozenset({"hush", "slower"})
 _ABOUT_TALK = frozenset({"next", "repeat", "help", "undo", "start", "status", "hush", "slower"})
 _LIKE_A_CLAIM = frozenset(
     {OUTSIDE, "done", "status", "yes", "no", "log_clean", "splash", "wound", "escape", "spill"}
