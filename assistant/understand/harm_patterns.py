@@ -95,7 +95,7 @@ _HINTS: dict[str, frozenset[str]] = {
     "heard as eye": frozenset({"my ", "his ", "her ", "the "}),
     "idioms": _set(
         "reek lick ow ouch ringworm water eye ANIMAL aid cough mouth gulp swallow burn fumes smell gas chlorine"
-        " drink dry dried"
+        " drink dry dried see hand elbow scratch sick ill asthma sniff"
     ),
     "wound": _ANIMALS
     | _set(
@@ -345,6 +345,23 @@ IDIOMS = Pattern(
     r"|\b(?:stuck|retained|loose) eye ?caps?\b(?!.*(?:AGENT|STOCK|BOTTLE))"
     r"|\b(?:only |just |got |some )*water (?:on|in|over|down) my (?:shirt|sleeve|hands?|trousers|jeans|shoes?"
     r"|socks?|lap)\b"
+    r"|\b(?:can not|could not|cannot) see (?:(?:the|my|a|his) (?:screen|display|clock|phone|numbers?"
+    r"|writing|label|marks?)"
+    r"|him|her|it|them)\b"
+    r"|\b(?:got|have|had|hold|holding|with)(?: (?:the|a|my|an|one|NUMBER))? (?:BOTTLE|ANIMAL|MEASURE"
+    r"|bottle|jug|syringe|cloth"
+    r"|sponge|brush|sprayer|towel)s? in (?:my|one|the|each) (?:other |left |right |free )?hand\b"
+    r"(?: and (?:a|the|my) \w+ in the other)?|\b(?:still|got|left) in hand\b|\bwith my elbow\b"
+    r"|\bmy hands (?:are|were) (?:all |still |too |so )*(?:wet|full|soaked|dirty|filthy|cold|freezing"
+    r"|tied|cracked|shaking"
+    r"|gloved|busy|soapy|slippery)\b"
+    r"|^(?:okay |ok |right |so |well )*deep breath\b|\bscratch (?:that|the|my)? ?(?:last )?(?:entry|note"
+    r"|one|record|line)\b"
+    r"|\bsick on the (?:stairs|floor|carpet|sofa|rug|bed)\b|\bnot (?:been |feeling )?ill\b|\bmouth open\b"
+    r"|\bgot asthma\b(?!.*\b(?:breathe|attack|tight|wheez\w*)\b)"
+    r"|\bsmells? (?:is |has |have |are )?(?:all )?gone\b|\bsniffed\b(?! (?:the |some |a |up )?(?:AGENT"
+    r"|STOCK|BOTTLE|fumes))"
+    r"|\bdry\b[^.;!]*\breek\w*|\bsoak water\b|\bmight have ringworm\b"
     r"|\bsmell (?:the |some |any )?fumes\b|\bstill (?:some |a few )?fumes\b|\bfumes (?:are )?still (?:there|strong"
     r"|in)\b",
     *_HINTS["idioms"],
