@@ -11,13 +11,13 @@ from dataclasses import dataclass
 from typing import Literal, TypeAlias
 
 from assistant.contract import Outcome, Reply
+from assistant.understand.harm_idioms import IDIOMS
 from assistant.understand.harm_parts import harm_by_parts
 from assistant.understand.harm_patterns import (
     ANIMAL,
     EYE,
     HAPPENED,
     HEARD_AS_EYE,
-    IDIOMS,
     ITS,
     LEFT_INSIDE,
     LICKED,

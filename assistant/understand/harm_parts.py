@@ -16,6 +16,7 @@ from rapidfuzz import fuzz, process
 from assistant.understand.harm_words import (
     ANIMAL_SIGNS,
     ANIMALS,
+    ASKS_OF_WORK,
     BACK,
     BEINGS,
     BREATH,
@@ -410,7 +411,7 @@ def may_be_harm(text: str) -> bool:
     said = _Said(NO_HARM.sub(" ", text))
     if said.general or not PLAIN_WORK.isdisjoint(said.present):
         return False
-    if said.present.isdisjoint(SIGNS) and _ASKS_OF_WORK.search(text):
+    if said.present.isdisjoint(SIGNS) and ASKS_OF_WORK.search(text):
         return False
     somebody = any(place not in ("skin",) or persons for _, place, persons in said.bodies()) or any(
         not _is_home(said.words, at) for at in said.at(ANIMALS | (PEOPLE - {"me"}))
@@ -419,11 +420,6 @@ def may_be_harm(text: str) -> bool:
         return True
     sore = any(persons and said.words[at] != "back" for at, _, persons in said.bodies())
     return sore and not said.present.isdisjoint(SIGNS) and not BACK.search(text)
-
-
-_ASKS_OF_WORK = re.compile(
-    r"\b(?:how (?:long|strong|much|often)|what strength|which (?:one|bottle)|what (?:should|do|can) i use)\b"
-)
 
 
 def hits_nobody(text: str) -> bool:

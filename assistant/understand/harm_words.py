@@ -234,3 +234,8 @@ CUT_OFF = re.compile(
 )
 LIKE = 77.0
 """Of rapidfuzz's ratio, for a place cut off or misspelt: "on my han" 86, "in my ey" 80; "list" is 75 like "lips"."""
+
+ASKS_OF_WORK = re.compile(
+    r"\b(?:how (?:long|strong|much|often)|what strength|which (?:one|bottle)|what (?:should|do|can) i use)\b"
+)
+"""A question about the work, that no hurt person asks."""

@@ -24,8 +24,8 @@ from assistant.understand.clauses import with_clauses
 from assistant.understand.cries import cry_heard
 from assistant.understand.drains import stored
 from assistant.understand.english_words import ENGLISH
+from assistant.understand.harm_idioms import IDIOMS
 from assistant.understand.harm_parts import hits_nobody, may_be_harm
-from assistant.understand.harm_patterns import IDIOMS
 from assistant.understand.harm_patterns import WORDS as CRY_WORDS
 from assistant.understand.harm_words import WORDS as PART_WORDS
 from assistant.understand.in_talk import InTalk
