@@ -179,7 +179,22 @@ def dried_early(text: str) -> bool:
     )
 
 
+_NOT_SEEN = Pattern(
+    r"\b(?:(?:do|did|could|can|would) not (?:really |even )?(?:know|see|tell|say|remember|recall|look|notice|watch|check)"
+    r"|not (?:so |too |very |really |quite )?(?:sure|certain)|no (?:idea|clue)|hard to (?:say|tell|see)|(?:fell|was|been)"
+    r" asleep|was (?:away|out|not (?:there|here|in|looking|watching))|(?:i|we) (?:must have )?(?:nodded|dozed) off"
+    r"|forgot to (?:look|check)|too dark|who knows|(?:if|whether|hope) (?:it|that|they|the ENCLOSURE|ENCLOSURE))\b"
+)
+
+
+def cannot_tell(text: str) -> bool:
+    """True when a text says that the keeper didn't see how it went: "it was dark, I couldn't see"."""
+    return _NOT_SEEN.search(text) is not None
+
+
 def _stayed_wet(text: str) -> bool | None:
+    if cannot_tell(text):
+        return None
     if re.search(
         r"\b(?:(?<!\bi )(?<!\bwe )never dried|it did not dry|has not dried)\b(?! (?:it|the|that|this)\b)", text
     ):
@@ -336,6 +351,6 @@ def bare_done(text: str) -> bool:
 
 WORDS = words_in(
     *(pattern for _, pattern in (*STEPS, *MENTIONED)),
-    *(_ASKED, _NOT_YET, _UNDER_WAY, _HEDGED, _HARMLESS, _BARE, _STAYED, _WENT_DRY, _EARLY, _SEVERAL, _TICKED),
+    *(_NOT_SEEN, _ASKED, _NOT_YET, _UNDER_WAY, _HEDGED, _HARMLESS, _BARE, _STAYED, _WENT_DRY, _EARLY, _SEVERAL, _TICKED),
 )
 """Every word that a rule here turns on: known words, so that "mostly" is never mended into "most"."""

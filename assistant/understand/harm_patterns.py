@@ -154,6 +154,7 @@ LUNGS = Pattern(
     r"(?: \w+)? breath\w*|\bshort of breath\b|\b(?:breathed|inhaled|inhaling|inhale)\b|\bbreathing"
     r" (?:in|it|the|is|feels|hurts|problems|trouble|difficult)"
     r"|\bbreathing\b.*\b(?:fumes|gas|{a})|\breek\w*|\bdizzy\b|\blight ?headed\b|\bwoozy\b|\bfumes?\b"
+    r"|\bbreath\w* with (?:his|her|its|the|their) mouth open\b|\bopen ?mouth(?:ed)? breath\w*"
     r"|\bchlorine gas\b|\bgassed\b|\bgassing\b"
     r"|\b(?:throat|chest|lungs?|nose)\b(?: \S+){0,3} (?:sting\w*|burn\w*|hurt\w*|sore|tight\w*|raw|on"
     r" fire|itch\w*|scratchy)"
@@ -189,6 +190,8 @@ POISONED = Pattern(
     r"^poison(?:ed|ing)?\b|"
     r"\bpoison(?:ed|ing)\b(?! cent)|\bfirst aid\b|\bsplashed (?:myself|me)\b|\bgot splashed\b"
     r"|\bemergency\b|\bhelp me\b.*AGENT"
+    rf"|\b(?:{ANIMAL}|he|she|it)(?: has| is| 's|'s)?(?: been| being)? (?:sick|vomit\w*|throwing up|threw up|thrown up)"
+    r" (?:from|after|because of) (?:it|that|this|the (?:fumes|AGENT|smell|spray|stuff|cleaner)|AGENT)\b"
 )
 
 # Said of what might be worn or aired, not of what has happened.

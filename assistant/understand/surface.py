@@ -10,7 +10,7 @@ from typing import Protocol
 from assistant.contract import Pending, Reading, Slots, World
 from assistant.core.rounds import is_open
 from assistant.core.state import Round
-from assistant.understand.claimed_steps import Claims
+from assistant.understand.claimed_steps import Claims, cannot_tell
 from assistant.understand.parsing import Parsed
 from assistant.understand.told import Told, smell_in_short
 
@@ -76,11 +76,14 @@ def _on_hold(round_: Round) -> bool:
 
 
 def wet_answer(look: Looked, pending: Pending) -> Reading | None:
-    """ "It dried out" answers "did it stay wet?"."""
+    """ "It dried out" and "I couldn't see" answer "did it stay wet?"."""
     yes = pending.on_yes
-    if not isinstance(yes, Reading) or yes.slots.stayed_wet is None or look.claims.stayed_wet is None:
+    if not isinstance(yes, Reading) or yes.slots.stayed_wet is None:
         return None
-    wet = look.claims.stayed_wet
+    unseen = cannot_tell(look.parsed.plain) and not look.parsed.plain.endswith("?")
+    wet = False if unseen else look.claims.stayed_wet  # what nobody saw wet doesn't count
+    if wet is None:
+        return None
     answer = yes if yes.slots.stayed_wet is wet else pending.on_no
     if not isinstance(answer, Reading):
         answer = replace(yes, slots=replace(yes.slots, steps=("hold",), stayed_wet=wet))
