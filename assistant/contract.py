@@ -236,6 +236,10 @@ class Slots:
     """What somebody would do with a bottle that nobody knows: "sniffing", "mixing" ..."""
     found: bool = False
     """It was said that a loose animal is found."""
+    got_out: bool = False
+    """After fumes: everybody is out, or it is asked when to go back in."""
+    restart: str | None = None
+    """What starts a quarantine again: "newcomer", "test" or "sign"; None: nothing of the kind was said."""
     met: bool = False
     """It was said that the agents named have met already."""
     when: SaidTime | None = None

@@ -90,6 +90,8 @@ def _wet_agents(world: World) -> tuple[str, ...]:
 
 def spill(reading: Reading, world: World) -> Answer:
     """People and animals out, air, soak up, rinse; never one product onto another."""
+    if reading.slots.wish is not None:
+        return _nothing_on_it(reading, world)
     agent = next(iter(agents_named(reading, world)), None)
     home = reading.slots.enclosures[0] if len(reading.slots.enclosures) == 1 else None
     met = _met_another(reading, agent, home, world)
@@ -112,6 +114,20 @@ def spill(reading: Reading, world: World) -> Answer:
         cautions=("caution-gloves-eyes", "caution-never-mix", "caution-poison-centre", "caution-not-instead"),
         sources=tuple(fact.cited() for fact in facts),
         events=_touched(reading, agent, home),
+    )
+
+
+def _nothing_on_it(reading: Reading, world: World) -> Answer:
+    """ "Vinegar on it, to neutralise it?": nothing but water goes onto a spill."""
+    fact = world.facts["spill-no-neutralising"]
+    return Answer(
+        reading.intent,
+        Outcome.REFUSE,
+        "harm.spill_nothing_on_it",
+        details={"people": world.household.people, "steps": (fact.says,)},
+        values={"agent": None, "enclosure": None},
+        cautions=("caution-never-mix", "caution-poison-centre"),
+        sources=(fact.cited(),),
     )
 
 

@@ -7,7 +7,7 @@ from typing import Any, TypeAlias
 
 from assistant.answer.asking import ask
 from assistant.answer.plan import supply_in, wet_time_of
-from assistant.answer.sharing import share_tool
+from assistant.answer.sharing import share_tool, sick_home
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.amounts import Amount
 from assistant.core.events import Event, ItemBegun
@@ -39,7 +39,7 @@ def treat_item(reading: Reading, world: World) -> Answer:
     if not slots.items or slots.items[0] not in items:
         return ask(reading, world, ("item",), "items.which", {"known": tuple(item.name for item in items.values())})
     item = items[slots.items[0]]
-    home = world.household.enclosure(slots.enclosures[0]) if slots.enclosures else None
+    home = world.household.enclosure(slots.enclosures[0]) if slots.enclosures else sick_home(world)
     organism = _organism(reading, home, world)
     if slots.still_wet and (set(slots.ways) & set(HOT) or (not slots.ways and item.ways[0].way in HOT)):
         return _not_wet_into_heat(reading, item, world)

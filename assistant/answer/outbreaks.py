@@ -11,7 +11,7 @@ from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.bottles import all_as_filled
 from assistant.core.choosing import Need, choose
-from assistant.core.events import GroupChanged
+from assistant.core.events import GroupChanged, QuarantineRestarted
 from assistant.core.household import Enclosure, Group
 
 BREATHING = ("serpentovirus", "ferlavirus", "mycoplasma")
@@ -150,11 +150,32 @@ def _mark(reading: Reading, home: Enclosure | None, group: Group, organism: str 
 def _marked(reading: Reading, home: Enclosure, group: Group, organism: str | None, world: World) -> Answer:
     written = (world.written or world.household).enclosure(home.name)
     was = written.group if written is not None else home.group
+    again = in_quarantine(world, but=home.name) if group == "sick" else ()
     return Answer(
         reading.intent,
         Outcome.ANSWER,
         "outbreaks.marked",
-        details={"home": home, "group": group},
-        values={"enclosure": home.name, "group": group, "was": home.group},
-        events=(GroupChanged(home.name, group, was, organism if group == "sick" else None),),
+        details={"home": home, "group": group, "again": again},
+        values={
+            "enclosure": home.name,
+            "group": group,
+            "was": home.group,
+            "quarantine_again": tuple(other.name for other in again),
+        },
+        sources=(world.facts["outbreak-restart"].cited(),) if again else (),
+        events=(
+            GroupChanged(home.name, group, was, organism if group == "sick" else None),
+            *(QuarantineRestarted(other.name, "test" if _tested(reading) else "sign") for other in again),
+        ),
     )
+
+
+def in_quarantine(world: World, but: str | None = None) -> tuple[Enclosure, ...]:
+    """Every enclosure in quarantine, without that one: they share a room, so what starts one again starts all."""
+    return tuple(home for home in world.household.enclosures if home.group == "new" and home.name != but)
+
+
+def _tested(reading: Reading) -> bool:
+    return {"positive", "test", "tested", "swab", "result", "results"} & set(
+        reading.question.casefold().split()
+    ) != set()

@@ -21,7 +21,7 @@ def tub(reading: Reading, world: World) -> Answer:
     """Who waits where and since when; or that a tub was cleaned."""
     if reading.slots.cleaned and reading.slots.tubs:
         return _cleaned(reading, reading.slots.tubs[0], world)
-    waiting = _waiting(world)
+    waiting = waiting_animals(world)
     asked = _asked(reading, waiting)
     homes = reading.slots.enclosures
     still_in = tuple(
@@ -46,7 +46,7 @@ def tub(reading: Reading, world: World) -> Answer:
     )
 
 
-def _waiting(world: World) -> tuple[Mapping[str, Any], ...]:
+def waiting_animals(world: World) -> tuple[Mapping[str, Any], ...]:
     """Every animal that is out of its home, the one that waits longest first."""
     tubs = {use.enclosure: use for use in world.state.tubs.values() if use.until is None}
     loose = {one.enclosure for one in world.state.loose}
@@ -149,6 +149,15 @@ def _ask(
         "moved": any(isinstance(event, StepDone) for event in answer.events),
     }
     yes = Answer(reading.intent, Outcome.ANSWER, "tubs.noted", details, {**answer.values, "tub": name}, events=on_yes)
-    no = Answer(reading.intent, Outcome.ANSWER, "tubs.another", details, {**answer.values, "tub": None})
+    where = replace(reading, slots=replace(reading.slots, enclosures=tuple(homes), tubs=(), steps=("move out",)))
+    no = Answer(
+        reading.intent,
+        Outcome.ASK,
+        "tubs.another",
+        details,
+        {**answer.values, "tub": None},
+        missing=("tub",),
+        pending=Pending(where, world.now, missing=("tub",)),
+    )
     pending = Pending(reading, world.now, on_yes=yes, on_no=no)
     return replace(answer, message=message, details=details, values={**answer.values, "tub": name}, pending=pending)

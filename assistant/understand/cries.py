@@ -49,15 +49,17 @@ class Cry:
     intent: Literal["splash", "wound"]
     place: Place | None = None
     victim: Victim | None = None
+    got_out: bool = False
+    """After fumes: everybody is out, or it is asked when to go back in."""
 
 
 def cry_heard(text: str, last: Reply | None) -> Cry | None:
     """As `cry_in`; right after a reply about a gas or fumes also that somebody is still where it is."""
     cry = cry_in(text)
-    gas = last is not None and (
-        (last.outcome is Outcome.REFUSE and last.values.get("gas") is True)
-        or (last.intent == "splash" and last.values.get("place") == "lungs")
-    )
+    fumes = last is not None and last.intent == "splash" and last.values.get("place") == "lungs"
+    if cry is None and fumes and _GOT_OUT.search(text):
+        return Cry("splash", "lungs", "person", got_out=True)
+    gas = last is not None and ((last.outcome is Outcome.REFUSE and last.values.get("gas") is True) or fumes)
     return Cry("splash", "lungs", "animal") if cry is None and gas and LEFT_INSIDE.search(text) else cry
 
 
@@ -93,17 +95,25 @@ _A_GERM_ALONE = re.compile(rf"^(?!.*\b(?:{ANIMAL}|him|her|his|he|she|its|my|skin
 """Ringworm asked of as a germ to be killed, and nobody who has it."""
 
 
+_GOT_OUT = re.compile(
+    r"^(?:ok |right |phew |yes |,)*(?:i am|we are|i got|we got|everyone is|everybody is|they are|all)"
+    r"(?: all| both| now)* out(?:side)?\b"
+    r"|\b(?:how long|when|can i|can we|may i|is it ok)\b.*\b(?:go|get|come|walk|be) back in(?:side)?\b"
+    r"(?! (?:his|her|its|the tub))"
+    r"|^(?:i am |we are |she is |he is |feeling |i feel )?(?:a bit )?better(?: now| out here)*$"
+)
+"""Right after fumes."""
 _EYES_STING = re.compile(r"^(?!.*\b(?:in|into|splash\w*|squirt\w*|drip\w*) (?:\w+ )?eyes?\b).*\beyes?\b")
 """Eyes that sting with a cough, and nothing said to have got in them: fumes, so out first."""
 _A_TOOL = re.compile(
     r"^(?!.*\b(?:AGENT|STOCK|BOTTLE|MIX|wounds?|cuts?|burns?|sores?|bites?|clean|treat|disinfect\w*|spray)\b)"
-    r".*\b(?:use|using|take|swap|share) (?:\w+ (?:'s )?){0,3}?(?:hooks?|tongs|tweezers|forceps|scoops?|nets?|brush(?:es)?"
-    r"|gloves?|bowls?|hides?|tubs?|cloths?) (?:on|for|with|in)\b"
+    r".*\b(?:use|using|take|swap|share) (?:\w+ (?:'s )?){0,3}?(?:hooks?|tongs|tweezers|forceps|scoops?|nets?"
+    r"|brush(?:es)?|gloves?|bowls?|hides?|tubs?|cloths?) (?:on|for|with|in)\b"
 )
 """A tool that goes from one animal to another: asked of sharing, not of treating."""
 _A_HAND = re.compile(
-    r"\b(?:his|her|their|the|its) (?:\w+ )?(?:hands?|fingers?|arms?|wrists?|thumbs?|palms?|elbows?|shirt|clothes|trousers"
-    r"|sleeves?|socks?|shoes?|jumper|dress)\b"
+    r"\b(?:his|her|their|the|its) (?:\w+ )?(?:hands?|fingers?|arms?|wrists?|thumbs?|palms?|elbows?|shirt|clothes"
+    r"|trousers|sleeves?|socks?|shoes?|jumper|dress)\b"
 )
 """What no animal in a tub has: then it is a person's."""
 

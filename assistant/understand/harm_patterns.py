@@ -65,7 +65,7 @@ _HINTS: dict[str, frozenset[str]] = {
         """
         hand arm skin leg face foot feet finger wrist neck knee thigh lap stomach chin cheek forehead elbow
         sat knelt stood stepped trod rash soak seep toe scalp ear lip palm thumb shirt cloth trouser glove
-        sleeve sock shoe burns stings hurts
+        sleeve sock shoe burns stings hurts wet sprayed
         """
     ),
     "sprayed animal": _ANIMALS,
@@ -166,6 +166,8 @@ LUNGS = Pattern(
     *_HINTS["lungs"],
 )
 SKIN = Pattern(
+    r"\b(?:touched|leaned on|leant on|put (?:his|her|a|their|my) (?:hands?|fingers?) (?:on|in))(?: \w+){0,2}"
+    r" (?:wet|sprayed) (?:glass|walls?|sides?|tank|cage|box|tub|floor|lid|bit|ENCLOSURE|stuff|AGENT)\b|"
     rf"\b{_GOT}\b(?: \S+){{0,6}} (?:on|over|onto|down|in|inside|into|through|up|at|with)"
     rf" (?:to )?(?:{_WHOSE} )?(?:\w+ )?{LIMBS}\b"
     rf"|\b{_GOT}\b(?: \S+){{0,5}} (?:on|over|onto|down|all over) (?:to )?(?:me|myself|him|her|us"

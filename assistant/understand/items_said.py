@@ -23,11 +23,12 @@ _WAYS: tuple[tuple[str, Pattern], ...] = (
     ("sun", Pattern(r"\b(?:in the sun|sunlight|uv light)\b")),
 )
 _BEGUN = Pattern(
-    r"\b(?:is|are|'s|have|has)(?: now| all| been| just| gone)* (?:in(?:to)? the (?:oven|pot|pan|wash"
+    r"(?:\b(?:is|are|have|has)|'s)(?: now| all| been| just| gone)* (?:in(?:to)? the (?:oven|pot|pan|wash"
     r"|washing machine|machine"
     r"|soak|bleach|AGENT|BOTTLE)|soaking|boiling|baking|in (?:soak|AGENT)|on (?:the )?boil)\b"
     r"|\b(?:put|popped|chucked|stuck|got)(?: \S+){1,5} (?:in(?:to)? the (?:oven|pot|pan|wash|washing machine|machine)"
     r"|(?:on )?to (?:soak|boil|bake)|in (?:to )?soak|on (?:the )?boil)\b"
+    r"|^(?:i am |i 'm |now |ok |right )*(?:soaking|boiling|baking) (?:the|my|his|her|its|their|all the|both)\b"
     r"|\bstarted (?:soaking|boiling|baking|washing)\b|\b(?:soaking|boiling|baking) (?:it|them|the \w+) now\b"
 )
 _WET_YET = Pattern(r"\b(?:sprayed|soaked|bleached|misted|treated|wet)\b")

@@ -90,7 +90,7 @@ class Reader:
         if cry is None or cry.intent not in self._questions or only_a_germ(look.parsed.plain):
             return None
         slots = look.slots(cry.intent)
-        slots = replace(without_troubles(slots), place=cry.place, victim=cry.victim)
+        slots = replace(without_troubles(slots), place=cry.place, victim=cry.victim, got_out=cry.got_out)
         return look.reading(cry.intent, slots, BY_RULE)
 
     def _escape(self, look: Look) -> Reading | None:

@@ -33,7 +33,16 @@ from assistant.understand.surfaces_said import inside_said, soaks
 from assistant.understand.told import Told, told_in
 from assistant.understand.touched import touched_in
 from assistant.understand.unknown_names import ROUND, unknown_names
-from assistant.understand.waiting import groups_in, homes_of, marks_group, setting_in, tub_cleaned, tubs_in
+from assistant.understand.waiting import (
+    groups_in,
+    homes_of,
+    marks_group,
+    neutralises,
+    restart_in,
+    setting_in,
+    tub_cleaned,
+    tubs_in,
+)
 from assistant.understand.wanted_unit import wanted_unit
 
 _OF_THE_STOCK = frozenset({"mix_strength", "bleach_now"})
@@ -153,6 +162,10 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         slots = replace(slots, tubs=tubs_in(plain), cleaned=tub_cleaned(plain))
     elif asked.intent == "outbreak":
         slots = replace(slots, groups=groups_in(plain) if marks_group(plain) else ())
+    elif asked.intent == "quarantine":
+        slots = replace(slots, restart=restart_in(plain))
+    elif asked.intent == "spill":
+        slots = replace(slots, wish="neutralising" if neutralises(plain) else None)
     elif asked.intent == "pour_away":
         slots = replace(slots, drains=drains_in(plain))
     elif asked.intent == "units":
@@ -336,4 +349,6 @@ def _narrowed(homes: tuple[str, ...], asked: Asked) -> tuple[str, ...]:
         return homes
     rounds = asked.world.state.rounds
     in_work = tuple(home for home in homes if is_open(rounds.get(home)))
+    if len(in_work) > 1 and asked.intent == "done" and "move out" in asked.claims.done:
+        in_work = tuple(home for home in in_work if "move out" not in rounds[home].done)  # the other is out already
     return in_work if len(in_work) == 1 else homes

@@ -35,6 +35,7 @@ def unknown_names(parsed: Parsed, intent: str | None, slots: Slots) -> tuple[Unk
     """Words that stand where a name belongs, but fit nothing known: "the turquoise bottle"."""
     words = [word[1:-1].upper() if word[0] == "{" else word for word in parsed.as_said]
     found: list[Unknown] = []
+    waits = bool(slots.tubs) and not {"in", "out"}.isdisjoint(words)  # "out, green tub" names no home
     if intent in PRODUCT_QUESTIONS:
         found += [Unknown("agent", product.group()) for product in OF_WHAT_NOBODY_KNOWS.finditer(parsed.plain)]
     for at in range(1, len(words)):
@@ -47,7 +48,7 @@ def unknown_names(parsed: Parsed, intent: str | None, slots: Slots) -> tuple[Unk
             and intent not in ("done", "status", "next", "return_check")
         ):
             found.append(Unknown("bottle", said))
-        elif end in HOMES and intent in ROUND and not slots.enclosures and not slots.choices:
+        elif end in HOMES and intent in ROUND and not slots.enclosures and not slots.choices and not waits:
             found.append(Unknown("enclosure", f"{said} {end}"))
         elif end in PRODUCT_ENDS and intent == "together" and not _in_a_product(f"{said} {end}", parsed.plain):
             found.append(Unknown("agent", f"{said} {end}"))

@@ -52,6 +52,9 @@ def _marked(answer: Answer) -> Line:
     home, group = answer.details["home"], answer.details["group"]
     say = f"{capital(home.name)}: {AS[group]}, noted."
     more = {"sick": " Own tools, new gloves.", "new": " Own tools.", "healthy": ""}[group]
+    again = [other.name for other in answer.details["again"]]
+    if again:
+        more += f" Quarantine starts again: {listed(again[:2])}."
     kept = 'Kept on my record, over "group" in keeping.toml, until that line is changed.'
     return Line(say + more, f"{say}{more}\n{kept}")
 
