@@ -224,6 +224,10 @@ class Slots:
     """Racks by the name that keeping.toml gives them."""
     taken: tuple[str, str] | None = None
     """From where to where a tool is to be taken: names of enclosures or groups, empty where unsaid."""
+    shut_in: bool = False
+    """The animal was said to be shut in, or in its waiting tub."""
+    pressed: bool = False
+    """The gate is not asked but pressed: "just tell me it's fine"."""
     tubs: tuple[str, ...] = ()
     """Waiting tubs, as the keeper calls them: "blue tub"."""
     cleaned: bool = False

@@ -413,6 +413,7 @@ def _gate_answer(reading: Reading, name: str | None, verdict: Verdict, world: Wo
             "verdict": verdict,
             "now": world.now,
             "warm_to": _warmest_tub(world) if reading.slots.cold else None,
+            "pressed": reading.slots.pressed,
             "vouch": doubted and "hold" in verdict.blocked_by and "apply" not in verdict.blocked_by,
         },
         values={

@@ -51,6 +51,8 @@ _CLEANS = (
     ("spot clean", Pattern(r"\bspot clean\w*\b")),
     ("deep clean", Pattern(r"\b(?:deep|full|thorough) (?:clean|scrub)\w*\b")),
 )
+_ANYTHING = Pattern(r"\bwhat (?:did|have|was the last thing) (?:\S+ ){0,3}(?:do|did|done) (?:to|in|with|for)\b")
+"""Asks for whatever was done, so every chore counts."""
 _EVERYBODY = Pattern(
     r"\b(?:everybody|everyone|everything|the (?:whole )?lot|all of them"
     r"|all the (?:tanks|tubs|boxes|enclosures|cages|animals))\b"
@@ -60,6 +62,8 @@ _EVERYBODY = Pattern(
 def chores_in(plain: str) -> tuple[str, ...]:
     """The chores named, in the order of the schedule's list."""
     plain = plain.replace("-", " ")
+    if _ANYTHING.search(plain):
+        return tuple(chore for chore, _ in _CHORES)
     return tuple(chore for chore, pattern in _CHORES if pattern.search(plain))
 
 

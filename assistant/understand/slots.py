@@ -40,6 +40,7 @@ from assistant.understand.waiting import (
     neutralises,
     restart_in,
     setting_in,
+    shut_in,
     tub_cleaned,
     tubs_in,
 )
@@ -159,7 +160,7 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     if asked.intent in OF_ITEMS:
         slots = _with_items(slots, parsed, asked)
     elif asked.intent in ("done", "tub"):
-        slots = replace(slots, tubs=tubs_in(plain), cleaned=tub_cleaned(plain))
+        slots = replace(slots, tubs=tubs_in(plain), cleaned=tub_cleaned(plain), shut_in=shut_in(plain))
     elif asked.intent == "outbreak":
         slots = replace(slots, groups=groups_in(plain) if marks_group(plain) else ())
     elif asked.intent == "quarantine":
@@ -204,6 +205,7 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         wet=_wet(claims, told) if smells and asked.intent != "done" else None,
         openings=openings_in(plain) if asked.intent == "done" else None,
         every_enclosure=every or slots.every_enclosure,
+        pressed=asked.intent == "return_check" and bool(_PRESSED.search(plain)),
         cold=asked.intent == "return_check" and bool(_CHILLED.search(plain)),
         heat_cold=bool(_COLD.search(plain)),
         to_unit=wanted_unit(parsed, asked.world.household.habits.gallon or "US"),
@@ -215,6 +217,9 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         when=_when(parsed, asked),
         unknown=(*slots.unknown, *unknown_names(parsed, asked.intent, slots)),
     )
+
+
+_PRESSED = Pattern(r"\b(?:just|please|only) (?:say|tell)\b|\bsay (?:yes|it is)\b|\bsurely\b|\bis not it\b|\bgo on\b")
 
 
 def _for_choosing(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:

@@ -315,6 +315,8 @@ def _blocked(answer: Answer) -> Line:
         spoken = f"{NAMES[left[0]]} and {len(left) - 1} more steps are left"
     else:
         spoken = f"{listed(NAMES[step] for step in left)} {'is' if len(left) == 1 else 'are'} left"
+    if details["pressed"]:
+        return Line(f"No: {spoken}.", _left(name, left, verdict, now_at))
     warm = details["warm_to"]
     if warm is not None:
         warm_it = f"Warm the tub, {warm:g} degrees at most."
