@@ -212,6 +212,8 @@ class Slots:
     """Bowls, branches, cloths ...: ids of facts/items.toml."""
     ways: tuple[str, ...] = ()
     """What is to be done with them: "soak", "boil", "bake", "wash hot", "bin" ...; as in facts/items.toml."""
+    cracked: bool = False
+    """It is said to be cracked, chipped or scratched."""
     begun: bool = False
     """It is said to be in the oven, the pot or the soak by now."""
     still_wet: bool = False

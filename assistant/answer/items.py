@@ -41,12 +41,28 @@ def treat_item(reading: Reading, world: World) -> Answer:
     item = items[slots.items[0]]
     home = world.household.enclosure(slots.enclosures[0]) if slots.enclosures else sick_home(world)
     organism = _organism(reading, home, world)
+    if slots.cracked and item.id in ("bowl", "hide", "tub", "tongs", "stone"):
+        return _cracked(reading, item, organism, world)
     if slots.still_wet and (set(slots.ways) & set(HOT) or (not slots.ways and item.ways[0].way in HOT)):
         return _not_wet_into_heat(reading, item, world)
     infected = organism is not None or (home is not None and home.group == "sick")
     if infected and item.infected is not None:
         return _told(reading, item, None, home, organism, world)
     return _told(reading, item, _way_meant(reading, item), home, organism, world)
+
+
+def _cracked(reading: Reading, item: Item, organism: str | None, world: World) -> Answer:
+    """Cracked or scratched: it goes, for no product reaches into that."""
+    fact = world.facts["item-scratches"]
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "items.cracked",
+        details={"item": item, "facts": (fact,)},
+        values={**_values(item, None, None, organism, infected=False), "way": "bin"},
+        cautions=_cautions(item),
+        sources=(fact.cited(),),
+    )
 
 
 def _organism(reading: Reading, home: Enclosure | None, world: World) -> str | None:

@@ -107,16 +107,19 @@ def _homes(reading: Reading, world: World) -> tuple[Enclosure, ...]:
 
 def last_done(reading: Reading, world: World) -> Answer:
     """When an enclosure was last cleaned; when it was last watered, if that is asked."""
-    homes = _homes(reading, world)
+    when = reading.slots.when
+    homes = _homes(reading, world) or (_all(world) if when is not None and when.to_the != "minute" else ())
     if not homes:
         return ask(reading, world, ("enclosure",), "planning.of_which", {"known": names_of("enclosure", world)})
-    chores = reading.slots.chores or CLEANS
+    day = when.at.astimezone(world.now.tzinfo).date() if when is not None and when.to_the != "week" else None
+    chores = reading.slots.chores or (CHORES if day is not None else CLEANS)
     told = sorted(
         (
             (at.astimezone(world.now.tzinfo), home.name, chore)
             for home in homes
             for chore in chores
             if (at := world.state.chores.get(home.name, {}).get(chore)) is not None
+            if day is None or at.astimezone(world.now.tzinfo).date() == day
         ),
         reverse=True,
     )
@@ -125,7 +128,7 @@ def last_done(reading: Reading, world: World) -> Answer:
         reading.intent,
         Outcome.ANSWER,
         "planning.last_done",
-        details={"told": told, "homes": homes, "chores": reading.slots.chores, "now": world.now},
+        details={"told": told, "homes": homes, "chores": reading.slots.chores, "now": world.now, "day": day},
         values={
             "enclosure": name,
             "chore": chore,

@@ -39,6 +39,7 @@ def tub(reading: Reading, world: World) -> Answer:
             "still_in": tuple(world.household.enclosure(name) for name in still_in),
             "now": world.now,
             "facts": facts,
+            "warmth": reading.slots.cold,
             "long": world.household.habits.tub_minutes,
         },
         values={"waiting": tuple(_value(one, world.now) for one in asked), "not_out": still_in},

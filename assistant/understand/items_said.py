@@ -61,6 +61,14 @@ def begun_in(plain: str) -> bool:
     return _BEGUN.search(plain) is not None and not plain.endswith("?")
 
 
+_CRACKED = Pattern(r"\b(?:crack\w*|chip(?:ped|s)?|scratch\w*|split|broke|broken|shattered|smashed|worn)\b")
+
+
+def cracked_in(plain: str) -> bool:
+    """True when a thing is said to be cracked, chipped or scratched."""
+    return _CRACKED.search(plain) is not None
+
+
 def still_wet_in(plain: str) -> bool:
     """True when a thing is said to have been sprayed or soaked, and not to be rinsed and dry since."""
     return _WET_YET.search(plain) is not None and _RINSED_AND_DRY.search(plain) is None

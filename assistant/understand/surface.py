@@ -104,9 +104,11 @@ def smell_answer(look: Looked, pending: Pending) -> Reading | None:
 
 def where_it_was_asked(intent: str, slots: Slots, world: World) -> Slots:
     """With no enclosure named, what is told of a surface is told of the one that the tool has just asked about."""
-    pending = world.talk.pending
+    pending, last = world.talk.pending, world.talk.last
     if intent not in OF_THE_SURFACE or slots.enclosures or slots.choices or slots.every_enclosure:
         return slots
+    if intent == "rewet" and "apply" in slots.steps and last is not None and last.values.get("next") == "apply":
+        return replace(slots, enclosures=(str(last.values["enclosure"]),))  # the one that is to be sprayed again
     if pending is None or not pending.waits(world.now) or pending.reading.intent not in (*OF_THE_SURFACE, "done"):
         return slots
     return replace(slots, enclosures=pending.reading.slots.enclosures)

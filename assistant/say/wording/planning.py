@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from datetime import datetime
+from datetime import date, datetime
 
 from assistant.contract import Answer, Line
 from assistant.core.chores import Due
@@ -78,14 +78,24 @@ def _ago(at: datetime, now: datetime) -> str:
     return "today" if days == 0 else "yesterday" if days == 1 else f"{count(days, 'day')} ago"
 
 
+def _that_day(day: date, now: datetime) -> str:
+    days = (now.date() - day).days
+    return "today" if days == 0 else "yesterday" if days == 1 else f"{day.day} {day:%B}"
+
+
 def _last_done(answer: Answer) -> Line:
     details = answer.details
-    told, now = details["told"], details["now"]
+    told, now, day = details["told"], details["now"], details["day"]
+    if not told and day is not None:
+        return Line(f"Nothing finished is on record for {_that_day(day, now)}. The log has every step.")
     if not told:
         what = listed((CHORE[chore] for chore in details["chores"]), "or") or "clean"
         return Line(f"No {what} of {listed(home.name for home in details['homes'])} is on record.")
     at, home, chore = told[0]
     say = f"{capital(_ago(at, now))}: {home}, {CHORE[chore]}."
+    if day is not None and len(told) > 1:
+        names = list(dict.fromkeys(name for _, name, _ in told))
+        say = f"{capital(_that_day(day, now))}: {len(told)} done, {listed(names[:4])}."
     lines = [f"- {capital(home)}: {DONE[chore]} {_ago(at, now)}, {clock(at, now)}." for at, home, chore in told]
     return Line(say, "\n".join([say, *lines]))
 

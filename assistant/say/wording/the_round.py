@@ -238,7 +238,7 @@ def _time_left(answer: Answer) -> Line:
             "\n".join([f"No clock is running{where}.", *map(_timer, running)]),
         )
     say = f"{span(first.seconds)}, {_timer_name(first)}."
-    others = [t for t in running if t is not first]
+    others = sorted((t for t in running if t is not first), key=lambda t: t.step not in ("eye", "skin"))
     if others and not details["asked"]:
         say += f" {capital(_timer_name(others[0]))}: {span(others[0].seconds)}."
     return Line(say, "\n".join(map(_timer, running)))

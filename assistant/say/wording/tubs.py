@@ -24,6 +24,9 @@ def _who(answer: Answer) -> Line:
     details = answer.details
     waiting, now, still_in = details["waiting"], details["now"], details["still_in"]
     facts = [f"- {fact.says}." for fact in details["facts"]]
+    if details["warmth"]:
+        say = f"{details['facts'][0].says}."
+        return Line(say, "\n".join([say, *(f"{capital(_one(one, now))}." for one in waiting), *facts[1:]]))
     if not waiting:
         return _nobody(details)
     say = capital("; ".join(_one(one, now) for one in waiting[:3])) + "."
