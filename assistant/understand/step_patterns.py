@@ -93,7 +93,7 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("wash", r"\b(?:soap|suds|detergent)(?: is| are| 's| has been| all)* (?:rinsed|off|gone|washed)"),
     (
         "apply",
-        r"\b(?:sprayed|resprayed|applied|spritzed|doused|drenched|coated|slathered|misted|saturated|soaked|wetted)\b",
+        r"\b(?:sprayed|resprayed|applied|spritzed|squirted|doused|drenched|coated|slathered|misted|saturated|soaked|wetted)\b",
     ),
     ("apply", rf"\b{DONE} (?:with )?(?:the )?(?:spraying|applying)|\b(?:spraying|spray)(?: is| 's)? {DONE}"),
     (
@@ -181,6 +181,7 @@ _HINTS: dict[str, tuple[str, ...]] = {
     "apply": (
         "spray",
         "appl",
+        "squirt",
         "spritz",
         "dous",
         "drench",
