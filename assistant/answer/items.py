@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 from typing import Any, TypeAlias
 
@@ -34,6 +35,7 @@ FACTS_BESIDE: dict[str, tuple[str, ...]] = {
 
 def treat_item(reading: Reading, world: World) -> Answer:
     """Soak, boil, bake, wash hot, wipe or bin; how long and how hot where a figure is known; and never baked wet."""
+    reading = _of_it(reading, world)
     slots = reading.slots
     items = items_of(world.facts)
     if not slots.items or slots.items[0] not in items:
@@ -49,6 +51,16 @@ def treat_item(reading: Reading, world: World) -> Answer:
     if infected and item.infected is not None:
         return _told(reading, item, None, home, organism, world)
     return _told(reading, item, _way_meant(reading, item), home, organism, world)
+
+
+def _of_it(reading: Reading, world: World) -> Reading:
+    """ "Can I bake it?": the thing that the turn before was about, and wet if it was wet then."""
+    before, slots = world.talk.last_reading, reading.slots
+    if slots.items or before is None or before.intent != "treat_item" or not before.slots.items:
+        return reading
+    wet = slots.still_wet or (before.slots.still_wet and not slots.begun)
+    homes = slots.enclosures or before.slots.enclosures
+    return replace(reading, slots=replace(slots, items=before.slots.items, still_wet=wet, enclosures=homes))
 
 
 def _cracked(reading: Reading, item: Item, organism: str | None, world: World) -> Answer:

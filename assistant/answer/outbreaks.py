@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from typing import cast
 
 from assistant.answer.asking import ask
 from assistant.answer.does_it_work import works_on
+from assistant.answer.named import germ_on_record
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.bottles import all_as_filled
@@ -49,9 +51,39 @@ def outbreak(reading: Reading, world: World) -> Answer:
     if slots.agents or slots.stocks or slots.bottles:
         about = replace(reading, slots=replace(slots, organisms=(organism,) if organism else ()))
         return _enough(works_on(about, world), home, organism)
+    if _THE_END & set(reading.question.casefold().replace("?", "").split()) and _ASKS_WHEN.match(
+        reading.question.casefold()
+    ):
+        return _over(reading, home, organism, world)
     if slots.groups:
         return _mark(reading, home, cast(Group, slots.groups[0]), organism, world)
     return _first(reading, home, organism, world)
+
+
+_THE_END = frozenset({"gone", "over", "rid", "end", "ends", "clear"})
+_ASKS_WHEN = re.compile(r"^(?:and |so )?(?:when|how long|how do i know|how will i know|is it)\b")
+
+
+def _over(reading: Reading, home: Enclosure | None, organism: str | None, world: World) -> Answer:
+    """When it counts as over: mites by a rule of practice, all else by the vet's tests."""
+    organism = organism or germ_on_record(world)
+    fact = world.facts["outbreak-mites-over" if organism == "mites" else "outbreak-vet-plan"]
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "outbreaks.over",
+        details={"fact": fact, "mites": organism == "mites"},
+        values={
+            "enclosure": home.name if home is not None else None,
+            "organism": organism,
+            "group": home.group if home is not None else None,
+            "isolate": True,
+            "order": "last",
+            "works": (),
+        },
+        cautions=("caution-vet",),
+        sources=(fact.cited(),),
+    )
 
 
 def _home(reading: Reading, world: World) -> Enclosure | None:

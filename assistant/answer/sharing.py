@@ -9,7 +9,7 @@ from assistant.answer.asking import ask
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.household import Enclosure, Group
 from assistant.core.items import Share, items_of, may_share
-from assistant.core.state import State
+from assistant.core.state import GroupNow, State
 
 GROUPS = ("healthy", "new", "sick")
 
@@ -77,8 +77,14 @@ def sick_home(world: World) -> Enclosure | None:
     before = world.talk.last_reading
     spoken = [before.slots.taken[0]] if before is not None and before.slots.taken else []
     spoken += before.slots.enclosures if before is not None else ()
+    spoken += [name for name, now in world.state.groups.items() if _marked_today(now, world)]
     homes = (world.household.enclosure(name) for name in spoken)
     return next((home for home in homes if home is not None and home.group == "sick"), None)
+
+
+def _marked_today(now: GroupNow, world: World) -> bool:
+    """Marked sick within the last twelve hours: what is asked of things is asked of its things, or may be."""
+    return now.group == "sick" and (world.now - now.since).total_seconds() <= 12 * 3600
 
 
 def _place(name: str, world: World) -> Place | None:

@@ -20,7 +20,7 @@ FACTS = ("workflow-tub-temperature", "escape-tub")
 def tub(reading: Reading, world: World) -> Answer:
     """Who waits where and since when; or that a tub was cleaned."""
     if reading.slots.cleaned and reading.slots.tubs:
-        return _cleaned(reading, reading.slots.tubs[0], world)
+        return _cleaned(reading, world)
     waiting = waiting_animals(world)
     asked = _asked(reading, waiting)
     homes = reading.slots.enclosures
@@ -85,16 +85,22 @@ def _value(one: Mapping[str, Any], now: datetime) -> dict[str, Any]:
     }
 
 
-def _cleaned(reading: Reading, name: str, world: World) -> Answer:
-    use = world.state.tubs.get(name)
-    occupied = use is not None and use.until is None
+def _cleaned(reading: Reading, world: World) -> Answer:
+    """Tubs said to be washed; one with an animal in it on record isn't taken for clean."""
+    names = reading.slots.tubs
+    uses = {name: world.state.tubs.get(name) for name in names}
+    taken = next((use for use in uses.values() if use is not None and use.until is None), None)
     return Answer(
         reading.intent,
         Outcome.ANSWER,
-        "tubs.occupied" if occupied else "tubs.cleaned",
-        details={"tub": name, "home": world.household.enclosure(use.enclosure) if use is not None else None},
-        values={"waiting": (), "not_out": (), "tub": name},
-        events=() if occupied or use is None else (TubCleaned(name),),
+        "tubs.cleaned" if taken is None else "tubs.occupied",
+        details={
+            "tub": names[0] if taken is None else taken.tub,
+            "tubs": names,
+            "home": world.household.enclosure(taken.enclosure) if taken is not None else None,
+        },
+        values={"waiting": (), "not_out": (), "tub": names[0] if taken is None else taken.tub},
+        events=tuple(TubCleaned(name) for name, use in uses.items() if use is not None and use.until is not None),
     )
 
 

@@ -31,7 +31,10 @@ _BEGUN = Pattern(
     r"|^(?:i am |i 'm |now |ok |right )*(?:soaking|boiling|baking) (?:the|my|his|her|its|their|all the|both)\b"
     r"|\bstarted (?:soaking|boiling|baking|washing)\b|\b(?:soaking|boiling|baking) (?:it|them|the \w+) now\b"
 )
-_WET_YET = Pattern(r"\b(?:sprayed|soaked|bleached|misted|treated|wet)\b")
+_WET_YET = Pattern(
+    r"\b(?:sprayed|soaked|bleached|misted|treated|wet)\b|\b(?:fell|fallen|dropped|landed|slipped)(?: \w+)? in(?:to)?"
+    r" (?:the |a )?(?:\w+ )?(?:AGENT|STOCK|BOTTLE|bucket|mix|solution)\b"
+)
 _RINSED_AND_DRY = Pattern(r"\brinsed\b.*\b(?:dry|dried)\b|\b(?:dry|dried)\b.*\brinsed\b")
 
 

@@ -18,7 +18,8 @@ _TUB = re.compile(r"\b((?:[a-z]+ ){1,2})(tub|bucket|carrier|tote|crate|faunarium
 _CLEANED = Pattern(
     r"\b(?:washed|cleaned|disinfected|scrubbed|bleached|rinsed)\b(?: \S+){0,4} (?:\w+ )(?:tub|bucket|carrier|tote"
     r"|crate|faunarium)\b"
-    r"|\b(?:\w+ )(?:tub|bucket|carrier|tote|crate|faunarium)(?: is| 's| has| been)* (?:all |now )*(?:clean|cleaned"
+    r"|\b(?:\w+ )(?:tub|bucket|carrier|tote|crate|faunarium)"
+    r"(?: is| are| were| was| 's| has| have| been)* (?:all |now |both )*(?:clean|cleaned"
     r"|washed"
     r"|disinfected|scrubbed)\b"
 )

@@ -64,8 +64,18 @@ def _already(answer: Answer) -> Line:
     return Line(f"{capital(answer.details['home'].name)} is {group} on my record already.")
 
 
+def _over(answer: Answer) -> Line:
+    fact = answer.details["fact"]
+    if answer.details["mites"]:
+        say = f"{fact.says}: practice, no trial. Your vet's treatments go on with their repeats."
+    else:
+        say = "Only your vet can say, by tests, more than one. Until then it stays apart, cleaned last."
+    return Line(say, f"{say}\n{fact.says}.")
+
+
 LINES: Mapping[str, Callable[[Answer], Line]] = {
     "outbreaks.first": _first,
+    "outbreaks.over": _over,
     "outbreaks.mark_which": _mark_which,
     "outbreaks.mark": _mark,
     "outbreaks.marked": _marked,

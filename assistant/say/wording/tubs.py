@@ -53,7 +53,7 @@ def _nobody(details: Mapping[str, Any]) -> Line:
 
 
 def _cleaned(answer: Answer) -> Line:
-    return Line(f"{capital(answer.details['tub'])}: washed and disinfected, noted.")
+    return Line(f"{capital(listed(answer.details['tubs'][:3]))}: washed and disinfected, noted.")
 
 
 def _occupied(answer: Answer) -> Line:
