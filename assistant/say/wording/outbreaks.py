@@ -67,7 +67,7 @@ def _already(answer: Answer) -> Line:
 def _over(answer: Answer) -> Line:
     fact = answer.details["fact"]
     if answer.details["mites"]:
-        say = f"{fact.says}: practice, no trial. Your vet's treatments go on with their repeats."
+        say = f"{fact.says}: practice, no trial. Ask your vet."
     else:
         say = "Only your vet can say, by tests, more than one. Until then it stays apart, cleaned last."
     return Line(say, f"{say}\n{fact.says}.")

@@ -7,7 +7,7 @@ from datetime import timedelta
 import pytest
 from tool import Tool
 
-from assistant.contract import Outcome, Reply
+from assistant.contract import Outcome, Reading, Reply, Slots
 from assistant.core.household import Household
 
 
@@ -151,3 +151,85 @@ def test_a_thing_from_a_sick_animals_home_is_binned_though_the_home_goes_unsaid(
     tool.say("outbreak", enclosures=("east tank",), organisms=("cryptosporidium",))
     tool.say("yes")
     assert tool.say("treat_item", items=("branch",)).values["way"] == "bin"
+
+
+# ---------------------------------------------------------------- what the long rehearsals found
+
+
+def two_wet_times_over(tool: Tool) -> None:
+    for name, bottle in (("east tank", "orange bottle"), ("new arrival box", "blue bottle")):
+        tool.say("start", enclosures=(name,), bottles=(bottle,))
+        for step in ("move out", "clear", "wash", "apply"):
+            tool.say("done", enclosures=(name,), steps=(step,))
+    tool.now += timedelta(hours=1)
+
+
+def test_yes_to_two_wet_times_at_once_vouches_for_neither(tool: Tool) -> None:
+    two_wet_times_over(tool)
+    reply = tool.say("yes")
+    assert (reply.outcome, reply.missing) == (Outcome.ASK, ("enclosure",))
+    assert all("hold" not in round_.done for round_ in tool.state.rounds.values())
+
+
+def test_next_at_the_end_of_a_wet_time_takes_yes_and_no(tool: Tool) -> None:
+    tool.say("start", enclosures=("east tank",), bottles=("orange bottle",))
+    for step in ("move out", "clear", "wash", "apply"):
+        tool.say("done", steps=(step,))
+    away = tool.closed_for(hours=1)
+    assert "did it stay wet" in words(tool.say("next", away=away))
+    assert "starts over" in words(tool.say("no"))
+
+
+def test_rinsed_is_of_the_one_that_waits_to_be_rinsed(tool: Tool) -> None:
+    two_wet_times_over(tool)
+    tool.say("done", enclosures=("east tank",), steps=("rinse",), stayed_wet=True)
+    reply = tool.say("done", steps=("rinse",), stayed_wet=True)
+    assert (reply.outcome, reply.values["enclosure"]) == (Outcome.ANSWER, "new arrival box")
+
+
+def test_still_wet_of_both_names_both_and_the_soonest_clock(tool: Tool) -> None:
+    two_wet_times_over(tool)
+    for name in ("east tank", "new arrival box"):
+        tool.say("done", enclosures=(name,), steps=("apply",))
+    reply = tool.say("rewet", every_enclosure=True)
+    assert set(reply.values["enclosures"]) == {"east tank", "new arrival box"}
+    assert "new arrival box" in words(reply)
+    assert "east tank" in words(reply)
+
+
+def test_one_product_never_tops_up_another(tool: Tool) -> None:
+    reply = tool.say("top_up", bottles=("orange bottle", "white bottle"))
+    assert reply.values["verdict"] == "never"
+    assert "never" in words(reply)
+
+
+def test_a_cracked_bowl_is_binned_and_a_sound_one_soaked(tool: Tool) -> None:
+    assert tool.say("treat_item", items=("bowl",), cracked=True).values["way"] == "bin"
+    assert tool.say("treat_item", items=("bowl",)).values["way"] == "soak"
+
+
+def test_bake_it_is_of_the_branch_just_spoken_of_and_as_wet(tool: Tool) -> None:
+    tool.say("treat_item", items=("branch",), still_wet=True)
+    assert tool.say("treat_item", ways=("bake",)).outcome is Outcome.REFUSE
+
+
+def test_nothing_goes_onto_a_spill(tool: Tool) -> None:
+    reply = tool.say("spill", agents=("acetic acid",), wish="neutralising")
+    assert reply.outcome is Outcome.REFUSE
+    assert "nothing on it but water" in words(reply)
+
+
+def test_after_fumes_the_way_back_in_is_only_without_smell(tool: Tool) -> None:
+    tool.say("splash", place="lungs", victim="person")
+    assert "no smell" in words(tool.say("splash", place="lungs", victim="person", got_out=True))
+
+
+def test_both_tubs_washed_are_both_noted(tool: Tool) -> None:
+    cleaned_with_vinegar(tool)
+    tool.say("tub", tubs=("blue tub", "red tub"), cleaned=True)
+    assert tool.say("due").values["tubs"] == ()
+
+
+def test_mites_are_over_after_the_weeks_of_the_rule(tool: Tool) -> None:
+    reading = Reading("when are the mites gone", "outbreak", Slots(organisms=("mites",)), confidence=1.0)
+    assert "six weeks" in words(tool.hear(reading))  # facts/outbreaks.toml, outbreak-mites-over: practice
