@@ -145,7 +145,7 @@ def _claim(name: str, step: str, reading: Reading, ledger: Ledger) -> Answer | N
             ledger.note(StayedWet(name))
         ledger.note(StepDone(name, step, wiped=ledger.wiped))
         return None
-    if judgement.fit in ("gap", "no figure") and _off_the_surface(name, step, ledger):
+    if judgement.fit == "gap" and _off_the_surface(name, step, ledger):
         return None
     return _against(judgement, name, reading, ledger)
 
