@@ -170,7 +170,7 @@ def _answer(found: _Dose, reading: Reading, world: World) -> Answer:
         Outcome.ASK,
         "mixing.say_again",
         missing=kinds,
-        pending=Pending(certain, world.now, missing=kinds),
+        pending=Pending(reading, world.now, missing=kinds),
     )
     return replace(
         answer,

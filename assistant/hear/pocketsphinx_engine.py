@@ -24,7 +24,7 @@ from assistant.hear.quieter import is_noisy, without_noise
 from assistant.hear.recogniser import CannotListen
 from assistant.hear.vocabulary import Sayable, Share, sentences
 
-MADE_BY = 3
+MADE_BY = 4
 """Raised when the same input would give another vocabulary, so that an older cache isn't taken."""
 
 SILENCE = ("<s>", "</s>", "<sil>", "[NOISE]", "[SPEECH]", "[COUGH]", "[SMACK]", "[UM]", "[UH]", "<s", "</s")

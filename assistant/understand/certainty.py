@@ -6,14 +6,15 @@ alternatives. A step is doubtful where an alternative says "not", "about to" or 
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
-from dataclasses import replace
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from dataclasses import dataclass, replace
+from difflib import SequenceMatcher
 from fractions import Fraction
 
 from assistant.contract import Doubt, Heard, Reading, Slots
-from assistant.core.amounts import Amount, Percent, Ppm, SaidRatio
+from assistant.core.amounts import SaidRatio
 from assistant.understand.claimed_steps import claims_in
-from assistant.understand.corrections import said_number
+from assistant.understand.corrections import numbers_in, said_number
 from assistant.understand.parsing import Parsed
 from assistant.understand.spoken_numbers import NUMBER_WORDS, ONES, TENS, ZEROS
 
@@ -33,6 +34,10 @@ LIKE_POINT = frozenset(("plain", "pine", "pint", "play", "fine", "pain", "paint"
 HARM = ("splash", "wound", "escape", "spill")
 LOOKED_AT = 8
 """Alternatives that are read in full; the numbers of all of them count."""
+HEARD_WHOLE = 0.7
+"""Mean posterior under which the whole question is read back."""
+AT_ONCE = ("yes", "no", "hush", "slower", "repeat", "help")
+"""Never read back: an answer to what was asked, or nothing that could go wrong."""
 HEARD_WELL = 0.5
 """Least posterior of a word of a step, a start or a yes that isn't read back. Chosen, not measured."""
 
@@ -73,81 +78,101 @@ def _mean_posterior(heard: Heard) -> float:
 def doubts_of(reading: Reading, text: str, heard: Heard, parse: Callable[[str], Parsed]) -> tuple[Doubt, ...]:
     """What of a reading was not heard with certainty."""
     doubts = list(reading.doubts)
-    doubts += _number_doubts(reading, text, heard, parse)
+    known = {doubt.heard for doubt in doubts}
+    doubts += [doubt for doubt in _number_doubts(reading, text, heard, parse) if doubt.heard not in known]
     if reading.intent in ("done", "start", "mixed", "rinsed_out", "yes") and not any(
         doubt.kind == "polarity" for doubt in doubts
     ):
         doubts += _polarity_doubts(reading, text, heard, parse)
+    said_back = any(doubt.kind == "polarity" for doubt in doubts) or reading.intent in (None, *HARM, *AT_ONCE)
+    if not said_back and heard.words and _mean_posterior(heard) < HEARD_WHOLE:
+        doubts.append(Doubt("hearing", text))
     return tuple(doubts)
 
 
 def _number_doubts(reading: Reading, text: str, heard: Heard, parse: Callable[[str], Parsed]) -> list[Doubt]:
+    """A doubt for each number that wasn't heard for certain: all of them are read back, not only the worst."""
     taken = _numbers_of(parse(text))
     if not taken or reading.intent in (None, *HARM):
         return []
-    others: list[Fraction] = []
-    changed: list[Fraction] = []
+    others: dict[int, list[Fraction]] = {place: [] for place in _unsure_places(text, heard, taken)}
     for alternative in dict.fromkeys((heard.text, *heard.alternatives)):
-        numbers = _numbers_of(parse(alternative))
-        for place, number in enumerate(numbers):
-            mine = taken[place] if place < len(taken) else None
-            if mine is not None and number != mine:
-                others += [number] * (number not in others)
-                changed += [mine] * (mine not in changed)
-    if not changed and not reading.slots.numbers and _well_heard(text, heard):
-        return []  # and no number is left over that fits nothing
-    doubted = _telling(changed[-1], reading) if changed else _least_sure(taken, reading)
-    return [Doubt("number", said_number(doubted), tuple(said_number(other) for other in others))]
+        for place, rivals in _rivals([one.value for one in taken], _numbers_of(parse(alternative))):
+            others[place] = list(dict.fromkeys([*others.get(place, ()), *rivals]))
+    if not others and reading.slots.numbers:
+        others[len(taken) - 1] = []  # a number is left over that fits nothing
+    told: dict[Fraction, list[Fraction]] = {}
+    for place, rivals in sorted(others.items()):
+        told[taken[place].told] = [*told.get(taken[place].told, ()), *rivals]
+    return [
+        Doubt("number", said_number(number), tuple(dict.fromkeys(map(said_number, rivals))))
+        for number, rivals in told.items()
+    ]
 
 
-def _well_heard(text: str, heard: Heard) -> bool:
-    """Every word of every number, and the word before it, was heard for certain; and no "point" can have been lost."""
+def _rivals(mine: list[Fraction], theirs: Sequence[_Number]) -> Iterator[tuple[int, list[Fraction]]]:
+    """The numbers, by their place, that an alternative has otherwise, or has not, with what it has there."""
+    values = [one.value for one in theirs]
+    for kind, begin, end, other_begin, other_end in SequenceMatcher(None, mine, values, autojunk=False).get_opcodes():
+        if kind in ("replace", "delete"):
+            for place in range(begin, end):
+                yield place, values[other_begin:other_end]
+
+
+def _unsure_places(text: str, heard: Heard, taken: Sequence[_Number]) -> Iterable[int]:
+    """The places of the numbers that were not heard for certain, with the word before them."""
     if not heard.words or text != heard.text:
-        return False
-    matters = []
+        return range(len(taken))
+    runs = _runs(heard)
+    if len(runs) != len(taken):  # "a litre and a half": which words are which number isn't told
+        return () if all(_well_heard(heard, run) for run in runs) else range(len(taken))
+    return [place for place, run in enumerate(runs) if not _well_heard(heard, run)]
+
+
+def _runs(heard: Heard) -> list[range]:
+    """Number words that stand together, with "and" between them: the words of one number."""
+    runs: list[range] = []
     for place, word in enumerate(heard.words):
         if not _is_number(word.text):
             continue
-        before = heard.words[place - 1] if place else None
-        if before is not None and not _is_number(before.text) and before.text.lower() in LIKE_POINT:
-            return False
-        matters += [word.posterior, before.posterior if before is not None else word.posterior]
-    return bool(matters) and min(matters) >= CERTAIN
+        joined = runs and (
+            place == runs[-1].stop or (place == runs[-1].stop + 1 and heard.words[place - 1].text == "and")
+        )
+        runs[-1:] = [range(runs[-1].start, place + 1)] if joined else [*runs[-1:], range(place, place + 1)]
+    return runs
+
+
+def _well_heard(heard: Heard, run: range) -> bool:
+    """Every word of the number, and the word before it, was heard for certain; and no "point" can have been lost."""
+    before = heard.words[run.start - 1] if run.start else None
+    if before is not None and before.text.lower() in LIKE_POINT:
+        return False
+    return all(
+        word.posterior >= CERTAIN for word in (*heard.words[run.start : run.stop], *([before] if before else []))
+    )
 
 
 def _is_number(word: str) -> bool:
     return word.lower() in _NUMBERS or word.isdecimal()
 
 
-def _telling(number: Fraction, reading: Reading) -> Fraction:
-    """The number to read back: of a ratio its last part, since "one" tells nothing."""
-    ratios = [mix for mix in reading.slots.mixes if isinstance(mix, SaidRatio)]
-    return ratios[0].second if ratios and number == ratios[0].first else number
+@dataclass(frozen=True, slots=True)
+class _Number:
+    value: Fraction
+    told: Fraction
+    """What is read back for it: of a ratio's "one" the other part, since "one" tells nothing."""
 
 
-def _least_sure(taken: Sequence[Fraction], reading: Reading) -> Fraction:
-    """The number that is asked about: the one that matters most, the last part of the ratio."""
-    for mix in reading.slots.mixes:
-        if isinstance(mix, SaidRatio):
-            return mix.second
-    return taken[-1]
-
-
-def _numbers_of(parsed: Parsed) -> list[Fraction]:
+def _numbers_of(parsed: Parsed) -> list[_Number]:
     """Every number of a text, in order."""
-    numbers: list[Fraction] = []
+    numbers: list[_Number] = []
     for found in parsed.amounts.found:
         value = found.value
         if isinstance(value, SaidRatio):
-            numbers += [value.first, value.second]
-        elif isinstance(value, Percent):
-            numbers.append(value.percent)
-        elif isinstance(value, Ppm):
-            numbers.append(value.ppm)
-        elif isinstance(value, Amount):
-            numbers.append(value.amount)
-        elif isinstance(value, Fraction):
-            numbers.append(value)
+            numbers.append(_Number(value.first, value.second if value.first == 1 else value.first))
+            numbers.append(_Number(value.second, value.second))
+        else:
+            numbers += [_Number(number, number) for number in numbers_in((value,))]
     return numbers
 
 
@@ -179,4 +204,5 @@ def with_guess_doubted(reading: Reading, parsed: Parsed) -> Reading:
     taken = _numbers_of(parsed)
     if not taken or reading.doubts or reading.intent in (*HARM, None):
         return reading
-    return replace(reading, doubts=(Doubt("number", said_number(_least_sure(taken, reading))),))
+    ratios = [mix.second for mix in reading.slots.mixes if isinstance(mix, SaidRatio)]
+    return replace(reading, doubts=(Doubt("number", said_number(ratios[0] if ratios else taken[-1].told)),))

@@ -71,12 +71,16 @@ def _unknown(answer: Answer) -> Line:
 def _confirm(answer: Answer) -> Line:
     steps = answer.details["steps"]
     doubts = answer.details["doubts"]
-    number = next((doubt for doubt in doubts if doubt.kind == "number"), None)
+    numbers = [digits(doubt.heard) for doubt in doubts if doubt.kind == "number"]
+    whole = next((doubt.heard for doubt in doubts if doubt.kind == "hearing"), "")
     values = answer.details["answer"].values
     where = values.get("enclosure") or values.get("bottle")
     name = f"{capital(where)}: " if isinstance(where, str) else ""
-    if number is not None:
-        return Line(f"{name}{digits(number.heard)}, is that right?")
+    if whole and len(whole.split()) <= LONGEST_READ_BACK:
+        return Line(f"I heard: {whole}. Is that right?")
+    if numbers:
+        said = f"{name}{listed(numbers)}, is that right?"
+        return Line(capital(said))
     if steps:
         said = steps_done(steps)
         return Line(f"{name}{said}, or not {said}?")
@@ -106,6 +110,8 @@ def _repeat(answer: Answer) -> Line:
     return Line("Again.")  # the turn puts the last words in
 
 
+LONGEST_READ_BACK = 18
+"""Words of what was heard that a reply has room for."""
 KINDS = {
     "published": "published",
     "practice": "common practice, no published source",

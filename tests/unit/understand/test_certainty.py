@@ -127,3 +127,28 @@ def test_a_step_read_from_an_alternative_is_asked_about(hear: Hear) -> None:
     reading = hear("how many so you", "rinsed the east tank", posterior=0.6)
     assert reading.intent == "done"
     assert [doubt.kind for doubt in reading.doubts] == ["polarity"]
+
+
+def test_every_doubtful_number_is_told_not_only_the_worst(hear: Hear) -> None:
+    said = "how much bleach for seven hundred mils at one in fifteen"
+    doubts = hear(said, seven=0.8, fifteen=0.8).doubts
+    assert [doubt.heard for doubt in doubts] == ["700", "15"]
+    (doubt,) = hear(said, "how much bleach for five hundred mils at one in fifteen").doubts
+    assert (doubt.heard, doubt.others) == ("700", ("500",))
+
+
+def test_a_number_that_an_alternative_lacks_is_doubtful(hear: Hear) -> None:
+    (doubt,) = hear(DOSE, "how much bleach for the orange bottle at once").doubts
+    assert doubt.heard == "15"
+
+
+def test_what_was_heard_badly_as_a_whole_is_read_back_as_a_whole(hear: Hear) -> None:
+    said = "how long is left on the east tank"
+    (doubt,) = hear(said, posterior=0.6).doubts
+    assert (doubt.kind, doubt.heard) == ("hearing", said)
+    assert hear(said, posterior=0.8).doubts == ()
+
+
+@pytest.mark.parametrize("said", ["hush", "bleach in my eye", "slower", "say that again"])
+def test_what_can_do_no_harm_or_cannot_wait_is_never_read_back(said: str, hear: Hear) -> None:
+    assert "hearing" not in [doubt.kind for doubt in hear(said, posterior=0.6).doubts]
