@@ -90,7 +90,12 @@ def _said_back(answer: Answer, reading: Reading, world: World) -> Answer:
         answer,
         outcome=Outcome.CONFIRM,
         message="talk.confirm",
-        details={"doubts": doubts, "steps": reading.slots.steps, "answer": answer},
+        details={
+            "doubts": doubts,
+            "steps": reading.slots.steps,
+            "answer": answer,
+            "heard": reading.question if reading.spoken else "",
+        },
         events=(),
         pending=Pending(certain, world.now, on_yes=certain),
     )

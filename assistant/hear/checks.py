@@ -11,7 +11,6 @@ from assistant.hear.microphone import sound_library
 from assistant.hear.recogniser import RATE_HZ, CannotListen, hear_all, pieces
 from assistant.hear.vocabulary import Sayable
 
-
 SPOKEN = "how long is left"
 """What is said to the recogniser to try it: a question that every household has."""
 

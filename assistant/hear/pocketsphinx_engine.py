@@ -31,7 +31,7 @@ SILENCE = ("<s>", "</s>", "<sil>", "[NOISE]", "[SPEECH]", "[COUGH]", "[SMACK]", 
 _SPOTTING = "call word"
 SURE = 0.9
 """Mean posterior of a hearing that needs no second one."""
-UNCERTAIN = 0.98
+UNCERTAIN = 0.79
 """Most that a word can be sure of when it was heard only with the noise taken out; too little for a certain number."""
 
 

@@ -1,8 +1,9 @@
-"""From the end of what was said to the first sound of the reply, and what listening costs: python tests/bench/first_sound.py
+"""From the end of what was said to the first sound of the reply: python tests/bench/first_sound.py [--rounds N]
 
-The whole program runs in the room made of software of tests/audio/sound_room.py (PulseAudio, flite) in real time. The
-silence that ends a turn (0.6 s, or 0.9 s after a number) is taken off, so that what is left runs from the decided end of
-the turn; the way of the sound into the program and out of it, some 50 ms, is in it. Kept in recognition.md.
+Also what listening costs. The whole program runs in the room made of software of tests/audio/sound_room.py (PulseAudio,
+flite) in real time. The silence that ends a turn (0.6 s, or 0.9 s after a number) is taken off, so that what is left
+runs from the decided end of the turn; the way of the sound into the program and out of it, some 50 ms, and the fading
+of the last word, some 100 ms, are in it. Kept in recognition.md.
 """
 
 from __future__ import annotations

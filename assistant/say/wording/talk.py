@@ -72,15 +72,17 @@ def _confirm(answer: Answer) -> Line:
     steps = answer.details["steps"]
     doubts = answer.details["doubts"]
     numbers = [digits(doubt.heard) for doubt in doubts if doubt.kind == "number"]
-    whole = next((doubt.heard for doubt in doubts if doubt.kind == "hearing"), "")
+    badly = [doubt.heard for doubt in doubts if doubt.kind == "hearing"]
+    heard = badly[0] if badly else answer.details["heard"] if numbers else ""
     values = answer.details["answer"].values
     where = values.get("enclosure") or values.get("bottle")
     name = f"{capital(where)}: " if isinstance(where, str) else ""
-    if whole and len(whole.split()) <= LONGEST_READ_BACK:
-        return Line(f"I heard: {whole}. Is that right?")
+    whole = f"I heard: {heard}. " if heard and len(heard.split()) <= LONGEST_READ_BACK else ""
     if numbers:
-        said = f"{name}{listed(numbers)}, is that right?"
-        return Line(capital(said))
+        said = listed(numbers) if whole else f"{name}{listed(numbers)}"
+        return Line(f"{whole}{capital(said)}, is that right?")
+    if whole:
+        return Line(f"{whole}Is that right?")
     if steps:
         said = steps_done(steps)
         return Line(f"{name}{said}, or not {said}?")
