@@ -196,6 +196,8 @@ class Slots:
     """What is to be done: "scale", "dirt", "routine", "illness", "quarantine" or "mites"."""
     near_water: bool = False
     """Frogs, turtles, fish or their water were said to be near."""
+    clean_as: str | None = None
+    """Which sort of clean is to be begun, from `jobs.JOBS`; None: nothing was said of it."""
     start_over: bool | None = None
     """ "start over" True, "go on" False."""
     topped_up: bool = False
@@ -222,6 +224,10 @@ class Slots:
     """Racks by the name that keeping.toml gives them."""
     taken: tuple[str, str] | None = None
     """From where to where a tool is to be taken: names of enclosures or groups, empty where unsaid."""
+    shut_in: bool = False
+    """The animal was said to be shut in, or in its waiting tub."""
+    pressed: bool = False
+    """The gate is not asked but pressed: "just tell me it's fine"."""
     tubs: tuple[str, ...] = ()
     """Waiting tubs, as the keeper calls them: "blue tub"."""
     cleaned: bool = False

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from assistant.answer.asking import ask
-from assistant.answer.meeting import UNKNOWN_FACT, agent_of, gas_made, touched_by
+from assistant.answer.meeting import UNKNOWN_FACT, agent_of, gas_made, still_on_it, touched_by
 from assistant.answer.named import PRODUCTS
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Reading, World
@@ -27,7 +27,11 @@ class _Meeting:
 
 def together(reading: Reading, world: World) -> Answer:
     """May these meet: never, with a rinse between, or fine. A claim that they have is answered by what to do now."""
-    meeting = _with_context(_named(reading, world), reading, world)
+    named = _named(reading, world)
+    meeting = _with_context(named, reading, world)
+    refusal = None if reading.slots.met else _still_on_it(named, reading, world)
+    if refusal is not None:
+        return refusal
     if reading.slots.met:
         return _have_met(meeting, reading, world)
     if meeting.bottle in world.state.unknown_mixes and len(reading.slots.agents) < 2:
@@ -39,6 +43,17 @@ def together(reading: Reading, world: World) -> Answer:
         return ask(reading, world, ("agent",), message, {"agents": meeting.agents}, verdict=None)
     first, second, pair = worst(meeting.agents, world.facts)
     return _verdict(first, second, pair, reading, world)
+
+
+def _still_on_it(named: _Meeting, reading: Reading, world: World) -> Answer | None:
+    """Asked of one product while what it must not meet is still on the surface: no; None: nothing there forbids it.
+
+    With no surface named it is any that has a clean open: a gloved keeper means the one in front of them.
+    """
+    if len(named.agents) != 1 or named.agents[0].family == UNKNOWN:
+        return None
+    names = (named.enclosure,) if named.enclosure else tuple(r.enclosure for r in open_rounds(world))
+    return still_on_it(reading.intent, named.agents[0], names, world)
 
 
 def _named(reading: Reading, world: World) -> _Meeting:

@@ -125,6 +125,8 @@ def _claim(name: str, step: str, reading: Reading, ledger: Ledger) -> Answer | N
         # Whatever else stands open, an animal put back among it: that it dried is never dropped.
         ledger.note(DriedEarly(name))
         return unrecorded(reading, "the_round.dried", world, name, judgement)
+    if step == "move out" and round_.put_back and not (reading.slots.shut_in or reading.slots.confirmed):
+        return _out_and_shut_in(judgement, name, reading, world)
     if judgement.fit in ("fits", "not needed"):
         if step == "rinse" and ledger.wiped and not _wipe_will_do(round_, ledger):
             return unrecorded(reading, "the_round.wipe_will_not_do", world, name, judgement)
@@ -173,6 +175,13 @@ def _did_it_stay_wet(judgement: Judgement, name: str, reading: Reading, world: W
     wet = about(reading, name, steps, stayed_wet=True)
     dry = about(reading, name, ("hold",), stayed_wet=False)
     return asking(reading, "the_round.stayed_wet", world, name, judgement, wet, dry)
+
+
+def _out_and_shut_in(judgement: Judgement, name: str, reading: Reading, world: World) -> Answer:
+    """Out again after it was put back too soon: it counts once it is shut in, so that it goes back no second time."""
+    out = about(reading, name, steps_from("move out", reading), reading.slots.stayed_wet)
+    out = replace(out, slots=replace(out.slots, confirmed=True))
+    return asking(reading, "the_round.out_and_shut_in", world, name, judgement, out)
 
 
 def _really_mid_hold(judgement: Judgement, name: str, reading: Reading, world: World) -> Answer:

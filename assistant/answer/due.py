@@ -11,12 +11,17 @@ from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Pending, Reading, Slots, World
 from assistant.core.clocks import differences
 from assistant.core.events import ClocksSettled
-from assistant.core.reminders import Reminder, came_due
+from assistant.core.reminders import Reminder, came_due, standing
 
 
 def due_since(since: datetime, world: World) -> tuple[Reminder, ...]:
     """What came due after `since`, up to now, oldest first."""
     return came_due(world.state, since, world.now, world.household.habits.tub_minutes, _dries(world))
+
+
+def still_waits(world: World) -> tuple[Reminder, ...]:
+    """What came due at some time and still waits for the keeper, the most pressing first."""
+    return standing(world.state, world.now, world.household.habits.tub_minutes, _dries(world))
 
 
 def _dries(world: World) -> dict[str, datetime]:

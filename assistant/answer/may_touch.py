@@ -2,8 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from assistant.answer.asking import ask
+from assistant.answer.meeting import still_on_it
 from assistant.answer.named import supply_named, unknown_product
+from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.facts import Agent, Material
 from assistant.core.surfaces import standing
@@ -23,6 +27,10 @@ def surface(reading: Reading, world: World) -> Answer:
     if agent is None:
         return ask(reading, world, ("agent",), "may_touch.touch_with", {"material": material})
     held = standing(agent, material, world.facts)
+    refusal = still_on_it(reading.intent, agent, _meant(material, reading, world), world)
+    if refusal is not None:
+        more = {"material": material.id, "disinfectable": held.disinfectable}
+        return replace(refusal, values={**refusal.values, **more})
     about = (held.about,) if held.about is not None and held.about.id != held.fact.id else ()
     return Answer(
         reading.intent,
@@ -42,6 +50,19 @@ def surface(reading: Reading, world: World) -> Answer:
         cautions=("caution-label-first",),
         sources=tuple(fact.cited() for fact in (held.fact, *about)),
     )
+
+
+def _meant(material: Material, reading: Reading, world: World) -> tuple[str, ...]:
+    """The surfaces that may be meant: those named, else those of that material with a clean open."""
+    if reading.slots.enclosures:
+        return reading.slots.enclosures
+    homes = (world.household.enclosure(round_.enclosure) for round_ in open_rounds(world))
+    return tuple(home.name for home in homes if home is not None and _same(home.material, material, world))
+
+
+def _same(said: str | None, material: Material, world: World) -> bool:
+    known = world.facts.material_named(said) if said else None
+    return known is not None and known.id == material.id
 
 
 def _material(reading: Reading, world: World) -> Material | str | None:

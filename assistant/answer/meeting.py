@@ -5,13 +5,15 @@ Asked by the questions that could make it happen ("start", "done", "mixed") and 
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from assistant.contract import Answer, Outcome, World
 from assistant.core.events import AgentTouched, GasMade
 from assistant.core.facts import Agent, Source
 from assistant.core.fold import OFF_AGAIN
 from assistant.core.rounds import in_order
 from assistant.core.state import Touch
-from assistant.core.together import NOT_LISTED, standoff, worst
+from assistant.core.together import NOT_LISTED, standoff, uncleared, worst
 
 UNKNOWN_FACT = "together-unknown"
 
@@ -47,6 +49,17 @@ def refused_meeting(intent: str | None, touch: Touch, agent: Agent, enclosure: s
         cautions=("caution-label-first",),
         sources=_cited(reason.id, world),
     )
+
+
+def still_on_it(intent: str | None, agent: Agent, enclosures: tuple[str, ...], world: World) -> Answer | None:
+    """A question about that agent, answered no: what it must not meet is still on one of those; None: on none."""
+    for name in enclosures:
+        touch = uncleared(world.state.surfaces.get(name, ()), agent, world.facts)
+        if touch is not None:
+            refusal = refused_meeting(intent, touch, agent, name, world)
+            values = {key: value for key, value in refusal.values.items() if key != "recorded"}
+            return replace(refusal, values={**values, "agents": (touch.agent, agent.id)})
+    return None
 
 
 def gas_made(

@@ -7,7 +7,7 @@ from typing import Any
 
 from assistant.answer.asking import ask, names_of
 from assistant.contract import Answer, Outcome, Reading, World
-from assistant.core.chores import CHORES, Due, due_of, in_working_order, missed_first
+from assistant.core.chores import CHORES, CLEANS, Due, due_of, in_working_order, missed_first
 from assistant.core.events import ChoreDone
 from assistant.core.facts import Source
 from assistant.core.household import Enclosure
@@ -92,11 +92,11 @@ def _homes(reading: Reading, world: World) -> tuple[Enclosure, ...]:
 
 
 def last_done(reading: Reading, world: World) -> Answer:
-    """When an enclosure was last cleaned or watered."""
+    """When an enclosure was last cleaned; when it was last watered, if that is asked."""
     homes = _homes(reading, world)
     if not homes:
         return ask(reading, world, ("enclosure",), "planning.of_which", {"known": names_of("enclosure", world)})
-    chores = reading.slots.chores or CHORES
+    chores = reading.slots.chores or CLEANS
     told = sorted(
         (
             (at.astimezone(world.now.tzinfo), home.name, chore)

@@ -12,6 +12,7 @@ from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.bottles import held_in
 from assistant.core.claims import judge
 from assistant.core.events import StepDone
+from assistant.core.jobs import as_kept_for
 from assistant.core.rounds import in_order
 from assistant.core.state import Round
 from assistant.core.together import uncleared
@@ -66,7 +67,8 @@ def round_with(round_: Round, supply: Supply) -> Round:
 
 
 def step_of_spraying(name: str, round_: Round, supply: Supply, world: World) -> StepDone:
-    wet = wet_time_of(supply, world.household.enclosure(name), round_.organism, world)
+    home = as_kept_for(world.household.enclosure(name), round_.job)
+    wet = wet_time_of(supply, home, round_.organism, world)
     steps = round_with(round_, supply).steps
     return StepDone(
         name,

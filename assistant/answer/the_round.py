@@ -38,6 +38,7 @@ from assistant.core.events import Event, Resumed, RoundStarted
 from assistant.core.fold import OFF_AGAIN
 from assistant.core.gate import Verdict, may_go_back, timers
 from assistant.core.household import Enclosure
+from assistant.core.jobs import JOBS, as_kept_for
 from assistant.core.rounds import hold_is_running, in_order, is_open, next_step, outstanding
 from assistant.core.state import Round
 
@@ -69,7 +70,7 @@ def start(reading: Reading, world: World) -> Answer:
     enclosures = _enclosures_to_start(reading, world)
     if isinstance(enclosures, Answer):
         return enclosures
-    supply = supply_in(reading, world)
+    supply = supply_in(reading, world) or _what_alone_does_it(reading, world)
     refusal = _refusal(reading, supply, enclosures, world)
     if refusal is not None:
         return refusal
@@ -81,10 +82,36 @@ def start(reading: Reading, world: World) -> Answer:
         return _gone_on(already, reading, world)
     if supply is None:
         return ask_agent(reading, world)
+    if not _does(supply, reading.slots.clean_as):
+        return _not_with_that(reading, supply, world)
     other = holds_another(reading, supply, world)
     if other is not None:
         return replace(other, events=_touched_as_said(reading, supply, enclosures, world))
     return _started(reading, supply, enclosures, world)
+
+
+def _what_alone_does_it(reading: Reading, world: World) -> Supply | None:
+    """For a job that one agent alone does: that, where the keeper has it; None: it is to be asked."""
+    job = JOBS.get(reading.slots.clean_as or "")
+    slots = reading.slots
+    if job is None or job.only is None or slots.bottles or slots.stocks or slots.agents:
+        return None
+    return supply_of(job.only, None, world) if world.household.stocks_of(job.only) else None
+
+
+def _does(supply: Supply, clean_as: str | None) -> bool:
+    job = JOBS.get(clean_as or "")
+    return job is None or job.only is None or supply.agent.family == "acid"
+
+
+def _not_with_that(reading: Reading, supply: Supply, world: World) -> Answer:
+    """That agent doesn't do that job: asks with what instead, and keeps what may have touched the surface."""
+    unnamed = replace(reading, slots=replace(reading.slots, bottles=(), stocks=(), agents=()))
+    fact = world.facts[JOBS[str(reading.slots.clean_as)].fact]
+    details = {"agent": supply.agent, "clean_as": reading.slots.clean_as}
+    asked = ask(unnamed, world, ("bottle", "stock", "agent"), "the_round.not_with_that", details)
+    enclosures = tuple(e for e in world.household.enclosures if e.name in reading.slots.enclosures)
+    return replace(asked, sources=(fact.cited(),), events=_touched_as_said(reading, supply, enclosures, world))
 
 
 def _refusal(reading: Reading, supply: Supply | None, enclosures: tuple[Enclosure, ...], world: World) -> Answer | None:
@@ -119,7 +146,8 @@ def _enclosures_to_start(reading: Reading, world: World) -> tuple[Enclosure, ...
 
 def _started(reading: Reading, supply: Supply, enclosures: tuple[Enclosure, ...], world: World) -> Answer:
     organism = reading.slots.organisms[0] if reading.slots.organisms else None
-    wet = wet_time_of(supply, enclosures[0], organism, world)
+    job = reading.slots.clean_as or ""
+    wet = wet_time_of(supply, as_kept_for(enclosures[0], job), organism, world)
     timed = "hold" in supply.agent.steps
     return Answer(
         reading.intent,
@@ -133,6 +161,7 @@ def _started(reading: Reading, supply: Supply, enclosures: tuple[Enclosure, ...]
             "organism": world.facts.organisms.get(organism) if organism else None,
             "taken_as_set": taken_as_set(supply, world),
             "spent": is_spent(supply, world),
+            "job": job,
         },
         values={
             "enclosure": enclosures[0].name,
@@ -141,11 +170,12 @@ def _started(reading: Reading, supply: Supply, enclosures: tuple[Enclosure, ...]
             "bottle": supply.bottle.name if supply.bottle else None,
             "steps": supply.agent.steps,
             "minutes": wet.minutes if timed else None,
+            "job": job or None,
         },
         cautions=("caution-label-first", "caution-gloves-eyes", "caution-heat-unplug", "caution-ventilate"),
-        sources=wet.sources,
+        sources=(*wet.sources, *((world.facts[JOBS[job].fact].cited(),) if job else ())),
         events=(
-            *(_round_of(enclosure, supply, organism, world) for enclosure in enclosures),
+            *(_round_of(enclosure, supply, organism, job, world) for enclosure in enclosures),
             *(touched_by(e.name, supply.agent.id, world) for e in enclosures if "apply" in reading.slots.steps),
         ),
     )
@@ -157,9 +187,9 @@ def _gone_on(enclosures: list[Enclosure], reading: Reading, world: World) -> Ans
     return replace(next(reading, world), events=tuple(Resumed(name) for name in paused))
 
 
-def _round_of(enclosure: Enclosure, supply: Supply, organism: str | None, world: World) -> RoundStarted:
+def _round_of(enclosure: Enclosure, supply: Supply, organism: str | None, job: str, world: World) -> RoundStarted:
     """The round as it is required from now on, whatever changes later in keeping.toml or in the facts."""
-    wet = wet_time_of(supply, enclosure, organism, world)
+    wet = wet_time_of(supply, as_kept_for(enclosure, job), organism, world)
     rate, _ = room_airing(world)
     before = world.state.rounds.get(enclosure.name)
     on_it = tuple(touch.agent for touch in world.state.surfaces.get(enclosure.name, ()))
@@ -177,6 +207,7 @@ def _round_of(enclosure: Enclosure, supply: Supply, organism: str | None, world:
         bottle=supply.bottle.name if supply.bottle else None,
         organism=organism,
         basis=basis_of(wet),
+        job=job,
     )
 
 
@@ -204,7 +235,12 @@ def next(reading: Reading, world: World) -> Answer:
             "agent": world.facts.agents[round_.agent],
             "hands": hands_first(round_.enclosure, world),
         },
-        values={"enclosure": round_.enclosure, "step": step, "seconds": left.get(step)},
+        values={
+            "enclosure": round_.enclosure,
+            "step": step,
+            "seconds": left.get(step),
+            "job": round_.job or None,
+        },
         cautions=("caution-new-gloves",) if hands_first(round_.enclosure, world) else (),
     )
 
@@ -251,6 +287,7 @@ def _round_values(round_: Round, world: World) -> dict[str, Any]:
     return {
         "enclosure": round_.enclosure,
         "agent": round_.agent,
+        "job": round_.job or None,
         "open": is_open(round_),
         "done": dict(round_.done),
         "blocked_by": outstanding(round_, world.now) if is_open(round_) else (),
@@ -298,7 +335,8 @@ def hold_time(reading: Reading, world: World) -> Answer:
         return ask_agent(reading, world)
     enclosure = world.household.enclosure(name or (round_.enclosure if round_ else None))
     organism = slots.organisms[0] if slots.organisms else (round_.organism if round_ else None)
-    wet = wet_time_of(supply, enclosure, organism, world)
+    job = slots.clean_as or (round_.job if round_ is not None else "")
+    wet = wet_time_of(supply, as_kept_for(enclosure, job), organism, world)
     timed = "hold" in supply.agent.steps
     fails = wet.organism_verdict == "fails"
     return Answer(
@@ -375,6 +413,7 @@ def _gate_answer(reading: Reading, name: str | None, verdict: Verdict, world: Wo
             "verdict": verdict,
             "now": world.now,
             "warm_to": _warmest_tub(world) if reading.slots.cold else None,
+            "pressed": reading.slots.pressed,
             "vouch": doubted and "hold" in verdict.blocked_by and "apply" not in verdict.blocked_by,
         },
         values={

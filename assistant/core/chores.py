@@ -16,6 +16,9 @@ from assistant.core.units import convert
 CHORES = ("water", "spot clean", "deep clean")
 """Every chore that a schedule can hold, the quickest first."""
 
+CLEANS = ("spot clean", "deep clean")
+"""Chores that clean an enclosure: fresh water doesn't."""
+
 GROUPS = ("healthy", "new", "sick")
 """In the order of a day's work. Source: order-quarantine-last; sick last of all is common practice."""
 

@@ -36,6 +36,8 @@ class RoundStarted:
     organism: str | None = None
     basis: str = "published"
     """On what a claim to have disinfected rests: "label", "published", or "none" where nothing vouches for it."""
+    job: str = ""
+    """From `jobs.JOBS`; empty: nothing was said of it."""
 
 
 @dataclass(frozen=True, slots=True)

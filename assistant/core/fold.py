@@ -46,10 +46,11 @@ from assistant.core.events import (
     Voided,
     WindowsOpened,
 )
+from assistant.core.jobs import chore_of
 from assistant.core.rounds import STEPS, hold_is_running, in_order, is_open
 from assistant.core.state import Deed, Hold, Opening, PastTurn, Rinse, Round, State, Touch
 
-FOLD_VERSION = 8
+FOLD_VERSION = 9
 
 UNDO_DEPTH = 100
 """How many turns back "undo" can go; bounds the state row."""
@@ -95,7 +96,7 @@ def _folded(state: State, event: Event, at: datetime) -> State:
             return _with_round(state, _begun(event, at, state))
         case StepDone():
             state = after_step(_step_done(state, event, at), event, at)
-            return with_chore(state, event.enclosure, "deep clean", at) if event.step == "return" else state
+            return _counted_as_chore(state, event, at)
         case StayedWet():
             return _on_hold(state, event.enclosure, vouched=True)
         case HoldDoubted():
@@ -194,7 +195,15 @@ def _begun(event: RoundStarted, at: datetime, state: State) -> Round:
         basis=event.basis,
         touched=event.enclosure in state.surfaces or (before is not None and was_open and before.touched),
         smells=before is not None and was_open and before.smells,
+        job=event.job,
     )
+
+
+def _counted_as_chore(state: State, event: StepDone, at: datetime) -> State:
+    """Once the animal is back in the clean counts in the schedule, as what it was."""
+    round_ = state.rounds.get(event.enclosure)
+    chore = chore_of(round_.job if round_ is not None else "")
+    return with_chore(state, event.enclosure, chore, at) if event.step == "return" and chore is not None else state
 
 
 def _with_round(state: State, round_: Round) -> State:

@@ -40,7 +40,8 @@ from assistant.core.events import (
     WindowsOpened,
 )
 from assistant.core.fold import fold_knowing
-from assistant.core.gate import may_go_back
+from assistant.core.gate import Verdict, may_go_back
+from assistant.core.jobs import chore_of
 from assistant.core.state import State
 
 Done: TypeAlias = Literal["disinfected", "cleaned", "part", "spot clean", "water", "other"]
@@ -171,10 +172,19 @@ def _done(event: Event, before: State, at: datetime) -> Done | None:
         verdict = may_go_back(before.rounds.get(enclosure), at)
         if event.step != "return" or not verdict.ready:
             return "part"
-        return "cleaned" if verdict.claim == "cleaned_only" else "disinfected"
+        return _amounts_to(verdict, before.rounds[enclosure].job)
     if isinstance(event, OF_A_CLEAN):
         return "part"
     return OF_CHORE.get(str(getattr(event, "chore", "")), "other")
+
+
+def _amounts_to(verdict: Verdict, job: str) -> Done:
+    """A spot that was disinfected makes no disinfected enclosure; what counts for no chore was a part of one."""
+    if chore_of(job) == "spot clean":
+        return "spot clean"
+    if chore_of(job) is None:
+        return "part"
+    return "cleaned" if verdict.claim == "cleaned_only" else "disinfected"
 
 
 # ---------------------------------------------------------------- a part of it

@@ -91,6 +91,8 @@ class Stock:
     label_organisms: tuple[str, ...] = ()
     """Ids of the organisms that the label lists."""
     label_keeps: Amount | None = None
+    pictograms: tuple[str, ...] = ()
+    """Hazard signs that its own label carries, by the names in `core.pictograms`; (): the keeper hasn't said."""
     also: tuple[str, ...] = ()
 
 

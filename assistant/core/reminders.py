@@ -76,6 +76,8 @@ def came_due(
 
 
 STANDS: tuple[ReminderKind, ...] = (
+    "about to dry",
+    "still wet",
     "vouch",
     "hold over",
     "rinse now",
@@ -87,9 +89,11 @@ STANDS: tuple[ReminderKind, ...] = (
 """What goes on being so until the keeper does something about it, the most pressing first."""
 
 
-def standing(state: State, now: datetime, tub_minutes: int) -> tuple[Reminder, ...]:
-    """What came due at some time and still waits for the keeper, the most pressing first."""
-    ever = came_due(state, datetime.min.replace(tzinfo=UTC), now, tub_minutes)
+def standing(
+    state: State, now: datetime, tub_minutes: int, dries: Mapping[str, datetime] | None = None
+) -> tuple[Reminder, ...]:
+    """What came due at some time and still waits for the keeper, the most pressing first; as `came_due`."""
+    ever = came_due(state, datetime.min.replace(tzinfo=UTC), now, tub_minutes, dries)
     stands = [reminder for reminder in ever if reminder.kind in STANDS]
     return tuple(sorted(stands, key=lambda reminder: STANDS.index(reminder.kind)))
 

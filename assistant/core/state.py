@@ -102,6 +102,8 @@ class Round:
     """A smell was reported, and not that it's gone."""
     paused_at: datetime | None = None
     """Left for later since then; it stays open."""
+    job: str = ""
+    """From `jobs.JOBS`; empty: nothing was said of it."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,7 +9,7 @@ from __future__ import annotations
 import asyncio
 import os
 import sys
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import contextmanager, suppress
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
@@ -25,7 +25,7 @@ from prompt_toolkit.patch_stdout import patch_stdout
 from assistant.contract import Heard, Reply, Talk
 from assistant.core.gate import Timer, timers
 from assistant.core.household import Bottle, Enclosure, Measure, Stock
-from assistant.core.reminders import ReminderKind, standing
+from assistant.core.reminders import Reminder, ReminderKind
 from assistant.core.state import State
 from assistant.shells.clocks import ClockWatch
 from assistant.shells.folder import Folder
@@ -52,6 +52,8 @@ LISTENING = "Space on an empty line: talk, and stop what is being said. Talking 
 _STEP_WORDS = {"hold": "wet", "air": "airing", "eye": "rinse eye", "skin": "rinse skin"}
 
 _STANDS: Mapping[ReminderKind, str] = {
+    "about to dry": "about to dry",
+    "still wet": "still wet?",
     "vouch": "stayed wet?",
     "hold over": "stayed wet?",
     "rinse now": "rinse now",
@@ -237,11 +239,12 @@ class Chat:
 
     def _bottom_line(self) -> str:
         try:
-            state = self.sitting.state()
+            state, now = self.sitting.state(), self.now()
+            stands = self.sitting.waiting(now)
         except StoreFault:
             return ""
         width = self._width()
-        clocks = bottom_line(state, self.sitting.talk, self.now(), width, self.sitting.household.habits.tub_minutes)
+        clocks = bottom_line(state, self.sitting.talk, now, width, stands)
         if self.voiced is None:
             return clocks
         return f"{clocks}\n {self.voiced.ears.line()[: width - 1]}"
@@ -264,10 +267,10 @@ def completions(sitting: Sitting) -> list[str]:
     return [*names, *(question.example for question in sitting.questions.values())]
 
 
-def bottom_line(state: State, talk: Talk, now: datetime, width: int, tub_minutes: int = 60) -> str:
+def bottom_line(state: State, talk: Talk, now: datetime, width: int, stands: Sequence[Reminder] = ()) -> str:
     """Whether an answer is waited for, the running clocks, soonest first, and what waits for the keeper; what fits."""
     parts = [_timer(timer) for timer in timers(state, now)]
-    parts += [f"{reminder.thing}: {_STANDS[reminder.kind]}" for reminder in standing(state, now, tub_minutes)]
+    parts += [f"{reminder.thing}: {_STANDS[reminder.kind]}" for reminder in stands]
     waits = _waits(talk)
     if waits:
         parts.insert(0, waits)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import shutil
 from collections.abc import Callable, Iterator
 from dataclasses import asdict, dataclass
 from textwrap import fill
@@ -42,7 +43,8 @@ def check(options: Options) -> int:
 def _line(finding: Finding) -> str:
     mark = "ok" if finding.works else "NO" if finding.needed else "--"
     text = f"{mark}  {finding.part}: {finding.detail}" + (f"; {finding.mend}" if finding.mend else "")
-    return fill(text, 100, subsequent_indent="      ", break_long_words=False, break_on_hyphens=False)
+    wide = min(shutil.get_terminal_size().columns, 100)
+    return fill(text, wide, subsequent_indent="      ", break_long_words=False, break_on_hyphens=False)
 
 
 def _findings(folder: Folder) -> Iterator[Finding]:

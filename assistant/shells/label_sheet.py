@@ -12,6 +12,7 @@ from io import BytesIO
 from typing import Any
 
 from assistant.say.wording.label_said import LabelText
+from assistant.shells.hazard_signs import draw_sign
 
 PAPER = {"a4": (210.0, 297.0), "letter": (215.9, 279.4)}
 MARGIN, GAP, PAD = 8.0, 3.0, 4.0
@@ -20,6 +21,9 @@ WIDE = 93.0
 
 NAME_PT, PRODUCT_PT, BODY_PT, CAUTION_PT = 26, 18, 14, 12
 """At arm's length, about 70 cm, capitals want some 3.5 mm, a two-hundredth of that: 14 points; common practice."""
+SIGN = 15.0
+"""Of a hazard pictogram, corner to corner across, in mm."""
+SIGNS_FROM = "Signs on the product's own label:"
 MM_A_PT = 25.4 / 72
 LEADING = 1.1
 _MARKS = re.compile(r"([*_~-])(?=\1)")
@@ -64,7 +68,13 @@ def picture(label: LabelText) -> bytes:
 
 def unprintable(label: LabelText) -> str:
     """The letters of a label that its font doesn't have and no plain letter stands for."""
-    words = [label.name, label.product, *label.cautions, *(part for line in label.lines for part in line)]
+    words = [
+        label.name,
+        label.product,
+        *label.cautions,
+        *(words for _, words in label.signs),
+        *(part for line in label.lines for part in line),
+    ]
     return "".join(dict.fromkeys(letter for letter in "".join(words) if _printed(letter) == "?" != letter))
 
 
@@ -119,6 +129,15 @@ def _words(pdf: Any, label: LabelText, x: float, y: float, *, dry: bool) -> floa
     at = _put(pdf, label.product, (x, at), PRODUCT_PT, "B", dry=dry) + 1
     for head, text in label.lines:
         at = _put(pdf, f"**{_unmarked(head)}:** {_unmarked(text)}", (x, at), BODY_PT, "", dry=dry)
+    if label.signs:
+        at = _put(pdf, SIGNS_FROM, (x, at + 1.5), CAUTION_PT, "B", dry=dry) + 1
+    for symbol, words in label.signs:
+        if not dry:
+            draw_sign(pdf, symbol, (x + PAD, at), SIGN)
+        indent = SIGN + 2
+        high = _put(pdf, words, (x, at), BODY_PT, "", dry=True, indent=indent) - at
+        _put(pdf, words, (x, at + max(0.0, (SIGN - high) / 2)), BODY_PT, "", dry=dry, indent=indent)
+        at += max(SIGN, high) + 1
     for place, caution in enumerate(label.cautions):
         at = _put(pdf, f"! {caution}", (x, at + (1.5 if place == 0 else 0)), CAUTION_PT, "", dry=dry)
     return at
@@ -129,12 +148,14 @@ def _unmarked(text: str) -> str:
     return _MARKS.sub(r"\1 ", text)
 
 
-def _put(pdf: Any, text: str, place: tuple[float, float], size: int, style: str, *, dry: bool) -> float:
+def _put(
+    pdf: Any, text: str, place: tuple[float, float], size: int, style: str, *, dry: bool, indent: float = 0
+) -> float:
     pdf.set_font(FONT, style, size)
-    pdf.set_xy(place[0] + PAD, place[1])
+    pdf.set_xy(place[0] + PAD + indent, place[1])
     line = size * MM_A_PT * LEADING
     height: float = pdf.multi_cell(
-        WIDE - 2 * PAD,
+        WIDE - 2 * PAD - indent,
         line,
         _printed(text),
         align="L",

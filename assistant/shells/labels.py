@@ -112,10 +112,18 @@ def _name(options: Options, wanted: Sequence[Bottle]) -> str:
 def _tell(path: Path, made: Sequence[LabelText], options: Options) -> None:
     if options.json:
         told = [
-            {"bottle": t.name, "product": t.product, "lines": dict(t.lines), "cautions": list(t.cautions)} for t in made
+            {
+                "bottle": t.name,
+                "product": t.product,
+                "lines": dict(t.lines),
+                "signs": [symbol for symbol, _ in t.signs],
+                "cautions": list(t.cautions),
+            }
+            for t in made
         ]
         print(json.dumps({"file": str(path), "labels": told}, ensure_ascii=False))
         return
     print(f"{path}: {len(made)} {'label' if len(made) == 1 else 'labels'}.")
-    print("Print at full size, cut along the dashes, and stick the thick line at the mark to fill to.")
-    print("The product's own label comes first; copy its hazard signs from there.")
+    print("Print at full size, cut along the dashes. The thick line goes at the fill mark.")
+    print("The product's own label comes first. Only the hazard signs that keeping.toml has")
+    print("from there, as a stock's pictograms, are drawn.")

@@ -15,8 +15,9 @@ from assistant.core.facts import Facts
 from assistant.hear.call_word import unfit
 from assistant.hear.sound_alike import sounds_like
 from assistant.shells.options import Options, opened_folder
+from assistant.shells.setup_answers import Ask, Known, Section, Values
 from assistant.shells.setup_asking import Asker, asker
-from assistant.shells.setup_questions import SECTIONS, Ask, Known, Section, Values
+from assistant.shells.setup_questions import SECTIONS
 from assistant.store.keeping import KeepingFault
 from assistant.store.keeping_file import KeepingFile, NotWritten
 from assistant.store.keeping_tables import tables_of
@@ -125,7 +126,11 @@ class Interview:
             latest = self._added(section, name)
 
     def _fill_gaps(self, section: Section, things: Sequence[Mapping[str, Any]]) -> None:
-        gaps = {_name(thing): asks for thing in things if (asks := self._open(section, thing))}
+        gaps = {
+            _name(thing): asks
+            for thing in things
+            if (asks := [ask for ask in self._open(section, thing) if not ask.aside])
+        }
         if not gaps:
             return
         told = "; ".join(f"{name} ({_keys(asks)})" for name, asks in gaps.items())

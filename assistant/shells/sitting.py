@@ -14,9 +14,11 @@ from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import Literal
 
+from assistant.answer.due import still_waits
 from assistant.contract import Heard, Question, Reads, Reply, Talk, Turn, World
 from assistant.core.facts import Facts
 from assistant.core.household import Household
+from assistant.core.reminders import Reminder
 from assistant.core.state import State
 from assistant.shells.clocks import ClockWatch
 from assistant.shells.folder import Folder
@@ -106,6 +108,10 @@ class Sitting:
     def state(self) -> State:
         """The present, for clocks on the screen."""
         return self.log.state()
+
+    def waiting(self, now: datetime) -> tuple[Reminder, ...]:
+        """What came due and still waits for the keeper, for the screen."""
+        return still_waits(self._world(now))
 
     def _world(self, now: datetime) -> World:
         return World(

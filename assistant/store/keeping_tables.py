@@ -96,6 +96,7 @@ def tables_of(facts: Facts, gallon: Gallon) -> dict[str, Table]:
                 "label_claim": read.claim,
                 "label_organisms": partial(read.list_of, of=partial(read.organism, facts=facts)),
                 "label_keeps": time,
+                "pictograms": partial(read.list_of, of=read.pictogram),
             },
             needs=("name", "agent"),
         ),

@@ -14,6 +14,7 @@ from typing import Any
 
 from assistant.core.amounts import Amount
 from assistant.core.facts import Facts
+from assistant.core.pictograms import SYMBOLS, WARNS, symbol_named
 from assistant.core.quantity import BadQuantity, Gallon, read_amount, read_mix
 from assistant.core.units import dimension
 from assistant.store.toml_lines import Place
@@ -160,6 +161,16 @@ def organism(value: Any, facts: Facts) -> str:
     """An organism's id. A label may list germs that the facts say nothing of; those are kept as written."""
     found = facts.organism_named(text(value))
     return found.id if found is not None else text(value).lower()
+
+
+def pictogram(value: Any) -> str:
+    """A hazard sign's name, from its name or code."""
+    found = symbol_named(text(value))
+    if found is not None:
+        return found
+    near = get_close_matches(text(value).lower(), WARNS, n=1)
+    fix = f'did you mean "{near[0]}"?' if near else f"write {_either([*SYMBOLS, *WARNS])}"
+    raise Wrong(f"no hazard sign is known by {as_given(value)}", fix)
 
 
 def as_given(value: Any) -> str:

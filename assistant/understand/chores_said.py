@@ -36,6 +36,23 @@ _GROUPS = (
     ("new", re.compile(r"\bnew (?:ones|arrivals?|animals?)\b|\bnewcomers?\b|\bquarantined?(?: ones| animals)?\b")),
     ("sick", re.compile(r"\bsick\b|\bill (?:ones|animals)\b|\bhospital ones\b")),
 )
+_CLEANS = (
+    (
+        "quarantine clean",
+        Pattern(r"\bquarantine (?:deep |full |big )?clean\w*\b|\bclean\w* (?:\S+ ){0,5}for quarantine\b"),
+    ),
+    (
+        "scale clean",
+        Pattern(
+            r"\bde ?scal(?:e|es|ed|ing)\b|\b(?:lime ?)?scale clean\w*\b"
+            r"|\b(?:get|getting|take|taking|clean|cleaning|scrub|scrubbing) (?:\S+ ){0,2}(?:lime ?)?scale off\b"
+        ),
+    ),
+    ("spot clean", Pattern(r"\bspot clean\w*\b")),
+    ("deep clean", Pattern(r"\b(?:deep|full|thorough) (?:clean|scrub)\w*\b")),
+)
+_ANYTHING = Pattern(r"\bwhat (?:did|have|was the last thing) (?:\S+ ){0,3}(?:do|did|done) (?:to|in|with|for)\b")
+"""Asks for whatever was done, so every chore counts."""
 _EVERYBODY = Pattern(
     r"\b(?:everybody|everyone|everything|the (?:whole )?lot|all of them"
     r"|all the (?:tanks|tubs|boxes|enclosures|cages|animals))\b"
@@ -45,7 +62,15 @@ _EVERYBODY = Pattern(
 def chores_in(plain: str) -> tuple[str, ...]:
     """The chores named, in the order of the schedule's list."""
     plain = plain.replace("-", " ")
+    if _ANYTHING.search(plain):
+        return tuple(chore for chore, _ in _CHORES)
     return tuple(chore for chore, pattern in _CHORES if pattern.search(plain))
+
+
+def clean_in(plain: str) -> str | None:
+    """The sort of clean named, from `jobs.JOBS`; None: none is."""
+    plain = plain.replace("-", " ")
+    return next((clean for clean, pattern in _CLEANS if pattern.search(plain)), None)
 
 
 def groups_named(plain: str) -> tuple[str, ...]:

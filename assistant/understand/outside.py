@@ -41,7 +41,6 @@ he looks ill
 {animal} is not moving
 she has a cold
 what is wrong with {animal}
-keep her in the tub
 can she stay in the tub
 it is drying too fast
 will it stay wet long enough

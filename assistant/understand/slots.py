@@ -15,7 +15,7 @@ from assistant.core.amounts import Amount, Percent, SaidRatio
 from assistant.core.rounds import is_open
 from assistant.understand import fills
 from assistant.understand.choosing_words import CHOOSING, job_in, methods_in, near_water, of_facts
-from assistant.understand.chores_said import PLANNING, chores_in, every_one, groups_named, racks_in
+from assistant.understand.chores_said import PLANNING, chores_in, clean_in, every_one, groups_named, racks_in
 from assistant.understand.claimed_steps import Claims
 from assistant.understand.drains import drains_in, wish_in
 from assistant.understand.items_said import begun_in, items_in, still_wet_in, taken_in, ways_in
@@ -33,7 +33,7 @@ from assistant.understand.surfaces_said import inside_said, soaks
 from assistant.understand.told import Told, told_in
 from assistant.understand.touched import touched_in
 from assistant.understand.unknown_names import ROUND, unknown_names
-from assistant.understand.waiting import groups_in, homes_of, marks_group, setting_in, tub_cleaned, tubs_in
+from assistant.understand.waiting import groups_in, homes_of, marks_group, setting_in, shut_in, tub_cleaned, tubs_in
 from assistant.understand.wanted_unit import wanted_unit
 
 _OF_THE_STOCK = frozenset({"mix_strength", "bleach_now"})
@@ -150,7 +150,7 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     if asked.intent in OF_ITEMS:
         slots = _with_items(slots, parsed, asked)
     elif asked.intent in ("done", "tub"):
-        slots = replace(slots, tubs=tubs_in(plain), cleaned=tub_cleaned(plain))
+        slots = replace(slots, tubs=tubs_in(plain), cleaned=tub_cleaned(plain), shut_in=shut_in(plain))
     elif asked.intent == "outbreak":
         slots = replace(slots, groups=groups_in(plain) if marks_group(plain) else ())
     elif asked.intent == "pour_away":
@@ -191,6 +191,7 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         wet=_wet(claims, told) if smells and asked.intent != "done" else None,
         openings=openings_in(plain) if asked.intent == "done" else None,
         every_enclosure=every or slots.every_enclosure,
+        pressed=asked.intent == "return_check" and bool(_PRESSED.search(plain)),
         cold=asked.intent == "return_check" and bool(_CHILLED.search(plain)),
         heat_cold=bool(_COLD.search(plain)),
         to_unit=wanted_unit(parsed, asked.world.household.habits.gallon or "US"),
@@ -198,9 +199,13 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         soaks=soaks(plain),
         month=month_in(parsed.tokens),
         start_over=over if asked.intent == "start" else None,
+        clean_as=clean_in(plain) if asked.intent in ("start", "hold_time") else None,
         when=_when(parsed, asked),
         unknown=(*slots.unknown, *unknown_names(parsed, asked.intent, slots)),
     )
+
+
+_PRESSED = Pattern(r"\b(?:just|please|only) (?:say|tell)\b|\bsay (?:yes|it is)\b|\bsurely\b|\bis not it\b|\bgo on\b")
 
 
 def _for_choosing(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:

@@ -38,7 +38,8 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
         r"\b(?:put|popped|placed|moved|got|transferred|shifted|relocated|boxed|tubbed|bagged|taken|took)\b"
         rf"(?: \S+){{0,4}}? (?:in|into|to|over to|across to) (?:the |a |his |her |their |its )?{_WAIT}?{TUB}\b",
     ),
-    ("move out", rf"\b{_ONE}{_IS}{_NOW} in (?:the |a )?{TUB}\b"),
+    # "Keep him in the tub" is a wish, and tells of nothing done.
+    ("move out", rf"(?<!keep )(?<!leave )(?<!keeping )(?<!leaving )\b{_ONE}{_IS}{_NOW} in (?:the |a )?{TUB}\b"),
     ("move out", rf"\b(?:took|got|taken|lifted|scooped|removed|pulled|fetched|moved|have|brought) {_ONE}{_NOW} out\b"),
     ("move out", rf"\bmoved {_ONE}(?: across| over)?(?: to| into|$)"),
     ("move out", r"\bmoved (?:ENCLOSURE )?out\b|\b(?:moving|move) out(?: is| 's)? " + DONE),
@@ -49,13 +50,13 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     (
         "move out",
         r"^(?:all )?out$|^out (?:and|,|(?=(?:cleared|emptied|stripped|washed|scrubbed)\b))"
-        r"|\bENCLOSURE(?: is| 's) out\b",
+        r"|\bENCLOSURE(?: is| 's| :) out\b|^(?:the )?ENCLOSURE out(?= ,|$)",
     ),
     ("return", rf"\b(?:put|popped|placed|moved|got|let|set) {_ONE}{_NOW} (?:straight )?(?:back|home)\b"),
     ("return", r"\b(?:put|popped|placed|got|let) ENCLOSURE (?:straight )?back (?:in|home)\b"),
     # With no "back" said, only "already" tells it from being put in the tub.
-    ("return", rf"\balready (?:put|popped|placed|got) (?:{_ONE}|ENCLOSURE) in(?: again)?$"),
-    ("return", rf"\b(?:put|popped|placed) (?:{_ONE}|ENCLOSURE) in (?:already|again)$"),
+    ("return", rf"\balready (?:put|popped|placed|got) (?:{_ONE}|(?:the |my )?(?:ANIMAL|ENCLOSURE)) in(?: again)?$"),
+    ("return", rf"\b(?:put|popped|placed) (?:{_ONE}|(?:the |my )?(?:ANIMAL|ENCLOSURE)) in (?:already|again)$"),
     (
         "return",
         rf"\b{_ONE}{_IS}{_NOW} (?:gone )?(?:back|home|returned)\b|\breturned {_ONE}"
@@ -83,7 +84,7 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("wash", r"\b(?:soap|suds|detergent)(?: is| are| 's| has been| all)* (?:rinsed|off|gone|washed)"),
     (
         "apply",
-        r"\b(?:sprayed|resprayed|applied|spritzed|doused|drenched|coated|slathered|misted|saturated|soaked|wetted)\b",
+        r"\b(?:sprayed|resprayed|applied|spritzed|squirted|doused|drenched|coated|slathered|misted|saturated|soaked|wetted)\b",
     ),
     ("apply", rf"\b{DONE} (?:with )?(?:the )?(?:spraying|applying)|\b(?:spraying|spray)(?: is| 's)? {DONE}"),
     (
@@ -171,6 +172,7 @@ _HINTS: dict[str, tuple[str, ...]] = {
     "apply": (
         "spray",
         "appl",
+        "squirt",
         "spritz",
         "dous",
         "drench",

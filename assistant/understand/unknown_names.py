@@ -47,7 +47,7 @@ def unknown_names(parsed: Parsed, intent: str | None, slots: Slots) -> tuple[Unk
             and intent not in ("done", "status", "next", "return_check")
         ):
             found.append(Unknown("bottle", said))
-        elif end in HOMES and intent in ROUND and not slots.enclosures and not slots.choices:
+        elif end in HOMES and intent in ROUND and not (slots.enclosures or slots.choices or _a_tub(said, end, slots)):
             found.append(Unknown("enclosure", f"{said} {end}"))
         elif end in PRODUCT_ENDS and intent == "together" and not _in_a_product(f"{said} {end}", parsed.plain):
             found.append(Unknown("agent", f"{said} {end}"))
@@ -55,6 +55,11 @@ def unknown_names(parsed: Parsed, intent: str | None, slots: Slots) -> tuple[Unk
     if last in COLOURS and intent == "dose" and len(words) > 1 and words[-2] in ("the", "my") and not slots.bottles:
         found.append(Unknown("bottle", last))
     return tuple(found)
+
+
+def _a_tub(said: str, end: str, slots: Slots) -> bool:
+    """A waiting tub has no name that anybody gave it: "the blue tub" is no enclosure misheard."""
+    return any(tub.endswith(f"{said} {end}") for tub in slots.tubs)
 
 
 def _in_a_product(said: str, plain: str) -> bool:

@@ -36,6 +36,30 @@ _MARKS = Pattern(
 )
 
 
+_STAYS = Pattern(
+    r"^(?:please |just |then |ok |so |and )*(?:keep|leave) (?:\S+ ){1,3}?in (?:the|his|her|its|their) (?:\w+ )?"
+    r"(?:tub|bucket|carrier|tote|crate|faunarium)\b"
+    r"|\bstays? in (?:the|his|her|its|their) (?:\w+ )?(?:tub|bucket|carrier|tote|crate|faunarium)\b"
+)
+
+
+def stays_in_the_tub(plain: str) -> bool:
+    """ "Keep her in the tub": she waits on, and no step is done by it."""
+    return _STAYS.search(plain) is not None
+
+
+_SHUT_IN = Pattern(
+    r"\b(?:shut|closed|locked|clipped|zipped) (?:back )?(?:in|up|away)\b|\blid (?:is )?(?:on|shut|closed|clipped)\b"
+    r"|\b(?:secure|secured|tubbed|boxed)\b"
+    r"|\bin(?:to)? (?:the|a|an|his|her|its|their) (?:\w+ )?(?:tub|bucket|carrier|tote|crate|faunarium|pillowcase)\b"
+)
+
+
+def shut_in(plain: str) -> bool:
+    """Whether the animal is said to be shut in, or in a waiting tub."""
+    return _SHUT_IN.search(plain) is not None
+
+
 def tubs_in(plain: str) -> tuple[str, ...]:
     """Waiting tubs named by more than "the tub": "blue tub", "small holding tub"."""
     found = []

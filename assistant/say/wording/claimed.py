@@ -95,6 +95,10 @@ def _stayed_wet(answer: Answer) -> Line:
     return Line(f"{name}: wet time is over. Did it stay wet the whole time?")
 
 
+def _out_and_shut_in(answer: Answer) -> Line:
+    return Line(f"{capital(name_of(answer.details['enclosure']))}: out, and shut in the tub?")
+
+
 def _mid_hold(answer: Answer) -> Line:
     judgement = answer.details["judgement"]
     name = capital(name_of(answer.details["enclosure"]))
@@ -199,6 +203,7 @@ LINES: dict[str, Callable[[Answer], Line]] = {
     "the_round.windows": _windows,
     "the_round.gap": _gap,
     "the_round.stayed_wet": _stayed_wet,
+    "the_round.out_and_shut_in": _out_and_shut_in,
     "the_round.mid_hold": _mid_hold,
     "the_round.dried": _dried,
     "the_round.early": _early,

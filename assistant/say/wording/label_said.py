@@ -10,6 +10,7 @@ from typing import Any
 
 from assistant.core.amounts import Neat, Percent, SaidRatio
 from assistant.core.facts import Agent
+from assistant.core.pictograms import WARNS
 from assistant.core.ratio import Ratio
 from assistant.say.wording.amounts import number, rounded, shown
 from assistant.say.wording.plain import capital, count, listed, span
@@ -32,6 +33,8 @@ class LabelText:
     cautions: tuple[str, ...]
     fill_to: str = ""
     """Beside the rule that is stuck at the mark to fill to; empty: there is none."""
+    signs: tuple[tuple[str, str], ...] = ()
+    """Hazard pictograms that the product's own label carries: symbol, and the words beside it."""
 
 
 def label_text(label: Any, poison_centre: str, local: Callable[[datetime], datetime]) -> LabelText:
@@ -48,6 +51,7 @@ def label_text(label: Any, poison_centre: str, local: Callable[[datetime], datet
         tuple(lines),
         (*(f"{line}." for line in label.cautions), f"{call}."),
         f"Fill to this line: {shown(label.mixed.total)}",
+        _signs(label),
     )
 
 
@@ -58,6 +62,11 @@ def warning_text(warned: Any) -> LabelText:
     what = "UNKNOWN MIX" if warned.why == "unknown mix" else "RINSE OUT FIRST"
     lines = (("Colour", warned.bottle.colour),) if warned.bottle.colour else ()
     return LabelText(capital(warned.bottle.name), what, (*lines, ("Do", held + do)), ())
+
+
+def _signs(label: Any) -> tuple[tuple[str, str], ...]:
+    signs = label.stock.pictograms if label.stock is not None else ()
+    return tuple((sign, f"{capital(sign)}: {WARNS[sign]}") for sign in dict.fromkeys(signs))
 
 
 def _product(label: Any) -> str:

@@ -89,7 +89,7 @@ def _of_a_clean(event: happened.Event, named: Named) -> str:
         case happened.RoundStarted():
             bottle = f", from the {event.bottle}" if event.bottle else ""
             against = f", against {named(event.organism)}" if event.organism else ""
-            return f"clean begun with {named(event.agent)}{bottle}{against}"
+            return f"{event.job or 'clean'} begun with {named(event.agent)}{bottle}{against}"
         case happened.StepDone(step="apply"):
             with_ = f" with {named(event.agent)}" if event.agent else ""
             wet = f", wet time {span(event.hold_s)}" if event.hold_s is not None else ""

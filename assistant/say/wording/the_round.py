@@ -31,6 +31,12 @@ BASIS = {
 }
 """On whose word a wet time is."""
 
+JOB_SHOWN = {
+    "spot clean": "A spot clean takes every step that its product takes. It counts as no disinfection of the whole.",
+    "quarantine clean": "For quarantine the longer of label and published wet time counts.",
+}
+"""What a sort of clean changes, where that isn't plain from its name."""
+
 # ---------------------------------------------------------------- start, next, status
 
 
@@ -41,11 +47,18 @@ def _started(answer: Answer) -> Line:
     names = capital(listed(e.name for e in enclosures))
     first = capital(to_do("move out", enclosures[0] if len(enclosures) == 1 else None, supply.agent))
     bottle = f", {supply.bottle.name}" if supply.bottle is not None else ""
-    shown = [f"{names}: a clean with {supply.agent.name}{bottle}. First: {first[0].lower()}{first[1:]}."]
+    sort = details["job"]
+    if sort:
+        names = f"{names}, {sort}"
+    shown = [
+        f"{names}: {'' if sort else 'a clean '}with {supply.agent.name}{bottle}. First: {first[0].lower()}{first[1:]}."
+    ]
     shown.append("Steps: " + ", ".join(NAMES[step] for step in supply.agent.steps) + ".")
     if details["taken_as_set"] is not None:
         bottle_name = supply.bottle.name
         shown.append(f"No fill of {bottle_name} is on record: taken as {supply.agent.name}, as keeping.toml says.")
+    if sort in JOB_SHOWN:
+        shown.append(JOB_SHOWN[sort])
     if details["timed"]:
         shown.append(_wet_time_shown(supply, wet))
     else:
@@ -62,9 +75,16 @@ def _started(answer: Answer) -> Line:
     elif details["taken_as_set"] is not None and not extra:
         extra = f" {capital(supply.bottle.name)}: no fill on record, taken as {supply.agent.name}."
     say = f"{names}, {supply.agent.name}. {first}."
+    if len(say.split()) > MOST_WORDS:
+        say = f"{len(enclosures)} enclosures{f', {sort}' if sort else ''}, {supply.agent.name}. {first}."
     if len(f"{say}{extra}".split()) <= MOST_WORDS:
         say += extra
     return Line(say, "\n".join(shown))
+
+
+def _not_with_that(answer: Answer) -> Line:
+    agent = answer.details["agent"].name
+    return Line(f"Nothing begun: {agent} takes no scale off. A scale clean is with vinegar. With which bottle?")
 
 
 def _wet_time_shown(supply: Any, wet: Any) -> str:
@@ -85,9 +105,12 @@ def _open_already(answer: Answer) -> Line:
 def _next(answer: Answer) -> Line:
     """The one thing to do; on the way from a sick animal to a healthier one, hands and gloves before it."""
     line = _next_step(answer)
+    round_ = answer.details["round"]
+    if round_.job:
+        line = Line(line.say, f"{line.show or line.say}\n({capital(round_.enclosure)}: {round_.job}.)")
     if not answer.details["hands"]:
         return line
-    return Line(f"Wash hands, new gloves first. {line.say}")
+    return Line(f"Wash hands, new gloves first. {line.say}", f"Wash hands, new gloves first. {line.show or line.say}")
 
 
 def _next_step(answer: Answer) -> Line:
@@ -123,7 +146,8 @@ def _status(answer: Answer) -> Line:
         else:
             spoken.append(f"{capital(round_.enclosure)}: next {NAMES[left[0]] if left else NAMES['return']}.")
         times = ", ".join(f"{DID[step]} {clock(round_.done[step], details['now'])}" for step in done)
-        shown.append(f"{capital(round_.enclosure)}: {times or 'nothing done yet'}.")
+        sort = f", {round_.job}" if round_.job else ""
+        shown.append(f"{capital(round_.enclosure)}{sort}: {times or 'nothing done yet'}.")
         if left and "return" not in round_.done:
             shown.append(f"  Left: {', '.join(NAMES[step] for step in left)}.")
     for timer in details["timers"]:
@@ -258,6 +282,9 @@ def _ready(answer: Answer) -> Line:
     clean = " It was a clean, not a disinfection." if claim == "cleaned_only" else ""
     say = f"Nothing on my record is left to do. Look, feel, sniff; then it's your call.{clean}"
     name = capital(name_of(answer.details["enclosure"]))
+    round_ = answer.details["round"]
+    if round_ is not None and round_.job == "spot clean" and not clean:
+        say += " Only for the spot you cleaned."
     return Line(say, f"{name}: {say[0].lower()}{say[1:]}\nHeat on, lock shut, hands washed.")
 
 
@@ -279,6 +306,8 @@ def _blocked(answer: Answer) -> Line:
         spoken = f"{NAMES[left[0]]} and {len(left) - 1} more steps are left"
     else:
         spoken = f"{listed(NAMES[step] for step in left)} {'is' if len(left) == 1 else 'are'} left"
+    if details["pressed"]:
+        return Line(f"No: {spoken}.", _left(name, left, verdict, now_at))
     warm = details["warm_to"]
     if warm is not None:
         warm_it = f"Warm the tub, {warm:g} degrees at most."
@@ -304,6 +333,7 @@ LINES: dict[str, Callable[[Answer], Line]] = {
     **clocks.LINES,
     **round_told.LINES,
     "the_round.started": _started,
+    "the_round.not_with_that": _not_with_that,
     "the_round.open_already": _open_already,
     "the_round.next": _next,
     "the_round.status": _status,

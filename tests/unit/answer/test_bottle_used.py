@@ -7,6 +7,7 @@ from fractions import Fraction
 import pytest
 from tool import Tool
 
+from assistant.answer.due import still_waits
 from assistant.contract import Outcome, Reply
 from assistant.core.amounts import Amount, SaidRatio
 from assistant.core.gate import may_go_back
@@ -149,26 +150,26 @@ def test_a_fresh_mix_sprayed_over_a_spent_one_starts_its_own_wet_time_and_counts
 def test_a_bottle_past_its_life_is_told_once_by_itself_and_stands_in_the_bottom_line(tool: Tool) -> None:
     fill(tool, "wash bleach")
     assert tool.after(hours=23, minutes=59) == ""
-    assert bottom_line(tool.state, tool.talk, tool.now, 80) == " no clock is running"
+    assert bottom_line(tool.state, tool.talk, tool.now, 80, still_waits(tool.world())) == " no clock is running"
     assert "past its life" in tool.after(minutes=1)
     assert tool.after(hours=1) == ""
-    assert "red bottle: past its life" in bottom_line(tool.state, tool.talk, tool.now, 80)
+    assert "red bottle: past its life" in bottom_line(tool.state, tool.talk, tool.now, 80, still_waits(tool.world()))
     tool.say("rinsed_out", bottles=("red bottle",))
-    assert "past its life" not in bottom_line(tool.state, tool.talk, tool.now, 80)
+    assert "past its life" not in bottom_line(tool.state, tool.talk, tool.now, 80, still_waits(tool.world()))
 
 
 def test_the_bottom_line_shows_what_waits_for_the_keeper_until_it_is_seen_to(tool: Tool) -> None:
     start(tool)
     sprayed(tool)
-    assert "stayed wet?" not in bottom_line(tool.state, tool.talk, tool.now, 80)
+    assert "stayed wet?" not in bottom_line(tool.state, tool.talk, tool.now, 80, still_waits(tool.world()))
     tool.after(minutes=10)
-    assert "left tub: stayed wet?" in bottom_line(tool.state, tool.talk, tool.now, 80)
+    assert "left tub: stayed wet?" in bottom_line(tool.state, tool.talk, tool.now, 80, still_waits(tool.world()))
     tool.say("done", enclosures=(TUB,), steps=("hold",), stayed_wet=True)
     tool.after(minutes=5)
-    assert "left tub: rinse now" in bottom_line(tool.state, tool.talk, tool.now, 80)
+    assert "left tub: rinse now" in bottom_line(tool.state, tool.talk, tool.now, 80, still_waits(tool.world()))
     tool.say("done", enclosures=(TUB,), steps=("rinse",))
-    assert "rinse now" not in bottom_line(tool.state, tool.talk, tool.now, 80)
+    assert "rinse now" not in bottom_line(tool.state, tool.talk, tool.now, 80, still_waits(tool.world()))
     tool.after(minutes=50)
-    line = bottom_line(tool.state, tool.talk, tool.now, 120)
+    line = bottom_line(tool.state, tool.talk, tool.now, 120, still_waits(tool.world()))
     assert "left tub: open a window" in line
     assert "left tub: animal waits" in line

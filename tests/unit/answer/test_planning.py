@@ -50,6 +50,14 @@ def test_a_chore_is_logged_for_the_time_said(tool: Tool) -> None:
     assert (last["at"], last["days_ago"], last["chore"]) == (yesterday.at, 1, "spot clean")
 
 
+def test_fresh_water_is_no_clean(tool: Tool) -> None:
+    tool.say("log_clean", enclosures=("east tank",), chores=("water",))
+    asked = tool.say("last_done", enclosures=("east tank",))
+    assert (asked.values["at"], asked.values["done"]) == (None, ())
+    watered = tool.say("last_done", enclosures=("east tank",), chores=("water",))
+    assert (watered.values["at"], watered.values["chore"]) == (NOW, "water")
+
+
 def test_a_chore_still_to_come_is_not_logged(tool: Tool) -> None:
     tomorrow = SaidTime(NOW + timedelta(days=1), "day")
     reply = tool.say("log_clean", enclosures=("east tank",), chores=("water",), when=tomorrow)
@@ -65,7 +73,7 @@ def test_a_logged_clean_makes_nothing_ready(tool: Tool) -> None:
 def test_undo_takes_a_logged_chore_back(tool: Tool) -> None:
     tool.say("log_clean", enclosures=("east tank",), chores=("water",))
     tool.say("undo")
-    assert tool.say("last_done", enclosures=("east tank",)).values["at"] is None
+    assert tool.say("last_done", enclosures=("east tank",), chores=("water",)).values["at"] is None
 
 
 def test_quarantine_ends_by_the_keepers_own_days_from_the_day_of_arrival(tool: Tool) -> None:

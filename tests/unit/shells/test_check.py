@@ -54,3 +54,11 @@ def test_no_household_is_no_fault(run: Command, no_voice: None) -> None:
     ran = run("check")
     assert ran.code == 0
     assert "-- household: no " in " ".join(ran.out.split())
+
+
+def test_its_lines_are_as_narrow_as_the_terminal(run: Command, no_voice: None, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setenv("COLUMNS", "50")
+    (run.home / "keeping.toml").unlink()
+    lines = run("check").out.splitlines()
+    assert len(lines) > 8
+    assert all(len(line) <= 50 or str(run.home) in line for line in lines)

@@ -9,11 +9,14 @@ from pathlib import Path
 
 import pypdfium2
 import pytest
+from fpdf import FPDF
 from PIL import Image
 
 from assistant.core.amounts import Amount
 from assistant.core.events import BottleDoubted, BottleMixed
+from assistant.core.pictograms import SYMBOLS, WARNS
 from assistant.say.wording.label_said import LabelText
+from assistant.shells.hazard_signs import draw_sign
 from assistant.shells.label_sheet import BODY_PT, MM_A_PT, WIDE, sheet, unprintable
 from assistant.store.log import Log
 
@@ -161,3 +164,74 @@ def test_a_household_without_bottles_is_told_what_to_do(run: Command) -> None:
     ran = run("labels")
     assert (ran.code, ran.out) == (2, "")
     assert "[[bottle]]" in ran.err
+
+
+def pixels_of(picture: Image.Image) -> list[tuple[int, int, int]]:
+    raw = picture.tobytes()
+    return list(zip(raw[::3], raw[1::3], raw[2::3], strict=True))
+
+
+def redness(path: Path) -> float:
+    """The share of a picture that is red."""
+    with Image.open(path) as picture:
+        pixels = pixels_of(picture.convert("RGB"))
+    return sum(1 for red, green, blue in pixels if red > 180 and green < 80 and blue < 80) / len(pixels)
+
+
+def with_signs(run: Command, signs: str) -> None:
+    keeping = run.home / "keeping.toml"
+    lines = keeping.read_text(encoding="utf-8").split("\n")
+    at = next(n for n, line in enumerate(lines) if line.startswith("agent =") and "hexidine" in line)
+    keeping.write_text("\n".join([*lines[: at + 1], f"pictograms = {signs}", *lines[at + 1 :]]), encoding="utf-8")
+
+
+def test_no_hazard_sign_is_drawn_that_the_keeper_has_not_copied(run: Command) -> None:
+    assert run("labels", "--png", "blue bottle", *NOON).code == 0
+    assert redness(run.home / "label-blue-bottle.png") == 0
+
+
+def test_the_signs_of_the_stocks_own_label_are_drawn_with_their_words(run: Command) -> None:
+    with_signs(run, '["corrosion", "GHS09"]')
+    assert run("labels", "--png", "blue bottle", *NOON).code == 0
+    assert redness(run.home / "label-blue-bottle.png") > 0.002
+    assert run("labels", "blue bottle", *NOON).code == 0
+    said = words(run.home / "labels.pdf")
+    assert "Corrosion: burns skin and eyes, or eats metal" in said
+    assert "Environment: harms water life" in said
+    assert json.loads(run("labels", "blue bottle", "--json", *NOON).out)["labels"][0]["signs"] == [
+        "corrosion",
+        "environment",
+    ]
+
+
+@pytest.mark.parametrize("signs", ['["corosion"]', '["GHS10"]', '"corrosion"', "[5]"])
+def test_a_sign_that_is_none_is_told_in_one_line(run: Command, signs: str) -> None:
+    with_signs(run, signs)
+    ran = run("labels", *NOON)
+    assert (ran.code, ran.out, ran.err.count("\n")) == (2, "", 1)
+    assert "pictograms" in ran.err
+
+
+def test_every_pictogram_is_a_black_symbol_inside_a_red_frame_on_its_point() -> None:
+    drawn = []
+    for symbol in WARNS:
+        pdf = FPDF(unit="mm", format=(40, 40))
+        pdf.add_page()
+        draw_sign(pdf, symbol, (0, 0), 40)
+        document = pypdfium2.PdfDocument(bytes(pdf.output()))
+        picture = document[0].render(scale=5).to_pil().convert("RGB")
+        document.close()
+        side = picture.size[0]
+        for corner in ((2, 2), (side - 3, 2), (2, side - 3), (side - 3, side - 3)):
+            assert picture.getpixel(corner) == (255, 255, 255)
+        for red in ((0.5, 0.04), (0.5, 0.96), (0.04, 0.5), (0.96, 0.5), (0.265, 0.265), (0.735, 0.735)):
+            found = picture.getpixel((int(red[0] * side), int(red[1] * side)))
+            assert found == (225, 0, 25), (symbol, red, found)
+        black = [
+            (n % side, n // side) for n, (r, g, b) in enumerate(pixels_of(picture)) if r < 60 and g < 60 and b < 60
+        ]
+        # inside the frame's inner edge, with white between
+        assert max(abs(x / side - 0.5) + abs(y / side - 0.5) for x, y in black) < 0.45, symbol
+        assert 0.02 < len(black) / side**2 < 0.25, symbol
+        drawn.append(frozenset(black))
+    assert len(set(drawn)) == len(SYMBOLS) == 9

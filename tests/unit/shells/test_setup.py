@@ -15,11 +15,24 @@ from assistant.store.keeping import read_household
 from .conftest import HOUSEHOLD, Command, Ran
 from .test_cli import one_line
 
-HABITS = ("to", "US", "marigold lantern")
-BLEACH = ("laundry bleach", "", "6", "1.5 L", "2025-10-01", "10", "1 in 32", "disinfect")
-BOTTLE = ("yellow bottle", "750 mL", "", "", "")
-SYRINGE = ("10 mL syringe", "", "", "0.2 mL")
-TANK = ("river tank", "corn snake", "", "glass", "120 x 60 x 60 cm", "", "1 day, 30 day, -")
+HABITS = ("to", "US", "marigold lantern", "45")
+BLEACH = (
+    "laundry bleach",
+    "",
+    "6",
+    "1.5 L",
+    "2025-10-01",
+    "10",
+    "1 in 32",
+    "disinfect",
+    "18 degC",
+    "salmonella",
+    "GHS05, environment",
+    "big jug",
+)
+BOTTLE = ("yellow bottle", "750 mL", "", "", "", "lemon one, sun")
+SYRINGE = ("10 mL syringe", "", "", "0.2 mL", "")
+TANK = ("river tank", "corn snake", "", "glass", "120 x 60 x 60 cm", "", "1 day, 30 day, -", "2", "left rack", "")
 PEOPLE = ("555 0110", "555 0111", "", "under 5, pregnant")
 ROOM = ("12 x 10 x 8 ft", "one opening", "", "45")
 EVERYTHING = (*HABITS, *BLEACH, "", *BOTTLE, "", *SYRINGE, "", *TANK, "", *PEOPLE, *ROOM)
@@ -60,6 +73,12 @@ def test_a_whole_household_is_asked_and_written(setup: Setup) -> None:
     assert (kept.enclosures[0].water, kept.enclosures[0].group) == ("dry", "healthy")
     assert kept.enclosures[0].deep_clean_every is not None
     assert kept.enclosures[0].water_every is None
+    assert kept.habits.tub_minutes == 45
+    assert (kept.stocks[0].also, kept.stocks[0].label_organisms) == (("big jug",), ("salmonella",))
+    assert kept.stocks[0].pictograms == ("corrosion", "environment")
+    assert kept.stocks[0].kept_at is not None
+    assert kept.bottles[0].also == ("lemon one", "sun")
+    assert (kept.enclosures[0].animals, kept.enclosures[0].rack) == (2, "left rack")
     assert kept.people.at_risk == ("under 5", "pregnant")
     assert kept.room.volume is not None
     assert (kept.room.volume.amount, kept.room.volume.unit) == (960, "ft^3")
@@ -82,15 +101,15 @@ def test_stopped_after_any_answer_what_was_said_is_kept_and_the_file_reads(setup
     setup(*EVERYTHING[:length])
     kept = setup.household()
     assert (kept.habits.ratio is not None) == (length > 0)
-    assert len(kept.stocks) == (length > 4)
-    assert len(kept.bottles) == (length > 13)
-    assert len(kept.enclosures) == (length > 23)
+    assert len(kept.stocks) == (length > 5)
+    assert len(kept.bottles) == (length > 18)
+    assert len(kept.enclosures) == (length > 30)
 
 
 def test_run_again_it_goes_on_with_what_is_missing(setup: Setup) -> None:
-    setup(*EVERYTHING[:25])
+    setup(*EVERYTHING[:32])
     before = (setup.home / "keeping.toml").read_text(encoding="utf-8")
-    ran = setup("", "", "", "yes", *TANK[2:], "", *PEOPLE, *ROOM)
+    ran = setup("", "", "", "yes", *TANK[2:7], "", *PEOPLE, *ROOM)
     assert "Your habits: all there" in ran.out
     assert "Not said yet: river tank (water, material, size, group, how often)" in ran.out
     assert (setup.home / "keeping.toml").read_text(encoding="utf-8").startswith(before)
@@ -170,7 +189,7 @@ def test_a_file_with_a_fault_is_told_before_anything_is_asked(setup: Setup) -> N
     ("answers", "warns"),
     [
         (("to", "US", "tub"), "short call word"),
-        ((*HABITS, "next", *BOTTLE[:1], "1 L", "", "yello bottle"), 'sounds like "yellow bottle"'),
+        ((*HABITS, "next", *BOTTLE[:1], "1 L", "", "", "yello bottle"), 'sounds like "yellow bottle"'),
     ],
 )
 def test_names_that_are_told_apart_badly_are_warned_of_and_may_be_changed(

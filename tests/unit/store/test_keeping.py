@@ -96,6 +96,7 @@ def test_a_stock_is_read_with_its_label(kept: Household) -> None:
         label_claim="disinfect",
         label_organisms=("salmonella", "an unheard-of germ"),
         label_keeps=Amount(Fraction(24), "h"),
+        pictograms=("corrosion", "environment"),
         also=("old bleach",),
     )
 
