@@ -94,9 +94,9 @@ class Faulty:
 class Doubt:
     """Something that was not heard with certainty, so it is read back before it counts."""
 
-    kind: Literal["number", "polarity"]
+    kind: Literal["number", "polarity", "hearing"]
     heard: str
-    """As taken: "15", or "rinsed"."""
+    """As taken: "15", or "rinsed", or all of what was heard badly."""
     others: tuple[str, ...] = ()
     """What else it may have been."""
 

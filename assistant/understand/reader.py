@@ -17,7 +17,7 @@ from assistant.core.household import Household
 from assistant.core.quantity import Gallon
 from assistant.core.rounds import is_open
 from assistant.understand import alarms, fills
-from assistant.understand.certainty import HARM, best_of, with_doubts, with_guess_doubted
+from assistant.understand.certainty import best_of, with_doubts
 from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.claimed_steps import cannot_tell, claims_in
 from assistant.understand.cries import cry_heard
@@ -33,6 +33,7 @@ from assistant.understand.look import BY_RULE, ENOUGH, Look, without_troubles
 from assistant.understand.matching import Matcher
 from assistant.understand.meeting import meets, speaks_of_products, unknown_bottle_again
 from assistant.understand.names import Names
+from assistant.understand.number_doubts import HARM, with_guess_doubted
 from assistant.understand.own_question import OwnQuestion, says_it_dried
 from assistant.understand.parsing import Parser
 from assistant.understand.referents import with_referent
