@@ -99,10 +99,13 @@ def _pending_after(before: Pending | None, answer: Answer, reading: Reading) -> 
 def _talk_after(world: World, reading: Reading, answer: Answer, reply: Reply, pending: Pending | None) -> Talk:
     steps_heard = reading.spoken and answer.intent in CLAIMS and bool(answer.events)
     repeated = answer.message in ("talk.repeat", "talk.repeat_at_pace", "talk.hushed")
+    before = world.talk.last_reading
+    if before is not None and reading.intent == "yes" and world.talk.pending is not None:
+        before = replace(before, doubts=())  # said back, and said yes to
     return Talk(
         pending=pending,
         last=world.talk.last if repeated else reply,
-        last_reading=world.talk.last_reading if reading.intent in ABOUT_TALK else reading,
+        last_reading=before if reading.intent in ABOUT_TALK else reading,
         takes_back=steps_heard,
         told_until=world.now,
     )

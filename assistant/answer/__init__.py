@@ -78,15 +78,24 @@ def _nearest(reading: Reading, world: World) -> tuple[tuple[str, str], ...]:
 
 
 def _said_back(answer: Answer, reading: Reading, world: World) -> Answer:
-    """The same answer, or, where it would record something on a doubtful hearing, a question whether that was meant."""
-    if not (reading.doubts and answer.events and answer.outcome is Outcome.ANSWER):
+    """The same answer, or, where it rests on a doubtful hearing, a question whether that was meant.
+
+    A step that may have been denied matters only where something would be recorded.
+    """
+    doubts = reading.doubts if answer.events else tuple(one for one in reading.doubts if one.kind != "polarity")
+    if not doubts or answer.outcome is not Outcome.ANSWER:
         return answer
     certain = replace(reading, doubts=())
     return replace(
         answer,
         outcome=Outcome.CONFIRM,
         message="talk.confirm",
-        details={"doubts": reading.doubts, "steps": reading.slots.steps, "answer": answer},
+        details={
+            "doubts": doubts,
+            "steps": reading.slots.steps,
+            "answer": answer,
+            "heard": reading.question if reading.spoken else "",
+        },
         events=(),
         pending=Pending(certain, world.now, on_yes=certain),
     )

@@ -161,8 +161,8 @@ def _answer(found: _Dose, reading: Reading, world: World) -> Answer:
         sources=_sources(found, world),
     )
     doubts = tuple(doubt for doubt in reading.doubts if doubt.kind == "number")
-    if not doubts:
-        return answer
+    if not doubts or len(doubts) < len(reading.doubts):
+        return answer  # with more in doubt than numbers the whole question is read back
     certain = replace(reading, doubts=())
     kinds = ("mix", "volume")
     again = Answer(
@@ -170,7 +170,7 @@ def _answer(found: _Dose, reading: Reading, world: World) -> Answer:
         Outcome.ASK,
         "mixing.say_again",
         missing=kinds,
-        pending=Pending(certain, world.now, missing=kinds),
+        pending=Pending(reading, world.now, missing=kinds),
     )
     return replace(
         answer,

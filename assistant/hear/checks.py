@@ -11,13 +11,30 @@ from assistant.hear.microphone import sound_library
 from assistant.hear.recogniser import RATE_HZ, CannotListen, hear_all, pieces
 from assistant.hear.vocabulary import Sayable
 
+SPOKEN = "how long is left"
+"""What is said to the recogniser to try it: a question that every household has."""
 
-def recogniser_works(said: Sayable, models: Path, cache: Path) -> str:
-    """Load the recogniser and let it search a second of noise; says which it is and why that one."""
+
+def recogniser_works(said: Sayable, models: Path, cache: Path, clip: bytes | None) -> str:
+    """Load the recogniser and let it hear a clip; says which it is, why that one, and what it heard.
+
+    clip: SPOKEN as 16 kHz sound; None: there is nothing here that could say it, and a second of noise is searched.
+    Fails: CannotListen, also where it heard another thing than was said.
+    """
     recogniser = open_recogniser(said, models, cache)
-    noise = np.random.default_rng(1).normal(0, 300, RATE_HZ).astype("<i2").tobytes()
-    hear_all(recogniser, pieces(noise))
-    return f"{recogniser.name} ({find_model(models).says})"
+    found = f"{recogniser.name} ({find_model(models).says})"
+    if clip is None:
+        noise = np.random.default_rng(1).normal(0, 300, RATE_HZ).astype("<i2").tobytes()
+        hear_all(recogniser, pieces(noise))
+        return f"{found}; not tried on speech, since there is no voice here to say something"
+    heard = hear_all(recogniser, pieces(clip)).text
+    missing = set(SPOKEN.split()) - set(heard.split())
+    if 2 * len(missing) > len(SPOKEN.split()):
+        what = f'of "{SPOKEN}", said by this computer, it heard "{heard}"'
+        raise CannotListen(
+            f"{recogniser.name}: {what}", str(models), "is its model an English one? see models/README.md"
+        )
+    return f'{found}; heard "{heard}" of "{SPOKEN}", as this computer says it'
 
 
 def microphone_works() -> str:

@@ -20,7 +20,10 @@ TRADE: Mapping[str, tuple[Sounds, ...]] = {
     "chlorhexidine": (
         *("K L AO R HH EH K S IH D IY N", "K L AO R HH EH K S AH D AY N"),
         *("K L AO R HH EH K S AY D IY N", "K L AO R HH EH K S IH D AY N"),
+        # Without the h, as it is mostly said in haste, and as it is read off a label by who never heard it.
+        *("K L AO R EH K S IH D IY N", "K L AO R EH K S IH D AY N", "K L AO R AH K S AY D AY N"),
     ),
+    "chlorhex": ("K L AO R HH EH K S", "K L AO R EH K S"),
     "povidone": ("P OW V AH D OW N", "P AA V AH D OW N"),
     "hypochlorite": ("HH AY P AH K L AO R AY T", "HH AY P OW K L AO R AY T"),
     "peroxymonosulfate": ("P ER AA K S IY M AA N OW S AH L F EY T",),

@@ -88,14 +88,25 @@ def _files(folder: Folder) -> Finding:
 
 def _recogniser(folder: Folder) -> Finding:
     try:
-        from assistant.hear.checks import recogniser_works
+        from assistant.hear.checks import SPOKEN, recogniser_works
         from assistant.shells.ears import words_of
         from assistant.shells.sitting import open_sitting
 
         with open_sitting(folder, ":memory:") as sitting:
-            return Finding("recogniser", True, recogniser_works(words_of(sitting), folder.models, folder.cache))
+            works = recogniser_works(words_of(sitting), folder.models, folder.cache, _spoken(SPOKEN))
+            return Finding("recogniser", True, works)
     except Exception as fault:
         return _missing("recogniser", fault, "type instead; models/README.md tells of models")
+
+
+def _spoken(text: str) -> bytes | None:
+    """The text as this computer says it; None: it can't, and the line on speech says why."""
+    from assistant.hear.wav import read_file
+    from assistant.say.voice import Voice
+
+    with throw_away() as place, Voice() as voice:
+        clip = place.path / "clip.wav"
+        return None if voice.render(text, clip) else read_file(clip)
 
 
 def _microphone(_: Folder) -> Finding:

@@ -53,6 +53,7 @@ def opened_ears(sitting: Sitting, folder: Folder, options: Options, mouth: Mouth
     except CannotListen as fault:
         raise ShellFault(str(fault)) from fault
     mouth.warm()
+    sitting.warm()
     ears = Ears(recogniser, mouth, when, call_word)
     try:
         yield ears

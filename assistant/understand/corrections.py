@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import replace
 from fractions import Fraction
 from typing import Any
 
-from assistant.contract import Reading, Slots
+from assistant.contract import Doubt, Reading, Slots
 from assistant.core.amounts import Amount, Mix, Percent, Ppm, SaidRatio
 
 
@@ -55,6 +56,31 @@ def _put(value: Mix | Amount | Fraction, number: Fraction, doubted: set[str] | N
     if isinstance(value, Fraction) and fits(value):
         return number
     return None
+
+
+def numbers_in(values: Iterable[object]) -> list[Fraction]:
+    """The numbers of mixes, amounts and bare numbers, in order."""
+    numbers: list[Fraction] = []
+    for value in values:
+        if isinstance(value, SaidRatio):
+            numbers += [value.first, value.second]
+        elif isinstance(value, Percent):
+            numbers.append(value.percent)
+        elif isinstance(value, Ppm):
+            numbers.append(value.ppm)
+        elif isinstance(value, Amount):
+            numbers.append(value.amount)
+        elif isinstance(value, Fraction):
+            numbers.append(value)
+    return numbers
+
+
+def still_doubted(doubts: Iterable[Doubt], slots: Slots) -> tuple[Doubt, ...]:
+    """Of the doubts about a reading's numbers those whose number is still in it, after something else was put right."""
+    strength = (slots.stock_strength,) if slots.stock_strength is not None else ()
+    kept = (*slots.mixes, *slots.volumes, *slots.durations, *slots.temperatures, *slots.numbers, *strength)
+    numbers = {said_number(number) for number in numbers_in(kept)}
+    return tuple(doubt for doubt in doubts if doubt.kind == "number" and doubt.heard in numbers)
 
 
 def said_number(number: Fraction) -> str:

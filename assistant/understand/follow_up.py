@@ -12,7 +12,7 @@ from typing import Any
 
 from assistant.contract import Choice, Pending, Reading, Slots, World
 from assistant.core.amounts import Amount, Percent, SaidRatio
-from assistant.understand.corrections import with_number
+from assistant.understand.corrections import still_doubted, with_number
 from assistant.understand.known_words import CONNECTING, ROOM_AIR
 from assistant.understand.parsing import Parsed
 from assistant.understand.patterns import Pattern
@@ -201,7 +201,7 @@ def _joined(before: Reading, answering: Answering, slots: Slots) -> Reading:
         question=answering.parsed.text,
         slots=slots,
         confidence=max(before.confidence, 0.9),
-        doubts=(),
+        doubts=still_doubted(before.doubts, slots),
         spoken=answering.spoken,
         nearest=(),
     )

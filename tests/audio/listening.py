@@ -8,12 +8,14 @@ from dataclasses import dataclass, field
 from datetime import UTC, datetime
 from pathlib import Path
 
-from assistant.contract import Heard, Reading, World
+from assistant.contract import Heard, Outcome, Reading, World
 from assistant.hear.choose import open_recogniser
 from assistant.hear.spoken_form import words_of
 from assistant.hear.vocabulary import sayable
 from assistant.store.keeping import read_household
 from assistant.store.packaged import packaged_facts, packaged_weights, read_questions
+from assistant.turn import take_turn
+from assistant.understand.corrections import numbers_in, said_number
 from assistant.understand.reader import Reader
 
 DEMO = Path(__file__).resolve().parents[2] / "assistant" / "demo" / "keeping.toml"
@@ -26,9 +28,9 @@ class Judged:
     said: str
     heard: Heard
     verdict: str
-    """right: the same question with the same slots, nothing doubted. confirmed: the same, after one "yes" to what was
-    doubted. missed: unsure, or something is asked for, or a doubt catches what is wrong. wrong: another number, name
-    or question was taken for certain."""
+    """right: the same question with the same slots, not asked back. confirmed: the same, after one "yes" to what was
+    read back. missed: unsure or refused, or something is asked for, or what is wrong is read back. wrong: another
+    number, name or question was taken for certain, or a number let through by a "yes" to others read back right."""
     wrong: str = ""
     """What was wrong when silently so: number, question or name."""
     errors: int = 0
@@ -77,19 +79,20 @@ class DemoListener:
 
     def judged(self, said: str, heard: Heard) -> Judged:
         meant, taken = self.read(Heard(said)), self.read(heard)
-        verdict, wrong = _verdict(meant, taken)
+        verdict, wrong = _verdict(meant, taken, take_turn(heard, self._world).reply.outcome)
         spoken = words_of(said)
         return Judged(said, heard, verdict, wrong, word_errors(spoken, heard.text.split()), len(spoken))
 
 
-def _verdict(meant: Reading, taken: Reading) -> tuple[str, str]:
+def _verdict(meant: Reading, taken: Reading, outcome: Outcome) -> tuple[str, str]:
     if taken.intent is None:
         return ("right" if meant.intent is None else "missed"), ""
-    same = taken.intent == meant.intent and taken.slots == meant.slots
-    if same:
-        return ("confirmed" if taken.doubts else "right"), ""
-    if taken.doubts:
+    if taken.intent == meant.intent and taken.slots == meant.slots:
+        return ("confirmed" if outcome is Outcome.CONFIRM else "right"), ""
+    if outcome in (Outcome.ASK, Outcome.UNSURE, Outcome.REFUSE):
         return "missed", ""
+    if outcome is Outcome.CONFIRM:
+        return ("wrong", "number") if _waved_through(meant, taken) else ("missed", "")
     if taken.intent != meant.intent:
         return "wrong", "question"
     if not _within(_numbers(taken), _numbers(meant)):
@@ -98,6 +101,15 @@ def _verdict(meant: Reading, taken: Reading) -> tuple[str, str]:
         return "wrong", "name"
     # Part of what was said is lacking: the tool asks for it.
     return "missed", ""
+
+
+def _waved_through(meant: Reading, taken: Reading) -> bool:
+    """Whether all that is read back is right, so that a "yes" lets through a wrong number beside it."""
+    if taken.intent != meant.intent or any(doubt.kind == "hearing" for doubt in taken.doubts):
+        return False  # all of it is read back
+    right = {said_number(number) for number in numbers_in(_numbers(meant))}
+    wrong = {said_number(number) for number in numbers_in(_numbers(taken))} - right
+    return bool(wrong) and not wrong & {doubt.heard for doubt in taken.doubts}
 
 
 def _numbers(reading: Reading) -> list[object]:

@@ -48,11 +48,16 @@ def people(name: str) -> Path:
     return PEOPLE / name
 
 
-def speak(text: str, speaker: Speaker, path: Path, words_a_minute: int = 150) -> Path:
-    """Say the text into a WAV file, at whatever rate the program writes."""
+def speak(text: str, speaker: Speaker, path: Path, words_a_minute: int = 150, slower: float = 1.0) -> Path:
+    """Say the text into a WAV file, at whatever rate the program writes.
+
+    words_a_minute: of espeak-ng.
+    slower: how much longer flite takes; below 1 it speaks faster.
+    """
     path.unlink(missing_ok=True)
     if speaker.program == "flite":
-        command = ["flite", "-voice", speaker.voice, "-t", text, "-o", str(path)]
+        stretch = ["--setf", f"duration_stretch={slower}"]
+        command = ["flite", "-voice", speaker.voice, *stretch, "-t", text, "-o", str(path)]
     else:
         command = ["espeak-ng", "-v", speaker.voice, "-s", str(words_a_minute), "-w", str(path), text]
     subprocess.run(command, check=True, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)

@@ -14,7 +14,7 @@ from audio.unseen import TEXTS
 
 from assistant.contract import Question
 from assistant.core.household import Household
-from assistant.hear.checks import recogniser_works
+from assistant.hear.checks import SPOKEN, recogniser_works
 from assistant.hear.pocketsphinx_engine import Pocketsphinx, vocabulary
 from assistant.hear.recogniser import CannotListen, hear_all, pieces
 from assistant.hear.spoken_form import ONES, TENS
@@ -176,7 +176,21 @@ def test_words_of_a_household_without_anything_are_enough_to_start(
     assert kept.words > 100
 
 
-def test_check_loads_the_recogniser_and_lets_it_listen(tmp_path: Path) -> None:
-    line = recogniser_works(Sayable({"next": ("what is next",)}, {}), tmp_path / "models", tmp_path / "cache")
-    assert "pocketsphinx" in line
+def test_check_lets_the_recogniser_hear_a_spoken_clip_and_tells_what_it_heard(
+    tmp_path: Path, questions: dict[str, Question]
+) -> None:
+    need("flite")
+    said = sayable(questions.values(), Household())
+    folders = tmp_path / "models", tmp_path / "cache"
+    line = recogniser_works(said, *folders, read_file(speak(SPOKEN, FLITE[3], tmp_path / "clip.wav")))
+    assert line.startswith("pocketsphinx, its own English model")
+    assert f'heard "{SPOKEN}"' in line
+    with pytest.raises(CannotListen, match="it heard"):
+        recogniser_works(said, *folders, read_file(speak("good morning everyone", FLITE[3], tmp_path / "clip.wav")))
+
+
+def test_check_says_so_where_nothing_can_speak(tmp_path: Path) -> None:
+    said = Sayable({"next": ("what is next",)}, {})
+    line = recogniser_works(said, tmp_path / "models", tmp_path / "cache", None)
     assert "no models folder" in line
+    assert "not tried on speech" in line

@@ -1,13 +1,15 @@
-"""The call word and the end of a turn: python tests/bench/hands_free.py [--chatter FILE] [--most N]
+"""The call word and the end of a turn: python tests/bench/hands_free.py [--chatter FILE] [--hours H] [--most N]
 
 How often the call word is found in front of a question and alone, clean and under a fan; how often ordinary talk is
-taken for it; how often a turn is cut in a pause of half a second. Needs flite and sox. With --chatter, a file of
-sentences, one a line, is said as ordinary talk; without, the program's own general English is. Kept in recognition.md.
+taken for it; how often a turn is cut in a pause of half a second. Needs flite and sox. With --chatter, ordinary talk is
+so many hours of a file of sentences: one a line, or the JSON of the open data CLINC150 (Larson et al. 2019), shuffled;
+without, the program's own general English is said. Kept in recognition.md.
 """
 
 from __future__ import annotations
 
 import argparse
+import json
 import sys
 import tempfile
 from pathlib import Path
@@ -35,6 +37,7 @@ CALL = "marigold lantern"
 def main() -> None:
     options = argparse.ArgumentParser(description=__doc__)
     options.add_argument("--chatter", type=Path)
+    options.add_argument("--hours", type=float, default=0.1, help="of ordinary talk")
     options.add_argument("--most", type=int, default=40, help="clips of each kind")
     given = options.parse_args()
     with tempfile.TemporaryDirectory() as folder:
@@ -45,12 +48,30 @@ def main() -> None:
                 clips = list(_clips(texts[:: max(1, len(texts) // given.most)], noise_db, place))
                 found = sum(_called(recogniser, clip) for clip in clips)
                 print(f"call word {kind}, noise {noise_db} dB: found {found} of {len(clips)}", flush=True)
-        talk = given.chatter.read_text("utf-8").splitlines() if given.chatter else list(SENTENCES)
-        clips = list(_clips(talk[:: max(1, len(talk) // given.most)], None, place))
-        hours = sum(len(clip) for clip in clips) / 2 / RATE_HZ / 3600
-        false = sum(_called(recogniser, clip) for clip in clips)
-        print(f"ordinary talk: taken for the call word {false} times in {hours:.2f} hours, {len(clips)} sentences")
-        print(_pauses(recogniser, place, given.most))
+        print(_pauses(recogniser, place, given.most), flush=True)
+        print(_ordinary_talk(recogniser, _chatter(given.chatter), given.hours, place))
+
+
+def _chatter(file: Path | None) -> list[str]:
+    if file is None:
+        return list(SENTENCES)
+    text = file.read_text("utf-8")
+    if file.suffix != ".json":
+        return text.splitlines()
+    said = [sentence for part in json.loads(text).values() for sentence, _ in part]
+    return [said[at] for at in np.random.default_rng(1).permutation(len(said))]
+
+
+def _ordinary_talk(recogniser: Recogniser, talk: list[str], hours: float, place: Path) -> str:
+    spoken, false, sentences = 0.0, 0, 0
+    for text in talk:
+        if spoken >= hours * 3600:
+            break
+        (clip,) = _clips([text], None, place, first=sentences)
+        false += _called(recogniser, clip)
+        spoken += len(clip) / 2 / RATE_HZ
+        sentences += 1
+    return f"ordinary talk: taken for the call word {false} times in {spoken / 3600:.2f} hours, {sentences} sentences"
 
 
 def _recogniser(place: Path) -> Recogniser:
@@ -60,9 +81,9 @@ def _recogniser(place: Path) -> Recogniser:
     return open_recogniser(said, place / "none", place / "cache")
 
 
-def _clips(texts: list[str], noise_db: float | None, place: Path) -> list[bytes]:
+def _clips(texts: list[str], noise_db: float | None, place: Path, first: int = 0) -> list[bytes]:
     clips = []
-    for number, text in enumerate(texts):
+    for number, text in enumerate(texts, start=first):
         sound = read_file(speak(text, FLITE[number % 4], place / "clip.wav"))
         clips.append(sound if noise_db is None else under_a_fan(sound, noise_db, place))
     return clips

@@ -71,12 +71,18 @@ def _unknown(answer: Answer) -> Line:
 def _confirm(answer: Answer) -> Line:
     steps = answer.details["steps"]
     doubts = answer.details["doubts"]
-    number = next((doubt for doubt in doubts if doubt.kind == "number"), None)
+    numbers = [digits(doubt.heard) for doubt in doubts if doubt.kind == "number"]
+    badly = [doubt.heard for doubt in doubts if doubt.kind == "hearing"]
+    heard = badly[0] if badly else answer.details["heard"] if numbers else ""
     values = answer.details["answer"].values
     where = values.get("enclosure") or values.get("bottle")
     name = f"{capital(where)}: " if isinstance(where, str) else ""
-    if number is not None:
-        return Line(f"{name}{digits(number.heard)}, is that right?")
+    whole = f"I heard: {heard}. " if heard and len(heard.split()) <= LONGEST_READ_BACK else ""
+    if numbers:
+        said = listed(numbers) if whole else f"{name}{listed(numbers)}"
+        return Line(f"{whole}{capital(said)}, is that right?")
+    if whole:
+        return Line(f"{whole}Is that right?")
     if steps:
         said = steps_done(steps)
         return Line(f"{name}{said}, or not {said}?")
@@ -106,6 +112,8 @@ def _repeat(answer: Answer) -> Line:
     return Line("Again.")  # the turn puts the last words in
 
 
+LONGEST_READ_BACK = 18
+"""Words of what was heard that a reply has room for."""
 KINDS = {
     "published": "published",
     "practice": "common practice, no published source",
@@ -156,6 +164,7 @@ WHAT = {
     "TubUsed": "the tub",
     "TubCleaned": "cleaning the tub",
     "GroupChanged": "the group",
+    "QuarantineRestarted": "the new quarantine",
     "HabitChanged": "the setting",
     "ItemBegun": "the clock of the",
     "BottleDoubted": "marked unknown",

@@ -586,6 +586,24 @@ def test_a_doubtful_volume_is_read_back_as_well() -> None:
     assert heard(Tool(HOME), doubts).say == "I heard seven-five-zero and one-five: 50 mils of bleach. Right?"
 
 
+def test_what_records_nothing_waits_for_yes_as_well_where_a_number_is_doubtful() -> None:
+    tool = Tool(HOME)
+    slots = Slots(durations=(read_amount("15 minutes"),), agents=(BLEACH,))
+    reading = Reading("", "hold_time", slots, 1.0, doubts=(Doubt("number", "15", ("50",)),), spoken=True)
+    reply = tool.hear(reading)
+    assert (reply.outcome, reply.say) == (Outcome.CONFIRM, "One five, is that right?")
+    assert tool.say("yes").outcome is Outcome.ANSWER
+
+
+def test_what_was_heard_badly_is_read_back_whole_and_waits() -> None:
+    tool = Tool(HOME)
+    whole = Doubt("hearing", "how long must bleach stay wet")
+    reading = Reading("", "hold_time", Slots(agents=(BLEACH,)), 1.0, doubts=(whole,), spoken=True)
+    reply = tool.hear(reading)
+    assert (reply.outcome, reply.say) == (Outcome.CONFIRM, "I heard: how long must bleach stay wet. Is that right?")
+    assert tool.say("yes").values["minutes"] == 10
+
+
 # ---------------------------------------------------------------- spoken
 
 

@@ -139,3 +139,10 @@ def test_what_came_due_between_starts_is_told_once(home: Folder) -> None:
         with open_sitting(home) as later:
             told.append(later.hear(Heard("status"), NINE + timedelta(minutes=minutes)).reminders)
     assert [len(reminders) for reminders in told] == [1, 0, 0]
+
+
+def test_warming_up_records_nothing_and_leaves_the_talk_as_it_was(sitting: Sitting) -> None:
+    before, talk = sitting.state(), sitting.talk
+    sitting.warm().join(30)
+    assert (sitting.state(), sitting.talk) == (before, talk)
+    assert list(sitting.log.record()) == []

@@ -100,9 +100,17 @@ def test_what_was_heard_well_needs_no_alternative(hear: Hear) -> None:
     assert hear(said, "how long is bleach in the eye", posterior=0.97).intent == "time_left"
 
 
-def test_mumbling_is_no_question(hear: Hear) -> None:
-    reading = hear("rinsed the east tank", posterior=0.2)
+@pytest.mark.parametrize("said", ["yes", "no", "hush", "how the east thing much of it"])
+def test_mumbling_is_no_answer_and_no_question_that_only_may_be_one(said: str, hear: Hear) -> None:
+    reading = hear(said, posterior=0.2)
     assert (reading.intent, reading.doubts) == (None, ())
+
+
+def test_a_mumbled_question_that_is_plainly_one_is_read_back(hear: Hear) -> None:
+    said = "how long is left on the east tank"
+    (doubt,) = hear(said, posterior=0.2).doubts
+    assert (doubt.kind, doubt.heard) == ("hearing", said)
+    assert [doubt.kind for doubt in hear("rinsed the east tank", posterior=0.2).doubts] == ["polarity"]
 
 
 def test_a_mumbled_cry_is_heard(hear: Hear) -> None:
@@ -127,3 +135,51 @@ def test_a_step_read_from_an_alternative_is_asked_about(hear: Hear) -> None:
     reading = hear("how many so you", "rinsed the east tank", posterior=0.6)
     assert reading.intent == "done"
     assert [doubt.kind for doubt in reading.doubts] == ["polarity"]
+
+
+def test_every_doubtful_number_is_told_not_only_the_worst(hear: Hear) -> None:
+    said = "how much bleach for sixty mils at one in fifteen"
+    doubts = hear(said, sixty=0.8, fifteen=0.8).doubts
+    assert [doubt.heard for doubt in doubts] == ["60", "15"]
+    (doubt,) = hear(said, "how much bleach for fifty mils at one in fifteen").doubts
+    assert (doubt.heard, doubt.others) == ("60", ("50",))
+
+
+def test_a_number_that_none_sounds_like_is_certain_in_a_sentence_heard_well(hear: Hear) -> None:
+    said = "how much bleach for the orange bottle at one in ten"
+    near = "how much {} for the orange bottle at one in {}"
+    far = [near.format(word, "ten") for word in ("leech", "peach", "beach")] + [near.format("bleach", "nine")]
+    assert hear(said, *far, ten=0.6).doubts == ()
+    assert hear(said, far[3], ten=0.6).doubts, "another number is near"
+    assert hear(said, *far, ten=0.6, posterior=0.75).doubts, "the sentence was not heard well"
+    assert hear(said, ten=0.4).doubts, "it is no more likely than not"
+
+
+@pytest.mark.parametrize("said", ["one in fifteen", "one in thirty two", "two percent", "plain two parts per million"])
+def test_a_number_that_others_sound_like_needs_more(said: str, hear: Hear) -> None:
+    words = said.split()
+    assert hear(
+        f"how much bleach for the orange bottle at {said}", **{words[-1 if words[-1] != "percent" else 0]: 0.9}
+    ).doubts
+
+
+def test_one_in_two_is_not_one_to_two(hear: Hear) -> None:
+    (doubt,) = hear("bleach for the orange bottle at one in two", "bleach for the orange bottle at one to two").doubts
+    assert doubt.heard == "2"
+
+
+def test_a_number_that_an_alternative_lacks_is_doubtful(hear: Hear) -> None:
+    (doubt,) = hear(DOSE, "how much bleach for the orange bottle at once").doubts
+    assert doubt.heard == "15"
+
+
+def test_what_was_heard_badly_as_a_whole_is_read_back_as_a_whole(hear: Hear) -> None:
+    said = "how long is left on the east tank"
+    (doubt,) = hear(said, posterior=0.6).doubts
+    assert (doubt.kind, doubt.heard) == ("hearing", said)
+    assert hear(said, posterior=0.8).doubts == ()
+
+
+@pytest.mark.parametrize("said", ["hush", "bleach in my eye", "slower", "say that again"])
+def test_what_can_do_no_harm_or_cannot_wait_is_never_read_back(said: str, hear: Hear) -> None:
+    assert "hearing" not in [doubt.kind for doubt in hear(said, posterior=0.6).doubts]

@@ -115,6 +115,20 @@ def test_a_correction_replaces_the_doubted_number_and_clears_the_doubt(
     assert reading.slots.bottles == ("orange bottle",)
 
 
+def test_a_doubt_stays_while_something_else_is_supplied_or_put_right(ask: Ask, waiting: Callable[..., Talk]) -> None:
+    doubts = (Doubt("number", "15", ("50",)),)
+    supplied = ask("the orange one", waiting("how much bleach at one in fifteen", "total", doubts=doubts))
+    assert (supplied.slots.bottles, supplied.doubts) == (("orange bottle",), doubts)
+    changed = ask("no, the violet one", waiting("bleach for the orange bottle at one in fifteen", doubts=doubts))
+    assert (changed.slots.bottles, changed.doubts) == (("violet bottle",), doubts)
+
+
+def test_of_two_doubtful_numbers_the_one_not_put_right_stays_doubtful(ask: Ask, waiting: Callable[..., Talk]) -> None:
+    doubts = (Doubt("number", "60"), Doubt("number", "15"))
+    reading = ask("no, one in fifty", waiting("bleach at one in fifteen for sixty mils", doubts=doubts))
+    assert (written(reading.slots, "mixes"), reading.doubts) == (["1 in 50"], doubts[:1])
+
+
 def test_a_corrected_volume_stays_a_volume(ask: Ask, waiting: Callable[..., Talk]) -> None:
     reading = ask("no, sixty", waiting("bleach at 1 in 32 for sixteen mils", doubts=(Doubt("number", "16", ("60",)),)))
     assert (written(reading.slots, "volumes"), written(reading.slots, "mixes")) == (["60 mL"], ["1 in 32"])
