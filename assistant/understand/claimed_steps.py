@@ -26,7 +26,8 @@ _ASKED = Pattern(
     r" you|do you|can (?:i|he|she|it|they|you)"
     r"|may i|should i|whether|remember if|know if|sure if|see if|check if|(?<!that )is it"
     r"|(?<!that )was it|are they|is (?:he|she))\b"
-    r"|\b(?:is|did|have|has|does|do|was) not (?:it|i|he|she|they)$|\bor (?:no|not)$|, right \?$|, (?:yes|yeah|no|ok) \?$"
+    r"|\b(?:is|did|have|has|does|do|was) not (?:it|i|he|she|they)$|\bor (?:no|not)$"
+    r"|, right \?$|, (?:yes|yeah|no|ok) \?$"
 )
 _NOT_YET = Pattern(
     r"\b(?:not|never|cannot|without|unable|nor|neither|nearly|almost|not quite|barely|hardly|half"
