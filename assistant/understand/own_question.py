@@ -79,7 +79,7 @@ class OwnQuestion:
             for r in look.world.state.rounds.values()
             if is_open(r)
         )
-        return over and cannot_tell(plain) and re.search(r"\bwet\b|\basleep\b|\bdry\b", plain) is not None
+        return over and cannot_tell(plain) and _NOT_WATCHED.search(plain) is not None
 
     def _of_steps(self, look: Look) -> tuple[str | None, float] | None:
         """`status` or `return_check`, for steps that are asked about or not done yet; None: neither."""
@@ -171,6 +171,12 @@ _ANOTHER_MATTER = re.compile(
     r"|\bwhat (?:then|next|now|comes next)\b ?\??$|\band then \?$|^(?:scratch|undo|cancel|strike) (?:that|it)\b"
 )
 """Not about whether a step was done, though one is named in it."""
+_NOT_WATCHED = re.compile(
+    r"\bwet\b|\basleep\b|\bdry\b|\btoo dark\b"
+    r"|\b(?:could|did) not (?:really |even )?(?:see|tell|look|watch|check)(?: it)?(?: ?[,.]|$)"
+    r"|^(?:i )?(?:do not know|am not sure|have no idea)$|^(?:no idea|not sure)$"
+)
+"""Of a surface that nobody watched; alone, right after it was asked."""
 _HAS_STEP_WORD = re.compile(
     r"\b(?:rins\w+|wash\w*|spray\w*|dry|dried|drying|wet|damp|wip\w+|air\w*|clear\w*|appl\w+|scrub\w*"
     r"|mist\w*|back|hos\w+)\b"
