@@ -235,7 +235,9 @@ def test_mites_are_over_after_the_weeks_of_the_rule(tool: Tool) -> None:
     assert "six weeks" in words(tool.hear(reading))  # facts/outbreaks.toml, outbreak-mites-over: practice
 
 
-def test_a_wet_time_that_nobody_vouched_for_is_asked_at_the_end_of_the_day(tool: Tool) -> None:
-    two_wet_times_over(tool)
-    away = tool.closed_for(minutes=5)
+def test_a_wet_time_that_nobody_watched_is_asked_at_the_end_of_the_day(tool: Tool) -> None:
+    tool.say("start", enclosures=("east tank",), bottles=("orange bottle",))
+    for step in ("move out", "clear", "wash", "apply"):
+        tool.say("done", steps=(step,))
+    away = tool.closed_for(hours=1)
     assert "say whether it stayed wet" in tool.say("day_end", away=away).show
