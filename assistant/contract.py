@@ -212,6 +212,8 @@ class Slots:
     """Bowls, branches, cloths ...: ids of facts/items.toml."""
     ways: tuple[str, ...] = ()
     """What is to be done with them: "soak", "boil", "bake", "wash hot", "bin" ...; as in facts/items.toml."""
+    cracked: bool = False
+    """It is said to be cracked, chipped or scratched."""
     begun: bool = False
     """It is said to be in the oven, the pot or the soak by now."""
     still_wet: bool = False
@@ -240,6 +242,10 @@ class Slots:
     """What somebody would do with a bottle that nobody knows: "sniffing", "mixing" ..."""
     found: bool = False
     """It was said that a loose animal is found."""
+    got_out: bool = False
+    """After fumes: everybody is out, or it is asked when to go back in."""
+    restart: str | None = None
+    """What starts a quarantine again: "newcomer", "test" or "sign"; None: nothing of the kind was said."""
     met: bool = False
     """It was said that the agents named have met already."""
     when: SaidTime | None = None

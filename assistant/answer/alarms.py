@@ -90,7 +90,9 @@ def _wet_agents(world: World) -> tuple[str, ...]:
 
 def spill(reading: Reading, world: World) -> Answer:
     """People and animals out, air, soak up, rinse; never one product onto another."""
-    agent = next(iter(agents_named(reading, world)), None)
+    if reading.slots.wish is not None:
+        return _nothing_on_it(reading, world)
+    agent = next(iter(agents_named(reading, world)), None) or _spilled_before(world)
     home = reading.slots.enclosures[0] if len(reading.slots.enclosures) == 1 else None
     met = _met_another(reading, agent, home, world)
     if met is not None:
@@ -112,6 +114,27 @@ def spill(reading: Reading, world: World) -> Answer:
         cautions=("caution-gloves-eyes", "caution-never-mix", "caution-poison-centre", "caution-not-instead"),
         sources=tuple(fact.cited() for fact in facts),
         events=_touched(reading, agent, home),
+    )
+
+
+def _spilled_before(world: World) -> Agent | None:
+    """The product of the spill that the latest reply was about: "how do I clean up the puddle?"."""
+    last = world.talk.last
+    agent = last.values.get("agent") if last is not None and last.intent == "spill" else None
+    return agent_of(str(agent), world) if agent is not None else None
+
+
+def _nothing_on_it(reading: Reading, world: World) -> Answer:
+    """ "Vinegar on it, to neutralise it?": nothing but water goes onto a spill."""
+    fact = world.facts["spill-no-neutralising"]
+    return Answer(
+        reading.intent,
+        Outcome.REFUSE,
+        "harm.spill_nothing_on_it",
+        details={"people": world.household.people, "steps": (fact.says,)},
+        values={"agent": None, "enclosure": None},
+        cautions=("caution-never-mix", "caution-poison-centre"),
+        sources=(fact.cited(),),
     )
 
 

@@ -47,7 +47,7 @@ def done(reading: Reading, world: World) -> Answer:
         return claim
     ledger = Ledger(world.state, world, wiped=claim.slots.wiped)
     steps = claim.slots.steps
-    names = which_rounds(claim, world, lambda round_: _would_fit(round_, steps[0], world)) if steps else ()
+    names = _which(claim, steps[0], world) if steps else ()
     if isinstance(names, Answer):
         return names
     if steps and not names:
@@ -74,8 +74,19 @@ def _with_steps(reading: Reading, world: World) -> Reading | Answer:
     return replace(reading, slots=replace(slots, steps=(next_step(rounds[0], world.now),)))
 
 
+def _which(claim: Reading, step: str, world: World) -> tuple[str, ...] | Answer:
+    """The enclosures that a claim is of; the only one with that step still to do, or the only one that it fits."""
+    first = which_rounds(claim, world, lambda round_: _still_to_do(round_, step, world))
+    return first if not isinstance(first, Answer) else which_rounds(claim, world, lambda r: _would_fit(r, step, world))
+
+
 def _would_fit(round_: Round, step: str, world: World) -> bool:
     return judge(round_, step, world.now).fit in ("fits", "vouch", "early")
+
+
+def _still_to_do(round_: Round, step: str, world: World) -> bool:
+    """It fits and isn't done yet: "rinsed" is of the one that waits to be rinsed, before the one that was."""
+    return step not in round_.done and _would_fit(round_, step, world)
 
 
 # ---------------------------------------------------------------- one enclosure

@@ -40,6 +40,8 @@ def splash(reading: Reading, world: World) -> Answer:
     place, victim = reading.slots.place, reading.slots.victim or "person"
     if place is None:
         return _place_unknown(reading, world, victim)
+    if place == "lungs" and reading.slots.got_out:
+        return _answer(reading, world, "harm.out_of_it", place, victim)
     if place == "lungs" and victim == "animal" and _gas_was_made(world):
         return _answer(reading, world, "harm.animal_in_gas", place, victim)
     if place not in RINSED:

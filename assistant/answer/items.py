@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 from typing import Any, TypeAlias
 
 from assistant.answer.asking import ask
 from assistant.answer.plan import supply_in, wet_time_of
-from assistant.answer.sharing import share_tool
+from assistant.answer.sharing import share_tool, sick_home
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.amounts import Amount
 from assistant.core.events import Event, ItemBegun
@@ -34,19 +35,46 @@ FACTS_BESIDE: dict[str, tuple[str, ...]] = {
 
 def treat_item(reading: Reading, world: World) -> Answer:
     """Soak, boil, bake, wash hot, wipe or bin; how long and how hot where a figure is known; and never baked wet."""
+    reading = _of_it(reading, world)
     slots = reading.slots
     items = items_of(world.facts)
     if not slots.items or slots.items[0] not in items:
         return ask(reading, world, ("item",), "items.which", {"known": tuple(item.name for item in items.values())})
     item = items[slots.items[0]]
-    home = world.household.enclosure(slots.enclosures[0]) if slots.enclosures else None
+    home = world.household.enclosure(slots.enclosures[0]) if slots.enclosures else sick_home(world)
     organism = _organism(reading, home, world)
+    if slots.cracked and item.id in ("bowl", "hide", "tub", "tongs", "stone"):
+        return _cracked(reading, item, organism, world)
     if slots.still_wet and (set(slots.ways) & set(HOT) or (not slots.ways and item.ways[0].way in HOT)):
         return _not_wet_into_heat(reading, item, world)
     infected = organism is not None or (home is not None and home.group == "sick")
     if infected and item.infected is not None:
         return _told(reading, item, None, home, organism, world)
     return _told(reading, item, _way_meant(reading, item), home, organism, world)
+
+
+def _of_it(reading: Reading, world: World) -> Reading:
+    """ "Can I bake it?": the thing that the turn before was about, and wet if it was wet then."""
+    before, slots = world.talk.last_reading, reading.slots
+    if slots.items or before is None or before.intent != "treat_item" or not before.slots.items:
+        return reading
+    wet = slots.still_wet or (before.slots.still_wet and not slots.begun)
+    homes = slots.enclosures or before.slots.enclosures
+    return replace(reading, slots=replace(slots, items=before.slots.items, still_wet=wet, enclosures=homes))
+
+
+def _cracked(reading: Reading, item: Item, organism: str | None, world: World) -> Answer:
+    """Cracked or scratched: it goes, for no product reaches into that."""
+    fact = world.facts["item-scratches"]
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "items.cracked",
+        details={"item": item, "facts": (fact,)},
+        values={**_values(item, None, None, organism, infected=False), "way": "bin"},
+        cautions=_cautions(item),
+        sources=(fact.cited(),),
+    )
 
 
 def _organism(reading: Reading, home: Enclosure | None, world: World) -> str | None:

@@ -134,13 +134,14 @@ def _same_bottle(round_: Round, reading: Reading, world: World) -> bool:
 
 
 def _runs_on(names: tuple[str, ...], again: bool, reading: Reading, world: World) -> Answer:
-    rounds = [world.state.rounds[name] for name in names]
-    seconds = hold_left_s(rounds[0].hold, world.now) if rounds[0].hold is not None else None
+    rounds = sorted((world.state.rounds[name] for name in names), key=lambda r: _left(r, world) or 0.0)
+    names = tuple(round_.enclosure for round_ in rounds)
+    seconds = _left(rounds[0], world)
     return Answer(
         reading.intent,
         Outcome.ANSWER,
         "the_round.runs_on",
-        details={"enclosure": world.household.enclosure(names[0]), "left_s": seconds, "again": again},
+        details={"enclosure": world.household.enclosure(names[0]), "left_s": seconds, "again": again, "several": names},
         values={
             "recorded": True,
             "enclosure": names[0],
@@ -150,3 +151,7 @@ def _runs_on(names: tuple[str, ...], again: bool, reading: Reading, world: World
         },
         events=tuple(KeptWet(r.enclosure, r.agent if again else None) for r in rounds),
     )
+
+
+def _left(round_: Round, world: World) -> float | None:
+    return hold_left_s(round_.hold, world.now) if round_.hold is not None else None

@@ -62,10 +62,25 @@ def germ_named(reading: Reading, world: World) -> str | None:
     if reading.slots.organisms:
         return reading.slots.organisms[0]
     last = world.talk.last
-    if last is None or reading.intent == "choose_agent":
+    goes_on = last is not None and last.intent in ("works_on", "outbreak") and not _names_a_job(reading)
+    if last is None or (reading.intent == "choose_agent" and not goes_on):
         return None
     organism = last.values.get("organism")
+    if organism not in world.facts.organisms and reading.intent == "works_on":
+        organism = germ_on_record(world)
     return organism if organism in world.facts.organisms else None
+
+
+def _names_a_job(reading: Reading) -> bool:
+    """False for "what does work, then?", which goes on from the germ just spoken of."""
+    slots = reading.slots
+    return bool(slots.job or slots.materials or slots.enclosures)
+
+
+def germ_on_record(world: World) -> str | None:
+    """The one germ that any animal is marked sick with on record; None: there is none, or more than one."""
+    germs = {now.organism for now in world.state.groups.values() if now.group == "sick" and now.organism is not None}
+    return germs.pop() if len(germs) == 1 else None
 
 
 def unknown_product(reading: Reading, world: World, verdict: str | None) -> Answer:

@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from typing import cast
 
 from assistant.answer.asking import ask
 from assistant.answer.does_it_work import works_on
+from assistant.answer.named import germ_on_record
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.bottles import all_as_filled
 from assistant.core.choosing import Need, choose
-from assistant.core.events import GroupChanged
+from assistant.core.events import GroupChanged, QuarantineRestarted
 from assistant.core.household import Enclosure, Group
 
 BREATHING = ("serpentovirus", "ferlavirus", "mycoplasma")
@@ -49,9 +51,39 @@ def outbreak(reading: Reading, world: World) -> Answer:
     if slots.agents or slots.stocks or slots.bottles:
         about = replace(reading, slots=replace(slots, organisms=(organism,) if organism else ()))
         return _enough(works_on(about, world), home, organism)
+    if _THE_END & set(reading.question.casefold().replace("?", "").split()) and _ASKS_WHEN.match(
+        reading.question.casefold()
+    ):
+        return _over(reading, home, organism, world)
     if slots.groups:
         return _mark(reading, home, cast(Group, slots.groups[0]), organism, world)
     return _first(reading, home, organism, world)
+
+
+_THE_END = frozenset({"gone", "over", "rid", "end", "ends", "clear"})
+_ASKS_WHEN = re.compile(r"^(?:and |so )?(?:when|how long|how do i know|how will i know|is it)\b")
+
+
+def _over(reading: Reading, home: Enclosure | None, organism: str | None, world: World) -> Answer:
+    """When it counts as over: mites by a rule of practice, all else by the vet's tests."""
+    organism = organism or germ_on_record(world)
+    fact = world.facts["outbreak-mites-over" if organism == "mites" else "outbreak-vet-plan"]
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "outbreaks.over",
+        details={"fact": fact, "mites": organism == "mites"},
+        values={
+            "enclosure": home.name if home is not None else None,
+            "organism": organism,
+            "group": home.group if home is not None else None,
+            "isolate": True,
+            "order": "last",
+            "works": (),
+        },
+        cautions=("caution-vet",),
+        sources=(fact.cited(),),
+    )
 
 
 def _home(reading: Reading, world: World) -> Enclosure | None:
@@ -150,11 +182,32 @@ def _mark(reading: Reading, home: Enclosure | None, group: Group, organism: str 
 def _marked(reading: Reading, home: Enclosure, group: Group, organism: str | None, world: World) -> Answer:
     written = (world.written or world.household).enclosure(home.name)
     was = written.group if written is not None else home.group
+    again = in_quarantine(world, but=home.name) if group == "sick" else ()
     return Answer(
         reading.intent,
         Outcome.ANSWER,
         "outbreaks.marked",
-        details={"home": home, "group": group},
-        values={"enclosure": home.name, "group": group, "was": home.group},
-        events=(GroupChanged(home.name, group, was, organism if group == "sick" else None),),
+        details={"home": home, "group": group, "again": again},
+        values={
+            "enclosure": home.name,
+            "group": group,
+            "was": home.group,
+            "quarantine_again": tuple(other.name for other in again),
+        },
+        sources=(world.facts["outbreak-restart"].cited(),) if again else (),
+        events=(
+            GroupChanged(home.name, group, was, organism if group == "sick" else None),
+            *(QuarantineRestarted(other.name, "test" if _tested(reading) else "sign") for other in again),
+        ),
     )
+
+
+def in_quarantine(world: World, but: str | None = None) -> tuple[Enclosure, ...]:
+    """Every enclosure in quarantine, without that one: they share a room, so what starts one again starts all."""
+    return tuple(home for home in world.household.enclosures if home.group == "new" and home.name != but)
+
+
+def _tested(reading: Reading) -> bool:
+    return {"positive", "test", "tested", "swab", "result", "results"} & set(
+        reading.question.casefold().split()
+    ) != set()

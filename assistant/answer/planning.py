@@ -2,16 +2,20 @@
 
 from __future__ import annotations
 
-from datetime import datetime, time, timedelta
+from dataclasses import replace
+from datetime import date, datetime, time, timedelta
 from typing import Any
 
 from assistant.answer.asking import ask, names_of
-from assistant.contract import Answer, Outcome, Reading, World
+from assistant.answer.outbreaks import in_quarantine
+from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.chores import CHORES, CLEANS, Due, due_of, in_working_order, missed_first
-from assistant.core.events import ChoreDone
+from assistant.core.events import ChoreDone, QuarantineRestarted
 from assistant.core.facts import Source
 from assistant.core.household import Enclosure
+from assistant.core.leftovers import still_in, tubs_to_wash
 from assistant.core.rounds import is_open
+from assistant.core.state import Restart
 from assistant.core.units import convert
 
 ORDER_FACTS = ("order-quarantine-last", "order-sick-last", "order-water-first")
@@ -30,11 +34,21 @@ def due(reading: Reading, world: World) -> Answer:
         reading.intent,
         Outcome.ANSWER,
         "planning.due",
-        details={"due": now_due, "every": every, "told": told, "homes": homes, "now": world.now},
+        details={
+            "due": now_due,
+            "every": every,
+            "told": told,
+            "homes": homes,
+            "now": world.now,
+            "tubs": () if asked_of_one else tubs_to_wash(world.state),
+            "items": () if asked_of_one else still_in(world.state, world.now),
+        },
         values={
             "due": tuple(_as_value(one) for one in (every if asked_of_one else now_due)),
             "next": _as_value(every[0]) if every and not now_due else None,
             "due_count": len(now_due),
+            "tubs": tuple(use.tub for use in tubs_to_wash(world.state)),
+            "items": tuple(item.item for item in still_in(world.state, world.now)),
         },
         sources=(Source("setting-intervals", "setting", "how often each is done, as you set it"),) if every else (),
     )
@@ -93,16 +107,19 @@ def _homes(reading: Reading, world: World) -> tuple[Enclosure, ...]:
 
 def last_done(reading: Reading, world: World) -> Answer:
     """When an enclosure was last cleaned; when it was last watered, if that is asked."""
-    homes = _homes(reading, world)
+    when = reading.slots.when
+    homes = _homes(reading, world) or (_all(world) if when is not None and when.to_the != "minute" else ())
     if not homes:
         return ask(reading, world, ("enclosure",), "planning.of_which", {"known": names_of("enclosure", world)})
-    chores = reading.slots.chores or CLEANS
+    day = when.at.astimezone(world.now.tzinfo).date() if when is not None and when.to_the != "week" else None
+    chores = reading.slots.chores or (CHORES if day is not None else CLEANS)
     told = sorted(
         (
             (at.astimezone(world.now.tzinfo), home.name, chore)
             for home in homes
             for chore in chores
             if (at := world.state.chores.get(home.name, {}).get(chore)) is not None
+            if day is None or at.astimezone(world.now.tzinfo).date() == day
         ),
         reverse=True,
     )
@@ -111,7 +128,7 @@ def last_done(reading: Reading, world: World) -> Answer:
         reading.intent,
         Outcome.ANSWER,
         "planning.last_done",
-        details={"told": told, "homes": homes, "chores": reading.slots.chores, "now": world.now},
+        details={"told": told, "homes": homes, "chores": reading.slots.chores, "now": world.now, "day": day},
         values={
             "enclosure": name,
             "chore": chore,
@@ -156,13 +173,19 @@ def log_clean(reading: Reading, world: World) -> Answer:
 
 def quarantine(reading: Reading, world: World) -> Answer:
     """When an animal's quarantine ends, by the keeper's own number of days, and what is published."""
+    if reading.slots.restart is not None:
+        return _again(reading, world)
     homes = _homes(reading, world) or tuple(home for home in _all(world) if home.group == "new" or home.quarantine)
     if len(homes) > 1:
         known = tuple(home.name for home in homes)
         return ask(reading, world, ("enclosure",), "planning.quarantine_which", {"known": known})
     home = homes[0] if homes else None
     days = int(convert(home.quarantine, "d").amount) if home is not None and home.quarantine is not None else None
+    restart = world.state.restarts.get(home.name) if home is not None else None
     arrived = home.arrived if home is not None else None
+    if restart is not None:
+        again = restart.since.astimezone(world.now.tzinfo).date()
+        arrived = max(arrived, again) if arrived is not None else again
     day = (world.now.date() - arrived).days if arrived is not None else None
     ends = None
     if arrived is not None and days is not None:
@@ -173,13 +196,31 @@ def quarantine(reading: Reading, world: World) -> Answer:
         if home is not None and arrived is not None and other.name != home.name and other.group == "new"
         if other.arrived is not None and other.arrived > arrived
     )
-    setting = (Source("setting-quarantine", "setting", f"{days} days from {arrived}, as you set it"),) if ends else ()
+    setting = (
+        (
+            Source(
+                "setting-quarantine",
+                "setting",
+                f"{days} days from {arrived}, as you set it{_began_again(restart, arrived)}",
+            ),
+        )
+        if ends
+        else ()
+    )
     facts = (*QUARANTINE_FACTS, "order-quarantine-tests")
     return Answer(
         reading.intent,
         Outcome.ANSWER,
         "planning.quarantine",
-        details={"home": home, "day": day, "days": days, "ends": ends, "newer": newer, "now": world.now},
+        details={
+            "home": home,
+            "day": day,
+            "days": days,
+            "ends": ends,
+            "newer": newer,
+            "now": world.now,
+            "again": restart.why if restart is not None else None,
+        },
         values={
             "enclosure": home.name if home is not None else None,
             "ends": ends,
@@ -188,4 +229,44 @@ def quarantine(reading: Reading, world: World) -> Answer:
             "days_left": max(0, days - day) if days is not None and day is not None else None,
         },
         sources=(*setting, *(world.facts[fact].cited() for fact in facts)),
+    )
+
+
+def _began_again(restart: Restart | None, start: date | None) -> str:
+    return "" if restart is None or start is None or restart.since.date() < start else ", where it began again"
+
+
+def _again(reading: Reading, world: World) -> Answer:
+    """A newcomer, a positive test, a sign: the room's quarantines begin again once "yes" is said."""
+    named = tuple(home for home in _homes(reading, world) if home.group == "new")
+    homes = named or in_quarantine(world)
+    why = reading.slots.restart or "newcomer"
+    fact = world.facts["outbreak-restart"]
+    values = {"enclosure": homes[0].name if homes else None, "ends": None, "day": 0, "of_days": None, "days_left": None}
+    if not homes:
+        return Answer(
+            reading.intent,
+            Outcome.ANSWER,
+            "planning.newcomer",
+            details={"why": why, "fact": fact},
+            values={**values, "day": None},
+            cautions=("caution-hands",),
+            sources=(fact.cited(),),
+        )
+    done = Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "planning.restarted",
+        details={"homes": homes, "why": why, "fact": fact},
+        values=values,
+        sources=(fact.cited(),),
+        events=tuple(QuarantineRestarted(home.name, why) for home in homes),
+    )
+    return replace(
+        done,
+        outcome=Outcome.CONFIRM,
+        message="planning.restart",
+        events=(),
+        cautions=("caution-vet",),
+        pending=Pending(reading, world.now, on_yes=done),
     )

@@ -17,7 +17,23 @@ TOPICS: tuple[tuple[Topic, frozenset[str]], ...] = (
     ("sink", frozenset({"sink", "kitchen", "bathtub", "bathroom", "dishwasher", "shower", "worktop", "counter"})),
     (
         "at risk",
-        frozenset({"pregnant", "baby", "toddler", "child", "children", "kid", "kids", "elderly", "immune", "grandma"}),
+        frozenset(
+            {
+                "pregnant",
+                "baby",
+                "toddler",
+                "child",
+                "children",
+                "kid",
+                "kids",
+                "elderly",
+                "immune",
+                "grandma",
+                "pupil",
+                "pupils",
+            }
+            | {"class", "classroom", "schoolchildren", "toddlers", "boy", "girl"}
+        ),
     ),
     ("eating", frozenset({"eat", "eating", "drink", "drinking", "smoke", "smoking", "snack", "coffee", "tea"})),
     ("hands", frozenset({"hands", "sanitiser", "sanitizer", "gel"})),

@@ -39,6 +39,9 @@ def pour_away(reading: Reading, world: World) -> Answer:
     """Where a leftover goes: a little with water, or to collection; never the kitchen sink, never outdoors."""
     product = _product(_with_product(reading, world), world)
     drain = reading.slots.drains[0] if reading.slots.drains else None
+    last = world.talk.last
+    if last is not None and last.intent == "unknown_bottle" and "it" in reading.question.casefold().split():
+        return _poured(reading, world, "putting_away.pour_unknown", Product(), drain, ("disposal-unknown",))
     if product.bottle is not None and product.bottle in world.state.unknown_mixes:
         return _poured(
             reading, world, "putting_away.pour_unknown", product, drain, ("disposal-unknown", "disposal-gas")

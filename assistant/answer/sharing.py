@@ -9,7 +9,7 @@ from assistant.answer.asking import ask
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.household import Enclosure, Group
 from assistant.core.items import Share, items_of, may_share
-from assistant.core.state import State
+from assistant.core.state import GroupNow, State
 
 GROUPS = ("healthy", "new", "sick")
 
@@ -57,7 +57,7 @@ def _ends(reading: Reading, world: World) -> tuple[Place | None, Place | None]:
         target = spare[0]
     if source is None and target is not None:
         last = _last_worked_on(world)
-        source = last if last != target else None
+        source = last if last != target or "gloves" in reading.slots.items else None
     return source, target
 
 
@@ -67,6 +67,24 @@ def hands_first(home: str, world: World) -> bool:
     if last is None or place is None or last.home == place.home:
         return False
     return GROUPS.index(last.group) > GROUPS.index(place.group)
+
+
+def sick_home(world: World) -> Enclosure | None:
+    """The sick animal's enclosure that was worked on or spoken of last: with none named, a thing may be from there."""
+    last = _last_worked_on(world)
+    if last is not None and last.home is not None and last.group == "sick":
+        return last.home
+    before = world.talk.last_reading
+    spoken = [before.slots.taken[0]] if before is not None and before.slots.taken else []
+    spoken += before.slots.enclosures if before is not None else ()
+    spoken += [name for name, now in world.state.groups.items() if _marked_today(now, world)]
+    homes = (world.household.enclosure(name) for name in spoken)
+    return next((home for home in homes if home is not None and home.group == "sick"), None)
+
+
+def _marked_today(now: GroupNow, world: World) -> bool:
+    """Marked sick within the last twelve hours: what is asked of things is asked of its things, or may be."""
+    return now.group == "sick" and (world.now - now.since).total_seconds() <= 12 * 3600
 
 
 def _place(name: str, world: World) -> Place | None:
@@ -83,7 +101,7 @@ def _last_worked_on(world: World) -> Place | None:
             return None
         for deed in reversed(turn.deeds):
             home = world.household.enclosure(deed.thing)
-            if home is not None:
+            if home is not None and deed.event != "QuarantineRestarted":
                 return Place(home.group, home)
     return None
 

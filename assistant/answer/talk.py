@@ -6,9 +6,11 @@ from dataclasses import replace
 
 from assistant.answer import answer_to
 from assistant.answer.asking import ask
-from assistant.contract import Answer, Outcome, Pending, Reading, World
+from assistant.answer.which import open_rounds
+from assistant.contract import Answer, Outcome, Pending, Reading, Slots, World
 from assistant.core.events import HabitChanged, Voided
 from assistant.core.facts import Source, UnknownFact
+from assistant.core.rounds import hold_is_running
 
 
 def help(reading: Reading, world: World) -> Answer:
@@ -107,12 +109,25 @@ def yes(reading: Reading, world: World) -> Answer:
     """The answer that a waiting question gives to "yes"; with nothing waiting it changes nothing."""
     pending = _waiting(world)
     if pending is None:
-        return Answer(reading.intent, Outcome.UNSURE, "talk.nothing_waiting")
+        return _stayed_wet_which(world) or Answer(reading.intent, Outcome.UNSURE, "talk.nothing_waiting")
     if pending.on_yes is None:
         return Answer(
             reading.intent, Outcome.ASK, "talk.which_then", missing=pending.missing, pending=_kept(pending, world)
         )
     return _come_to(pending.on_yes, reading, world)
+
+
+def _stayed_wet_which(world: World) -> Answer | None:
+    """ "Yes", after two wet times were asked about at once: it vouches for neither before it is told which."""
+    over = tuple(
+        r.enclosure
+        for r in open_rounds(world)
+        if r.hold is not None and "hold" not in r.done and not hold_is_running(r, world.now)
+    )
+    if len(over) < 2:
+        return None
+    vouched = Reading("", "done", Slots(steps=("hold",), stayed_wet=True), confidence=1.0)
+    return ask(vouched, world, ("enclosure",), "the_round.which", {"candidates": over})
 
 
 def no(reading: Reading, world: World) -> Answer:

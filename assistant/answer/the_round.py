@@ -11,6 +11,7 @@ from typing import Any
 from assistant.answer.asking import ask
 from assistant.answer.bottle_used import holds_another, is_spent, taken_as_set
 from assistant.answer.claimed import done as done_alone
+from assistant.answer.due import wet_question
 from assistant.answer.ending import clean_only, leave_off
 from assistant.answer.kept_wet import dried_early, rewet
 from assistant.answer.meeting import off_again, touched_by
@@ -221,6 +222,7 @@ def next(reading: Reading, world: World) -> Answer:
     round_ = _most_urgent(rounds, world)
     step = next_step(round_, world.now)
     left = {t.step: t.seconds for t in timers(world.state, world.now) if t.enclosure == round_.enclosure}
+    asks_wet = step == "hold" and round_.paused_at is None and _hold_is_over(round_, world)
     smells = step == "air" and round_.smells and "air" not in left
     return Answer(
         reading.intent,
@@ -241,8 +243,13 @@ def next(reading: Reading, world: World) -> Answer:
             "seconds": left.get(step),
             "job": round_.job or None,
         },
+        pending=wet_question(round_.enclosure, world) if asks_wet else None,
         cautions=("caution-new-gloves",) if hands_first(round_.enclosure, world) else (),
     )
+
+
+def _hold_is_over(round_: Round, world: World) -> bool:
+    return round_.hold is not None and "hold" not in round_.done and not hold_is_running(round_, world.now)
 
 
 def _most_urgent(rounds: tuple[Round, ...], world: World) -> Round:
@@ -268,6 +275,10 @@ def status(reading: Reading, world: World) -> Answer:
     rounds = tuple(r for name in names if (r := world.state.rounds.get(name)) is not None)
     if not rounds:
         return _no_round(reading, names[0] if names else None, {"rounds": ()})
+    doubted = [r for r in rounds if is_open(r) and _hold_is_over(r, world)]
+    if doubted and reading.slots.steps in (("dry",), ("hold",)):  # "did it stay wet?": only the keeper can tell
+        asked = next(replace(reading, slots=replace(reading.slots, enclosures=(doubted[0].enclosure,))), world)
+        return replace(asked, values={**asked.values, "rounds": tuple(_round_values(r, world) for r in rounds)})
     return Answer(
         reading.intent,
         Outcome.ANSWER,

@@ -6,7 +6,9 @@ from dataclasses import dataclass, replace
 from datetime import datetime
 
 from assistant.answer.asking import ask
+from assistant.answer.choosing import together
 from assistant.answer.meeting import agent_of
+from assistant.answer.named import agents_named
 from assistant.answer.product import Product, forbidden, own_stock, product_in
 from assistant.answer.strength import Strength, strength_of
 from assistant.contract import Answer, Outcome, Reading, World
@@ -39,6 +41,9 @@ class _TopUp:
 
 def top_up(reading: Reading, world: World) -> Answer:
     """Whether a bottle that isn't empty may be topped up, and with what: only the same mix, while it is good."""
+    others = agents_named(reading, world)
+    if len(others) > 1 and len(reading.slots.bottles) + len(reading.slots.stocks) > 1:
+        return together(replace(reading, slots=replace(reading.slots, agents=tuple(one.id for one in others))), world)
     product = product_in(reading, world)
     if isinstance(product, Answer):
         return product

@@ -20,8 +20,8 @@ FACTS = ("workflow-tub-temperature", "escape-tub")
 def tub(reading: Reading, world: World) -> Answer:
     """Who waits where and since when; or that a tub was cleaned."""
     if reading.slots.cleaned and reading.slots.tubs:
-        return _cleaned(reading, reading.slots.tubs[0], world)
-    waiting = _waiting(world)
+        return _cleaned(reading, world)
+    waiting = waiting_animals(world)
     asked = _asked(reading, waiting)
     homes = reading.slots.enclosures
     still_in = tuple(
@@ -39,6 +39,7 @@ def tub(reading: Reading, world: World) -> Answer:
             "still_in": tuple(world.household.enclosure(name) for name in still_in),
             "now": world.now,
             "facts": facts,
+            "warmth": reading.slots.cold,
             "long": world.household.habits.tub_minutes,
         },
         values={"waiting": tuple(_value(one, world.now) for one in asked), "not_out": still_in},
@@ -46,7 +47,7 @@ def tub(reading: Reading, world: World) -> Answer:
     )
 
 
-def _waiting(world: World) -> tuple[Mapping[str, Any], ...]:
+def waiting_animals(world: World) -> tuple[Mapping[str, Any], ...]:
     """Every animal that is out of its home, the one that waits longest first."""
     tubs = {use.enclosure: use for use in world.state.tubs.values() if use.until is None}
     loose = {one.enclosure for one in world.state.loose}
@@ -84,16 +85,22 @@ def _value(one: Mapping[str, Any], now: datetime) -> dict[str, Any]:
     }
 
 
-def _cleaned(reading: Reading, name: str, world: World) -> Answer:
-    use = world.state.tubs.get(name)
-    occupied = use is not None and use.until is None
+def _cleaned(reading: Reading, world: World) -> Answer:
+    """Tubs said to be washed; one with an animal in it on record isn't taken for clean."""
+    names = reading.slots.tubs
+    uses = {name: world.state.tubs.get(name) for name in names}
+    taken = next((use for use in uses.values() if use is not None and use.until is None), None)
     return Answer(
         reading.intent,
         Outcome.ANSWER,
-        "tubs.occupied" if occupied else "tubs.cleaned",
-        details={"tub": name, "home": world.household.enclosure(use.enclosure) if use is not None else None},
-        values={"waiting": (), "not_out": (), "tub": name},
-        events=() if occupied or use is None else (TubCleaned(name),),
+        "tubs.cleaned" if taken is None else "tubs.occupied",
+        details={
+            "tub": names[0] if taken is None else taken.tub,
+            "tubs": names,
+            "home": world.household.enclosure(taken.enclosure) if taken is not None else None,
+        },
+        values={"waiting": (), "not_out": (), "tub": names[0] if taken is None else taken.tub},
+        events=tuple(TubCleaned(name) for name, use in uses.items() if use is not None and use.until is not None),
     )
 
 
@@ -149,6 +156,15 @@ def _ask(
         "moved": any(isinstance(event, StepDone) for event in answer.events),
     }
     yes = Answer(reading.intent, Outcome.ANSWER, "tubs.noted", details, {**answer.values, "tub": name}, events=on_yes)
-    no = Answer(reading.intent, Outcome.ANSWER, "tubs.another", details, {**answer.values, "tub": None})
+    where = replace(reading, slots=replace(reading.slots, enclosures=tuple(homes), tubs=(), steps=("move out",)))
+    no = Answer(
+        reading.intent,
+        Outcome.ASK,
+        "tubs.another",
+        details,
+        {**answer.values, "tub": None},
+        missing=("tub",),
+        pending=Pending(where, world.now, missing=("tub",)),
+    )
     pending = Pending(reading, world.now, on_yes=yes, on_no=no)
     return replace(answer, message=message, details=details, values={**answer.values, "tub": name}, pending=pending)

@@ -13,12 +13,13 @@ from assistant.core.events import (
     GroupChanged,
     HabitChanged,
     ItemBegun,
+    QuarantineRestarted,
     SprayerMeasured,
     StepDone,
     TubCleaned,
     TubUsed,
 )
-from assistant.core.state import GroupNow, HabitNow, ItemTimer, Loose, SprayerNow, State, TubUse
+from assistant.core.state import GroupNow, HabitNow, ItemTimer, Loose, Restart, SprayerNow, State, TubUse
 
 
 def folded_beside(state: State, event: Event, at: datetime) -> State:
@@ -39,6 +40,8 @@ def folded_beside(state: State, event: Event, at: datetime) -> State:
         case GroupChanged():
             now = GroupNow(event.group, event.was, at, event.organism)
             return replace(state, groups={**state.groups, event.enclosure: now})
+        case QuarantineRestarted():
+            return replace(state, restarts={**state.restarts, event.enclosure: Restart(at, event.why)})
         case HabitChanged():
             return replace(state, habits={**state.habits, event.habit: HabitNow(event.value, event.was)})
         case SprayerMeasured():

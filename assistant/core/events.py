@@ -289,6 +289,15 @@ class GroupChanged:
 
 
 @dataclass(frozen=True, slots=True)
+class QuarantineRestarted:
+    """A quarantine began again from its first day."""
+
+    enclosure: str
+    why: str
+    """ "newcomer", "test" (a positive one) or "sign" (of illness, or mites)."""
+
+
+@dataclass(frozen=True, slots=True)
 class HabitChanged:
     """The keeper set one of the habits of keeping.toml by word of mouth."""
 
@@ -397,6 +406,7 @@ Event: TypeAlias = (
     | TubUsed
     | TubCleaned
     | GroupChanged
+    | QuarantineRestarted
     | HabitChanged
     | SprayerMeasured
     | ItemBegun

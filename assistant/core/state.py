@@ -218,6 +218,15 @@ class GroupNow:
 
 
 @dataclass(frozen=True, slots=True)
+class Restart:
+    """The day from which a quarantine counts again."""
+
+    since: datetime
+    why: str
+    """As in `QuarantineRestarted`."""
+
+
+@dataclass(frozen=True, slots=True)
 class SprayerNow:
     """What one stroke of a bottle's trigger lays down, as the keeper measured it."""
 
@@ -290,6 +299,8 @@ class State:
     """The latest use of each waiting tub."""
     groups: Mapping[str, GroupNow] = field(default_factory=dict)
     """Groups changed by word of mouth, by enclosure; `as_recorded` lays them over keeping.toml."""
+    restarts: Mapping[str, Restart] = field(default_factory=dict)
+    """Quarantines that began again, by enclosure; the latest of each."""
     sprayers: Mapping[str, SprayerNow] = field(default_factory=dict)
     """Strokes measured by the keeper, by bottle; `as_recorded` lays them over keeping.toml."""
     habits: Mapping[str, HabitNow] = field(default_factory=dict)

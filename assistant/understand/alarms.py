@@ -64,8 +64,11 @@ _FOUND = Pattern(
     r"\b(?:found|caught|caught up with|recaptured|got hold of|tracked down) (?:him|her|it|them|(?:the |my )?(?:\w+ )?"
     rf"{ANIMAL}|ENCLOSURE)\b|\b(?:him|her|it|them|{ANIMAL}|ENCLOSURE)(?: is| has been| was|'s)? (?:found|caught)\b"
     r"|\b(?:got|have) (?:him|her|it|them) (?:again|back)\b(?! (?:in|home))"
+    r"|^(?:and |ah |oh |ok |yes |phew |hurray |right |,)*(?:got|have got|i have got) (?:him|her|them|ANIMAL|ENCLOSURE)"
+    r"(?: now| ,? ?thank \w+| ,? ?phew)? ?!?\.?$|^(?:ah |oh |ok |yes |,)*there (?:he|she|it) is ?!?\.?$"
+    rf"|\b{_ONE}{_HAS} back in (?:the|his|her|its|their|a) (?:\w+ )?{_TUB}\b"
     rf"|\b{_ONE}{_HAS} (?:safe|caught|found)\b(?: now| again| and sound)*$",
-    *_words("found caught recaptured hold tracked again back safe"),
+    *_words("found caught recaptured hold tracked again back safe got there"),
 )
 _PRODUCT = (
     r"(?:AGENT|STOCK|BOTTLE|MIX|concentrate|disinfectant|cleaner|cleaning stuff|solution|spray|chemicals?|product)"

@@ -19,6 +19,7 @@ Polarity: TypeAlias = Literal["claimed", "not yet", "asked", "doubtful"]
 
 _SUBJECTS = frozenset(
     {"i", "it", "he", "she", "they", "we", "you", "that", "this", "the", "ENCLOSURE", "ANIMAL", "AGENT"}
+    | {"both", "all", "everyone", "everybody"}
 )
 _ASKED = Pattern(
     r"\b(?:did i|have i|has (?:it|he|she|this|that)|had i|do i|am i|was i|were we|did we|have we|did"
@@ -71,6 +72,7 @@ _NOT_ALL = Pattern(
     r"|^(?:and )?(?:after|as soon as|the moment|the minute) |\bwho knows\b|\bnot (?:so |too |very )?(?:sure|certain)\b"
     r"|\bi (?:really )?doubt (?:it|that)\b|\bcan not remember\b"
     r"|^(?:is|are|was|were) (?:everything|anything|all|both|the|every)\b"
+    r"|\bonly (?:the |one |a |half |part |this |that |his |her )(?:\w+ )?(?:is|are|'s|of)\b"
 )
 
 
@@ -116,6 +118,7 @@ class Claims:
 
 _STAYED = Pattern(
     r"\b(?:stayed|kept|remained|been)(?: \w+){0,3} wet\b|\bwet (?:the )?(?:whole|entire|full|all)\b"
+    r"|^(?:yes|yeah|yep)?[ ,]*(?:it|they|that|all of it) (?:was|were)(?: still| all)? wet(?: throughout| all along)?$"
     r"|(?<!\bi )(?<!\bwe )\bnever dried\b(?! (?:it|the|that|this))|\bit did not dry\b"
 )
 _WENT_DRY = Pattern(
@@ -179,7 +182,24 @@ def dried_early(text: str) -> bool:
     )
 
 
+_NOT_SEEN = Pattern(
+    r"\b(?:(?:do|did|could|can|would) not (?:really |even )?"
+    r"(?:know|see|tell|say|remember|recall|look|notice|watch|check)"
+    r"|not (?:so |too |very |really |quite )?(?:sure|certain)|no (?:idea|clue)|hard to (?:say|tell|see)"
+    r"|(?:fell|was|been) asleep|was (?:away|out|not (?:there|here|in|looking|watching))"
+    r"|(?:i|we) (?:must have )?(?:nodded|dozed) off|forgot to (?:look|check)|too dark|who knows"
+    r"|(?:if|whether|hope) (?:it|that|they|the ENCLOSURE|ENCLOSURE))\b"
+)
+
+
+def cannot_tell(text: str) -> bool:
+    """True when a text says that the keeper didn't see how it went: "it was dark, I couldn't see"."""
+    return _NOT_SEEN.search(text) is not None
+
+
 def _stayed_wet(text: str) -> bool | None:
+    if cannot_tell(text):
+        return None
     if re.search(
         r"\b(?:(?<!\bi )(?<!\bwe )never dried|it did not dry|has not dried)\b(?! (?:it|the|that|this)\b)", text
     ):
@@ -336,6 +356,19 @@ def bare_done(text: str) -> bool:
 
 WORDS = words_in(
     *(pattern for _, pattern in (*STEPS, *MENTIONED)),
-    *(_ASKED, _NOT_YET, _UNDER_WAY, _HEDGED, _HARMLESS, _BARE, _STAYED, _WENT_DRY, _EARLY, _SEVERAL, _TICKED),
+    *(
+        _NOT_SEEN,
+        _ASKED,
+        _NOT_YET,
+        _UNDER_WAY,
+        _HEDGED,
+        _HARMLESS,
+        _BARE,
+        _STAYED,
+        _WENT_DRY,
+        _EARLY,
+        _SEVERAL,
+        _TICKED,
+    ),
 )
 """Every word that a rule here turns on: known words, so that "mostly" is never mended into "most"."""

@@ -49,12 +49,17 @@ class Cry:
     intent: Literal["splash", "wound"]
     place: Place | None = None
     victim: Victim | None = None
+    got_out: bool = False
+    """After fumes: everybody is out, or it is asked when to go back in."""
 
 
 def cry_heard(text: str, last: Reply | None) -> Cry | None:
-    """As `cry_in`; right after a reply about a gas also that somebody is still where it is."""
+    """As `cry_in`; right after a reply about a gas or fumes also that somebody is still where it is."""
     cry = cry_in(text)
-    gas = last is not None and last.outcome is Outcome.REFUSE and last.values.get("gas") is True
+    fumes = last is not None and last.intent == "splash" and last.values.get("place") == "lungs"
+    if cry is None and fumes and _GOT_OUT.search(text):
+        return Cry("splash", "lungs", "person", got_out=True)
+    gas = last is not None and ((last.outcome is Outcome.REFUSE and last.values.get("gas") is True) or fumes)
     return Cry("splash", "lungs", "animal") if cry is None and gas and LEFT_INSIDE.search(text) else cry
 
 
@@ -72,6 +77,7 @@ def cry_in(text: str) -> Cry | None:
     if (
         WOUND.search(text)
         and not _A_GERM_ALONE.search(text)
+        and not _A_TOOL.search(text)
         and not (MY_OWN.search(text) and not re.search(ANIMAL, text))
     ):
         return Cry("wound", "eye" if re.search(r"\beyes?\b", text) else None, "animal")
@@ -87,6 +93,29 @@ def _by_parts(text: str) -> Cry | None:
 
 _A_GERM_ALONE = re.compile(rf"^(?!.*\b(?:{ANIMAL}|him|her|his|he|she|its|my|skin|ENCLOSURE)\b).*\bringworm\b")
 """Ringworm asked of as a germ to be killed, and nobody who has it."""
+
+
+_GOT_OUT = re.compile(
+    r"^(?:ok |right |phew |yes |,)*(?:i am|we are|i got|we got|everyone is|everybody is|they are|all)"
+    r"(?: all| both| now)* out(?:side)?\b"
+    r"|\b(?:how long|when|can i|can we|may i|is it ok)\b.*\b(?:go|get|come|walk|be) back in(?:side)?\b"
+    r"(?! (?:his|her|its|the tub))"
+    r"|^(?:i am |we are |she is |he is |feeling |i feel )?(?:a bit )?better(?: now| out here)*$"
+)
+"""Right after fumes."""
+_EYES_STING = re.compile(r"^(?!.*\b(?:in|into|splash\w*|squirt\w*|drip\w*) (?:\w+ )?eyes?\b).*\beyes?\b")
+"""Eyes that sting with a cough, and nothing said to have got in them: fumes, so out first."""
+_A_TOOL = re.compile(
+    r"^(?!.*\b(?:AGENT|STOCK|BOTTLE|MIX|wounds?|cuts?|burns?|sores?|bites?|clean|treat|disinfect\w*|spray)\b)"
+    r".*\b(?:use|using|take|swap|share) (?:\w+ (?:'s )?){0,3}?(?:hooks?|tongs|tweezers|forceps|scoops?|nets?"
+    r"|brush(?:es)?|gloves?|bowls?|hides?|tubs?|cloths?) (?:on|for|with|in)\b"
+)
+"""A tool that goes from one animal to another: asked of sharing, not of treating."""
+_A_HAND = re.compile(
+    r"\b(?:his|her|their|the|its) (?:\w+ )?(?:hands?|fingers?|arms?|wrists?|thumbs?|palms?|elbows?|shirt|clothes"
+    r"|trousers|sleeves?|socks?|shoes?|jumper|dress)\b"
+)
+"""What no animal in a tub has: then it is a person's."""
 
 
 def _of_people(text: str) -> bool:
@@ -109,7 +138,7 @@ def _splash(text: str) -> Cry | None:
     if PREPARING.search(text) and not HAPPENED.search(text):
         return None
     place: Place | None = None
-    if EYE.search(text):
+    if EYE.search(text) and not (_EYES_STING.search(text) and LUNGS.search(text)):
         place = "eye"
     elif MOUTH.search(text):
         place = "mouth"
@@ -128,6 +157,8 @@ def _victim(text: str, place: Place | None) -> Victim:
         return _of_ours(text)
     if re.search(rf"\b{ANIMAL}\b", text) or re.search(r"\bENCLOSURE (?:drank|swallowed|licked|ate)\b", text):
         return "animal"
+    if place == "skin" and _A_HAND.search(text):
+        return "person"
     if place in ("eye", "skin") and ITS.search(text):
         return "animal"
     return "animal" if LICKED.search(text) else "person"

@@ -65,7 +65,7 @@ _HINTS: dict[str, frozenset[str]] = {
         """
         hand arm skin leg face foot feet finger wrist neck knee thigh lap stomach chin cheek forehead elbow
         sat knelt stood stepped trod rash soak seep toe scalp ear lip palm thumb shirt cloth trouser glove
-        sleeve sock shoe burns stings hurts
+        sleeve sock shoe burns stings hurts wet sprayed
         """
     ),
     "sprayed animal": _ANIMALS,
@@ -154,6 +154,7 @@ LUNGS = Pattern(
     r"(?: \w+)? breath\w*|\bshort of breath\b|\b(?:breathed|inhaled|inhaling|inhale)\b|\bbreathing"
     r" (?:in|it|the|is|feels|hurts|problems|trouble|difficult)"
     r"|\bbreathing\b.*\b(?:fumes|gas|{a})|\breek\w*|\bdizzy\b|\blight ?headed\b|\bwoozy\b|\bfumes?\b"
+    r"|\bbreath\w* with (?:his|her|its|the|their) mouth open\b|\bopen ?mouth(?:ed)? breath\w*"
     r"|\bchlorine gas\b|\bgassed\b|\bgassing\b"
     r"|\b(?:throat|chest|lungs?|nose)\b(?: \S+){0,3} (?:sting\w*|burn\w*|hurt\w*|sore|tight\w*|raw|on"
     r" fire|itch\w*|scratchy)"
@@ -165,6 +166,8 @@ LUNGS = Pattern(
     *_HINTS["lungs"],
 )
 SKIN = Pattern(
+    r"\b(?:touched|leaned on|leant on|put (?:his|her|a|their|my) (?:hands?|fingers?) (?:on|in))(?: \w+){0,2}"
+    r" (?:wet|sprayed) (?:glass|walls?|sides?|tank|cage|box|tub|floor|lid|bit|ENCLOSURE|stuff|AGENT)\b|"
     rf"\b{_GOT}\b(?: \S+){{0,6}} (?:on|over|onto|down|in|inside|into|through|up|at|with)"
     rf" (?:to )?(?:{_WHOSE} )?(?:\w+ )?{LIMBS}\b"
     rf"|\b{_GOT}\b(?: \S+){{0,5}} (?:on|over|onto|down|all over) (?:to )?(?:me|myself|him|her|us"
@@ -189,6 +192,8 @@ POISONED = Pattern(
     r"^poison(?:ed|ing)?\b|"
     r"\bpoison(?:ed|ing)\b(?! cent)|\bfirst aid\b|\bsplashed (?:myself|me)\b|\bgot splashed\b"
     r"|\bemergency\b|\bhelp me\b.*AGENT"
+    rf"|\b(?:{ANIMAL}|he|she|it)(?: has| is| 's|'s)?(?: been| being)? (?:sick|vomit\w*|throwing up|threw up|thrown up)"
+    r" (?:from|after|because of) (?:it|that|this|the (?:fumes|AGENT|smell|spray|stuff|cleaner)|AGENT)\b"
 )
 
 # Said of what might be worn or aired, not of what has happened.

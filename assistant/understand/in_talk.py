@@ -12,7 +12,7 @@ from dataclasses import replace
 
 from assistant.contract import Pending, Question, Reading, Slots
 from assistant.understand import fills, follow_up
-from assistant.understand.claimed_steps import steps_named
+from assistant.understand.claimed_steps import cannot_tell, steps_named
 from assistant.understand.follow_up import Answering
 from assistant.understand.learning import OUTSIDE
 from assistant.understand.look import ENOUGH, Look, texts_of, words_of
@@ -43,6 +43,10 @@ class InTalk:
         pending = follow_up.pending_of(look.world)
         if pending is not None and "start_over" in pending.missing and follow_up.goes_on(look.parsed):
             return follow_up.supplied(Answering(look.parsed, Slots(), look.spoken), pending)
+        if pending is not None and cannot_tell(look.parsed.plain):
+            unseen = wet_answer(look, pending)
+            if unseen is not None:
+                return unseen
         answer = self._yes_or_no(look, pending)
         if answer is not None:
             return answer

@@ -23,14 +23,18 @@ _WAYS: tuple[tuple[str, Pattern], ...] = (
     ("sun", Pattern(r"\b(?:in the sun|sunlight|uv light)\b")),
 )
 _BEGUN = Pattern(
-    r"\b(?:is|are|'s|have|has)(?: now| all| been| just| gone)* (?:in(?:to)? the (?:oven|pot|pan|wash"
+    r"(?:\b(?:is|are|have|has)|'s)(?: now| all| been| just| gone)* (?:in(?:to)? the (?:oven|pot|pan|wash"
     r"|washing machine|machine"
     r"|soak|bleach|AGENT|BOTTLE)|soaking|boiling|baking|in (?:soak|AGENT)|on (?:the )?boil)\b"
     r"|\b(?:put|popped|chucked|stuck|got)(?: \S+){1,5} (?:in(?:to)? the (?:oven|pot|pan|wash|washing machine|machine)"
     r"|(?:on )?to (?:soak|boil|bake)|in (?:to )?soak|on (?:the )?boil)\b"
+    r"|^(?:i am |i 'm |now |ok |right )*(?:soaking|boiling|baking) (?:the|my|his|her|its|their|all the|both)\b"
     r"|\bstarted (?:soaking|boiling|baking|washing)\b|\b(?:soaking|boiling|baking) (?:it|them|the \w+) now\b"
 )
-_WET_YET = Pattern(r"\b(?:sprayed|soaked|bleached|misted|treated|wet)\b")
+_WET_YET = Pattern(
+    r"\b(?:sprayed|soaked|bleached|misted|treated|wet)\b|\b(?:fell|fallen|dropped|landed|slipped)(?: \w+)? in(?:to)?"
+    r" (?:the |a )?(?:\w+ )?(?:AGENT|STOCK|BOTTLE|bucket|mix|solution)\b"
+)
 _RINSED_AND_DRY = Pattern(r"\brinsed\b.*\b(?:dry|dried)\b|\b(?:dry|dried)\b.*\brinsed\b")
 
 
@@ -58,6 +62,14 @@ def ways_in(plain: str) -> tuple[str, ...]:
 def begun_in(plain: str) -> bool:
     """True when one is said to be in the oven, the pot, the machine or the soak by now."""
     return _BEGUN.search(plain) is not None and not plain.endswith("?")
+
+
+_CRACKED = Pattern(r"\b(?:crack\w*|chip(?:ped|s)?|scratch\w*|split|broke|broken|shattered|smashed|worn)\b")
+
+
+def cracked_in(plain: str) -> bool:
+    """True when a thing is said to be cracked, chipped or scratched."""
+    return _CRACKED.search(plain) is not None
 
 
 def still_wet_in(plain: str) -> bool:

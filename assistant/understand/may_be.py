@@ -17,6 +17,7 @@ LOOKS_BACK = re.compile(
     r"|yes|yeah) \?$|^(?:\S+ ){0,3}\S+ \?$"
     r"|\b(?:remember|sure|know|see|check|tell me|forget|forgot) (?:if|whether)\b"
 )
+_TOOLS = frozenset({"hook", "hooks", "tongs", "tweezers", "forceps", "scoop", "net", "gloves", "bowl", "hide", "tub"})
 _FOR_ITS_HOME = re.compile(r"\bfor (?:his|her|its|their) (?:tank|tub|box|cage|viv|bowl|hide|enclosure|vivarium)$")
 _ITS_HOME = re.compile(
     r"\b(?:ANIMAL|ENCLOSURE) 's (?:\w+ )?(?:hide|tank|tub|box|cage|viv|vivarium|enclosure|bowl|dish|glass|floor|lid"
@@ -66,12 +67,16 @@ def may_be(intent: str, parsed: Parsed, claims: Claims) -> bool:
         return bool(words & ASKS_WHO)
     if intent == "share_tool":
         return bool(words & SHARED)
+    if intent == "wound" and words & _TOOLS and not words & {"{agent}", "{bottle}", "{stock}", "{mix}"}:
+        return False  # a hook from one to another is lent, not dabbed on
     if intent == "wound" and (_ITS_HOME.search(parsed.plain) or _FOR_ITS_HOME.search(parsed.plain)):
         return False
     if intent == "wound":
         return bool(words & {"{animal}", "him", "his", "it", "wound", "burn", "cut"})
     if intent == "start":
-        return bool(words & {"{enclosure}", "{animal}", "start", "begin", "clean", "round", "starting"})
+        return bool(
+            words & {"{enclosure}", "{animal}", "start", "begin", "clean", "round", "starting", "doing", "cleaning"}
+        )
     if intent in MIXING_NEEDS:
         return all(words & needed for needed in MIXING_NEEDS[intent])
     if intent == "dose":

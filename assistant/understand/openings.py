@@ -9,6 +9,10 @@ from assistant.understand.patterns import Pattern
 _SHUT = Pattern(
     r"\b(?:closed|shut)\b(?: \w+){0,2} (?:windows?|doors?)\b|\b(?:windows?|doors?)(?: is| are"
     r"| 's)?(?: all| now)? (?:closed|shut)\b"
+    r"|\b(?:no|none of the|not one|not a single) (?:\w+ )?(?:windows?|doors?)(?: is| are| 's)?"
+    r"(?: all| now)* open(?:ed)?\b|\bnothing(?: is| 's)? open(?:ed)?\b"
+    r"|\b(?:windows?|doors?)(?: is| are| 's)? not open\b"
+    r"|\b(?:did|have|has|could|can|do) not (?:\w+ )?open(?:ed)?(?: \w+){0,2} (?:windows?|doors?)\b"
 )
 _OPEN = Pattern(
     r"(?P<count>\b(?:one|two|three|four|both|all three|all|another|second|third|1|2|3"

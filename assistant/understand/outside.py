@@ -216,7 +216,6 @@ next door
 next week
 next tuesday
 i am done with work
-i am done for the day
 done shopping
 it is dry in here
 the air is dry
@@ -252,7 +251,6 @@ change the label
 print labels
 show the log
 export the log
-what did i do yesterday
 how many enclosures do i have
 what is on the shelf
 how big is {bottle}

@@ -9,9 +9,10 @@ import re
 from collections.abc import Mapping
 
 from assistant.contract import Question
+from assistant.core.rounds import hold_is_running, is_open
 from assistant.understand import fills
 from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
-from assistant.understand.claimed_steps import bare_done, dried_early, only_dried
+from assistant.understand.claimed_steps import bare_done, cannot_tell, dried_early, only_dried
 from assistant.understand.known_words import CONNECTING
 from assistant.understand.learning import OUTSIDE
 from assistant.understand.look import ENOUGH, Look, words_of
@@ -51,6 +52,8 @@ class OwnQuestion:
     def _claimed(self, look: Look) -> tuple[str | None, float] | None:
         """`done` or `status` for what is said of steps; None: nothing is."""
         claims, chances, plain = look.claims, look.chances, look.parsed.plain
+        if self._unseen(look):
+            return "done", 0.9
         if only_dried(plain):
             return "done", max(chances["done"], 0.9)
         if says_it_dried(look):
@@ -67,6 +70,16 @@ class OwnQuestion:
         if (opened or bare_done(plain)) and not plain.endswith("?"):
             return "done", max(chances["done"], 0.9)
         return None
+
+    def _unseen(self, look: Look) -> bool:
+        """ "I couldn't see if it stayed wet", where a wet time is over and nobody has vouched for it."""
+        plain, now = look.parsed.plain, look.world.now
+        over = any(
+            r.hold is not None and "hold" not in r.done and not hold_is_running(r, now)
+            for r in look.world.state.rounds.values()
+            if is_open(r)
+        )
+        return over and cannot_tell(plain) and re.search(r"\bwet\b|\basleep\b|\bdry\b", plain) is not None
 
     def _of_steps(self, look: Look) -> tuple[str | None, float] | None:
         """`status` or `return_check`, for steps that are asked about or not done yet; None: neither."""

@@ -19,7 +19,7 @@ from assistant.core.rounds import is_open
 from assistant.understand import alarms, fills
 from assistant.understand.certainty import best_of, with_doubts
 from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
-from assistant.understand.claimed_steps import claims_in
+from assistant.understand.claimed_steps import cannot_tell, claims_in
 from assistant.understand.cries import cry_heard
 from assistant.understand.drains import stored
 from assistant.understand.harm_parts import hits_nobody, may_be_harm
@@ -42,7 +42,7 @@ from assistant.understand.told import WORDS as TOLD_WORDS
 from assistant.understand.told import told_in
 from assistant.understand.told_by_rule import MOVED_OUT, told_by_rule
 from assistant.understand.touched import touched_in
-from assistant.understand.waiting import only_a_germ
+from assistant.understand.waiting import neutralises, only_a_germ
 from assistant.understand.weights import opened
 
 
@@ -91,7 +91,7 @@ class Reader:
         if cry is None or cry.intent not in self._questions or only_a_germ(look.parsed.plain):
             return None
         slots = look.slots(cry.intent)
-        slots = replace(without_troubles(slots), place=cry.place, victim=cry.victim)
+        slots = replace(without_troubles(slots), place=cry.place, victim=cry.victim, got_out=cry.got_out)
         return look.reading(cry.intent, slots, BY_RULE)
 
     def _escape(self, look: Look) -> Reading | None:
@@ -107,7 +107,9 @@ class Reader:
         return look.reading("escape", slots, BY_RULE)
 
     def _spill(self, look: Look) -> Reading | None:
-        if "spill" not in self._questions or not alarms.spilled(look.parsed.plain):
+        last, plain = look.world.talk.last, look.parsed.plain
+        on_it = neutralises(plain) and ("neutral" in plain or (last is not None and last.intent == "spill"))
+        if "spill" not in self._questions or not (on_it or alarms.spilled(plain)):
             return None
         return look.reading("spill", without_troubles(look.slots("spill")), BY_RULE)
 
@@ -168,6 +170,8 @@ class Reader:
             slots = without_troubles(slots)
         slots = where_it_was_asked(intent, slots, look.world)
         slots = with_referent(slots, intent, look.parsed.plain, look.world)
+        if intent == "done" and not slots.steps and cannot_tell(plain):
+            slots = replace(slots, steps=("hold",), stayed_wet=False)  # what nobody saw wet doesn't count
         reading = look.reading(intent, slots, confidence)
         if intent == "done" and look.claims.polarity == "doubtful":
             step = slots.steps[0] if slots.steps else "done"

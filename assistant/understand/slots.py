@@ -18,7 +18,7 @@ from assistant.understand.choosing_words import CHOOSING, job_in, methods_in, ne
 from assistant.understand.chores_said import PLANNING, chores_in, clean_in, every_one, groups_named, racks_in
 from assistant.understand.claimed_steps import Claims
 from assistant.understand.drains import drains_in, wish_in
-from assistant.understand.items_said import begun_in, items_in, still_wet_in, taken_in, ways_in
+from assistant.understand.items_said import begun_in, cracked_in, items_in, still_wet_in, taken_in, ways_in
 from assistant.understand.moments import moment
 from assistant.understand.months import month_in
 from assistant.understand.names import Mention, Thing
@@ -33,7 +33,17 @@ from assistant.understand.surfaces_said import inside_said, soaks
 from assistant.understand.told import Told, told_in
 from assistant.understand.touched import touched_in
 from assistant.understand.unknown_names import ROUND, unknown_names
-from assistant.understand.waiting import groups_in, homes_of, marks_group, setting_in, shut_in, tub_cleaned, tubs_in
+from assistant.understand.waiting import (
+    groups_in,
+    homes_of,
+    marks_group,
+    neutralises,
+    restart_in,
+    setting_in,
+    shut_in,
+    tub_cleaned,
+    tubs_in,
+)
 from assistant.understand.wanted_unit import wanted_unit
 
 _OF_THE_STOCK = frozenset({"mix_strength", "bleach_now"})
@@ -54,7 +64,8 @@ _FIELD = {
 _EVERY = Pattern(
     r"\b(?:both|all|every|each)(?: of)?(?: the| my| these| those)? (?:them|tubs?|tanks?|boxes|box"
     r"|cages?|vivs?|vivariums?|enclosures?|homes?|of them"
-    r"|racks?|two|three|animals?)\b|\bboth\b(?! windows| doors| bottles| the windows)|\ball of"
+    r"|racks?|two|three|animals?)\b|\b(?:everyone|everybody)\b|\beither(?: one| of them)?$"
+    r"|\bboth\b(?! windows| doors| bottles| the windows)|\ball of"
     r" (?:them|em)\b|\ball (?:are|is|done|sprayed|rinsed|dry|washed)\b"
     r"(?=.*\b(?:are|tubs|tanks|boxes)\b)|\beverything is (?:sprayed|rinsed|washed)\b"
 )
@@ -64,6 +75,8 @@ _CHILLED = Pattern(
 )
 """The animal, not the heater: "he is cold"."""
 
+_WARMTH = Pattern(r"\b(?:cold|cool|chilly|freezing|warm|hot|temperature|degrees|heat)\b")
+"""Of a waiting tub: how warm it may be is asked."""
 _COLD = Pattern(
     r"\b(?:heat\w*|heat (?:mat|lamp)|lamps?|mats?|bulbs?)\b.*\b(?:off|cold|cool|unplugged)\b|\b(?:off"
     r"|unplugged) and cold\b"
@@ -153,6 +166,10 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         slots = replace(slots, tubs=tubs_in(plain), cleaned=tub_cleaned(plain), shut_in=shut_in(plain))
     elif asked.intent == "outbreak":
         slots = replace(slots, groups=groups_in(plain) if marks_group(plain) else ())
+    elif asked.intent == "quarantine":
+        slots = replace(slots, restart=restart_in(plain))
+    elif asked.intent == "spill":
+        slots = replace(slots, wish="neutralising" if neutralises(plain) else None)
     elif asked.intent == "pour_away":
         slots = replace(slots, drains=drains_in(plain))
     elif asked.intent == "units":
@@ -192,7 +209,8 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         openings=openings_in(plain) if asked.intent == "done" else None,
         every_enclosure=every or slots.every_enclosure,
         pressed=asked.intent == "return_check" and bool(_PRESSED.search(plain)),
-        cold=asked.intent == "return_check" and bool(_CHILLED.search(plain)),
+        cold=(asked.intent == "return_check" and bool(_CHILLED.search(plain)))
+        or (asked.intent == "tub" and bool(_WARMTH.search(plain))),
         heat_cold=bool(_COLD.search(plain)),
         to_unit=wanted_unit(parsed, asked.world.household.habits.gallon or "US"),
         inside=inside_said(plain),
@@ -268,6 +286,7 @@ def _with_items(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         items=items_in(plain, asked.world.facts),
         ways=ways_in(plain),
         begun=begun_in(plain),
+        cracked=cracked_in(plain),
         still_wet=still_wet_in(plain),
         taken=taken_in(plain, _homes(parsed, asked)) if asked.intent == "share_tool" else None,
     )
@@ -340,4 +359,6 @@ def _narrowed(homes: tuple[str, ...], asked: Asked) -> tuple[str, ...]:
         return homes
     rounds = asked.world.state.rounds
     in_work = tuple(home for home in homes if is_open(rounds.get(home)))
+    if len(in_work) > 1 and asked.intent == "done" and "move out" in asked.claims.done:
+        in_work = tuple(home for home in in_work if "move out" not in rounds[home].done)  # the other is out already
     return in_work if len(in_work) == 1 else homes

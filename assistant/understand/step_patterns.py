@@ -11,6 +11,9 @@ _ONE = (
     r" guy|big guy|guy|girl|boy"
     r"|\w+ (?:snake|gecko|dragon|python|boa|tortoise|turtle|frog)))"
 )
+_ALL_OF_THEM = (
+    r"(?:both(?: of them)?|all (?:two|three|four|five|NUMBER|of them)(?: of them)?|everyone|everybody|they all)"
+)
 _IS = r"(?: is| are| was| were| 's| has been| have been| has| am)?"
 _NOW = (
     r"(?: all| now| safely| already| been| both| finally| just| fully| completely| totally| properly"
@@ -44,6 +47,7 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("move out", rf"\bmoved {_ONE}(?: across| over)?(?: to| into|$)"),
     ("move out", r"\bmoved (?:ENCLOSURE )?out\b|\b(?:moving|move) out(?: is| 's)? " + DONE),
     ("move out", rf"\b{_ONE}{_IS}{_NOW} (?:out|moved)\b"),
+    ("move out", rf"\b{_ALL_OF_THEM}(?: are| is| 's| have been| got)?{_NOW} (?:out|moved|tubbed|boxed)\b"),
     # An animal's own name stands for its home, so "taken pepper out" is masked like a tank.
     ("move out", r"\b(?:took|got|taken|lifted|scooped|fetched|moved|brought) ENCLOSURE out\b"),
     ("move out", rf"\b(?:tubbed|boxed) (?:up )?{_ONE}|\b{_ONE}{_IS}{_NOW} (?:tubbed|boxed)\b"),
@@ -57,6 +61,11 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     # With no "back" said, only "already" tells it from being put in the tub.
     ("return", rf"\balready (?:put|popped|placed|got) (?:{_ONE}|(?:the |my )?(?:ANIMAL|ENCLOSURE)) in(?: again)?$"),
     ("return", rf"\b(?:put|popped|placed) (?:{_ONE}|(?:the |my )?(?:ANIMAL|ENCLOSURE)) in (?:already|again)$"),
+    ("return", rf"\b{_ALL_OF_THEM}(?: are| is| 's| have| has)?{_NOW} (?:gone )?(?:back|home|returned)\b"),
+    (
+        "return",
+        r"^(?:the |my )?ENCLOSURE(?: is| are| 's)?(?: now| safely)* (?:back(?: in| home)?|home)(?: now| again)?\b",
+    ),
     (
         "return",
         rf"\b{_ONE}{_IS}{_NOW} (?:gone )?(?:back|home|returned)\b|\breturned {_ONE}"

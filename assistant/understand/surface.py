@@ -10,7 +10,7 @@ from typing import Protocol
 from assistant.contract import Pending, Reading, Slots, World
 from assistant.core.rounds import is_open
 from assistant.core.state import Round
-from assistant.understand.claimed_steps import Claims
+from assistant.understand.claimed_steps import Claims, cannot_tell
 from assistant.understand.parsing import Parsed
 from assistant.understand.told import Told, smell_in_short
 
@@ -76,11 +76,14 @@ def _on_hold(round_: Round) -> bool:
 
 
 def wet_answer(look: Looked, pending: Pending) -> Reading | None:
-    """ "It dried out" answers "did it stay wet?"."""
+    """ "It dried out" and "I couldn't see" answer "did it stay wet?"."""
     yes = pending.on_yes
-    if not isinstance(yes, Reading) or yes.slots.stayed_wet is None or look.claims.stayed_wet is None:
+    if not isinstance(yes, Reading) or yes.slots.stayed_wet is None:
         return None
-    wet = look.claims.stayed_wet
+    unseen = cannot_tell(look.parsed.plain) and not look.parsed.plain.endswith("?")
+    wet = False if unseen else look.claims.stayed_wet  # what nobody saw wet doesn't count
+    if wet is None:
+        return None
     answer = yes if yes.slots.stayed_wet is wet else pending.on_no
     if not isinstance(answer, Reading):
         answer = replace(yes, slots=replace(yes.slots, steps=("hold",), stayed_wet=wet))
@@ -101,9 +104,11 @@ def smell_answer(look: Looked, pending: Pending) -> Reading | None:
 
 def where_it_was_asked(intent: str, slots: Slots, world: World) -> Slots:
     """With no enclosure named, what is told of a surface is told of the one that the tool has just asked about."""
-    pending = world.talk.pending
+    pending, last = world.talk.pending, world.talk.last
     if intent not in OF_THE_SURFACE or slots.enclosures or slots.choices or slots.every_enclosure:
         return slots
+    if intent == "rewet" and "apply" in slots.steps and last is not None and last.values.get("next") == "apply":
+        return replace(slots, enclosures=(str(last.values["enclosure"]),))  # the one that is to be sprayed again
     if pending is None or not pending.waits(world.now) or pending.reading.intent not in (*OF_THE_SURFACE, "done"):
         return slots
     return replace(slots, enclosures=pending.reading.slots.enclosures)

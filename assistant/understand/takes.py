@@ -30,7 +30,20 @@ _FIELDS_OF: Mapping[str, tuple[str, ...]] = {
 """Slots that each kind in braces fills, where it isn't simply the kind's plural."""
 
 _NEVER_GIVEN = frozenset(
-    {"choices", "unknown", "faulty", "met", "victim", "found", "confirmed", "touched", "stayed_wet", "too_early"}
+    {
+        "choices",
+        "unknown",
+        "faulty",
+        "met",
+        "victim",
+        "found",
+        "restart",
+        "got_out",
+        "confirmed",
+        "touched",
+        "stayed_wet",
+        "too_early",
+    }
     | {"part", "smell", "wet", "start_over", "steps"}
 )
 """Slots that tell of an event, or of trouble with reading, and are never put into another question."""

@@ -18,7 +18,8 @@ _TUB = re.compile(r"\b((?:[a-z]+ ){1,2})(tub|bucket|carrier|tote|crate|faunarium
 _CLEANED = Pattern(
     r"\b(?:washed|cleaned|disinfected|scrubbed|bleached|rinsed)\b(?: \S+){0,4} (?:\w+ )(?:tub|bucket|carrier|tote"
     r"|crate|faunarium)\b"
-    r"|\b(?:\w+ )(?:tub|bucket|carrier|tote|crate|faunarium)(?: is| 's| has| been)* (?:all |now )*(?:clean|cleaned"
+    r"|\b(?:\w+ )(?:tub|bucket|carrier|tote|crate|faunarium)"
+    r"(?: is| are| were| was| 's| has| have| been)* (?:all |now |both )*(?:clean|cleaned"
     r"|washed"
     r"|disinfected|scrubbed)\b"
 )
@@ -180,3 +181,38 @@ def racks_in(plain: str, household: Household) -> tuple[str, ...]:
     """The household's racks that are named."""
     racks = dict.fromkeys(home.rack for home in household.enclosures if home.rack)
     return tuple(rack for rack in racks if re.search(rf"\b{re.escape(rack.casefold())}\b", plain))
+
+
+_NEW_ONE = r"(?:snake|gecko|lizard|one|animal|python|boa|tortoise|dragon|reptile|frog|ANIMAL)"
+_NEWCOMER = Pattern(
+    rf"\b(?:new (?:\w+ |ANIMAL )?(?:{_NEW_ONE}|arrival)|newcomer|newbie|rescue)\b.*\b(?:came|comes|coming|arriv\w+"
+    r"|join\w*|moved|moving|here|brought|today)\b"
+    rf"|\b(?:got|took in|bought|brought(?: home)?|have) (?:a|another|one more) (?:new )?(?:\w+ )?{_NEW_ONE}\b"
+    r"|\banother (?:one|newcomer) (?:came|arrived|joined)\b"
+)
+_BEGINS_AGAIN = Pattern(
+    r"\b(?:restarts?|start\w*(?: \S+){0,5} (?:again|over|afresh|from (?:zero|scratch|the start|day one))|begin\w*"
+    r"(?: \S+){0,5} (?:again|over)|reset\w*|back to (?:zero|day (?:one|zero)))\b"
+)
+
+
+def restart_in(plain: str) -> str | None:
+    """What is said to start a quarantine again, from `QuarantineRestarted`; None: nothing is."""
+    if _NEWCOMER.search(plain):
+        return "newcomer"
+    if not _BEGINS_AGAIN.search(plain):
+        return None
+    if re.search(r"\b(?:test\w*|positive|swab\w*|results?)\b", plain):
+        return "test"
+    return "sign" if re.search(r"\b(?:sick|ill|sign|symptoms?|mites?|ORGANISM|cough\w*)\b", plain) else "newcomer"
+
+
+_NEUTRAL = Pattern(
+    r"\bneutrali[sz]\w*\b|\b(?:put|pour|tip|use|spray|throw|add)\b(?: \S+){0,3} (?:AGENT|STOCK|BOTTLE|baking soda|soda)"
+    r"(?: \w+)? (?:on|onto|over|to) (?:it|that|the (?:puddle|spill|mess)|top)\b"
+)
+
+
+def neutralises(plain: str) -> bool:
+    """True when something is to be put onto a spill to make it harmless."""
+    return _NEUTRAL.search(plain) is not None

@@ -34,6 +34,7 @@ FAMILIES = (
     "drying",
     "airing",
     "planning",
+    "day",
     "shelf",
     "items",
     "putting_away",

@@ -58,8 +58,14 @@ def _spill(answer: Answer) -> Line:
     return _shown(say, details, *filter(None, [noted]))
 
 
+def _nothing_on_it(answer: Answer) -> Line:
+    say = "No, nothing on it but water: two products may make gas. Gloves, window open, soak it up, rinse it well."
+    return _shown(say, answer.details)
+
+
 LINES: Mapping[str, Callable[[Answer], Line]] = {
     "harm.escape": _escape,
     "harm.found": _found,
     "harm.spill": _spill,
+    "harm.spill_nothing_on_it": _nothing_on_it,
 }

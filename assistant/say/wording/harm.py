@@ -101,6 +101,14 @@ def _lungs(answer: Answer) -> Line:
     )
 
 
+def _out_of_it(answer: Answer) -> Line:
+    return _line(
+        "Stay out, breathe easy. Coughing or stinging that stays: "
+        f"{poison_centre(answer.details['people'])}. Back in only once aired, with no smell at all.",
+        answer,
+    )
+
+
 def _animal_in_gas(answer: Answer) -> Line:
     return _line(
         f"Don't go back in. Call {emergency(answer.details['people'])}: gas from mixed cleaners, animal inside.", answer
@@ -135,6 +143,7 @@ LINES: Mapping[str, Callable[[Answer], Line]] = {
     "harm.skin": _skin,
     "harm.mouth": _mouth,
     "harm.lungs": _lungs,
+    "harm.out_of_it": _out_of_it,
     "harm.animal_in_gas": _animal_in_gas,
     "harm.keep_rinsing": _keep_rinsing,
     "harm.where": _where,

@@ -115,6 +115,10 @@ def _infected(answer: Answer) -> Line:
     return _shown(say, answer)
 
 
+def _cracked(answer: Answer) -> Line:
+    return _shown("Bin it, pieces wrapped, gloves on. Germs lodge in cracks, where no product reaches.", answer)
+
+
 def _begun(answer: Answer) -> Line:
     details = answer.details
     minutes = span(float(details["minutes"]) * 60)
@@ -166,6 +170,8 @@ def _disinfect_first(details: Mapping[str, Any]) -> str:
 def _fine(details: Mapping[str, Any]) -> str:
     source, target = details["source"], details["target"]
     if source.home is not None and source.home == target.home:
+        if details["item"] is not None and details["item"].id == "gloves":
+            return f"The same gloves will do within {_name(target)}. Torn, or another animal: new ones."
         return "Fine, it's the same animal's. Wash it after use."
     if target.group != "healthy":
         return f"Fine, but one way: it stays with {_name(target)} then. New gloves when you leave."
@@ -186,6 +192,7 @@ LINES: Mapping[str, Callable[[Answer], Line]] = {
     "items.not_wet_into_heat": _not_wet_into_heat,
     "items.treat": _treat,
     "items.infected": _infected,
+    "items.cracked": _cracked,
     "items.begun": _begun,
     "items.share_from": _share_from,
     "items.share_to": _share_to,

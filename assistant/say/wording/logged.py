@@ -46,6 +46,9 @@ SIMPLE: Mapping[type, str] = {
 }
 """What needs nothing but its name."""
 
+RESTARTED = {"newcomer": "a newcomer", "test": "a positive test", "sign": "a sign of illness"}
+"""Why a quarantine began again."""
+
 
 def what_was_done(entry: Entry, all_of: tuple[Entry, ...], named: Named) -> str:
     """One entry's line, with its correction if it was taken back.
@@ -144,6 +147,8 @@ def _of_animals(event: happened.Event, named: Named) -> str:
         case happened.GroupChanged():
             why = f" ({named(event.organism)})" if event.organism else ""
             return f"moved to the group {event.group}{why}"
+        case happened.QuarantineRestarted():
+            return f"quarantine began again ({RESTARTED.get(event.why, event.why)})"
         case happened.TubUsed():
             return f"animal put in the {event.tub} to wait"
         case happened.ItemBegun():

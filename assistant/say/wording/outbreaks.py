@@ -52,6 +52,9 @@ def _marked(answer: Answer) -> Line:
     home, group = answer.details["home"], answer.details["group"]
     say = f"{capital(home.name)}: {AS[group]}, noted."
     more = {"sick": " Own tools, new gloves.", "new": " Own tools.", "healthy": ""}[group]
+    again = [other.name for other in answer.details["again"]]
+    if again:
+        more += f" Quarantine starts again: {listed(again[:2])}."
     kept = 'Kept on my record, over "group" in keeping.toml, until that line is changed.'
     return Line(say + more, f"{say}{more}\n{kept}")
 
@@ -61,8 +64,18 @@ def _already(answer: Answer) -> Line:
     return Line(f"{capital(answer.details['home'].name)} is {group} on my record already.")
 
 
+def _over(answer: Answer) -> Line:
+    fact = answer.details["fact"]
+    if answer.details["mites"]:
+        say = f"{fact.says}: practice, no trial. Ask your vet."
+    else:
+        say = "Only your vet can say, by tests, more than one. Until then it stays apart, cleaned last."
+    return Line(say, f"{say}\n{fact.says}.")
+
+
 LINES: Mapping[str, Callable[[Answer], Line]] = {
     "outbreaks.first": _first,
+    "outbreaks.over": _over,
     "outbreaks.mark_which": _mark_which,
     "outbreaks.mark": _mark,
     "outbreaks.marked": _marked,

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from datetime import datetime
+from datetime import date, datetime
 
 from assistant.contract import Answer, Line
 from assistant.core.chores import Due
@@ -25,21 +25,25 @@ def _when(one: Due) -> str:
 
 def _due(answer: Answer) -> Line:
     details = answer.details
+    tubs, items = [use.tub for use in details["tubs"]], [item.item for item in details["items"]]
+    wash = f" {capital(listed(tubs[:2]))} to wash too." if tubs else f" {capital(items[0])} still in." if items else ""
     due: tuple[Due, ...] = details["due"]
     every: tuple[Due, ...] = details["every"]
     if not every:
-        say = "Nothing is planned: how often it is done isn't set."
+        say = f"Nothing is planned: how often it is done isn't set.{wash}"
         return Line(say, f'{say}\nSet spot_clean_every, deep_clean_every or water_every in keeping.toml, as "1 day".')
     lines = [f"- {capital(one.enclosure.name)}: {CHORE[one.chore]}, {_when(one)}." for one in details["told"]]
+    lines += [f"- {capital(tub)}: used, not washed and disinfected since." for tub in tubs]
+    lines += [f"- {capital(item)}: by the clock still in." for item in items]
     if not due:
         first = every[0]
-        say = f"Nothing due today. Next: {first.enclosure.name}, {CHORE[first.chore]}, {_when(first)}."
+        say = f"Nothing due today. Next: {first.enclosure.name}, {CHORE[first.chore]}, {_when(first)}.{wash}"
         return Line(say, "\n".join([say, *lines]))
     first = due[0]
     if len(due) == 1:
-        say = f"1 due: {first.enclosure.name}, {CHORE[first.chore]}, {_when(first)}."
+        say = f"1 due: {first.enclosure.name}, {CHORE[first.chore]}, {_when(first)}.{wash}"
     else:
-        say = f"{len(due)} due. First: {first.enclosure.name}, {CHORE[first.chore]}, {_when(first)}."
+        say = f"{len(due)} due. First: {first.enclosure.name}, {CHORE[first.chore]}, {_when(first)}.{wash}"
     return Line(say, "\n".join([say, *lines]))
 
 
@@ -74,14 +78,24 @@ def _ago(at: datetime, now: datetime) -> str:
     return "today" if days == 0 else "yesterday" if days == 1 else f"{count(days, 'day')} ago"
 
 
+def _that_day(day: date, now: datetime) -> str:
+    days = (now.date() - day).days
+    return "today" if days == 0 else "yesterday" if days == 1 else f"{day.day} {day:%B}"
+
+
 def _last_done(answer: Answer) -> Line:
     details = answer.details
-    told, now = details["told"], details["now"]
+    told, now, day = details["told"], details["now"], details["day"]
+    if not told and day is not None:
+        return Line(f"Nothing finished is on record for {_that_day(day, now)}. The log has every step.")
     if not told:
         what = listed((CHORE[chore] for chore in details["chores"]), "or") or "clean"
         return Line(f"No {what} of {listed(home.name for home in details['homes'])} is on record.")
     at, home, chore = told[0]
     say = f"{capital(_ago(at, now))}: {home}, {CHORE[chore]}."
+    if day is not None and len(told) > 1:
+        names = list(dict.fromkeys(name for _, name, _ in told))
+        say = f"{capital(_that_day(day, now))}: {len(told)} done, {listed(names[:4])}."
     lines = [f"- {capital(home)}: {DONE[chore]} {_ago(at, now)}, {clock(at, now)}." for at, home, chore in told]
     return Line(say, "\n".join([say, *lines]))
 
@@ -117,6 +131,29 @@ def _quarantine_which(answer: Answer) -> Line:
     return Line(f"Whose quarantine: {listed(answer.details['known'][:4], 'or')}?")
 
 
+WHY_AGAIN = {"newcomer": "a newcomer", "test": "a positive test", "sign": "a new sign of illness"}
+
+
+def _restart(answer: Answer) -> Line:
+    homes = listed(home.name for home in answer.details["homes"][:2])
+    say = f"Yes: {WHY_AGAIN[answer.details['why']]} starts the whole room again. Count {homes} from today?"
+    return Line(say, f"{say}\n{answer.details['fact'].says}.\nNote: {answer.details['fact'].note}")
+
+
+def _restarted(answer: Answer) -> Line:
+    homes = listed(home.name for home in answer.details["homes"][:2])
+    say = f"Day 0 today: quarantine of {homes}, noted. Your vet may say otherwise."
+    more = "Add the newcomer to keeping.toml with its own enclosure." if answer.details["why"] == "newcomer" else ""
+    return Line(say, f"{say}\n{more}".strip())
+
+
+def _newcomer(answer: Answer) -> Line:
+    say = "Nobody else is in quarantine. Keep it apart, own tools, cleaned after the healthy ones; hands in between."
+    return Line(
+        say, f"{say}\nAdd it to keeping.toml with group, arrived and quarantine.\n{answer.details['fact'].says}."
+    )
+
+
 def _quarantine(answer: Answer) -> Line:
     details = answer.details
     home: Enclosure | None = details["home"]
@@ -131,6 +168,8 @@ def _quarantine(answer: Answer) -> Line:
     else:
         say = f"Day {day} of {days}: {home.name}, until {ends.day} {ends:%B}. Your vet may say otherwise."
     lines = [say]
+    if details["again"] is not None:
+        lines.append(f"It began again that day: {WHY_AGAIN[details['again']]}.")
     for other in details["newer"]:
         lines.append(f"{capital(other.name)} came later: zoos start the count again when a newcomer joins.")
     lines += [f"{source.text}." for source in answer.sources]
@@ -148,4 +187,7 @@ LINES: dict[str, Callable[[Answer], Line]] = {
     "planning.logged": _logged,
     "planning.quarantine_which": _quarantine_which,
     "planning.quarantine": _quarantine,
+    "planning.restart": _restart,
+    "planning.restarted": _restarted,
+    "planning.newcomer": _newcomer,
 }

@@ -12,9 +12,12 @@ from assistant.say.wording.steps import NAMES, animal_of, name_of, to_do
 
 
 def _runs_on(answer: Answer) -> Line:
-    left, name = answer.details["left_s"], capital(name_of(answer.details["enclosure"]))
+    left, several = answer.details["left_s"], answer.details["several"]
+    name = capital(listed(several[:2])) if len(several) > 1 else capital(name_of(answer.details["enclosure"]))
     if left is None:
         return Line(f"Good, {name}. I have no wet time to count it by; its label decides.")
+    if len(several) > 1:
+        return Line(f"Good. {name}: the clocks run on, {span(left)} left on the first.")
     return Line(f"Good. {name}: the clock runs on, {span(left)} left.")
 
 

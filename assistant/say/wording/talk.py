@@ -164,6 +164,7 @@ WHAT = {
     "TubUsed": "the tub",
     "TubCleaned": "cleaning the tub",
     "GroupChanged": "the group",
+    "QuarantineRestarted": "the new quarantine",
     "HabitChanged": "the setting",
     "ItemBegun": "the clock of the",
     "BottleDoubted": "marked unknown",

@@ -45,7 +45,9 @@ def _started(answer: Answer) -> Line:
     enclosures: tuple[Enclosure, ...] = details["enclosures"]
     supply, wet = details["supply"], details["wet"]
     names = capital(listed(e.name for e in enclosures))
-    first = capital(to_do("move out", enclosures[0] if len(enclosures) == 1 else None, supply.agent))
+    first = capital(to_do("move out", enclosures[0], supply.agent))
+    if len(enclosures) > 1:
+        first = "Move the animals out, one a tub, unplug the heat"
     bottle = f", {supply.bottle.name}" if supply.bottle is not None else ""
     sort = details["job"]
     if sort:
@@ -77,8 +79,15 @@ def _started(answer: Answer) -> Line:
     say = f"{names}, {supply.agent.name}. {first}."
     if len(say.split()) > MOST_WORDS:
         say = f"{len(enclosures)} enclosures{f', {sort}' if sort else ''}, {supply.agent.name}. {first}."
+    groups = {enclosure.group for enclosure in enclosures}
+    if len(groups) > 1:
+        apart = "Healthy ones first, the sick last; new gloves and tools for each group."
+        shown.append(apart)
+        extra = extra or f" {apart}"
     if len(f"{say}{extra}".split()) <= MOST_WORDS:
         say += extra
+    elif len(groups) > 1 and len(f"{say} New gloves for each group.".split()) <= MOST_WORDS:
+        say += " New gloves for each group."
     return Line(say, "\n".join(shown))
 
 
@@ -229,7 +238,7 @@ def _time_left(answer: Answer) -> Line:
             "\n".join([f"No clock is running{where}.", *map(_timer, running)]),
         )
     say = f"{span(first.seconds)}, {_timer_name(first)}."
-    others = [t for t in running if t is not first]
+    others = sorted((t for t in running if t is not first), key=lambda t: t.step not in ("eye", "skin"))
     if others and not details["asked"]:
         say += f" {capital(_timer_name(others[0]))}: {span(others[0].seconds)}."
     return Line(say, "\n".join(map(_timer, running)))

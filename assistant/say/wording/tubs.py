@@ -24,6 +24,9 @@ def _who(answer: Answer) -> Line:
     details = answer.details
     waiting, now, still_in = details["waiting"], details["now"], details["still_in"]
     facts = [f"- {fact.says}." for fact in details["facts"]]
+    if details["warmth"]:
+        say = f"{details['facts'][0].says}."
+        return Line(say, "\n".join([say, *(f"{capital(_one(one, now))}." for one in waiting), *facts[1:]]))
     if not waiting:
         return _nobody(details)
     say = capital("; ".join(_one(one, now) for one in waiting[:3])) + "."
@@ -50,7 +53,7 @@ def _nobody(details: Mapping[str, Any]) -> Line:
 
 
 def _cleaned(answer: Answer) -> Line:
-    return Line(f"{capital(answer.details['tub'])}: washed and disinfected, noted.")
+    return Line(f"{capital(listed(answer.details['tubs'][:3]))}: washed and disinfected, noted.")
 
 
 def _occupied(answer: Answer) -> Line:

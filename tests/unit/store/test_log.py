@@ -83,6 +83,7 @@ EVERY_EVENT: tuple[Event, ...] = (
     happened.TubUsed("square tub", "shelf box", "new"),
     happened.TubCleaned("square tub"),
     happened.GroupChanged("shelf box", "sick", "healthy", "mites"),
+    happened.QuarantineRestarted("shelf box", "newcomer"),
     happened.HabitChanged("gallon", "imperial", "US"),
     happened.SprayerMeasured("amber", 0.9, None),
     happened.ItemBegun("branch", "bake", 7200.0, "shelf box"),
