@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import datetime
 from typing import Any
 
 from assistant.answer.tubs import waiting_animals
@@ -9,8 +10,8 @@ from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.chores import due_of
 from assistant.core.leftovers import bottles_ending, cleaned_only_today, over_today, still_in, tubs_to_wash
-from assistant.core.rounds import next_step
-from assistant.core.state import ItemTimer
+from assistant.core.rounds import hold_is_running, next_step
+from assistant.core.state import ItemTimer, Round
 
 HANDS = "tool-hands"
 
@@ -33,7 +34,9 @@ def day_end(reading: Reading, world: World) -> Answer:
         details={
             "loose": tuple(world.household.enclosure(name) for name in loose),
             "rounds": rounds,
-            "next": {r.enclosure: (next_step(r, now), home(r.enclosure), agents[r.agent]) for r in rounds},
+            "next": {
+                r.enclosure: (next_step(r, now), home(r.enclosure), agents[r.agent], _asks_wet(r, now)) for r in rounds
+            },
             "waiting": waiting,
             "cleaned_only": cleaned,
             "items": items,
@@ -62,3 +65,8 @@ def day_end(reading: Reading, world: World) -> Answer:
 
 def _item(item: ItemTimer) -> dict[str, Any]:
     return {"item": item.item, "way": item.way, "enclosure": item.enclosure or None}
+
+
+def _asks_wet(round_: Round, now: datetime) -> bool:
+    """Its wet time is over and nobody has vouched for it."""
+    return next_step(round_, now) == "hold" and round_.hold is not None and not hold_is_running(round_, now)

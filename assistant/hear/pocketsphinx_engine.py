@@ -31,7 +31,7 @@ SILENCE = ("<s>", "</s>", "<sil>", "[NOISE]", "[SPEECH]", "[COUGH]", "[SMACK]", 
 _SPOTTING = "call word"
 SURE = 0.9
 """Mean posterior of a hearing that needs no second one."""
-UNCERTAIN = 0.79
+UNCERTAIN = 0.98
 """Most that a word can be sure of when it was heard only with the noise taken out; too little for a certain number."""
 
 
@@ -116,6 +116,9 @@ class Pocketsphinx:
 
     def spots(self, phrase: str, sound: bytes) -> bool:
         """Whether a search for nothing but this phrase finds it in the sound. Its words must be in the vocabulary."""
+        return self._spots(phrase, sound) or (is_noisy(sound) and self._spots(phrase, without_noise(sound)))
+
+    def _spots(self, phrase: str, sound: bytes) -> bool:
         self._end_live()
         if self._spotted != phrase:
             self._decoder.add_keyphrase(_SPOTTING, phrase)

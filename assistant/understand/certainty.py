@@ -22,8 +22,12 @@ came out as another question by way of an alternative."""
 LOOKED_AT = 8
 """Alternatives that are read in full; the numbers of all of them count."""
 MUMBLED_BUT = 0.8
+"""Least chance of a mumbled question that is read back; between 0 and 0.95 it made no difference."""
+WISHED = {"filled": "fill", "refilled": "refill", "mixed": "mix", "made": "make", "topped": "top", "rinsed": "rinse"}
+"""What was done, and the same as a wish: the ending is lost or put in by a recogniser."""
 HEARD_WHOLE = 0.7
-"""Mean posterior under which the whole question is read back."""
+"""Mean posterior under which the whole question is read back. On the even half under a fan at 10 dB that made confirmed
+ones of 9 right ones and of one wrong one, of 128."""
 AT_ONCE = ("yes", "no", "hush", "slower", "repeat", "help")
 """Never read back: an answer to what was asked, or nothing that could go wrong."""
 HEARD_WELL = 0.5
@@ -64,9 +68,19 @@ def doubts_of(reading: Reading, text: str, heard: Heard, parse: Callable[[str], 
     ):
         doubts += _polarity_doubts(reading, text, heard, parse)
     said_back = any(doubt.kind == "polarity" for doubt in doubts) or reading.intent in (None, *HARM, *AT_ONCE)
-    if not said_back and heard.words and mean_posterior(heard) < HEARD_WHOLE:
+    badly = bool(heard.words) and mean_posterior(heard) < HEARD_WHOLE
+    if not said_back and (badly or (reading.intent in ("mixed", "rinsed_out") and _may_be_meant(text, heard))):
         doubts.append(Doubt("hearing", text))
     return tuple(doubts)
+
+
+def _may_be_meant(text: str, heard: Heard) -> bool:
+    """Whether "filled" may have been "fill": it asks how much, or an alternative has the verb as a wish."""
+    words = set(text.split())
+    if "how" in words:
+        return True
+    told = [wish for done, wish in WISHED.items() if done in words]
+    return any(wish in other.split() for other in heard.alternatives for wish in told)
 
 
 def _polarity_doubts(reading: Reading, text: str, heard: Heard, parse: Callable[[str], Parsed]) -> list[Doubt]:

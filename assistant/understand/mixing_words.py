@@ -23,7 +23,7 @@ MIXING_NEEDS: Mapping[str, tuple[frozenset[str], ...]] = {
     "top_up": (frozenset({"top", "topping", "fill", "refill", "add", "empty", "pour", "put", "bring", "mix", "gone"}),),
     "make_up": (
         frozenset({"{enclosure}", "{animal}", "{volume}", "{number}", "{bottle}", "bottles", "today", "them", "soak"})
-        | frozenset({"lot", "round", "soaking", "bottle"}),
+        | frozenset({"lot", "round", "soaking", "bottle", "rack", "healthy"}),
     ),
     "bleach_now": (frozenset({"{agent}", "{mix}", "{duration}"}),),
 }

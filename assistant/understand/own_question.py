@@ -65,6 +65,8 @@ class OwnQuestion:
     def _claimed(self, look: Look) -> tuple[str | None, float] | None:
         """`done` or `status` for what is said of steps; None: nothing is."""
         claims, chances, plain = look.claims, look.chances, look.parsed.plain
+        if _ASKS_OF_AN_ITEM.match(plain) and "ENCLOSURE" not in plain:
+            return None  # "can I bake the branch, it's rinsed and dry": of the branch, and asked
         if self._unseen(look):
             return "done", 0.9
         if only_dried(plain):
@@ -96,7 +98,7 @@ class OwnQuestion:
             for r in look.world.state.rounds.values()
             if is_open(r)
         )
-        return over and cannot_tell(plain) and re.search(r"\bwet\b|\basleep\b|\bdry\b", plain) is not None
+        return over and cannot_tell(plain) and _NOT_WATCHED.search(plain) is not None
 
     def _of_steps(self, look: Look) -> tuple[str | None, float] | None:
         """`status` or `return_check`, for steps that are asked about or not done yet; None: neither."""
@@ -231,6 +233,17 @@ _ANOTHER_MATTER = re.compile(
     r"|\bwhat (?:then|next|now|comes next)\b ?\??$|\band then \?$|^(?:scratch|undo|cancel|strike) (?:that|it)\b"
 )
 """Not about whether a step was done, though one is named in it."""
+_ASKS_OF_AN_ITEM = re.compile(
+    r"^(?:so |and |ok )*(?:can|could|may|should|how|what|is it ok|do) .*"
+    r"\b(?:bake|boil|soak|freeze|microwave|oven|dishwasher)\b"
+)
+"""Asked what may be done with a branch or a bowl."""
+_NOT_WATCHED = re.compile(
+    r"\bwet\b|\basleep\b|\bdry\b|\btoo dark\b"
+    r"|\b(?:could|did) not (?:really |even )?(?:see|tell|look|watch|check)(?: it)?(?: ?[,.]|$)"
+    r"|^(?:i )?(?:do not know|am not sure|have no idea)$|^(?:no idea|not sure)$"
+)
+"""Of a surface that nobody watched; alone, right after it was asked."""
 _HAS_STEP_WORD = re.compile(
     r"\b(?:rins\w+|wash\w*|spray\w*|dry|dried|drying|wet|damp|wip\w+|air\w*|clear\w*|appl\w+|scrub\w*"
     r"|mist\w*|back|hos\w+)\b"

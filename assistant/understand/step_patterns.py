@@ -13,6 +13,7 @@ _ONE = (
 )
 _ALL_OF_THEM = (
     r"(?:both(?: of them)?|all (?:two|three|four|five|NUMBER|of them)(?: of them)?|everyone|everybody|they all)"
+    r"(?: (?:on|in) (?:the )?\w+(?: \w+)?)?"
 )
 _IS = r"(?: is| are| was| were| 's| has been| have been| has| am)?"
 _NOW = (

@@ -55,7 +55,9 @@ def _end(answer: Answer) -> Line:
 
 
 def _todo(round_: Round, details: Mapping[str, Any]) -> str:
-    step, home, agent = details["next"][round_.enclosure]
+    step, home, agent, asks_wet = details["next"][round_.enclosure]
+    if asks_wet:
+        return "say whether it stayed wet"
     return to_do(step, home, agent) if step is not None else "put the animal back"
 
 

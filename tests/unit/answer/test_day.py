@@ -233,3 +233,11 @@ def test_both_tubs_washed_are_both_noted(tool: Tool) -> None:
 def test_mites_are_over_after_the_weeks_of_the_rule(tool: Tool) -> None:
     reading = Reading("when are the mites gone", "outbreak", Slots(organisms=("mites",)), confidence=1.0)
     assert "six weeks" in words(tool.hear(reading))  # facts/outbreaks.toml, outbreak-mites-over: practice
+
+
+def test_a_wet_time_that_nobody_watched_is_asked_at_the_end_of_the_day(tool: Tool) -> None:
+    tool.say("start", enclosures=("east tank",), bottles=("orange bottle",))
+    for step in ("move out", "clear", "wash", "apply"):
+        tool.say("done", steps=(step,))
+    away = tool.closed_for(hours=1)
+    assert "say whether it stayed wet" in tool.say("day_end", away=away).show

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 import pytest
 
+from assistant.contract import Reading
 from assistant.understand import alarms
 from assistant.understand.claimed_steps import cannot_tell, claims_in
 from assistant.understand.cries import cry_in
@@ -99,3 +102,9 @@ def test_only_what_is_put_onto_a_spill_neutralises() -> None:
     assert neutralises("can i put AGENT on it to neutralise it")
     assert neutralises("can i pour AGENT on the spill")
     assert not neutralises("i spilled AGENT on the floor")
+
+
+def test_a_branch_that_is_rinsed_and_dry_is_no_rinsed_tank(ask: Callable[[str], Reading]) -> None:
+    reading = ask("can I bake the branch, it's rinsed and dry")
+    assert reading.intent == "treat_item"
+    assert reading.slots.still_wet is False

@@ -183,3 +183,18 @@ def test_what_was_heard_badly_as_a_whole_is_read_back_as_a_whole(hear: Hear) -> 
 @pytest.mark.parametrize("said", ["hush", "bleach in my eye", "slower", "say that again"])
 def test_what_can_do_no_harm_or_cannot_wait_is_never_read_back(said: str, hear: Hear) -> None:
     assert "hearing" not in [doubt.kind for doubt in hear(said, posterior=0.6).doubts]
+
+
+@pytest.mark.parametrize(
+    ("said", "other"),
+    [
+        ("filled the orange bottle with bleach at one in ten how much", "filled the orange bottle"),
+        ("filled the orange bottle with bleach", "fill the orange bottle with bleach"),
+    ],
+)
+def test_a_fill_that_may_have_been_asked_for_is_read_back_before_it_is_kept(said: str, other: str, hear: Hear) -> None:
+    assert [doubt.kind for doubt in hear(said, other).doubts if doubt.kind != "number"] == ["hearing"]
+
+
+def test_a_fill_that_is_told_in_every_alternative_is_kept(hear: Hear) -> None:
+    assert hear("filled the orange bottle with bleach", "filled the orange bottle with leech").doubts == ()
