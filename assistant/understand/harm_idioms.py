@@ -50,7 +50,7 @@ IDIOMS = Pattern(
     r"|gloved|busy|soapy|slippery)\b"
     r"|^(?:okay |ok |right |so |well )*deep breath\b|\bscratch (?:that|the|my)? ?(?:last )?(?:entry|note"
     r"|one|record|line)\b"
-    r"|\bsick on the (?:stairs|floor|carpet|sofa|rug|bed)\b|\bnot (?:been |feeling )?ill\b|\bmouth open\b"
+    r"|\bsick on the (?:stairs|floor|carpet|sofa|rug|bed)\b|\bnot (?:been |feeling )?ill\b"
     r"|\bgot asthma\b(?!.*\b(?:breathe|attack|tight|wheez\w*)\b)"
     r"|\bsmells? (?:is |has |have |are )?(?:all )?gone\b|\bsniffed\b(?! (?:the |some |a |up )?(?:AGENT"
     r"|STOCK|BOTTLE|fumes))"

@@ -84,7 +84,7 @@ class OwnQuestion:
             no_bottle = look.top == "rinsed_out" and "bottle" not in plain.lower()
             wins = look.top not in _BEATS_A_CLAIM or no_bottle or chances["done"] >= 0.25
             return ("done", max(chances["done"], 0.9)) if sure and wins else None
-        told = look.top == "air_time" and chances["done"] >= 0.25
+        told = (look.top == "air_time" and chances["done"] >= 0.25) or _tells_while_open(look)
         opened = openings_in(plain) is not None and (told or look.top in ("done", "hush", OUTSIDE))
         if (opened or bare_done(plain)) and not plain.endswith("?"):
             return "done", max(chances["done"], 0.9)
@@ -162,6 +162,12 @@ class OwnQuestion:
         if few and strange:
             return STRANGE_BUT_SURE if strange == 1 and label in _CHANGES_NOTHING else NEVER
         return STRANGE_ENOUGH if strange else ENOUGH
+
+
+def _tells_while_open(look: Look) -> bool:
+    """ "Two windows open", "windows open, both of them", while a clean is open: told, not asked."""
+    under_way = any(is_open(round_) for round_ in look.world.state.rounds.values())
+    return under_way and len(look.parsed.words) <= 2 * FEW_WORDS and is_told(look.parsed.plain)
 
 
 def _stands_alone(top: str, chances: Mapping[str, float]) -> bool:
