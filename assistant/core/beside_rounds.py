@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import replace
 from datetime import datetime
 
@@ -19,7 +20,7 @@ from assistant.core.events import (
     TubCleaned,
     TubUsed,
 )
-from assistant.core.state import GroupNow, HabitNow, ItemTimer, Loose, Restart, SprayerNow, State, TubUse
+from assistant.core.state import GroupNow, HabitNow, ItemTimer, Loose, Restart, Round, SprayerNow, State, TubUse
 
 
 def folded_beside(state: State, event: Event, at: datetime) -> State:
@@ -39,7 +40,8 @@ def folded_beside(state: State, event: Event, at: datetime) -> State:
             return state if use is None else _with_tub(state, replace(use, cleaned=True))
         case GroupChanged():
             now = GroupNow(event.group, event.was, at, event.organism)
-            return replace(state, groups={**state.groups, event.enclosure: now})
+            rounds = _unvouched(state.rounds, event)
+            return replace(state, groups={**state.groups, event.enclosure: now}, rounds=rounds)
         case QuarantineRestarted():
             return replace(state, restarts={**state.restarts, event.enclosure: Restart(at, event.why)})
         case HabitChanged():
@@ -89,3 +91,11 @@ def _left_tubs(state: State, enclosure: str, at: datetime) -> State:
 
 def _with_tub(state: State, use: TubUse) -> State:
     return replace(state, tubs={**state.tubs, use.tub: use})
+
+
+def _unvouched(rounds: Mapping[str, Round], event: GroupChanged) -> Mapping[str, Round]:
+    """A germ named while a clean is open: its wet time was chosen without it, so nothing vouches for it any more."""
+    open_one = rounds.get(event.enclosure)
+    if open_one is None or "return" in open_one.done or event.organism in (None, open_one.organism):
+        return rounds
+    return {**rounds, event.enclosure: replace(open_one, basis="none")}

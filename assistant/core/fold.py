@@ -50,7 +50,7 @@ from assistant.core.jobs import chore_of
 from assistant.core.rounds import STEPS, hold_is_running, in_order, is_open
 from assistant.core.state import Deed, Hold, Opening, PastTurn, Rinse, Round, State, Touch
 
-FOLD_VERSION = 10
+FOLD_VERSION = 11
 
 UNDO_DEPTH = 100
 """How many turns back "undo" can go; bounds the state row."""

@@ -13,6 +13,7 @@ from assistant.core.events import (
     GroupChanged,
     HabitChanged,
     ItemBegun,
+    RoundStarted,
     TubCleaned,
     TubUsed,
 )
@@ -88,3 +89,20 @@ def test_a_doubted_bottle_is_known_again_once_rinsed_out() -> None:
     story = Story().tell(BottleDoubted("blue")).tell(BottleDoubted("blue"))
     assert story.state.unknown_mixes == ("blue",)
     assert story.tell(BottleRinsed("blue")).state.unknown_mixes == ()
+
+
+STEPS = ("move out", "clear", "wash", "apply", "hold", "rinse", "dry", "air", "return")
+
+
+def test_a_germ_named_while_a_clean_is_open_takes_its_claim_to_have_disinfected() -> None:
+    def claim(*told: GroupChanged, organism: str | None = None) -> str | None:
+        story = Story().tell(RoundStarted("tub", "bleach", STEPS, 600.0, 1.0, 2.0, organism=organism))
+        story.done("move out", "clear", "wash", "apply").after(minutes=10).tell(*told)
+        return story.done("hold", "rinse", "dry").after(hours=3).gate().claim
+
+    assert claim() == "disinfected_by_published"
+    assert claim(GroupChanged("tub", "sick", "healthy", "cryptosporidium")) == "cleaned_only"
+    assert claim(GroupChanged("box", "sick", "healthy", "cryptosporidium")) == "disinfected_by_published"
+    assert (
+        claim(GroupChanged("tub", "sick", "healthy", "salmonella"), organism="salmonella") == "disinfected_by_published"
+    )
