@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import random
 import re
+from collections import Counter
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from itertools import cycle, islice
@@ -105,6 +106,28 @@ ITEMS: tuple[str, ...] = (
 """A few of the many, so that what is heard has the shape of the question; the words themselves are in the phrasings."""
 
 
+LONG_PHRASING = 6
+"""Words of a phrasing from which on a word that no other phrasing has keeps it from the language model: with all the
+typed ones in, "one in thirty two" was heard as "thirty to you"."""
+
+
+def _spoken(questions: Iterable[Question]) -> dict[str, tuple[str, ...]]:
+    """The phrasings that are sampled, by question."""
+    asked = tuple(questions)
+    seen = Counter(word for question in asked for phrasing in question.phrasings for word in set(phrasing.split()))
+    return {
+        question.name: (
+            *(
+                phrasing
+                for phrasing in question.phrasings
+                if len(phrasing.split()) <= LONG_PHRASING or all(seen[word] > 1 for word in phrasing.split())
+            ),
+            question.example,
+        )
+        for question in asked
+    }
+
+
 def sayable(
     questions: Iterable[Question],
     household: Household,
@@ -130,7 +153,7 @@ def sayable(
     }
     shelf = {stock.agent for stock in household.stocks}
     return Sayable(
-        phrasings={question.name: (*question.phrasings, question.example) for question in questions},
+        phrasings=_spoken(questions),
         names={
             **{slot: tuple(sorted({name for names in groups for name in names})) for slot, groups in named.items()},
             "agent": _agents(list(agents), shelf),
