@@ -10,7 +10,7 @@ from assistant.answer.meeting import agent_of, refused_meeting
 from assistant.contract import Answer, Reading, World
 from assistant.core.airing import air_changes_needed
 from assistant.core.bottles import all_as_filled, as_filled, filled_with
-from assistant.core.facts import Agent, Source
+from assistant.core.facts import Agent, Facts, Material, Source
 from assistant.core.household import Bottle, Enclosure, Stock
 from assistant.core.together import uncleared
 from assistant.core.wet_time import Use, WetTime, wet_time
@@ -24,6 +24,8 @@ AIR_CHANGES = {
 """Facts for how fast a room airs, by what keeping.toml calls it."""
 
 OPENINGS = tuple(AIR_CHANGES)
+STARTING = ("caution-label-first", "caution-gloves-eyes", "caution-heat-unplug", "caution-ventilate")
+"""What is cautioned when a clean starts."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -120,9 +122,25 @@ def seconds_of(wet: WetTime) -> float | None:
     return None if wet.minutes is None else float(wet.minutes * 60)
 
 
-def basis_of(wet: WetTime) -> str:
-    """On what a claim to have disinfected would rest; on nothing where the agent fails on the organism named."""
-    return "none" if wet.organism_verdict == "fails" else wet.basis
+def basis_of(wet: WetTime, enclosure: Enclosure | None = None, facts: Facts | None = None) -> str:
+    """On what a claim to have disinfected would rest.
+
+    On nothing where the agent fails on the organism named, or where the enclosure is of a material that soaks in.
+    """
+    soaks_in = facts is not None and soaking_in(enclosure, facts) is not None
+    return "none" if wet.organism_verdict == "fails" or soaks_in else wet.basis
+
+
+def soaking_in(enclosure: Enclosure | None, facts: Facts) -> Material | None:
+    """What the enclosure is made of, where that holds germs where no product reaches; None: it isn't known to."""
+    named = facts.material_named(enclosure.material) if enclosure is not None and enclosure.material else None
+    return named if named is not None and named.porous else None
+
+
+def what_soaks_in(enclosures: tuple[Enclosure, ...], facts: Facts) -> tuple[str, ...]:
+    """The facts that tell why what these are made of can't be called disinfected."""
+    materials = (soaking_in(enclosure, facts) for enclosure in enclosures)
+    return tuple(dict.fromkeys(material.fact or "choosing-porous" for material in materials if material is not None))
 
 
 def room_airing(world: World) -> tuple[float, Source]:

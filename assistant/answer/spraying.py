@@ -76,6 +76,6 @@ def step_of_spraying(name: str, round_: Round, supply: Supply, world: World) -> 
         agent=supply.agent.id,
         bottle=supply.bottle.name if supply.bottle else None,
         hold_s=seconds_of(wet),
-        basis="none" if is_spent(supply, world) else basis_of(wet),
+        basis="none" if is_spent(supply, world) else basis_of(wet, home, world.facts),
         steps=steps if steps != round_.steps else None,
     )

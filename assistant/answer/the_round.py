@@ -17,6 +17,7 @@ from assistant.answer.kept_wet import dried_early, rewet
 from assistant.answer.meeting import off_again, touched_by
 from assistant.answer.on_record import Ledger, told_of
 from assistant.answer.plan import (
+    STARTING,
     Supply,
     ask_agent,
     basis_of,
@@ -27,6 +28,7 @@ from assistant.answer.plan import (
     supply_in,
     supply_of,
     wet_time_of,
+    what_soaks_in,
 )
 from assistant.answer.senses import still_smells
 from assistant.answer.sharing import hands_first
@@ -173,7 +175,7 @@ def _started(reading: Reading, supply: Supply, enclosures: tuple[Enclosure, ...]
             "minutes": wet.minutes if timed else None,
             "job": job or None,
         },
-        cautions=("caution-label-first", "caution-gloves-eyes", "caution-heat-unplug", "caution-ventilate"),
+        cautions=(*what_soaks_in(enclosures, world.facts), *STARTING),
         sources=(*wet.sources, *((world.facts[JOBS[job].fact].cited(),) if job else ())),
         events=(
             *(_round_of(enclosure, supply, organism, job, world) for enclosure in enclosures),
@@ -207,7 +209,7 @@ def _round_of(enclosure: Enclosure, supply: Supply, organism: str | None, job: s
         stock=supply.stock.name if supply.stock else None,
         bottle=supply.bottle.name if supply.bottle else None,
         organism=organism,
-        basis=basis_of(wet),
+        basis=basis_of(wet, enclosure, world.facts),
         job=job,
     )
 
