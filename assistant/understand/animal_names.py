@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 _SHORT: dict[str, tuple[str, ...]] = {
-    "bearded dragon": ("beardie", "beardy"),
-    "crested gecko": ("crestie", "cresty"),
+    "bearded dragon": ("beardie",),
+    "crested gecko": ("crestie",),
     "leopard gecko": ("leo",),
     "ball python": ("royal", "royal python"),
     "royal python": ("ball python",),
@@ -25,4 +25,4 @@ def short_forms(animal: str) -> tuple[str, ...]:
     """Short names of a kind of animal, and their plurals; none where none is known."""
     said = " ".join(animal.lower().replace("-", " ").split())
     forms = next((forms for kind, forms in _SHORT.items() if said.endswith(kind)), ())
-    return (*forms, *(f"{form[:-1]}ies" if form.endswith("ey") or form.endswith("y") else f"{form}s" for form in forms))
+    return (*forms, *(f"{form}s" for form in forms))

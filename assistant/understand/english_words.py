@@ -131,100 +131,100 @@ ENGLISH = words_of(
     geckos gentle gentles genuinely get geter gets getting gettinger gettings getts gimme girl girlfriend
     girlfriends girls give given givens gives giving glas glass glassed glasser glasses glisten glistened glistening
     glove gloved gloves god godding goding godly gods goe goes goeser goggle goggles going goings goldfish gone
-    gonna good gooder gooding goodly goodnight goodnights goods google googled googling gosh got gotta gowing gown
-    gowns grab grabbe grabbed grabbing graber grabs gram grams granddaughter granddaughters grandson grandsons great
-    greater greatly greats green greene greened greener greening greenly greens growing grown guard guarded guarding
-    guards guess guessed guessing gum gums gut guts gutted gutter guttered guttering gutters gutting guy guyer guys
-    habit habits had hadd hader hades hafta hair haired hairs half hallway hallways halogen hammock hammocks hamster
-    hamsters hand handed handedly hander handing handle handled handles handling handly hands hang hanged hanger
-    hanging hangs haning happen happened happening happens happy hard harder harding hardly hards haring harm harmed
-    harmer harmes harming harms has haser hass hassing hatch hatched hatcher hatches hatching hate hated hates
-    hating have havener havens haves having head headache headaches headed header heading heads heal healed healing
-    heals healthy hear heard hearer hearing hearings hears heart hearted hearts heat heated heater heaters heating
-    heats heavies heaving heavy helicopter helicopters heling hell heller helling hello help helped helper helping
-    helps her herd here hering herring hers hey heyd heyer heying heys hid hide hides hiding high higher highly
-    highs him himes himself his hise hiser hiss hissed hisses hissing hit hites hits hitting hmm hob hobbies hobbing
-    hobby hobs hold holde holder holding holdings holds hole holed holes holing home homed homely homes homework
-    homeworker homing honestly hood hooded hoods hook hooke hooked hooker hooking hooks hoover hopeless hopelessly
-    horrible hose hosed hoses hosing hospital hospitals hoss hot hotly hots hour hourly hours house housed houses
-    housing how hower howes huh humidity hundred hundreds hurt hurting hurts husband husbands hush hushed hydrogen
-    hydrogens hypothetically ice iced ices icing idea ideas ill illes ills imagine imagined imagining imp imperial
-    imply inch inched inches inching incubate incubates incubating incubator incubators infect infected infecting
-    infection infections infects inject injected injecting injects insect insects inside insides instead instruct
-    instructed instructing instructor instructors instructs insurance insurances into iodine iron ironed ironing
-    irons isolation its itself january jaw jawed jaws jean jeane jeans job jobe jobes jobs join joined joiner joines
-    joining joins joint jointed jointly joints joke joked jokes joking jug juge jugs july jump jumped jumper jumpers
-    jumping jumps june junes juniper junipers junk junked junker junking just juster justly keep keeper keeping
-    keeps kept kettle kettles kick kicked kicker kicking kicks kid kidd kidded kidding kids kill kille killed killer
-    killers killing killinger killings kills kilo kilos kind kinda kinder kindly kinds kiss kissed kissing kit
-    kitchen kitchener kitchens kites kiting kits knee kneed kneeing knees knife knifed knifing knitted knitting
-    knock knocked knocking knocks know knowed knower knowing knowingly knows lab label labeled labeling labelled
-    labels laber labs lad ladd lader ladies lading lads lady laid laing lake lakes lamp lamping lamps land lande
-    landed landing landings landlord landlords lands last lasted laster lasting lastly lasts lat late lately later
-    lats laundries laundry law lawes lawing lawn lawner lawns laws leak leake leaked leaking leaks learn learned
-    learning learns leath leather leathers leave leaves leaving ledge ledges lee leed lees left leftover leftovers
-    leg lege leger legg legge legged legging legs lemon lemonade lemond lemons lend lending lendings lends length
-    lengths leopard leopards les less lesser lessing let lets letting level leveled leveling levelled levels lick
-    licked licking licks lid lide lids lie lied lies life lifes light lighted lighter lighting lightly lights like
-    liked likely likes liking lili lilies lime limes liming limp limped limping limps lin line lined linen linens
-    liner liners lines lining lino lins lip lipe lipped lips liquid liquids list listed lister listing lists lit
-    lite liter literally liters lits litt litter littered littering litters little littles litts liv live lived
-    lively lives living livings lizard lizards load loaded loader loading loads lock locke locked locker locking
-    locks locust locusts log loges logged logging logs lol lolling lolly long longe longed longer longing longs loo
-    look looked looker looking looks loos loose loosed loosely looses loosing los lose loses losing loss losses
-    lossing lost lot lots love loved lovely loves loving low lower lowes lowing lowly lows luck lucked lucker
-    lucking lucks lump lumped lumper lumping lumps lunatic lunatics lunch lunched lunches lunching lung lunge lunged
-    lunging lungs machine machined machines machining made mak make makes making makings mal male males man maned
-    maner manes manly manned manning mans many march marched marcher marches marching maring mark marke marked
-    markedly marker marking marks mask masked masker masking masks mat match matched matches matching mate mated
-    mateer mater mates mating mats matt matte matter mattered matters matting matts may maybe mayer mayes mays meal
-    mealer mealing meals mean meaner meaning meanings means meant measure measured measurement measurements measures
-    measuring meet meeting meets melamine merely mesh meshed meshes meshing mess messed messer messes messing metal
-    metals metre metres metric metrics microwave microwaved microwaves microwaving middle middling might migraine
-    migraines mil mild mile miler miles milk milked milking milks milky mill mille milled milliliter milliliters
-    millilitre millilitres milling million millions mills milly mils min mind minded minder minding minds mined
-    miner mines mining minute minutely minutes mis miss missed misses missing mist mistake mistaken mistakenly
-    mistakes mistaking mister mists mit mite mites mix mixed mixer mixes mixing moment moments monday mondays money
-    moneyed moneys monster monsters month monthly months moon moons mop moped moping mopped mopping mops more mores
-    moring morn morning mornings morph morphed morphing morphs mos mose moss mosser mosses most moster mostly moth
-    mother mothering motherly mothers moths mould moulder moulding moulds mouldy mouse mouth mouthed mouthful
-    mouthing mouths move moved moves movies moving movingly much muck mucking muddle muddled muddles muddling mum
-    mums music musics musing must muster mutch mute muted mutes muting myself mysteries mystery nagged nagging nah
-    name named namely names naming nan nasty naught naughty near neared nearer nearing nearly nears neat neater
-    neatly necessary neck necked necker necks ned nedd need needed needing needs negative negatively negatives
-    neighbour neighbouring neighbourly neighbours neither nephew nephews nervous nervously nettle nettled nettles
-    neve never nevers new newcom newcome newcomer newcomers newer newly news next nice nicely night nighter nightly
-    nights nine nines nineties ninety nip nipped nipping nips nite nobodies nobody noise noises noisy none noodle
-    noodles noon noons nope nor nord nored normal normally norred nose nosed noses nosing not note noted notes noth
-    nothing nothings noting nots november now nozzle nozzles numb numbed number numbered numbering numbers numbing
-    objection objections occupant occupants off offer offered offerer offering offers offing offs often oftener ohio
-    okay okayed okays old older olds once one ones online only onto oop oops open opened opener opening openings
-    openly opens operation operations option optioned optioning options orange oranges orchid orchids ord order
-    ordered ordering orderly orders ordinaries ordinary other others ought ounce ounces our ours out outbreak
-    outbreaks outed outer outing outs outside outsides outstanding outstandingly outta oven ovens over overall
-    overalls overdid overdo overdoing overdue overly overnight overnighter overs owing own owned owner owning owns
-    pacing pack packed packer packet packets packing packs pain pained pains paint painted painter painting paints
-    pair paired pairing pairs pan panel paneled paneling panels panes panic panicked panicking panics panned panning
-    pans pap pape paper papered papering papers pardon pardoned pardoning pardons parent parente parenting parents
-    paring park parked parker parkes parking parks parrot parrots part parte parted particular particularly
-    particulars partied parties parting partly partner partnered partnering partners parts party partying pas pasing
-    pass passe passed passer passes passing past pasta pastas pasted paster pastes pasting pasts patch patched
-    patches patching patchy patient patiently patients pause paused pauses pausing pea peace peas peel peele peeled
-    peeling peels people peopled peoples pepper peppered peppering peppers per percent percentage percentages
-    percents peres perish perished perishing permitted permitting peroxide pers person persons peru pest pester
-    pests pet peter pets petted petting phew phone phoned phones phoning pick picked picker picking pickle pickled
-    pickles pickling picks picture pictured picturing piece pieced pieces piecing pine pined pines pining pink
-    pinker pinkie pinks pint pinter pints pipe piped pipes piping pitt pitted pitting pitts place placed places
-    placing plain plainer plaines plainly plains plan plane planed planer planes planned planning plans plant plante
-    planted planter planting plants plastic plastics play played player playing plays pleas please pleased pleases
-    pleasing plexiglas plexiglass plue plus pluses plywood point pointed pointer pointing points poke poked pokes
-    poking polish polished polishing polypropylene pond ponder ponds ponied ponies poo pooh poohed pool pooled
-    pooler pooling pools poop pooped pooper poops poor poorer poorly poors pop popes popp poppe popped popping pops
-    posing positive positively positives possibilities possible post posted poster posting posts pot potato potatoe
-    potatoes pots potted pour poured pouring pours pow powder powdered powdering powderly powders powe power powered
-    powering powers pows ppm precious prefer preferably prefered preferred preferring prefers pregnant press presse
-    pressed pressing pretend pretended pretender pretending pretends pretties pretty price priced prices pricing
-    prime primed primes priming probably probe probed probes probing problem problems proceed proceeded proceeding
+    gonna good gooder gooding goodly goodnight goodnights goods gosh got gotta gowing gown gowns grab grabbe grabbed
+    grabbing graber grabs gram grams granddaughter granddaughters grandson grandsons great greater greatly greats
+    green greene greened greener greening greenly greens growing grown guard guarded guarding guards guess guessed
+    guessing gum gums gut guts gutted gutter guttered guttering gutters gutting guy guyer guys habit habits had hadd
+    hader hades hafta hair haired hairs half hallway hallways halogen hammock hammocks hamster hamsters hand handed
+    handedly hander handing handle handled handles handling handly hands hang hanged hanger hanging hangs haning
+    happen happened happening happens happy hard harder harding hardly hards haring harm harmed harmer harmes
+    harming harms has haser hass hassing hatch hatched hatcher hatches hatching hate hated hates hating have havener
+    havens haves having head headache headaches headed header heading heads heal healed healing heals healthy hear
+    heard hearer hearing hearings hears heart hearted hearts heat heated heater heaters heating heats heavies
+    heaving heavy helicopter helicopters heling hell heller helling hello help helped helper helping helps her herd
+    here hering herring hers hey heyd heyer heying heys hid hide hides hiding high higher highly highs him himes
+    himself his hise hiser hiss hissed hisses hissing hit hites hits hitting hmm hob hobbies hobbing hobby hobs hold
+    holde holder holding holdings holds hole holed holes holing home homed homely homes homework homeworker homing
+    honestly hood hooded hoods hook hooke hooked hooker hooking hooks hopeless hopelessly horrible hose hosed hoses
+    hosing hospital hospitals hoss hot hotly hots hour hourly hours house housed houses housing how hower howes huh
+    humidity hundred hundreds hurt hurting hurts husband husbands hush hushed hydrogen hydrogens hypothetically ice
+    iced ices icing idea ideas ill illes ills imagine imagined imagining imp imperial imply inch inched inches
+    inching incubate incubates incubating incubator incubators infect infected infecting infection infections
+    infects inject injected injecting injects insect insects inside insides instead instruct instructed instructing
+    instructor instructors instructs insurance insurances into iodine iron ironed ironing irons isolation its itself
+    january jaw jawed jaws jean jeane jeans job jobe jobes jobs join joined joiner joines joining joins joint
+    jointed jointly joints joke joked jokes joking jug juge jugs july jump jumped jumper jumpers jumping jumps june
+    junes juniper junipers junk junked junker junking just juster justly keep keeper keeping keeps kept kettle
+    kettles kick kicked kicker kicking kicks kid kidd kidded kidding kids kill kille killed killer killers killing
+    killinger killings kills kilo kilos kind kinda kinder kindly kinds kiss kissed kissing kit kitchen kitchener
+    kitchens kites kiting kits knee kneed kneeing knees knife knifed knifing knitted knitting knock knocked knocking
+    knocks know knowed knower knowing knowingly knows lab label labeled labeling labelled labels laber labs lad ladd
+    lader ladies lading lads lady laid laing lake lakes lamp lamping lamps land lande landed landing landings
+    landlord landlords lands last lasted laster lasting lastly lasts lat late lately later lats laundries laundry
+    law lawes lawing lawn lawner lawns laws leak leake leaked leaking leaks learn learned learning learns leath
+    leather leathers leave leaves leaving ledge ledges lee leed lees left leftover leftovers leg lege leger legg
+    legge legged legging legs lemon lemonade lemond lemons lend lending lendings lends length lengths leopard
+    leopards les less lesser lessing let lets letting level leveled leveling levelled levels lick licked licking
+    licks lid lide lids lie lied lies life lifes light lighted lighter lighting lightly lights like liked likely
+    likes liking lili lilies lime limes liming limp limped limping limps lin line lined linen linens liner liners
+    lines lining lino lins lip lipe lipped lips liquid liquids list listed lister listing lists lit lite liter
+    literally liters lits litt litter littered littering litters little littles litts liv live lived lively lives
+    living livings lizard lizards load loaded loader loading loads lock locke locked locker locking locks locust
+    locusts log loges logged logging logs lol lolling lolly long longe longed longer longing longs loo look looked
+    looker looking looks loos loose loosed loosely looses loosing los lose loses losing loss losses lossing lost lot
+    lots love loved lovely loves loving low lower lowes lowing lowly lows luck lucked lucker lucking lucks lump
+    lumped lumper lumping lumps lunatic lunatics lunch lunched lunches lunching lung lunge lunged lunging lungs
+    machine machined machines machining made mak make makes making makings mal male males man maned maner manes
+    manly manned manning mans many march marched marcher marches marching maring mark marke marked markedly marker
+    marking marks mask masked masker masking masks mat match matched matches matching mate mated mateer mater mates
+    mating mats matt matte matter mattered matters matting matts may maybe mayer mayes mays meal mealer mealing
+    meals mean meaner meaning meanings means meant measure measured measurement measurements measures measuring meet
+    meeting meets melamine merely mesh meshed meshes meshing mess messed messer messes messing metal metals metre
+    metres metric metrics microwave microwaved microwaves microwaving middle middling might migraine migraines mil
+    mild mile miler miles milk milked milking milks milky mill mille milled milliliter milliliters millilitre
+    millilitres milling million millions mills milly mils min mind minded minder minding minds mined miner mines
+    mining minute minutely minutes mis miss missed misses missing mist mistake mistaken mistakenly mistakes
+    mistaking mister mists mit mite mites mix mixed mixer mixes mixing moment moments monday mondays money moneyed
+    moneys monster monsters month monthly months moon moons mop moped moping mopped mopping mops more mores moring
+    morn morning mornings morph morphed morphing morphs mos mose moss mosser mosses most moster mostly moth mother
+    mothering motherly mothers moths mould moulder moulding moulds mouldy mouse mouth mouthed mouthful mouthing
+    mouths move moved moves movies moving movingly much muck mucking muddle muddled muddles muddling mum mums music
+    musics musing must muster mutch mute muted mutes muting myself mysteries mystery nagged nagging nah name named
+    namely names naming nan nasty naught naughty near neared nearer nearing nearly nears neat neater neatly
+    necessary neck necked necker necks ned nedd need needed needing needs negative negatively negatives neighbour
+    neighbouring neighbourly neighbours neither nephew nephews nervous nervously nettle nettled nettles neve never
+    nevers new newcom newcome newcomer newcomers newer newly news next nice nicely night nighter nightly nights nine
+    nines nineties ninety nip nipped nipping nips nite nobodies nobody noise noises noisy none noodle noodles noon
+    noons nope nor nord nored normal normally norred nose nosed noses nosing not note noted notes noth nothing
+    nothings noting nots november now nozzle nozzles numb numbed number numbered numbering numbers numbing objection
+    objections occupant occupants off offer offered offerer offering offers offing offs often oftener ohio okay
+    okayed okays old older olds once one ones online only onto oop oops open opened opener opening openings openly
+    opens operation operations option optioned optioning options orange oranges orchid orchids ord order ordered
+    ordering orderly orders ordinaries ordinary other others ought ounce ounces our ours out outbreak outbreaks
+    outed outer outing outs outside outsides outstanding outstandingly outta oven ovens over overall overalls
+    overdid overdo overdoing overdue overly overnight overnighter overs owing own owned owner owning owns pacing
+    pack packed packer packet packets packing packs pain pained pains paint painted painter painting paints pair
+    paired pairing pairs pan panel paneled paneling panels panes panic panicked panicking panics panned panning pans
+    pap pape paper papered papering papers pardon pardoned pardoning pardons parent parente parenting parents paring
+    park parked parker parkes parking parks parrot parrots part parte parted particular particularly particulars
+    partied parties parting partly partner partnered partnering partners parts party partying pas pasing pass passe
+    passed passer passes passing past pasta pastas pasted paster pastes pasting pasts patch patched patches patching
+    patchy patient patiently patients pause paused pauses pausing pea peace peas peel peele peeled peeling peels
+    people peopled peoples pepper peppered peppering peppers per percent percentage percentages percents peres
+    perish perished perishing permitted permitting peroxide pers person persons peru pest pester pests pet peter
+    pets petted petting phew phone phoned phones phoning pick picked picker picking pickle pickled pickles pickling
+    picks picture pictured picturing piece pieced pieces piecing pine pined pines pining pink pinker pinkie pinks
+    pint pinter pints pipe piped pipes piping pitt pitted pitting pitts place placed places placing plain plainer
+    plaines plainly plains plan plane planed planer planes planned planning plans plant plante planted planter
+    planting plants plastic plastics play played player playing plays pleas please pleased pleases pleasing
+    plexiglass plue plus pluses plywood point pointed pointer pointing points poke poked pokes poking polish
+    polished polishing polypropylene pond ponder ponds ponied ponies poo pooh poohed pool pooled pooler pooling
+    pools poop pooped pooper poops poor poorer poorly poors pop popes popp poppe popped popping pops posing positive
+    positively positives possibilities possible post posted poster posting posts pot potato potatoe potatoes pots
+    potted pour poured pouring pours pow powder powdered powdering powderly powders powe power powered powering
+    powers pows ppm precious prefer preferably prefered preferred preferring prefers pregnant press presse pressed
+    pressing pretend pretended pretender pretending pretends pretties pretty price priced prices pricing prime
+    primed primes priming probably probe probed probes probing problem problems proceed proceeded proceeding
     proceeds producing product products promise promised promising prop proper properly props protection protections
     protective protectively prune pruned pruning pseudomonas puddle puddles pull pulled pulling pulls puming pump
     pumped pumping pumps punch punched punches punching push pushed pushing put putes puts putt putted putting putts

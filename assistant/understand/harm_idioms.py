@@ -45,16 +45,17 @@ IDIOMS = Pattern(
     r"|bottle|jug|syringe|cloth"
     r"|sponge|brush|sprayer|towel)s? in (?:my|one|the|each) (?:other |left |right |free )?hand\b"
     r"(?: and (?:a|the|my) \w+ in the other)?|\b(?:still|got|left) in hand\b|\bwith my elbow\b"
-    r"|\bmy hands (?:are|were) (?:all |still |too |so )*(?:wet|full|soaked|dirty|filthy|cold|freezing"
-    r"|tied|cracked|shaking"
-    r"|gloved|busy|soapy|slippery)\b"
+    # Wet with what, and why cracked, is not passed over.
+    r"|\bmy hands (?:are|were) (?:all |still |too |so )*(?:(?:wet|full|soaked|dirty|filthy|soapy|slippery|cracked)\b"
+    r"(?! (?:in|with|of|from|by|after|and|but)\b)|(?:cold|freezing|tied|shaking|gloved|busy)\b)"
     r"|^(?:okay |ok |right |so |well )*deep breath\b|\bscratch (?:that|the|my)? ?(?:last )?(?:entry|note"
     r"|one|record|line)\b"
     r"|\bsick on the (?:stairs|floor|carpet|sofa|rug|bed)\b|\bnot (?:been |feeling )?ill\b"
     r"|\bgot asthma\b(?!.*\b(?:breathe|attack|tight|wheez\w*)\b)"
     r"|\bsmells? (?:is |has |have |are )?(?:all )?gone\b|\bsniffed\b(?! (?:the |some |a |up )?(?:AGENT"
     r"|STOCK|BOTTLE|fumes))"
-    r"|\bdry\b[^.;!]*\breek\w*|\bsoak water\b|\bmight have ringworm\b"
+    r"|\bdry\b[^.;!]*\breek\w*|\bsoak water\b(?=[^.;!]*\b(?:dump|pour|tip|empty|yard|garden|drain)\b)"
+    r"|\bmight have ringworm\b"
     r"|\bsmell (?:the |some |any )?fumes\b|\bstill (?:some |a few )?fumes\b|\bfumes (?:are )?still (?:there|strong"
     r"|in)\b",
     *_HINTS,

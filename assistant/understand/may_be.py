@@ -44,14 +44,10 @@ def is_told(plain: str) -> bool:
 
 LIKELY = 0.85
 """Least chance of what is told of a surface in words that no rule knows."""
-_AGREES = frozenset({"yes", "correct", "right", "sure", "ahead", "please", "exactly", "indeed"})
+_AGREES = frozenset({"yes", "correct", "right", "sure", "ahead", "exactly", "indeed"})
 _DOUBTS = frozenset({"no", "not", "but", "wait", "what", "never", "nearly", "almost", "think", "maybe"})
-_SAYS_DRY = re.compile(
-    r"\b(?<!it )(?<!to )(?<!could )(?<!can )(?<!let )(?<!never )(?<!not )(?:dried|dry|bone dry|gone dry)\b(?! to)"
-)
-_NEVER_DRY = re.compile(
-    r"\b(?:before|never|not|without|stop|so|could|can|keep\w*)\b(?: \w+){0,4} (?:dry|dried|drying)\b"
-)
+_DRY = re.compile(r"\b(?:dry|dried)\b")
+_NEVER_DRY = re.compile(r"\b(?:before|never|not|without|stop\w*|keep\w*)\b(?: \w+){0,4} (?:dry|dried|drying)\b")
 
 
 def may_be(intent: str, parsed: Parsed, claims: Claims, chance: float = 0.0) -> bool:
@@ -109,8 +105,7 @@ def _plain_answer(intent: str, words: set[str], plain: str) -> bool:
 
 def _likely_of_the_surface(intent: str, plain: str, chance: float) -> bool:
     """Told in words that no rule knows, and surely so; that it stayed wet also only where nothing in it is dry."""
-    if chance < LIKELY or not is_told(_NEVER_DRY.sub(" ", plain)):
+    told = _NEVER_DRY.sub(" ", plain)
+    if chance < LIKELY or not is_told(told):
         return False
-    if intent == "rewet":
-        return _SAYS_DRY.search(_NEVER_DRY.sub(" ", plain)) is None
-    return intent == "dried_early"
+    return intent == "dried_early" or (intent == "rewet" and _DRY.search(told) is None)

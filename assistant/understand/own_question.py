@@ -77,7 +77,8 @@ class OwnQuestion:
             if _another_question(look):
                 return None
             return self._of_steps(look) if claims.mentioned else None
-        if claims.done and (_another_question(look) or _on_another_day(look)):
+        # What is said to be sprayed stays a claim: that it touched a surface must not be lost.
+        if claims.done and "apply" not in claims.done and (_another_question(look) or _on_another_day(look)):
             return None
         if claims.done:
             sure = chances[OUTSIDE] < OUTSIDE_FOR_SURE or len(look.parsed.words) == 1

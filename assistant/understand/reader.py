@@ -162,7 +162,7 @@ class Reader:
             intent = None
         if intent is None and (thing := asked_of_items(look.parsed.plain, self._facts)) in self._questions:
             intent, confidence = thing, max(confidence, ENOUGH)
-        if intent is None and self._asked_of_harm(plain):
+        if (intent is None or confidence < ENOUGH) and self._asked_of_harm(plain):  # barely a question hides no cry
             return look.reading("splash", replace(without_troubles(look.slots("splash")), place=None), ENOUGH)
         if intent is None:
             touched = touched_in(look.parsed, look.world.household)

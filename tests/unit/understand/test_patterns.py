@@ -6,7 +6,7 @@ import re
 import tomllib
 from pathlib import Path
 
-from assistant.understand import claimed_steps, harm_patterns, openings, step_patterns
+from assistant.understand import claimed_steps, harm_idioms, harm_patterns, openings, step_patterns
 from assistant.understand.parsing import Parser
 from assistant.understand.patterns import Pattern
 from assistant.understand.reader import Reader
@@ -15,7 +15,7 @@ FOLDER = Path(__file__).parents[2] / "phrasings"
 
 
 def _hinted() -> dict[str, Pattern]:
-    found = {f"{module.__name__}.{name}": value for module in (harm_patterns, claimed_steps, openings)
+    found = {f"{module.__name__}.{name}": value for module in (harm_patterns, harm_idioms, claimed_steps, openings)
              for name, value in vars(module).items() if isinstance(value, Pattern)}  # fmt: skip
     found |= {f"step {place} {step}": pattern for place, (step, pattern) in enumerate(step_patterns.STEPS)}
     return found
