@@ -244,6 +244,10 @@ class Slots:
     """It was said that a loose animal is found."""
     got_out: bool = False
     """After fumes: everybody is out, or it is asked when to go back in."""
+    asks_end: bool = False
+    """Of an outbreak: it is asked when that is over."""
+    tested: bool = False
+    """A test was spoken of, and not only what was seen."""
     restart: str | None = None
     """What starts a quarantine again: "newcomer", "test" or "sign"; None: nothing of the kind was said."""
     met: bool = False

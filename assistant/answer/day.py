@@ -10,7 +10,7 @@ from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.chores import due_of
 from assistant.core.leftovers import bottles_ending, cleaned_only_today, over_today, still_in, tubs_to_wash
-from assistant.core.rounds import hold_is_running, next_step
+from assistant.core.rounds import hold_is_over, next_step
 from assistant.core.state import ItemTimer, Round
 
 HANDS = "tool-hands"
@@ -69,4 +69,4 @@ def _item(item: ItemTimer) -> dict[str, Any]:
 
 def _asks_wet(round_: Round, now: datetime) -> bool:
     """Its wet time is over and nobody has vouched for it."""
-    return next_step(round_, now) == "hold" and round_.hold is not None and not hold_is_running(round_, now)
+    return next_step(round_, now) == "hold" and hold_is_over(round_, now)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from dataclasses import replace
 from typing import cast
 
@@ -51,17 +50,11 @@ def outbreak(reading: Reading, world: World) -> Answer:
     if slots.agents or slots.stocks or slots.bottles:
         about = replace(reading, slots=replace(slots, organisms=(organism,) if organism else ()))
         return _enough(works_on(about, world), home, organism)
-    if _THE_END & set(reading.question.casefold().replace("?", "").split()) and _ASKS_WHEN.match(
-        reading.question.casefold()
-    ):
+    if slots.asks_end:
         return _over(reading, home, organism, world)
     if slots.groups:
         return _mark(reading, home, cast(Group, slots.groups[0]), organism, world)
     return _first(reading, home, organism, world)
-
-
-_THE_END = frozenset({"gone", "over", "rid", "end", "ends", "clear"})
-_ASKS_WHEN = re.compile(r"^(?:and |so )?(?:when|how long|how do i know|how will i know|is it)\b")
 
 
 def _over(reading: Reading, home: Enclosure | None, organism: str | None, world: World) -> Answer:
@@ -73,14 +66,7 @@ def _over(reading: Reading, home: Enclosure | None, organism: str | None, world:
         Outcome.ANSWER,
         "outbreaks.over",
         details={"fact": fact, "mites": organism == "mites"},
-        values={
-            "enclosure": home.name if home is not None else None,
-            "organism": organism,
-            "group": home.group if home is not None else None,
-            "isolate": True,
-            "order": "last",
-            "works": (),
-        },
+        values=_values(home, organism, ()),
         cautions=("caution-vet",),
         sources=(fact.cited(),),
     )
@@ -138,14 +124,7 @@ def _first(reading: Reading, home: Enclosure | None, organism: str | None, world
             "people": world.household.people,
             "facts": facts,
         },
-        values={
-            "enclosure": home.name if home is not None else None,
-            "organism": organism,
-            "group": home.group if home is not None else None,
-            "isolate": True,
-            "order": "last",
-            "works": tuple(offer.id for offer in works),
-        },
+        values=_values(home, organism, tuple(offer.id for offer in works)),
         cautions=("caution-vet", "caution-hands"),
         sources=tuple(fact.cited() for fact in facts),
     )
@@ -197,17 +176,22 @@ def _marked(reading: Reading, home: Enclosure, group: Group, organism: str | Non
         sources=(world.facts["outbreak-restart"].cited(),) if again else (),
         events=(
             GroupChanged(home.name, group, was, organism if group == "sick" else None),
-            *(QuarantineRestarted(other.name, "test" if _tested(reading) else "sign") for other in again),
+            *(QuarantineRestarted(other.name, "test" if reading.slots.tested else "sign") for other in again),
         ),
     )
+
+
+def _values(home: Enclosure | None, organism: str | None, works: tuple[str, ...]) -> dict[str, object]:
+    return {
+        "enclosure": home.name if home is not None else None,
+        "organism": organism,
+        "group": home.group if home is not None else None,
+        "isolate": True,
+        "order": "last",
+        "works": works,
+    }
 
 
 def in_quarantine(world: World, but: str | None = None) -> tuple[Enclosure, ...]:
     """Every enclosure in quarantine, without that one: they share a room, so what starts one again starts all."""
     return tuple(home for home in world.household.enclosures if home.group == "new" and home.name != but)
-
-
-def _tested(reading: Reading) -> bool:
-    return {"positive", "test", "tested", "swab", "result", "results"} & set(
-        reading.question.casefold().split()
-    ) != set()

@@ -122,13 +122,12 @@ def seconds_of(wet: WetTime) -> float | None:
     return None if wet.minutes is None else float(wet.minutes * 60)
 
 
-def basis_of(wet: WetTime, enclosure: Enclosure | None = None, facts: Facts | None = None) -> str:
+def basis_of(wet: WetTime, enclosure: Enclosure | None, facts: Facts) -> str:
     """On what a claim to have disinfected would rest.
 
     On nothing where the agent fails on the organism named, or where the enclosure is of a material that soaks in.
     """
-    soaks_in = facts is not None and soaking_in(enclosure, facts) is not None
-    return "none" if wet.organism_verdict == "fails" or soaks_in else wet.basis
+    return "none" if wet.organism_verdict == "fails" or soaking_in(enclosure, facts) is not None else wet.basis
 
 
 def soaking_in(enclosure: Enclosure | None, facts: Facts) -> Material | None:

@@ -10,7 +10,7 @@ from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Pending, Reading, Slots, World
 from assistant.core.events import HabitChanged, Voided
 from assistant.core.facts import Source, UnknownFact
-from assistant.core.rounds import hold_is_running
+from assistant.core.rounds import hold_is_over
 
 
 def help(reading: Reading, world: World) -> Answer:
@@ -119,11 +119,7 @@ def yes(reading: Reading, world: World) -> Answer:
 
 def _stayed_wet_which(world: World) -> Answer | None:
     """ "Yes", after two wet times were asked about at once: it vouches for neither before it is told which."""
-    over = tuple(
-        r.enclosure
-        for r in open_rounds(world)
-        if r.hold is not None and "hold" not in r.done and not hold_is_running(r, world.now)
-    )
+    over = tuple(r.enclosure for r in open_rounds(world) if hold_is_over(r, world.now))
     if len(over) < 2:
         return None
     vouched = Reading("", "done", Slots(steps=("hold",), stayed_wet=True), confidence=1.0)

@@ -42,7 +42,7 @@ from assistant.core.fold import OFF_AGAIN
 from assistant.core.gate import Verdict, may_go_back, timers
 from assistant.core.household import Enclosure
 from assistant.core.jobs import JOBS, as_kept_for
-from assistant.core.rounds import hold_is_running, in_order, is_open, next_step, outstanding
+from assistant.core.rounds import hold_is_over, hold_is_running, in_order, is_open, next_step, outstanding
 from assistant.core.state import Round
 
 __all__ = [
@@ -224,7 +224,7 @@ def next(reading: Reading, world: World) -> Answer:
     round_ = _most_urgent(rounds, world)
     step = next_step(round_, world.now)
     left = {t.step: t.seconds for t in timers(world.state, world.now) if t.enclosure == round_.enclosure}
-    asks_wet = step == "hold" and round_.paused_at is None and _hold_is_over(round_, world)
+    asks_wet = step == "hold" and round_.paused_at is None and hold_is_over(round_, world.now)
     smells = step == "air" and round_.smells and "air" not in left
     return Answer(
         reading.intent,
@@ -250,10 +250,6 @@ def next(reading: Reading, world: World) -> Answer:
     )
 
 
-def _hold_is_over(round_: Round, world: World) -> bool:
-    return round_.hold is not None and "hold" not in round_.done and not hold_is_running(round_, world.now)
-
-
 def _most_urgent(rounds: tuple[Round, ...], world: World) -> Round:
     """What is to be rinsed off comes first, then what can be done by hand, then the soonest clock; paused ones last."""
     clocks = {t.enclosure: t.seconds for t in reversed(timers(world.state, world.now))}
@@ -277,7 +273,7 @@ def status(reading: Reading, world: World) -> Answer:
     rounds = tuple(r for name in names if (r := world.state.rounds.get(name)) is not None)
     if not rounds:
         return _no_round(reading, names[0] if names else None, {"rounds": ()})
-    doubted = [r for r in rounds if is_open(r) and _hold_is_over(r, world)]
+    doubted = [r for r in rounds if is_open(r) and hold_is_over(r, world.now)]
     if doubted and reading.slots.steps in (("dry",), ("hold",)):  # "did it stay wet?": only the keeper can tell
         asked = next(replace(reading, slots=replace(reading.slots, enclosures=(doubted[0].enclosure,))), world)
         return replace(asked, values={**asked.values, "rounds": tuple(_round_values(r, world) for r in rounds)})
@@ -329,11 +325,7 @@ def time_left(reading: Reading, world: World) -> Answer:
 
 def _over(world: World) -> tuple[str, ...]:
     """Enclosures whose wet time is over but not rinsed off yet."""
-    return tuple(
-        r.enclosure
-        for r in open_rounds(world)
-        if r.hold is not None and "hold" not in r.done and not hold_is_running(r, world.now)
-    )
+    return tuple(r.enclosure for r in open_rounds(world) if hold_is_over(r, world.now))
 
 
 def hold_time(reading: Reading, world: World) -> Answer:
@@ -365,7 +357,7 @@ def hold_time(reading: Reading, world: World) -> Answer:
         values={
             "minutes": wet.minutes if timed and not fails else None,
             "agent": supply.agent.id,
-            "basis": basis_of(wet),
+            "basis": basis_of(wet, enclosure, world.facts),
             "verdict": wet.organism_verdict,
         },
         cautions=("caution-label-first",),

@@ -69,6 +69,11 @@ def hold_is_running(round_: Round, now: datetime) -> bool:
     return left is None or left > 0
 
 
+def hold_is_over(round_: Round, now: datetime) -> bool:
+    """True once a wet time that was begun has run out and isn't recorded as done: whether it stayed wet is open."""
+    return round_.hold is not None and "hold" not in round_.done and not hold_is_running(round_, now)
+
+
 def hold_is_served(round_: Round, now: datetime) -> bool:
     """True once the wet time is over and, where it is in doubt, the keeper vouched that it stayed wet."""
     if "hold" in round_.done:

@@ -10,7 +10,7 @@ from collections.abc import Mapping
 from datetime import timedelta
 
 from assistant.contract import Question
-from assistant.core.rounds import hold_is_running, is_open
+from assistant.core.rounds import hold_is_over, is_open
 from assistant.understand import fills
 from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.claimed_steps import bare_done, cannot_tell, dried_early, only_dried
@@ -26,7 +26,7 @@ STRANGE_ENOUGH = 0.85
 """The same for a question that names nothing, in a text with a word that no phrasing has: "next episode"."""
 BY_ITS_WORDS = 0.33
 """The same for the likeliest question when it is asked in words that are hardly about anything else."""
-CLEAR, LEAD, LITTLE = 0.3, 2.0, 0.1
+CLEAR, LEAD, LITTLE = 0.3, 2.0, 0.08
 """What is enough for a question that only asks, with so many times the chance of the next, and so little of being
 outside. Of 498 lines outside it lets none in; of 342 fresh phrasings 9 more are right and none more wrong."""
 FEW_WORDS = 4
@@ -94,11 +94,7 @@ class OwnQuestion:
     def _unseen(self, look: Look) -> bool:
         """ "I couldn't see if it stayed wet", where a wet time is over and nobody has vouched for it."""
         plain, now = look.parsed.plain, look.world.now
-        over = any(
-            r.hold is not None and "hold" not in r.done and not hold_is_running(r, now)
-            for r in look.world.state.rounds.values()
-            if is_open(r)
-        )
+        over = any(is_open(r) and hold_is_over(r, now) for r in look.world.state.rounds.values())
         return over and cannot_tell(plain) and _NOT_WATCHED.search(plain) is not None
 
     def _of_steps(self, look: Look) -> tuple[str | None, float] | None:

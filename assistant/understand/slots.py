@@ -34,6 +34,7 @@ from assistant.understand.told import Told, told_in
 from assistant.understand.touched import touched_in
 from assistant.understand.unknown_names import ROUND, unknown_names
 from assistant.understand.waiting import (
+    asks_end,
     groups_in,
     homes_of,
     marks_group,
@@ -41,6 +42,7 @@ from assistant.understand.waiting import (
     restart_in,
     setting_in,
     shut_in,
+    speaks_of_a_test,
     tub_cleaned,
     tubs_in,
 )
@@ -165,7 +167,8 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     elif asked.intent in ("done", "tub"):
         slots = replace(slots, tubs=tubs_in(plain), cleaned=tub_cleaned(plain), shut_in=shut_in(plain))
     elif asked.intent == "outbreak":
-        slots = replace(slots, groups=groups_in(plain) if marks_group(plain) else ())
+        groups = groups_in(plain) if marks_group(plain) else ()
+        slots = replace(slots, groups=groups, asks_end=asks_end(plain), tested=speaks_of_a_test(plain))
     elif asked.intent == "quarantine":
         slots = replace(slots, restart=restart_in(plain))
     elif asked.intent == "spill":

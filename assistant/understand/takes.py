@@ -38,6 +38,8 @@ _NEVER_GIVEN = frozenset(
         "victim",
         "found",
         "restart",
+        "asks_end",
+        "tested",
         "got_out",
         "confirmed",
         "touched",

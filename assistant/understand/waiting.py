@@ -14,11 +14,12 @@ _NO_NAME = words_of(
     is was were are has have him it them one each no any every all i you he she who with for on at by new old wet dry
     """
 )
+_IN = r"(?:tub|bucket|carrier|tote|crate|faunarium)"
+"""What an animal waits in; a pillowcase is one as well, but nobody scrubs it."""
 _TUB = re.compile(r"\b((?:[a-z]+ ){1,2})(tub|bucket|carrier|tote|crate|faunarium|pillowcase)\b")
 _CLEANED = Pattern(
-    r"\b(?:washed|cleaned|disinfected|scrubbed|bleached|rinsed)\b(?: \S+){0,4} (?:\w+ )(?:tub|bucket|carrier|tote"
-    r"|crate|faunarium)\b"
-    r"|\b(?:\w+ )(?:tub|bucket|carrier|tote|crate|faunarium)"
+    r"\b(?:washed|cleaned|disinfected|scrubbed|bleached|rinsed)\b(?: \S+){0,4} (?:\w+ )"
+    rf"{_IN}\b|\b(?:\w+ ){_IN}"
     r"(?: is| are| were| was| 's| has| have| been)* (?:all |now |both )*(?:clean|cleaned"
     r"|washed"
     r"|disinfected|scrubbed)\b"
@@ -39,8 +40,7 @@ _MARKS = Pattern(
 
 _STAYS = Pattern(
     r"^(?:please |just |then |ok |so |and )*(?:keep|leave) (?:\S+ ){1,3}?in (?:the|his|her|its|their) (?:\w+ )?"
-    r"(?:tub|bucket|carrier|tote|crate|faunarium)\b"
-    r"|\bstays? in (?:the|his|her|its|their) (?:\w+ )?(?:tub|bucket|carrier|tote|crate|faunarium)\b"
+    rf"{_IN}\b|\bstays? in (?:the|his|her|its|their) (?:\w+ )?{_IN}\b"
 )
 
 
@@ -203,9 +203,24 @@ def restart_in(plain: str) -> str | None:
         return "newcomer"
     if not _BEGINS_AGAIN.search(plain):
         return None
-    if re.search(r"\b(?:test\w*|positive|swab\w*|results?)\b", plain):
+    if speaks_of_a_test(plain):
         return "test"
     return "sign" if re.search(r"\b(?:sick|ill|sign|symptoms?|mites?|ORGANISM|cough\w*)\b", plain) else "newcomer"
+
+
+def speaks_of_a_test(plain: str) -> bool:
+    """True when a test, a swab or a result is spoken of."""
+    return re.search(r"\b(?:test\w*|positive|swab\w*|results?)\b", plain) is not None
+
+
+_ENDS = Pattern(
+    r"^(?:and |so )?(?:when|how long|how do i know|how will i know|is it)\b.*\b(?:gone|over|rid|ends?|clear)\b"
+)
+
+
+def asks_end(plain: str) -> bool:
+    """True when it is asked when an outbreak is over."""
+    return _ENDS.search(plain) is not None
 
 
 _NEUTRAL = Pattern(
