@@ -178,8 +178,8 @@ def _stands_alone(top: str, chances: Mapping[str, float]) -> bool:
 def _another_question(look: Look) -> bool:
     """What is surely another question though a step is named in it: "what is best for crypto in a plastic tub"."""
     chances, top = look.chances, look.top
-    few = len(look.parsed.words) <= FEW_WORDS + 1
-    if few or top in _LIKE_A_CLAIM or chances["done"] > HARDLY_A_CLAIM:
+    told_first = len(look.parsed.words) <= FEW_WORDS + 1 or _OPENS_AS_CLAIM.match(look.parsed.plain) is not None
+    if told_first or top in _LIKE_A_CLAIM or chances["done"] > HARDLY_A_CLAIM:
         return False
     return chances[top] >= ANOTHER_QUESTION
 
@@ -226,6 +226,10 @@ _LIKE_A_CLAIM = frozenset(
     | {"next", "return_check", "time_left", "start"}
 )
 """Questions that a claim is mistaken for, or that follow one in the same breath: "rinsed it, what's next"."""
+_OPENS_AS_CLAIM = re.compile(
+    r"(?:(?:ok|right|so|and|now) ,? ?)*(?:(?:i|we)(?: have)? )?(?:rinsed|washed|wiped|cleared|aired)\b(?! out)"
+)
+"""What a turn opens with is told, whatever is asked after it: "rinsed it, what should I use for mites"."""
 _BEATS_A_CLAIM = frozenset(
     {"rinsed_out", "start", "dose", "hold_time", "help", "repeat", "undo"}
     | {"mix_strength", "top_up", "make_up", "bleach_now", "measure_with"}
