@@ -42,6 +42,10 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
         r"\b(?:put|popped|placed|moved|got|transferred|shifted|relocated|boxed|tubbed|bagged|taken|took)\b"
         rf"(?: \S+){{0,4}}? (?:in|into|to|over to|across to) (?:the |a |his |her |their |its )?{_WAIT}?{TUB}\b",
     ),
+    (
+        "move out",
+        rf"\b{_ONE}{_IS}{_NOW} (?:sitting|waiting|settled|shut|tucked up|safe) in (?:the |a |his |her |its )?{TUB}\b",
+    ),
     # "Keep him in the tub" is a wish, and tells of nothing done.
     ("move out", rf"(?<!keep )(?<!leave )(?<!keeping )(?<!leaving )\b{_ONE}{_IS}{_NOW} in (?:the |a )?{TUB}\b"),
     ("move out", rf"\b(?:took|got|taken|lifted|scooped|removed|pulled|fetched|moved|have|brought) {_ONE}{_NOW} out\b"),
@@ -130,6 +134,7 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
         + DONE
         + rf"|\b{DONE} (?:with )?(?:the )?rinsing",
     ),
+    ("wipe", r"\b(?:gone|been|went) over (?:\S+ ){1,3}with (?:clean|plain|fresh) water\b"),
     ("wipe", rf"\bwiped\b|\bwiping(?: is| 's)? {DONE}|\b{DONE} (?:with )?(?:the )?wiping"),
     (
         "dry",
@@ -201,7 +206,7 @@ _HINTS: dict[str, tuple[str, ...]] = {
     ),
     "hold": ("hold", "wet", "time", "soak", "DURATION", "minutes", "countdown", "dried"),
     "rinse": ("rins", "hos", "flush", "wash", "wip"),
-    "wipe": ("wip",),
+    "wipe": ("wip", "water"),
     "dry": ("dry", "dri", "towel"),
     "air": ("air", "ventil"),
 }
