@@ -292,6 +292,8 @@ def _counts(step: str, match: re.Match[str]) -> bool:
     if step == "dry":
         return not _EARLY.search(match.group() + after) and " to dry" not in match.string[: match.end()]
     if step in ("rinse", "wash", "wipe"):
+        if re.search(r"\b(?:BOTTLE|bottle|sprayer)(?: is| 's| has been| all| now)+ $", match.string[: match.start()]):
+            return False  # "the yellow bottle's rinsed" is no step
         return not re.match(
             r"(?: out)?(?: \w+){0,2} (?:hands?|eyes?|mouth|face|gloves|BOTTLE|bottle|syringe|bowls?|tongs|cloth)\b",
             after,
