@@ -37,6 +37,7 @@ from assistant.understand.harm_patterns import (
     WISH,
     WOUND,
 )
+from assistant.understand.treating import of_its_home, treats
 
 Place: TypeAlias = Literal["eye", "skin", "mouth", "lungs"]
 Victim: TypeAlias = Literal["person", "animal"]
@@ -68,9 +69,13 @@ def cry_in(text: str) -> Cry | None:
 
     text: small words, slips mended, names masked as AGENT, ANIMAL ..., signs apart.
     """
+    whole = text
     text = HEARD_AS_EYE.sub(lambda eye: f"{eye['my'] or 'in my'} eye", IDIOMS.sub(" ", text))
     if (SPRAYED_ANIMAL.search(text) or REACHED_IT.search(text)) and not _is_wish(text):
         return Cry("splash", "eye" if re.search(r"\beyes?\b", text) else "skin", "animal")
+    own = MY_OWN.search(text) is not None and not re.search(ANIMAL, text)
+    if not own and not _of_people(text) and not _A_TOOL.search(text) and treats(whole):
+        return _treated(text)
     splashed = _splash(text)
     if splashed is not None and (MY_OWN.search(text) or _of_people(text) or not _is_wish(text)):
         return splashed
@@ -78,10 +83,15 @@ def cry_in(text: str) -> Cry | None:
         WOUND.search(text)
         and not _A_GERM_ALONE.search(text)
         and not _A_TOOL.search(text)
-        and not (MY_OWN.search(text) and not re.search(ANIMAL, text))
+        and not own
+        and not of_its_home(text)
     ):
-        return Cry("wound", "eye" if re.search(r"\beyes?\b", text) else None, "animal")
+        return _treated(text)
     return splashed or _by_parts(text)
+
+
+def _treated(text: str) -> Cry:
+    return Cry("wound", "eye" if re.search(r"\beyes?\b", text) else None, "animal")
 
 
 def _by_parts(text: str) -> Cry | None:
