@@ -144,15 +144,33 @@ def _is_wish(text: str) -> bool:
     )
 
 
+_TO_DRINK = re.compile(
+    r"\bdrinking (?:water|bowl|dish|bottle)\b|\b(?:fit|fine|safe|ok|good|water) to drink\b|\bsting\w* nettles?\b"
+    r"|\bdrinks? (?:from|out of) (?:after|again)\b"
+)
+"""Drunk by nobody."""
+_WOULD_IT_HURT = re.compile(
+    r"^(?:so |and |but )*(?:will|would|does|do|could|can|is it going to) (?:it|that|this|AGENT|STOCK|MIX)\b"
+    r"(?: \w+)? (?:sting|burn|hurt|irritate|itch)\b(?!.*\b(?:in|into) (?:my|his|her|the) eyes?\b)"
+)
+_FUMES_ALONE = re.compile(
+    r"^(?:so |and |but |ok )*(?:how|what|can|could|may|should|do|does|is|are|when|which|will)\b"
+    r"(?!.*\b(?:my|me|i (?:feel|am|have)|cough\w*|chok\w*|dizzy|breath\w*|sick|faint|hurts?|sting\w*|burn\w*"
+    r"|headache|inhaled)\b).*\bfumes?\b"
+)
+"""Asked about fumes, by nobody who feels them."""
+
+
 def _splash(text: str) -> Cry | None:
-    if PREPARING.search(text) and not HAPPENED.search(text):
+    if (PREPARING.search(text) and not HAPPENED.search(text)) or _WOULD_IT_HURT.search(text):
         return None
+    text = _TO_DRINK.sub(" ", text)
     place: Place | None = None
     if EYE.search(text) and not (_EYES_STING.search(text) and LUNGS.search(text)):
         place = "eye"
     elif MOUTH.search(text):
         place = "mouth"
-    elif LUNGS.search(text):
+    elif LUNGS.search(text) and not _FUMES_ALONE.search(text):
         place = "lungs"
     elif SKIN.search(text):
         place = "skin"

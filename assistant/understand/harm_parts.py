@@ -15,6 +15,7 @@ from rapidfuzz import fuzz, process
 
 from assistant.understand.harm_words import (
     ANIMAL_SIGNS,
+    AFTER_WORK,
     ANIMALS,
     ASKS_OF_WORK,
     BACK,
@@ -23,6 +24,7 @@ from assistant.understand.harm_words import (
     BREATH_SAID,
     BREATHED,
     CUT_OFF,
+    DIRTY_WATER,
     DONE_TO,
     DRANK,
     FIRST_AID,
@@ -71,8 +73,9 @@ class Found:
 
 def harm_by_parts(text: str) -> Found | None:
     """The harm that the parts of a masked text add up to; None: they add up to none."""
-    said = _Said(NO_HARM.sub(" ", text))
+    said = _Said(DIRTY_WATER.sub("bucket", NO_HARM.sub(" ", text)))
     for rule in (
+        _into_what_hurts,
         _swallowed,
         _reached_a_place,
         _slip_of_a_place,
@@ -141,11 +144,39 @@ def _before(words: Sequence[str], at: int, kind: frozenset[str]) -> int | None:
             "one",
             "bad",
             "of",
+            "contact",
             "poor",
             "little",
         }:
             return None
     return None
+
+
+_INTO_WHAT_HURTS = re.compile(
+    r"\b(?:hands?|fingers?|thumb|arms?|face|head|foot|feet|paws?|toes?|tongue|nose) (?:right |straight |deep )?(?:in|into)"
+    r" (?:the |my |a |that |some )?(?:bucket|BOTTLE|AGENT|STOCK|MIX|disinfectant|cleaner|puddle)\b"
+)
+_IN_A_CUT = re.compile(
+    r"\b(?:it|AGENT|STOCK|BOTTLE|MIX|disinfectant|cleaner|some|stuff|concentrate)\b(?: \S+){0,4} (?:in|into|inside) "
+    r"(?:the |a |my |this )?(?:\w+ )?(?:cut|graze|scratch|sore|blister|wound) (?:on|of) my\b"
+)
+_OVER_ONE = re.compile(
+    r"\b(?:sprayed|misted|poured|squirted|spritzed|tipped|hosed)\b(?: \S+){0,5}? (?:over|on|onto|across|at)"
+    rf"(?: the top of| top of)? (?:the |my |a |our )?(?:\w+ )?(?P<who>{'|'.join(sorted(ANIMALS | PEOPLE))})\b"
+    r"(?! ?'s)(?=.*\b(?:accident\w*|mistake|oops|whoops|oh no|help)\b)"
+)
+
+
+def _into_what_hurts(said: _Said) -> Found | None:
+    """A hand in the bucket, a product in a cut, the lizard sprayed over by accident: no verb of harm need be said."""
+    if said.general:
+        return None
+    if _INTO_WHAT_HURTS.search(said.text) and not re.search(r"\bin gloves|\bgloved\b", said.text):
+        return Found("skin", said.of_animal and not said.person)
+    if _IN_A_CUT.search(said.text):
+        return Found("skin", False)
+    over = _OVER_ONE.search(said.text)
+    return Found("skin", over["who"] in ANIMALS) if over else None
 
 
 def _swallowed(said: _Said) -> Found | None:
@@ -167,8 +198,14 @@ def _swallowed(said: _Said) -> Found | None:
             return Found("mouth", animal)
     if re.search(r"\b(?:down|in|into) (?:my|his|her|their) (?:throat|mouth|gob)\b", said.text) and not said.general:
         return Found("mouth", said.of_animal)
+    if re.search(
+        r"\b(?:mistook|taken|took|mistaken)(?: \S+){1,3} for (?:a |his |her |my |some )?(?:\w+ )?(?:squash|tea|coffee|drink"
+        r"|water|juice|cola|beer|lemonade|pop|milk|food|sweets?)\b",
+        said.text,
+    ):
+        return Found("mouth", said.of_animal)
     cup = re.search(r"\bmy (?:\w+ )?(?:squash|tea|coffee|drink|cup|mug|water|juice|cola|beer|glass|soup)\b", said.text)
-    if cup and said.hazard and MISTAKEN.search(said.text):
+    if cup and said.hazard and (MISTAKEN.search(said.text) or not said.general):
         return Found("mouth", False)
     if re.search(
         r"\b(?:BOTTLE|bottle|nozzle|AGENT|tube) (?:\w+ )?(?:to|in|into) (?:my|his|her|their) (?:mouth|lips)\b",
@@ -235,8 +272,15 @@ def _slip_of_a_place(said: _Said) -> Found | None:
     return None if like is None or like[0] in WORN else Found(PLACES[like[0]], False)
 
 
+_ASTHMA = re.compile(
+    r"\basthma(?: \S+){0,3} (?:kick\w*|attack|flar\w*|bad|worse|start\w*|play\w*|off|set|trigger\w*|gone|coming)\b"
+    r"|\b(?:trigger\w*|set off|start\w*|having an?)(?: \S+){0,3} asthma\b"
+)
+"""Asthma that has begun; to have it is no cry."""
+
+
 def _breath(said: _Said) -> Found | None:
-    sign = not said.present.isdisjoint(BREATH) or BREATH_SAID.search(said.text)
+    sign = not said.present.isdisjoint(BREATH - {"asthma"}) or _ASTHMA.search(said.text) or BREATH_SAID.search(said.text)
     if sign and not said.general and (not said.of_animal or said.used):
         return Found("lungs", said.of_animal)
     after_work = (said.used or not said.present.isdisjoint(FUMES)) and not said.animal and not said.general
@@ -251,6 +295,15 @@ def _breath(said: _Said) -> Found | None:
     return None
 
 
+_BARE_PLACE = re.compile(
+    r"^(?:the |now |and |oh |my )*(?P<place>throat|chest|pupils?|eyelids?|skin|lips|tongue|nose|fingers?|hands?|face) "
+    r"(?:is |are |has |'s |looks? |feels? |gone |went |all |a bit |really |so |going |turned )*"
+    r"(?:closed|closing|white|red|raw|swollen|swelling|puffy|numb|peeling|blister\w*|sting\w*|burn\w*|sore|tight|itch\w*"
+    r"|hurts?|hurting|cloudy|blurr\w*)\b"
+)
+"""Said in a hurry, without whose it is."""
+
+
 def _sore_place(said: _Said) -> Found | None:
     """A sign at a place of a person's: nobody need say what did it."""
     for at, place, persons in said.bodies():
@@ -258,8 +311,8 @@ def _sore_place(said: _Said) -> Found | None:
             continue
         if not persons:
             if (
-                said.used
-                and said.near(at, SIGNS | words_of("red white raw closed"), 1, 5)
+                (said.used or AFTER_WORK.search(said.text))
+                and said.near(at, SIGNS | words_of("red white raw closed puffy"), 1, 5)
                 and said.present.isdisjoint({"shed", "shedding"})
             ):
                 return Found(place, True)
@@ -275,6 +328,9 @@ def _sore_place(said: _Said) -> Found | None:
         mine = not (MINE | {"i"}).isdisjoint(said.present) or not said.present.isdisjoint(PEOPLE) or said.used
         if (strong and mine) or weak:
             return Found(place, False)
+    bare = _BARE_PLACE.match(said.text)
+    if bare and not said.general and not said.animal:
+        return Found(PLACES[bare["place"]], False)
     if (
         re.match(r"^(?:the )?eyes? (?:is |are |'s )?", said.text)
         and not SIGNS.isdisjoint(said.words[:6])
@@ -391,7 +447,8 @@ def _animal_in_it(said: _Said) -> Found | None:
 
 def _animal_ill(said: _Said) -> Found | None:
     being = said.animal or not said.present.isdisjoint(BEINGS)
-    if being and not said.general and ANIMAL_SIGNS.search(said.text) and (said.used or "rinse" in said.text):
+    after = said.used or AFTER_WORK.search(said.text)
+    if being and not said.general and ANIMAL_SIGNS.search(said.text) and after:
         return Found(None, True)
     return None
 

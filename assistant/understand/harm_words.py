@@ -25,12 +25,23 @@ VAGUE = words_of("it some something stuff this drop drops splash bit lot load lo
 USED = words_of(
     "sprayed spraying spray misted misting mixed mixing bleached bleaching disinfecting disinfected cleaning"
 )
+AFTER_WORK = re.compile(
+    r"\b(?:since|after|from) (?:i |the |that |a |my )*(?:cleaned|clean|cleaning|used|disinfect\w*|spray\w*|bleach\w*"
+    r"|washed|misted)\b|\bput (?:him|her|them|it|(?:the |my )?ANIMAL) back\b.*\b(?:wet|damp|early|too soon)\b"
+    r"|\b(?:cleaner|disinfectant|rinse|the clean)\b"
+)
+"""An animal's sign that comes after the work is asked about as the work's doing."""
 FUMES = words_of("fumes fume vapour vapours gas smell chlorine mist")
-VESSELS = words_of("bucket pail mop bottle jug")
+VESSELS = words_of("bucket pail mop bottle jug siphon hose tube")
+DIRTY_WATER = re.compile(r"\b(?:soak|soaking|bath|mop|bucket|cleaning|rinse|wash|washing|dip|dirty) water\b")
+"""Water with what was washed off in it, and maybe the product."""
 
 PLACES: dict[str, Place] = {
     **dict.fromkeys(
-        words_of("eye eyes eyeball eyeballs eyelid eyelids eyesight vision sight goggles glasses lens contacts"), "eye"
+        words_of(
+            "eye eyes eyeball eyeballs eyelid eyelids eyesight vision sight goggles glasses lens contacts pupil pupils"
+        ),
+        "eye",
     ),
     **dict.fromkeys(words_of("mouth lips lip tongue gums teeth gob"), "mouth"),
     **dict.fromkeys(words_of("throat chest lungs lung nose nostril nostrils airway airways"), "lungs"),
@@ -113,7 +124,7 @@ DRANK = words_of(
     licking
     licks lapped lapping lap ate eaten eating chewed chewing suck sucked sucking tasted mouthful downed necked
     ingested
-    nibbled bit taste
+    nibbled bit taste mouthful swallowing
     """
 )
 BREATHED = words_of(
@@ -191,6 +202,7 @@ WASHED = re.compile(
     r"|your) (?:\w+ )?(?:hands?|gloves?|boots)"
 )
 NO_HARM = re.compile(
+    r"\bhand (?:gel|saniti[sz]er|cream|soap|wash)\b|\bsting\w* nettles?\b|\b(?:drinking|water) (?:bowl|dish|bottle)\b|"
     r"\b(?:no|not|nobody|never|nothing|stopped|without)(?: \w+){0,2} (?:cough\w*|chok\w*|dizzy|hurt|stings?"
     r"|burns?|sick)\b"
     r"|\bout of puff\b|\bsick (?:of|one|animal|tank|snake)\b|\b(?:head|hair) ?(?:start|band)\b"
@@ -236,6 +248,7 @@ LIKE = 77.0
 """Of rapidfuzz's ratio, for a place cut off or misspelt: "on my han" 86, "in my ey" 80; "list" is 75 like "lips"."""
 
 ASKS_OF_WORK = re.compile(
-    r"\b(?:how (?:long|strong|much|often)|what strength|which (?:one|bottle)|what (?:should|do|can) i use)\b"
+    r"\b(?:how (?:long|strong|much|often)|what strength|which (?:one|bottle|product|agent|disinfectant|of)"
+    r"|what (?:should|do|can) i use|what is (?:best|safest)|(?:AGENT|STOCK) or (?:AGENT|STOCK))\b"
 )
 """A question about the work, that no hurt person asks."""
