@@ -73,6 +73,8 @@ def cry_in(text: str) -> Cry | None:
     text = HEARD_AS_EYE.sub(lambda eye: f"{eye['my'] or 'in my'} eye", IDIOMS.sub(" ", text))
     if (SPRAYED_ANIMAL.search(text) or REACHED_IT.search(text)) and not _is_wish(text):
         return Cry("splash", "eye" if re.search(r"\beyes?\b", text) else "skin", "animal")
+    if _WOULD_IT_HURT.search(text):
+        return None
     own = MY_OWN.search(text) is not None and not re.search(ANIMAL, text)
     if not own and not _of_people(text) and not _A_TOOL.search(text) and treats(whole):
         return _treated(text)
@@ -162,7 +164,7 @@ _FUMES_ALONE = re.compile(
 
 
 def _splash(text: str) -> Cry | None:
-    if (PREPARING.search(text) and not HAPPENED.search(text)) or _WOULD_IT_HURT.search(text):
+    if PREPARING.search(text) and not HAPPENED.search(text):
         return None
     text = _TO_DRINK.sub(" ", text)
     place: Place | None = None

@@ -27,7 +27,8 @@ USED = words_of(
 )
 AFTER_WORK = re.compile(
     r"\b(?:since|after|from) (?:i |the |that |a |my )*(?:cleaned|clean|cleaning|used|disinfect\w*|spray\w*|bleach\w*"
-    r"|washed|misted)\b|\bput (?:him|her|them|it|(?:the |my )?ANIMAL) back\b.*\b(?:wet|damp|early|too soon)\b"
+    r"|washed|misted)\b|\b(?:put|popped|moved|rehoused|rehomed) (?:him|her|them|it|(?:the |my )?ANIMAL)\b.*\b(?:wet"
+    r"|damp|early|too soon)\b"
     r"|\b(?:cleaner|disinfectant|rinse|the clean)\b"
 )
 """An animal's sign that comes after the work is asked about as the work's doing."""
@@ -149,6 +150,11 @@ WET_VERBS = words_of(
     fell came went gone got getting get goes burst rolled wearing stuck put dipped dunked touched had has
     """
 )
+THROWN = words_of(
+    "splash splashed splashes splashing splattered spattered squirted squirts dripped dripping sprayed spat spilled"
+    " spilt"
+)
+"""What needs no product named: whatever it was got there."""
 WETTED = words_of(
     "soaked soaking drenched doused covered splashed splattered spattered sprayed squirted dripping hit wearing"
 )
@@ -161,7 +167,8 @@ ANIMAL_SIGNS = re.compile(
     r"|sneez\w+|gasp\w*|wheez\w*|bubbl\w+|retch\w+|vomit\w*|collapsed?|unresponsive|lethargic|shaking|trembling|dying"
     r"|(?:breathing|breathes|moving|acting|walking) (?:\w+ )?(?:funny|odd\w*|weird\w*|strange\w*|fast|hard"
     r"|heav\w+|badly)"
-    r"|not (?:moving|breathing|right)|rubbing (?:his|her|its|their) (?:face|eyes?|nose|mouth)|cough\w*|chok\w+"
+    r"|not (?:moving|breathing|right|eating)|on the (?:\w+ )?(?:floor|bottom|ground)|(?:lying|laid|flipped|is) on"
+    r" (?:his|her|its) (?:back|side)$|rubbing (?:his|her|its|their) (?:face|eyes?|nose|mouth)|cough\w*|chok\w+"
     r"|gone (?:red|white|raw|pale))\b"
 )
 INSIDE = re.compile(
@@ -235,7 +242,7 @@ WORDS = frozenset(
     )
     if word.islower() and len(word) > 2
 ) - {"bleech", "blech", "sanitiser", "sanitizer"} | words_of(
-    "gaping frothing foaming drooling limp twitching faint faceful headache collapsed seeing stars "
+    "rehoused rehomed gaping frothing foaming drooling limp twitching faint faceful headache collapsed seeing stars "
     "spinning throwing threw breath breathe feel feeling eyewash breathing"
 )
 """Every word that a rule here turns on: known words, so that none is mended into another."""

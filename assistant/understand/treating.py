@@ -19,7 +19,8 @@ _LIQUID = (
 """What it would be treated with; a strength alone stands for it, and so does a bottle by its colour."""
 _PLAIN_LIQUID = (
     r"(?:(?:pink|blue|green|red|yellow|orange|purple|violet|white|clear|brown|weak|weaker|strong) (?:one|stuff|liquid"
-    r"|bottle|mix)|AGENT|STOCK|BOTTLE|MIX|OTHER|disinfectants?|cleaners?|antiseptics?|concentrate|solution|dilution|diluted?"
+    r"|bottle|mix)|AGENT|STOCK|BOTTLE|MIX|OTHER|disinfectants?|cleaners?|antiseptics?|concentrate|solution|dilution"
+    r"|diluted?"
     r"|percent|chemicals?)"
 )
 _HOMES = (
@@ -45,10 +46,13 @@ _SORE = (
     r"|bad|open|on|for|this) (?:cuts?|burns?|bites?|graz\w+|scratch\w*)|cut (?:on|to)|burns? on|bite on)"
 )
 _HURT = (
-    rf"(?:{_SORE}|burn(?:t|ed) (?:\w+ )?(?:himself|herself|itself|{_BODY})|bitten|bit by|bleeding|swollen|crust\w*|puffy"
+    rf"(?:{_SORE}|burn(?:t|ed) (?:\w+ )?(?:himself|herself|itself|{_BODY})|bitten|bit by|bleeding|swollen|crust\w*"
+    rf"|puffy"
     r"|dropped (?:his|her|its|their) tail|(?:red|black|white|soft|smelly|raw|sticky|cloudy|rotting|rotten) (?:legs?"
-    rf"|toes?|feet|{_BODY})|{_BODY} (?:is |are |'s |has |gone |turned )+(?:\w+ )?(?:soft|smelly|red|black|raw|sore|rotten"
-    rf"|rotting|swollen|crust\w*|sticky|cloudy|bad|infected|flaky))"
+    rf"|toes?|feet|{_BODY})|{_BODY} (?:is |are |'s |has |gone |turned )+(?:\w+ )?(?:soft|smelly|red|black|white|raw"
+    rf"|sore|rotten"
+    rf"|rotting|swollen|crust\w*|sticky|cloudy|bad|infected|flaky)"
+    rf"|(?:his|her|its|their) {_BODY} where (?:it|he|she) is (?:\w+ )?(?:raw|sore|red|split|open|cut|burnt|burned))"
 )
 _TREAT = (
     r"(?:treat\w*|dab\w*|swab\w*|flush\w*|rins\w+|soak\w*|bath\w*|bathe|dip\w*|paint\w*|rub\w*|smear\w*|wip\w+|wash\w*"
@@ -58,7 +62,8 @@ _TREAT = (
 _ASKED = re.compile(
     r"\b(?:can|could|may|might|shall|should|would|will|is|are|does|do|how|what|which|want\w*|wanna|need|gonna|going to"
     r"|ok|okay|fine|safe|good|any good|for|enough|strong|dilute)\b|\?"
-    rf"|^(?:please |just |so |and )*{_TREAT}\b"
+    rf"|^(?:please |just |so |and )*{_TREAT}\b|\bto {_TREAT}\b"
+    r"|^(?:AGENT|STOCK|BOTTLE|MIX|VOLUME(?: of \w+)?) (?:\w+ )?(?:in|on|onto|into) "
 )
 """Asked or wished for, or put as an order or a thing in hand ("putting ... on")."""
 
@@ -72,22 +77,31 @@ _AT_IT = Pattern(
     rf"\b{_TREAT}\b(?: \S+){{0,4}} (?:(?:on|off|onto|over|in|into|to|up|out|down|for|from) )?(?:{_HIM}{_NOT_HOME}"
     rf"|(?:of )?{_HIS} (?:\w+ )?(?:{_BODY}|{_SORE}){_NOT_HOME})"
     rf"|\b(?:on|in|into|onto|over|for|to|out|of|from) (?:(?:a|an|the|his|her|its|their|my|open|raw|deep) )*"
-    rf"(?:\w+ )?(?:{_SORE}|burn(?:t|ed) (?:\w+ )?{_BODY})"
+    rf"(?:\w+ )?(?:{_SORE}|burn(?:t|ed) (?:\w+ )?{_BODY})\b"
     rf"|\b(?:in|into|on|of|for|to|out) (?:the )?{_BODY} of (?:the |my |a )?(?:\w+ )?{ANIMAL}{_NOT_HOME}"
     rf"|\b(?:for|on|in|into|over|to|up|out|of) {_HIS} (?:\w+ )?(?:{_BODY}|{_SORE}){_NOT_HOME}"
-    rf"|\bkill\w*\b(?: \S+){{0,4}} on {_HIM}{_NOT_HOME}"
+    rf"|\bkill\w*\b(?: \S+){{0,4}} on {_HIM}{_NOT_HOME}|\b(?:ORGANISM|fungus|ringworm|mites?|ticks?) (?:off|on)"
+    rf" {_HIM}{_NOT_HOME}"
+    rf"|\b(?:hole|place|spot|patch|bit|area) where (?:\w+ ){{0,2}}?(?:{_SORE})\b"
 )
-_HURT_TEXT = Pattern(rf"\b{_HURT}|\b(?:{ANIMAL}|he|she) (?:has|is|got)(?: got| covered in)? (?:\w+ )?ORGANISM\b")
-_WITH_PLAINLY = Pattern(rf"\b{_PLAIN_LIQUID}\b|\bspritz\b|\bspray\b")
+_HURT_TEXT = Pattern(rf"\b{_HURT}\b|\b(?:{ANIMAL}|he|she) (?:has|is|got)(?: got| covered in)? (?:\w+ )?ORGANISM\b")
+_WITH_PLAINLY = Pattern(rf"\bto (?:kill|heal|treat|cure|get rid of|stop)\b|\b{_PLAIN_LIQUID}\b|\bspritz\b|\bspray\b")
 _TREATED = Pattern(rf"\b{_TREAT}\b")
 _IT_THEN = Pattern(
     # the hurt is told, and then it is "it" that is treated
-    rf"\b(?:clean|wash|rinse|wipe|scrub|soak|bathe|bath|dab|swab|flush|treat|disinfect|spray|paint|put|pour|rub|dip|use"
-    rf"|dab|dress)\b(?: \S+){{0,4}}? (?:it|them|that|on|him|her)\b|\b{_PLAIN_LIQUID} (?:\w+ )?(?:do|help|work|ok|any good|on"
-    r"|then)\b|\bnow (?:the|some) (?:\w+ )?" + _PLAIN_LIQUID + r"|\b(?:put|use|dab|try|need)\w* (?:\S+ )?" + _PLAIN_LIQUID
+    rf"\b(?:soak|dip|bathe|dab|swab|wash|clean|rinse|flush|wipe) the {_BODY}\b"
+    rf"|\b(?:clean|wash|rinse|wipe|scrub|soak|bathe|bath|dab|swab|flush|treat|disinfect|spray|paint|put|pour|rub|dip"
+    rf"|use"
+    rf"|dab|dress)\b(?: \S+){{0,4}}? (?:it|them|that|on|him|her)\b|\b{_PLAIN_LIQUID} (?:\w+ )?(?:do|help|work|ok|any"
+    rf" good|on"
+    r"|then)\b|\bnow (?:the|some) (?:\w+ )?"
+    + _PLAIN_LIQUID
+    + r"|\b(?:put|use|dab|try|need)\w* (?:\S+ )?"
+    + _PLAIN_LIQUID
 )
 _BATH = Pattern(
-    rf"\b(?:baths?|bathe|bathing|soak|soaking|dip|dipping|swim|swimming|paddle|shower|dunk)\b(?: \w+){{0,3}} (?:in|with)"
+    rf"\b(?:baths?|bathe|bathing|soak|soaking|dip|dipping|swim|swimming|paddle|shower|dunk)\b(?: \w+){{0,3}} (?:in"
+    rf"|with)"
     rf" (?:\w+ ){{0,2}}?{_LIQUID}|{_LIQUID} (?:\w+ )?(?:baths?|soak|dip)\b(?! (?:the |my |a )?{_HOMES})",
     "bath",
     "soak",
@@ -97,11 +111,20 @@ _BATH = Pattern(
     "shower",
     "dunk",
 )
+_SOMEBODY = re.compile(rf"\b(?:{ANIMAL}|him|her|them|his|its|their|\w+self|{_SORE}|burnt|burned|the \w+ 's)\b")
+"""Looked for first: it is compiled in a tenth of the time."""
+_DIP_OF_IT = re.compile(r"\b(?:MIX|percent|AGENT|BOTTLE)\b.*\b(?:a|the) (?:dip|bath|soak)\b")
 _BATH_FOR = Pattern(
     rf"\b(?:baths?|soak|dip) for {_HIM}{_NOT_HOME}(?=.*\b(?:how|what|strong|strength|weak|dilute\w*|MIX|percent)\b)",
     "bath",
     "soak",
     "dip",
+)
+_MADE_WET = Pattern(
+    rf"\b(?:for|if|can|may|could|should) {_HIM} (?:to )?(?:be|get|gets|is) (?:\w+ )?(?:wet|damp|soaked|sprayed|misted"
+    rf"|covered"
+    rf"|bathed|dipped|wiped|treated|rubbed)\b.*{_PLAIN_LIQUID}",
+    *("wet", "damp", "soaked", "sprayed", "misted", "covered", "bathed", "dipped", "wiped", "treated", "rubbed"),
 )
 _BEING = re.compile(rf"\b(?:{ANIMAL}|he|she|him|her|them)\b{_NOT_HOME}")
 _ROUTES = Pattern(
@@ -125,24 +148,42 @@ _DOSED = (
 )
 _MEDICINE = Pattern(
     rf"\b{_DRUG}\b(?! (?:syringes?|spoons?|cups?|bottles?|cupboard|box|fridge))(?=.*\b{_DOSED}\b)"
-    rf"|\b{_DOSED}\b.*\b{_DRUG}\b(?! (?:syringes?|spoons?|cups?|bottles?|cupboard|box|fridge))|\b(?:de)?worm (?:my|the|him"
+    rf"|\b{_DOSED}\b.*\b{_DRUG}\b(?! (?:syringes?|spoons?|cups?|bottles?|cupboard|box|fridge))|\b(?:de)?worm (?:my"
+    rf"|the|him"
     rf"|her|a)\b"
     # so much of something for so heavy an animal, or just for an animal: no cleaning is measured so
     rf"|\b(?:NUMBER|VOLUME|\w+) (?:kilos?|kgs?|grams?|g|pounds?|lbs?) (?:\w+ )?{ANIMAL}\b"
-    rf"|\b(?:mils?|ml|mg|drops?|tablets?|how much) (?:of )?(?!AGENT|STOCK|BOTTLE|MIX|water|the|it|that|this|soap|solution"
-    rf"|OTHER)\w{{4,}} (?:\w+ )?(?:for|does|do|to|should|can|into) (?:the |my |a |an )?(?:\S+ ){{0,2}}?(?:{ANIMAL}|him|her)\b"
+    rf"|\b(?:mils?|ml|mg|drops?|tablets?|how much) (?:of )?(?!AGENT|STOCK|BOTTLE|MIX|water|the|it|that|this|soap"
+    rf"|solution"
+    rf"|OTHER)\w{{4,}} (?:\w+ )?(?:for|does|do|to|should|can|into) (?:the |my |a |an )?(?:\S+ ){{0,2}}?(?:{ANIMAL}"
+    rf"|him|her)\b"
     rf"{_NOT_HOME}",
-    *("mycin", "cillin", "azole", "mectin", "oxacin", "oxicam", "cycline", "azuril", "antel", "sulfa", "solone", "profen"),
+    *(
+        "mycin",
+        "cillin",
+        "azole",
+        "mectin",
+        "oxacin",
+        "oxicam",
+        "cycline",
+        "azuril",
+        "antel",
+        "sulfa",
+        "solone",
+        "profen",
+    ),
     *("cef", "cortisone", "amide", "medicine", "medication", "meds", "antibiotic", "worm", "pain", "ointment", "anti"),
     *("kilo", "kg", "gram", " g ", "pound", "lb", "mil", "ml", "mg", "drop", "tablet", "how much"),
 )
 _SO_MUCH = Pattern(
-    rf"^(?!.*\b(?:{_PLAIN_LIQUID}|{_HOMES}|water|soap|bleach|left|ENCLOSURE)\b)(?:(?:what|how many) )?\w{{4,}} (?:mils?|ml|mg"
+    rf"^(?!.*\b(?:{_PLAIN_LIQUID}|{_HOMES}|water|soap|bleach|left|ENCLOSURE)\b)(?:(?:what|how many) )?\w{{4,}}"
+    rf" (?:mils?|ml|mg"
     rf"|drops?|dose|dosage)\b.*\b{ANIMAL}\b{_NOT_HOME}"
 )
 """A word that is no product of cleaning, an amount and an animal: "wormex mils, ball python"."""
 _OF_A_HOME = re.compile(
-    rf"\b(?:on|onto|for|in|into|of|clean|disinfect|wash|do|strip|soak|spray|treat|scrub|wipe|bleach) (?:(?:the|his|her|my"
+    rf"\b(?:on|onto|for|in|into|of|clean|disinfect|wash|do|strip|soak|spray|treat|scrub|wipe|bleach) (?:(?:the|his"
+    rf"|her|my"
     rf"|its|their|a|an|this|that|whole|new|old) )*(?:\w+ )?{_HOMES}\b"
 )
 _OF_A_SYRINGE = re.compile(r"\b(?:syringe|spoon|cup|jug|scales?)\b.*\b(?:after|for|use|measure)\b")
@@ -158,11 +199,14 @@ def treats(text: str) -> bool:
         return not (_OF_A_HOME.search(text) and not re.search(rf"\b{_DOSED}\b", text))
     if not _ASKED.search(text) or of_its_home(text):
         return False
-    if _HURT_TEXT.search(text) and (_IT_THEN.search(text) or (_TREATED.search(text) and _AT_IT.search(text))):
+    if _HURT_TEXT.search(text) and (_IT_THEN.search(text) or _DIP_OF_IT.search(text)):
         return True
-    if _BATH_FOR.search(text) or (_BATH.search(text) and _BEING.search(text)):
+    with_it = _TREATED.search(text) or _WITH_PLAINLY.search(text)
+    if _HURT_TEXT.search(text) and with_it and _AT_IT.search(text):
         return True
-    return bool(_AT_IT.search(text) and _WITH_PLAINLY.search(text))
+    if _MADE_WET.search(text) or _BATH_FOR.search(text) or (_BATH.search(text) and _BEING.search(text)):
+        return True
+    return bool(_SOMEBODY.search(text) and _WITH_PLAINLY.search(text) and _AT_IT.search(text))
 
 
 def of_its_home(text: str) -> bool:
@@ -183,10 +227,11 @@ _DIRECT = re.compile(
 )
 
 WORDS = frozenset(
-    """
-    gargle gargling gargled nebulise nebulize nebuliser nebulizer nasal swab flush irrigate stomatitis abscess ulcer lesion
-    prolapse stitches scab scrape gash graze cloaca carapace plastron antiseptic antibiotic antibiotics medicine
-    ointment wormer dewormer deworm worming humidifier crusty swollen puffy bitten stump
-    """.split()
+    [  # known words, so that none is mended into another
+        *("gargle", "gargling", "gargled", "nebulise", "nebulize", "nebuliser", "nebulizer", "nasal", "swab", "flush"),
+        *("irrigate", "stomatitis", "abscess", "ulcer", "lesion", "prolapse", "stitches", "scab", "scrape", "gash"),
+        *("graze", "cloaca", "carapace", "plastron", "antiseptic", "antibiotic", "antibiotics", "medicine", "ointment"),
+        *("wormer", "dewormer", "deworm", "worming", "humidifier", "crusty", "swollen", "puffy", "bitten", "stump"),
+    ]
 )
 """Words that a rule here turns on: known words, so that none is mended into another."""
