@@ -23,7 +23,6 @@ from assistant.understand.claimed_steps import cannot_tell, claims_in
 from assistant.understand.clauses import with_clauses
 from assistant.understand.cries import cry_heard
 from assistant.understand.drains import stored
-from assistant.understand.english_words import ENGLISH
 from assistant.understand.harm_idioms import IDIOMS
 from assistant.understand.harm_parts import hits_nobody, may_be_harm
 from assistant.understand.harm_patterns import WORDS as CRY_WORDS
@@ -65,7 +64,7 @@ class Reader:
             | alarms.WORDS
             | TOLD_WORDS
         )
-        self._parser = parser = Parser(Names(household, facts, vocabulary), "US", vocabulary, ENGLISH)
+        self._parser = parser = Parser(Names(household, facts, vocabulary), "US", vocabulary)
         self._parse = lru_cache(maxsize=64)(lambda text, gallon="US": parser.with_gallon(gallon)(text))
         self._questions = questions
         self._facts = facts
