@@ -56,7 +56,7 @@ _HURT = (
 )
 _TREAT = (
     r"(?:treat\w*|dab\w*|swab\w*|flush\w*|rins\w+|soak\w*|bath\w*|bathe|dip\w*|paint\w*|rub\w*|smear\w*|wip\w+|wash\w*"
-    r"|clean\w*|disinfect\w*|scrub\w*|spray\w*|spritz\w*|mist\w*|pour\w*|put\w*|apply\w*|drip\w*|gargl\w*|irrigat\w*"
+    r"|clean(?:s|ed|ing)?|disinfect(?:ed|ing|s)?|scrub\w*|spray\w*|spritz\w*|mist\w*|pour\w*|put\w*|apply\w*|drip\w*|gargl\w*|irrigat\w*"
     r"|us(?:e|ing)|go on|do|squirt\w*|drops?|help\w*|heal\w*|steep\w*|dunk\w*|sponge|bathing)"
 )
 _ASKED = re.compile(
@@ -74,8 +74,9 @@ _ACCIDENT = re.compile(
 )
 _AT_IT = Pattern(
     # treated itself, or a part of it, or a sore
-    rf"\b{_TREAT}\b(?: \S+){{0,4}} (?:(?:on|off|onto|over|in|into|to|up|out|down|for|from) )?(?:{_HIM}{_NOT_HOME}"
-    rf"|(?:of )?{_HIS} (?:\w+ )?(?:{_BODY}|{_SORE}){_NOT_HOME})"
+    rf"\b{_TREAT}\b(?: (?!(?:near|around|by|beside|with|if|when|and|where|after|before|while|than|behind|under"
+    rf"|about|for)\b)\S+){{0,4}} (?:(?:on|off|onto|over|in|into|to|up|out|down|from) )?(?:{_HIM}{_NOT_HOME}"
+    rf"|(?:of |for )?{_HIS} (?:\w+ )?(?:{_BODY}|{_SORE}){_NOT_HOME})"
     rf"|\b(?:on|in|into|onto|over|for|to|out|of|from) (?:(?:a|an|the|his|her|its|their|my|open|raw|deep) )*"
     rf"(?:\w+ )?(?:{_SORE}|burn(?:t|ed) (?:\w+ )?{_BODY})\b"
     rf"|\b(?:in|into|on|of|for|to|out) (?:the )?{_BODY} of (?:the |my |a )?(?:\w+ )?{ANIMAL}{_NOT_HOME}"
