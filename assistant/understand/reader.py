@@ -43,6 +43,7 @@ from assistant.understand.told import WORDS as TOLD_WORDS
 from assistant.understand.told import told_in
 from assistant.understand.told_by_rule import MOVED_OUT, told_by_rule
 from assistant.understand.touched import touched_in
+from assistant.understand.treating import WORDS as TREATING_WORDS
 from assistant.understand.waiting import neutralises, only_a_germ
 from assistant.understand.weights import opened
 
@@ -54,7 +55,14 @@ class Reader:
         learned = opened(weights)
         self._matcher = Matcher(learned.rows, learned.model)
         vocabulary = (
-            self._matcher.vocabulary | EVERYDAY | CLAIM_WORDS | CRY_WORDS | PART_WORDS | alarms.WORDS | TOLD_WORDS
+            self._matcher.vocabulary
+            | EVERYDAY
+            | CLAIM_WORDS
+            | CRY_WORDS
+            | PART_WORDS
+            | TREATING_WORDS
+            | alarms.WORDS
+            | TOLD_WORDS
         )
         self._parser = parser = Parser(Names(household, facts, vocabulary), "US", vocabulary)
         self._parse = lru_cache(maxsize=64)(lambda text, gallon="US": parser.with_gallon(gallon)(text))
@@ -90,7 +98,9 @@ class Reader:
 
     def _harm(self, look: Look) -> Reading | None:
         cry = cry_heard(look.parsed.plain, look.world.talk.last)
-        if cry is None or cry.intent not in self._questions or only_a_germ(look.parsed.plain):
+        if cry is None or cry.intent not in self._questions:
+            return None
+        if cry.intent == "splash" and only_a_germ(look.parsed.plain):
             return None
         slots = look.slots(cry.intent)
         slots = replace(without_troubles(slots), place=cry.place, victim=cry.victim, got_out=cry.got_out)
