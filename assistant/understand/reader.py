@@ -45,6 +45,7 @@ from assistant.understand.told import told_in
 from assistant.understand.told_by_rule import MOVED_OUT, told_by_rule
 from assistant.understand.touched import touched_in
 from assistant.understand.treating import WORDS as TREATING_WORDS
+from assistant.understand.unknown_names import asks_of_the_unknown
 from assistant.understand.waiting import neutralises, only_a_germ
 from assistant.understand.weights import opened
 
@@ -179,6 +180,8 @@ class Reader:
             intent = None
         if intent is None and (thing := asked_of_items(look.parsed.plain, self._facts)) in self._questions:
             intent, confidence = thing, max(confidence, ENOUGH)
+        if intent in (None, "choose_agent") and "surface" in self._questions and asks_of_the_unknown(plain):
+            intent, confidence = "surface", ENOUGH
         if (intent is None or confidence < ENOUGH) and self._asked_of_harm(plain):  # barely a question hides no cry
             return look.reading("splash", replace(without_troubles(look.slots("splash")), place=None), ENOUGH)
         if intent is None:
