@@ -126,7 +126,7 @@ _WORDS = words_of(
     spill spillage spilt spirit splash split spoil sponge spore spot spray spread square squeak squirt stack stain
     stainless stair stale stand standard star stare start stash state statue status stay steady steam steel step
     stew stick still sting stink stinky stock stomach stone stood stop store storm story straight strawberries
-    streak stream street strength stressful stretch strike stroke strong stuck study stuff stupid substrate such tree trees
+    streak stream street strength stressful stretch strike stroke strong stuck study stuff stupid substrate such
     suck suggest suing sulk sum sun sunday sunset sup support suppose supposedly sure surface swab swallow swap
     swear sweet sweetheart swig swimming switch swollen syringe tab tablespoon tail take taken tale talk tank tap
     taste tea tearing tears teaspoon teeth tell tellingly telly temp temperature ten test text than thank that thaw

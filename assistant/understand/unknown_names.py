@@ -26,7 +26,7 @@ OF_WHAT_NOBODY_KNOWS = Pattern(
     r" (?:cleaners?|cleansers?|sprays?|wipes|polish|removers?|unblockers?|liquid|gel|powder|tablets?|foam|bleach free"
     r" \w+|detergent|stuff|product)\b"
     r"|\b(?:fabric softener|fabric conditioner|air freshener|descaler|degreaser|drain unblocker|stain remover"
-    r"|(?:essential|tea tree|eucalyptus|lavender|citronella|peppermint|clove|neem|cedar) oils?"
+    r"|(?:essential|tea (?:tree|three)|eucalyptus|lavender|citronella|peppermint|clove|neem|cedar) oils?"
     r"|(?:disinfect\w+|cleaning|wet|baby|antiseptic|alcohol free|make ?up) wipes"
     r"|oven pads?|furniture polish|weed ?killer|antifreeze|paint stripper|nail polish remover)\b"
 )
