@@ -80,10 +80,13 @@ class OwnQuestion:
         # What is said to be sprayed stays a claim: that it touched a surface must not be lost.
         if claims.done and "apply" not in claims.done and (_another_question(look) or _on_another_day(look)):
             return None
+        if claims.done == ("clear",) and look.top == "log_clean" and not _under_way(look):
+            return None  # "scooped poop in both": the day's chore
         if claims.done:
             sure = chances[OUTSIDE] < OUTSIDE_FOR_SURE or len(look.parsed.words) == 1
             no_bottle = look.top == "rinsed_out" and "bottle" not in plain.lower()
-            wins = look.top not in _BEATS_A_CLAIM or no_bottle or chances["done"] >= 0.25
+            beaten = look.top in _BEATS_A_CLAIM and chances[look.top] >= ENOUGH
+            wins = not beaten or no_bottle or chances["done"] >= 0.25
             return ("done", max(chances["done"], 0.9)) if sure and wins else None
         told = (look.top == "air_time" and chances["done"] >= 0.25) or _tells_while_open(look)
         opened = openings_in(plain) is not None and (told or look.top in ("done", "hush", OUTSIDE))
@@ -161,10 +164,13 @@ class OwnQuestion:
         return STRANGE_ENOUGH if strange else ENOUGH
 
 
+def _under_way(look: Look) -> bool:
+    return any(is_open(round_) for round_ in look.world.state.rounds.values())
+
+
 def _tells_while_open(look: Look) -> bool:
     """ "Two windows open", "windows open, both of them", while a clean is open: told, not asked."""
-    under_way = any(is_open(round_) for round_ in look.world.state.rounds.values())
-    return under_way and len(look.parsed.words) <= 2 * FEW_WORDS and is_told(look.parsed.plain)
+    return _under_way(look) and len(look.parsed.words) <= 2 * FEW_WORDS and is_told(look.parsed.plain)
 
 
 def _stands_alone(top: str, chances: Mapping[str, float]) -> bool:
