@@ -27,6 +27,7 @@ from assistant.answer.plan import (
     seconds_of,
     supply_in,
     supply_of,
+    too_weak,
     wet_time_of,
     what_soaks_in,
 )
@@ -175,7 +176,7 @@ def _started(reading: Reading, supply: Supply, enclosures: tuple[Enclosure, ...]
             "minutes": wet.minutes if timed else None,
             "job": job or None,
         },
-        cautions=(*what_soaks_in(enclosures, world.facts), *STARTING),
+        cautions=(*too_weak(wet, supply.agent), *what_soaks_in(enclosures, world.facts), *STARTING),
         sources=(*wet.sources, *((world.facts[JOBS[job].fact].cited(),) if job else ())),
         events=(
             *(_round_of(enclosure, supply, organism, job, world) for enclosure in enclosures),
@@ -360,7 +361,7 @@ def hold_time(reading: Reading, world: World) -> Answer:
             "basis": basis_of(wet, enclosure, world.facts),
             "verdict": wet.organism_verdict,
         },
-        cautions=("caution-label-first",),
+        cautions=(*too_weak(wet, supply.agent), "caution-label-first"),
         sources=wet.sources,
     )
 

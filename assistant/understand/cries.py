@@ -50,6 +50,8 @@ class Cry:
     intent: Literal["splash", "wound"]
     place: Place | None = None
     victim: Victim | None = None
+    too: tuple[Place, ...] = ()
+    """Where else it got to."""
     got_out: bool = False
     """After fumes: everybody is out, or it is asked when to go back in."""
 
@@ -178,7 +180,38 @@ def _splash(text: str) -> Cry | None:
         place = "skin"
     elif not POISONED.search(text) and not (OUCH.search(text)):
         return None
-    return Cry("splash", place, _victim(text, place))
+    return Cry("splash", place, _victim(text, place), _places_too(text, place))
+
+
+_AND = re.compile(r"\b(?:and|also|too|both|plus|as well)\b|,")
+
+
+def _places_too(text: str, place: Place | None) -> tuple[Place, ...]:
+    """Where else it got to, where more than one place is told of: "I swallowed some and it's in my eye"."""
+    if place is None or not _AND.search(text):
+        return ()
+    found: list[Place] = []
+    if place != "eye" and _IN_THE_EYE.search(text):
+        found.append("eye")
+    if place != "mouth" and _TAKEN.search(text):
+        found.append("mouth")
+    if place != "lungs" and _CHOKES.search(text) and not _EYES_STING.search(text):
+        found.append("lungs")
+    if place != "skin" and _ON_SKIN.search(text):
+        found.append("skin")
+    return tuple(found)
+
+
+_IN_THE_EYE = re.compile(r"\b(?:in|into) (?:my|his|her|the|both|one|its|their) (?:\w+ )?eyes?\b")
+_TAKEN = re.compile(r"\b(?:swallowed|drank|gulped|in (?:my|his|her|its|their) mouth|licking|licked|mouthful)\b")
+_CHOKES = re.compile(
+    r"\b(?:cough\w*|chok\w*|can not breathe|wheez\w*|breathed (?:it )?in|chest (?:is |hurts|\w+ tight))\b"
+)
+_ON_SKIN = re.compile(
+    rf"\b(?:on|over|down|up) (?:my|his|her|its|their|the) (?:\w+ )?(?:{LIMBS}|skin|arm|back|belly)\b|\ball over (?:me"
+    rf"|him|her)\b"
+)
+"""Each place told of plainly enough to stand beside another."""
 
 
 def _victim(text: str, place: Place | None) -> Victim:

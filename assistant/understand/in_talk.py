@@ -84,6 +84,8 @@ class InTalk:
         before = pending.reading if pending is not None else look.world.talk.last_reading
         if before is None or before.intent is None:
             return None
+        if pending is None and _asks_anew(look, before):
+            return None
         full = look.chances[look.top] >= ENOUGH and look.top not in (OUTSIDE, before.intent, "yes", "no")
         full = full and (look.top != "tub" or may_be("tub", look.parsed, look.claims))
         full = full and not (look.top in _OF_AN_AMOUNT and follow_up.asks_for_another(look.parsed))
@@ -197,6 +199,14 @@ def _of_the_last_answer(look: Look) -> Reading | None:
     return None
 
 
+def _asks_anew(look: Look, before: Reading) -> bool:
+    """ "Bleach on acrylic", "what for yellow fungus": whole by themselves, whatever was asked before."""
+    if before.intent in ("works_on", "choose_agent", "protect", "together") and _WHOLE.match(look.parsed.plain):
+        slots = look.slots("surface")
+        return bool(slots.materials and (slots.agents or slots.bottles or slots.stocks))
+    return before.intent == "works_on" and _WHAT_FOR.match(look.parsed.plain) is not None
+
+
 def _asked_before(look: Look, pending: Pending | None) -> str | None:
     """The question that this turn may go on from."""
     before = pending.reading if pending is not None else look.world.talk.last_reading
@@ -211,6 +221,8 @@ _DID_IT = re.compile(
 )
 """ "I already did", right after it was asked whether two may meet."""
 _FOR_HOW_LONG = re.compile(r"(?:and |ok )?(?:for )?how long(?: for| then)?|how (?:hot|strong|warm)(?: then)?")
+_WHOLE = re.compile(r"^(?:can |is )?(?:the |some |neat )?(?:AGENT|BOTTLE|STOCK) (?:ok |safe |fine )?(?:on|onto|for) ")
+_WHAT_FOR = re.compile(r"^(?:and |so )?(?:what|which|which one) (?:for|against|kills|works on)\b")
 _ASKING = frozenset({"what", "how", "which", "where", "when", "who", "why"})
 _SHORT = ("help", "undo", "next", "repeat", "status", "yes", "no")
 _NEVER_MIND = re.compile(

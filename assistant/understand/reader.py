@@ -23,6 +23,7 @@ from assistant.understand.claimed_steps import cannot_tell, claims_in
 from assistant.understand.clauses import with_clauses
 from assistant.understand.cries import cry_heard
 from assistant.understand.drains import stored
+from assistant.understand.harm_followed import followed
 from assistant.understand.harm_idioms import IDIOMS
 from assistant.understand.harm_parts import hits_nobody, may_be_harm
 from assistant.understand.harm_patterns import WORDS as CRY_WORDS
@@ -44,6 +45,7 @@ from assistant.understand.told import told_in
 from assistant.understand.told_by_rule import MOVED_OUT, told_by_rule
 from assistant.understand.touched import touched_in
 from assistant.understand.treating import WORDS as TREATING_WORDS
+from assistant.understand.unknown_names import asks_of_the_unknown
 from assistant.understand.waiting import neutralises, only_a_germ
 from assistant.understand.weights import opened
 
@@ -98,12 +100,19 @@ class Reader:
 
     def _harm(self, look: Look) -> Reading | None:
         cry = cry_heard(look.parsed.plain, look.world.talk.last)
+        after = followed(look.parsed.plain, look.world) if cry is None or cry.place is None else None
+        if after is not None and (cry is None or cry.intent == "splash") and "splash" in self._questions:
+            slots = without_troubles(look.slots("splash"))
+            slots = replace(slots, place=after.place, victim=after.victim, asked_of_harm=after.asked)
+            return look.reading("splash", slots, BY_RULE)
         if cry is None or cry.intent not in self._questions:
             return None
         if cry.intent == "splash" and only_a_germ(look.parsed.plain):
             return None
         slots = look.slots(cry.intent)
-        slots = replace(without_troubles(slots), place=cry.place, victim=cry.victim, got_out=cry.got_out)
+        slots = replace(
+            without_troubles(slots), place=cry.place, victim=cry.victim, got_out=cry.got_out, places_too=cry.too
+        )
         return look.reading(cry.intent, slots, BY_RULE)
 
     def _escape(self, look: Look) -> Reading | None:
@@ -171,6 +180,8 @@ class Reader:
             intent = None
         if intent is None and (thing := asked_of_items(look.parsed.plain, self._facts)) in self._questions:
             intent, confidence = thing, max(confidence, ENOUGH)
+        if intent in (None, "choose_agent") and "surface" in self._questions and asks_of_the_unknown(plain):
+            intent, confidence = "surface", ENOUGH
         if (intent is None or confidence < ENOUGH) and self._asked_of_harm(plain):  # barely a question hides no cry
             return look.reading("splash", replace(without_troubles(look.slots("splash")), place=None), ENOUGH)
         if intent is None:
