@@ -61,6 +61,12 @@ def _shaped(samples: Samples, gain: object) -> Samples:
     return np.fft.irfft(spectrum * gain(np.fft.rfftfreq(len(samples), 1 / RATE_HZ)), len(samples))
 
 
+def fan(seconds: float, seed: int = 1) -> Samples:
+    """A fan's noise of mean power 1."""
+    noise = _fan(int(seconds * RATE_HZ), np.random.default_rng(seed))
+    return np.asarray(noise / noise.std())
+
+
 def in_a_noisy_room(
     sound: bytes, kind: Kind | None, db: float, before_s: float, after_s: float, seed: int = 1
 ) -> tuple[bytes, float]:

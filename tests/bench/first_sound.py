@@ -20,7 +20,7 @@ sys.path[:0] = [str(Path(__file__).resolve().parents[1]), str(Path(__file__).res
 
 import numpy as np  # noqa: E402
 from audio.live_program import Live  # noqa: E402
-from audio.noises import with_noise  # noqa: E402
+from audio.noises import fan  # noqa: E402
 from audio.sound_room import RATE_HZ, SoundRoom, sound_room  # noqa: E402
 from audio.spoken_clips import FLITE, speak  # noqa: E402
 
@@ -38,7 +38,7 @@ ASKED = (
     "where am i with the desert box",
 )
 LISTENED_S = 20
-NOISE_SETTLES_S = 3.0
+NOISE_SETTLES_S = 5.0
 """Until the room's noise is known."""
 
 
@@ -82,12 +82,8 @@ def _asked(text: str, room: SoundRoom, live: Live, place: Path) -> float:
 
 def _fan(db: float, place: Path) -> np.ndarray:
     """The noise of a fan, so many dB below the mean power of one of the sentences."""
-    speech = read_file(speak(ASKED[0], FLITE[3], place / "clip.wav"))
-    speech += bytes(10 * 2 * RATE_HZ - len(speech))
-    loudness = np.frombuffer(speech, dtype="<i2").astype(np.float64)
-    said = loudness[np.abs(loudness) > 0]
-    noisy = np.frombuffer(with_noise(speech, "fan", db - 10 * np.log10(len(loudness) / len(said))), dtype="<i2")
-    return noisy - loudness
+    said = np.frombuffer(read_file(speak(ASKED[0], FLITE[3], place / "clip.wav")), dtype="<i2").astype(np.float64)
+    return fan(10) * np.sqrt((said[said != 0] ** 2).mean()) / 10 ** (db / 20)
 
 
 def _spoken_bytes(sound: bytes) -> int:
