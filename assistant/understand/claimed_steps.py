@@ -197,6 +197,8 @@ def _asks(text: str) -> str:
     """ "all": the whole is a question; "first": it begins like one; empty: it isn't."""
     if _TAG.search(text):
         return "all"
+    if re.search(r"^\S+ (?:what|which|who|where|when)(?: one| with| bottle)? ?\??$", text):
+        return "all"  # "sprayed what?"
     if text.endswith("?") and not re.search(r"[.,;!] ?(?:what|how|when|which|can|is|now what)\b", text):
         return "all"
     return ""

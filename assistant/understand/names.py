@@ -280,6 +280,7 @@ _BEFORE_A_COLOUR = frozenset(
         "into",
         "for",
         "from",
+        "with",
         "fill",
         "filled",
         "mix",

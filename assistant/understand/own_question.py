@@ -16,6 +16,7 @@ from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.claimed_steps import bare_done, cannot_tell, dried_early, only_dried
 from assistant.understand.known_words import CONNECTING
 from assistant.understand.learning import OUTSIDE
+from assistant.understand.left_out import before_the_left_out
 from assistant.understand.look import ENOUGH, Look, words_of
 from assistant.understand.may_be import LOOKS_BACK, is_told, may_be
 from assistant.understand.moments import moment
@@ -132,7 +133,8 @@ class OwnQuestion:
             chances["in_bottle"] += chances.pop("mixed", 0.0)
         top = max(chances, key=lambda label: chances[label])
         needed = CLEAR if _stands_alone(top, chances) else self._needed(top, look.parsed.words, look.parsed.plain)
-        told = top not in self._told or is_told(look.parsed.plain)
+        plain = before_the_left_out(look.parsed.plain) if top == "log_clean" else look.parsed.plain
+        told = top not in self._told or is_told(plain)
         fits = may_be(top, look.parsed, look.claims, chances[top])
         if top == OUTSIDE or chances[top] < needed or not told or not fits:
             return None, chances[top] if top != OUTSIDE else max(
