@@ -97,6 +97,8 @@ def wet_time(use: Use, facts: Facts) -> WetTime:
     published, cited, why = _published(agent, studied, facts)
     weak = _too_weak(use, studied, facts)
     if weak is not None:
+        if studied.verdict == "works":  # in a study without a time, or of a relative: no wet time is vouched for
+            studied = replace(studied, verdict="unknown")
         cited, why = (*cited, weak.cited()), (*why, "too weak for any")
     if use.stock is not None and use.stock.label_minutes is not None:
         return _by_label(use, use.stock, _Published(published, cited, why, practice, studied, weak is None), facts)

@@ -4,8 +4,8 @@ Loudness alone doesn't tell: beside a fan ten dB below the voice only the strong
 voice is strong at a few pitches at a time, and noise wanders at all of them together. So each piece is taken apart into
 bands of pitch, each band is held against its own noise, and what counts is how far the strongest bands stand above the
 middle one. How far is far enough follows from how much that wanders while nobody speaks. To begin, a voice's own
-pitches must rise, more than the rest: a bottle's hiss and a dropped brush don't. `tests/bench/turns_in_noise.py`
-measures it; the figures were chosen on half of its clips.
+pitches must rise, more than the rest: a bottle's hiss and a dropped brush have others. Measured by
+`tests/bench/turns_in_noise.py`; the figures were chosen on half of its clips.
 """
 
 from __future__ import annotations
@@ -37,6 +37,11 @@ RESTING = 3000 // PIECE_MS
 """Pieces without speech that tell how much a rise wanders."""
 BEGINNING, OF = 4, 6
 """Pieces of the last so many that must be speech before it begins."""
+RESUMES = 900 // PIECE_MS
+"""Pieces of silence after which it must begin anew; after fewer it goes on at any sound that stands out, so that the
+softer beginning of a word after a pause isn't missed."""
+RESUMING, RESUMING_OF = 2, 3
+"""Pieces of the last so many that must stand out for that."""
 SETTLES = 400 // PIECE_MS
 """Pieces before anything is taken for speech: the room has to be known first."""
 LOOKS_EVERY = 5
@@ -48,43 +53,40 @@ GIVES_UP = 10_000 // PIECE_MS
 class _Rise:
     """How far the strongest of some bands stand above the middle one, against how far they usually do."""
 
-    def __init__(self, bands: int, strongest: int, together: float, times: float, least_db: float) -> None:
+    def __init__(self, bands: int, strongest: int, together: float) -> None:
         """
         bands: the lowest so many are looked at.
         strongest: so many of these count.
         together: how much of what the middle of all bands rises by is taken off.
-        times: its usual wandering so often is much.
-        least_db: much is at least this, where nothing wanders.
         """
         self._bands, self._strongest, self._together = bands, strongest, together
-        self._times, self._least_db = times, least_db
         self._latest: deque[float] = deque(maxlen=SMOOTHED)
         self._resting: deque[float] = deque(maxlen=RESTING)
-        self._much = least_db
+        self._usual, self._wanders = 0.0, 0.0
         self._now = 0.0
 
-    def take(self, above: Levels) -> bool:
-        """Whether it is much.
-
-        above: dB of each band above its noise.
-        """
+    def take(self, above: Levels) -> None:
+        """above: dB of each band above its noise."""
         strongest = np.sort(above[: self._bands])[-self._strongest :].mean()
         self._latest.append(float(strongest - self._together * np.median(above)))
         self._now = sorted(self._latest)[len(self._latest) // 2]
-        return len(self._resting) >= SETTLES // 2 and self._now > self._much
+
+    def by(self, times: float, least_db: float) -> bool:
+        """Whether it is more than usual by so many times its usual wandering, and by so many dB at least."""
+        known = len(self._resting) >= SETTLES // 2
+        return known and self._now > self._usual + max(times * self._wanders, least_db)
 
     def rests(self) -> None:
         """Nobody spoke in the piece that was taken last."""
         self._resting.append(self._now)
 
     def look(self) -> None:
-        """Judge anew how much is much."""
+        """Judge anew what is usual."""
         if self._resting:
             resting = np.array(self._resting)
-            usual = float(np.median(resting))
+            self._usual = float(np.median(resting))
             # 1.48 median deviations are one standard deviation of normal chance, and heed no single bang.
-            wanders = max(1.48 * float(np.median(np.abs(resting - usual))), 0.5)
-            self._much = usual + max(self._times * wanders, self._least_db)
+            self._wanders = max(1.48 * float(np.median(np.abs(resting - self._usual))), 0.5)
 
 
 class VoiceActivity:
@@ -94,11 +96,12 @@ class VoiceActivity:
         self._samples = np.zeros(FRAME)
         self._bands: deque[Levels] = deque(maxlen=REMEMBERED)
         self._noise: Levels | None = None
-        self._begins = _Rise(VOICED, 4, together=0.9, times=4.0, least_db=2.0)
-        self._goes_on = _Rise(BANDS, 6, together=0.75, times=2.0, least_db=1.2)
+        self._voice = _Rise(VOICED, 4, together=0.9)
+        self._sound = _Rise(BANDS, 6, together=0.75)
         self._beginning: deque[bool] = deque(maxlen=OF)
+        self._resuming: deque[bool] = deque(maxlen=RESUMING_OF)
         self._count = 0
-        self._speaking_for = 0
+        self._speaking_for, self._silent_for = 0, RESUMES
 
     def take(self, piece: bytes) -> bool:
         """Whether somebody speaks, with this piece (20 ms, 16 kHz, 16-bit) taken into account."""
@@ -109,8 +112,8 @@ class VoiceActivity:
         self._count += 1
         if self._count >= SETTLES and self._count % LOOKS_EVERY == 0:
             self._noise = np.quantile(np.array(self._bands), NOISE_SHARE, axis=0)
-            self._begins.look()
-            self._goes_on.look()
+            self._voice.look()
+            self._sound.look()
         return self._speaking_for > 0
 
     def _levels(self, piece: bytes) -> Levels:
@@ -121,13 +124,20 @@ class VoiceActivity:
         return np.asarray(np.maximum(10 * np.log10(_IN_BANDS @ power + 1e-12), QUIETEST_DB))
 
     def _judge(self, above: Levels) -> None:
-        begins, goes_on = self._begins.take(above), self._goes_on.take(above)
-        self._beginning.append(begins)
-        speaks = goes_on if self._speaking_for else sum(self._beginning) >= BEGINNING
+        self._voice.take(above)
+        self._sound.take(above)
+        self._beginning.append(self._voice.by(4.0, 2.0))
+        self._resuming.append(self._sound.by(3.0, 2.0))
+        if self._speaking_for:
+            speaks = self._sound.by(2.0, 1.2)
+        else:
+            resumes = self._silent_for < RESUMES and sum(self._resuming) >= RESUMING
+            speaks = resumes or sum(self._beginning) >= BEGINNING
         self._speaking_for = self._speaking_for + 1 if speaks else 0
+        self._silent_for = 0 if speaks else self._silent_for + 1
         if not speaks or self._speaking_for > GIVES_UP:
-            self._begins.rests()
-            self._goes_on.rests()
+            self._voice.rests()
+            self._sound.rests()
 
 
 def _in_bands() -> Levels:

@@ -53,7 +53,12 @@ _ESCAPED = Pattern(
     rf"|\bwhere (?:is|has|did) (?:he|she|it|{ANIMAL})(?: has| is)? (?:gone|go|got to|disappeared)\b"
     rf"|^(?:he|she) is out (?:he|she) is out\b"
     rf"|\b{_ONE}{_HAS} (?:up|behind|on) the curtains?\b|\b{_ONE}{_HAS} not where (?:i|we|he|she|it)\b"
+    rf"|\b(?:door|lid|{_TUB}) was (?:left )?open and (?:the )?(?:\w+ )?(?:ENCLOSURE|{_TUB}|tank|viv)(?: \w+)? (?:is"
+    rf"|was) empty\b"
     rf"|\bempty {_TUB} and (?:an? |the )?(?:open|lid)\b"
+    rf"|\b{_ONE}{_HAS} (?:shot|bolted|darted|scuttled|scurried|legged it|zoomed) (?:up|under|behind|across|down|along"
+    rf"|over|into"
+    rf"|past|out)\b"
     # nobody where somebody should be
     rf"|\b(?:there is )?no (?:{ANIMAL}|sign of (?:him|her|it|them|the {ANIMAL})) (?:in|inside|anywhere|to be seen)\b"
     rf"|\b(?:nobody|no one|no ?body|nothing|not a soul)(?: is|'s)? (?:in|inside) (?:it|there|here|the {_TUB}"
@@ -63,14 +68,15 @@ _ESCAPED = Pattern(
         """
         escap out free off away loose run floor ceiling curtain roam wander missing disappear vanish bolt
         legged lost dropped find see not under behind hiding broke gone went into made making took shot darted
-        climbing where nobody nothing soul no up curtain not empty
+        climbing where scuttl scurri zoomed nobody nothing soul no up curtain not empty
         """
     ),
 )
 _OUT_OF_THE_TUB = Pattern(rf"\b{_ONE}{_HAS} out of (?:the|his|her|its|their|that|a) (?:\w+ )?{_TUB}\b", "out of")
 _OUT = Pattern(rf"^(?:help |oh no |no |oh |quick )*,? ?{_ONE}{_HAS} out ?!", "out")
 _NOT_AN_ESCAPE = Pattern(
-    r"\b(?:escape room|escape key|escape proof|fire escape|lost (?:it|him|her|them) (?:interest|weight)"
+    r"\b(?:escape (?:the|this) (?:menu|screen)|escape room|escape key|escape proof|fire escape|lost (?:it|him|her"
+    r"|them) (?:interest|weight)"
     r"|dropped (?:it|him|her|them) (?:off|back|in)|lost (?:the )?(?:lid|label|cap|bottle|syringe|weight|count"
     r"|track))\b"
     r"|\b(?:got|taken|took|get|getting|moved|lifted) (?:him|her|it|them|the ANIMAL|ANIMAL|ENCLOSURE) out\b"
@@ -132,7 +138,7 @@ _NOT_A_SPILL = Pattern(
     r"\b(?:spill (?:the )?beans|spill proof|do not spill|without spilling|not to spill|oil spill"
     r"|dropped (?:off )?to)\b"
     rf"|\b(?:put|left|leave|stood|set|placed|sat) (?:the |my |some |a )?(?:\w+ )?(?:of )?{_PRODUCT}"
-    r"|\bspill kit\b|\b(?:store|storing|stored|keep|kept|stand)\b"
+    r"|\bspill (?:kit|tray|mat|pallet)\b|\b(?:store|storing|stored|keep|kept|stand)\b"
     r"|\bdropped (?:the )?(?:percent|strength|price)\b"
     r"|^(?:can|could|may|might|should|shall|would|will) (?:i|we|you) (?:use|put|spray|apply|try|pour|wipe|mop)\b"
 )
@@ -159,7 +165,8 @@ _SPILLED_BY_PARTS = Pattern(
     rf"|\b{_VESSEL}{_IS} (?:split|burst|smashed|cracked|toppled|leaking|leaked|exploded|collapsed|tipped over|fallen"
     rf" over"
     rf"|fell over)\b(?=.*\b(?:pour\w*|everywhere|floor|out|leak\w*|over|help|all|puddle|now|down)\b)"
-    rf"|\b{_VESSEL}{_IS} (?:fell|dropped|toppled|came|tipped)(?: \w+){{0,4}} and (?:has |it )*(?:burst|split|smashed"
+    rf"|\b{_VESSEL}{_IS} (?:fell|dropped|toppled|came|tipped|rolled)(?: \w+){{0,4}} and (?:has |it )*(?:burst|split"
+    rf"|smashed"
     rf"|cracked|broke|emptied|leaked|poured)\b"
     rf"|\b(?:AGENT|STOCK|BOTTLE|MIX|mix|disinfectant|concentrate|cleaner|chemical|solution)(?: is| 's| has gone)"
     rf" (?:all )?(?:under|over|down|behind|through|across) (?:the |my )?(?:\w+ )?{_DOWN}\b"
@@ -172,6 +179,9 @@ _SPILLED_BY_PARTS = Pattern(
     rf"|a )?"
     rf"(?:whole |full |entire |big |bloody )*(?:bucket|pail|jug|drum|canister)(?: over)?$"
     rf"|\b(?:knocked|kicked|bumped|caught|nudged) (?:the |my |a )?(?:\w+ )?{_WHOLE[:-1]}|AGENT) (?:off|over)\b"
+    rf"|\b(?:tub|tin|bag|box|bottle|bucket|jug|BOTTLE)(?: of \w+)?(?: is| 's| has)? gone over\b"
+    rf"|\b(?:lid|cap|top|nozzle)(?: has| 's)? (?:came|come|popped|flew) off\b.*\b(?:soaked|everywhere|everything|all"
+    rf" over|leak\w*)\b"
     # and there it is
     rf"|\b(?:it|everything|the lot|stuff){_IS} (?:all )?(?:over|across) (?:the |my )?(?:\w+ )?{_DOWN}\b"
     rf"|\b(?:lid|cap|top|nozzle)\b.*\b(?:it|everything|stuff){_IS} everywhere\b|^(?:oh no |help |god )*"
@@ -180,7 +190,7 @@ _SPILLED_BY_PARTS = Pattern(
         """
         run ran pour trickl drip seep spread leak creep flow going gone went came coming flood soak out all split burst
         smash crack toppl explod collaps tipped fallen fell knocked kicked upset upended dropped spilled bumped nudged
-        caught over across everywhere under down behind through fell came dropped VOLUME
+        caught over across everywhere come popped flew rolled under down behind through fell came dropped VOLUME
         """
     ),
 )
@@ -225,7 +235,8 @@ def spilled(text: str) -> bool:
 def plain_talk(intent: str, text: str) -> bool:
     """True when a text that only looks like this alarm names nothing that alarms: "I dropped the lid"."""
     if intent == "spill":
-        return _ABOUT_A_SPILL.search(text) is None or _DRY_SPILL.search(text) is not None
+        about = _ABOUT_A_SPILL.search(text) is not None and _NOT_A_SPILL.search(text) is None
+        return not about or _DRY_SPILL.search(text) is not None
     return intent == "escape" and bool(_NOT_AN_ESCAPE.search(text) or _ON_ME.search(text))
 
 

@@ -15,6 +15,7 @@ IDIOMS = Pattern(
     r"\bfirst aid (?:kit|box|course)\b|\bcough (?:sweets?|drops?|syrup|mixture)\b"
     r"|\b(?:my |his |her )?mouth (?:is )?full\b(?! of (?:bubbles|foam|froth|AGENT|STOCK))"
     r"|\b(?:easy|gentle|kind|hard) on (?:the|your|my) eyes?\b|\bcoughs? and sneez\w*"
+    r"|\beye ?wash (?:station|bottle|kit)\b(?=.*\b(?:need|buy|get|worth|have)\b)"
     r"|\bhard to swallow\b|\bdrains? (?:\w+ )?swallow\w*"
     r"|\b(?:toast|toaster|dinner|lamp|bulb|tube|candle)\b[^.,;!]*\bburn\w*"
     r"|\bburn\w*(?: in)?\b[^.,;!]*\b(?:toast|dinner|lamp|bulb|tube|candle)\b"

@@ -118,7 +118,7 @@ def _reached_a_place(said: Said) -> Found | None:
         own = not MINE.isdisjoint(words[max(0, at - 3) : at])
         if (
             own
-            and lead is not None
+            and (lead is not None or (words[at - 1] in MINE and words[at - 2] in THROWN))
             and said.near(at, THROWN, 9, 0)
             and "water" not in said.present
             and not said.general
@@ -169,9 +169,11 @@ def _breath(said: Said) -> Found | None:
 
 
 _BARE_PLACE = re.compile(
-    r"^(?:the |now |and |oh |my )*(?P<place>throat|chest|pupils?|eyelids?|skin|lips|tongue|nose|fingers?|hands?|face) "
+    r"^(?:the |now |and |oh |my )*(?P<place>throat|arms?|legs?|foot|feet|neck|chest|pupils?|eyelids?|skin|lips|tongue"
+    r"|nose|fingers?|hands?|face) "
     r"(?:is |are |has |'s |looks? |feels? |gone |went |all |a bit |really |so |going |turned )*"
-    r"(?:closed|closing|white|red|raw|swollen|swelling|puffy|numb|peeling|blister\w*|sting\w*|burn\w*|sore|tight"
+    r"(?:closed|closing|blotchy|white|red|raw|swollen|swelling|puffy|numb|peeling|blister\w*|sting\w*|burn\w*|sore"
+    r"|tight"
     r"|itch\w*"
     r"|hurts?|hurting|cloudy|blurr\w*)\b"
 )
@@ -302,7 +304,7 @@ def _animal_in_it(said: Said) -> Found | None:
         what = tail[into + 1 : into + 5] if into is not None else []
         if not HAZARDS.isdisjoint(what) and "box" not in what:
             return Found("skin", True)
-        if "bucket" in what and said.words[at] not in ("they",):
+        if not {"bucket", "puddle"}.isdisjoint(what) and said.words[at] not in ("they",):
             return Found("skin", True)
     if said.used and re.search(
         r"\b(?:he|she|ANIMAL|ENCLOSURE)(?: is| was| 's| got)?(?: all)? (?:covered|soaked|drenched) (?:in"

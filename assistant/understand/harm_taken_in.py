@@ -21,6 +21,25 @@ _INTO_WHAT_HURTS = re.compile(
     r"|into)"
     r" (?:the |my |a |that |some )?(?:bucket|BOTTLE|AGENT|STOCK|MIX|disinfectant|cleaner|puddle)\b"
 )
+_FELT = re.compile(
+    r"\bcan not (?:\w+ )?feel (?:my|his|her) (?:\w+ )?(?:fingers?|fingertips?|hands?|arms?|face|lips|tongue|feet|foot"
+    r"|toes|legs?)\b"
+    r"|\b(?:ran|run|runs|leaked|dripped|trickled|seeped|poured) (?:down |right |straight )*(?:inside|into|down) my "
+    r"(?:\w+ )?(?:boots?|shoes?|socks?|gloves?|sleeves?|neck|back|collar|shirt)\b"
+    r"|\bgloves? (?:has |have |is |are |was )?(?:all )?(?:filled|full|filling|flooded)(?: up)? (?:with|of) (?:it"
+    r"|AGENT|BOTTLE|STOCK"
+    r"|disinfectant|cleaner)\b"
+)
+_NOT_RINSED = re.compile(
+    r"\b(?:did not|forgot to|never|not) rins\w*\b.*\b(?:he|she|they|him|her|ANIMAL|ENCLOSURE)\b.*\b(?:been in|in"
+    r" there|back in"
+    r"|sat in|put in)\b"
+)
+_FELL_IN = re.compile(
+    r"\b(?:dropped|fell|fallen|slipped|jumped|knocked)(?: (?:him|her|it|(?:the |my )?ANIMAL))? (?:in|into) (?:the |my"
+    r" |a )?(?:\w+ )?"
+    r"(?:bucket|AGENT|STOCK|BOTTLE|tray of \w+|puddle)\b"
+)
 _IN_A_CUT = re.compile(
     r"\b(?:it|AGENT|STOCK|BOTTLE|MIX|disinfectant|cleaner|some|stuff|concentrate)\b(?: \S+){0,4} (?:in|into|inside) "
     r"(?:the |a |my |this )?(?:\w+ )?(?:cut|graze|scratch|sore|blister|wound) (?:on|of) my\b"
@@ -33,7 +52,8 @@ _OVER_ONE = re.compile(
 
 
 _TAKEN_FOR_A_DRINK = re.compile(
-    r"\b(?:thought|thinking) (?:it|that|this) was (?:just |only |a |an |my |some |his |her )*(?:\w+ )?(?:squash|tea"
+    r"\b(?:thought|thinking) (?:it|that|this|the (?:bottle|jug|bucket|cup|stuff)|BOTTLE|AGENT) was (?:just |only |a "
+    r"|an |my |some |his |her )*(?:\w+ )?(?:squash|tea"
     r"|coffee"
     r"|drink|juice|cola|beer|lemonade|pop|milk|wine|cordial|water)$"
 )
@@ -55,6 +75,10 @@ def into_what_hurts(said: Said) -> Found | None:
         return Found("skin", said.of_animal and not said.person)
     if _ON_IT.search(said.text) and said.present.isdisjoint(PEOPLE):
         return Found("skin", True)
+    if _NOT_RINSED.search(said.text) or (_FELL_IN.search(said.text) and (said.of_animal or said.animal)):
+        return Found("skin", True)
+    if _FELT.search(said.text) and "water" not in said.present:
+        return Found("skin", False)
     if _IN_A_CUT.search(said.text):
         return Found("skin", False)
     over = _OVER_ONE.search(said.text)
@@ -70,6 +94,8 @@ def swallowed(said: Said) -> Found | None:
             continue
         if word in ("lap", "taste", "sip", "suck") and said.general:
             continue
+        if word in ("ate", "eaten", "eating") and "sprayed" in said.present:
+            return Found("mouth", said.of_animal)
         if word in ("lick", "licked", "licking", "lapped") and not said.present.isdisjoint(USED):
             hurtful = True
         eaten = not NO_MEAL.isdisjoint(near) and HAZARDS.isdisjoint(near) and not MISTAKEN.search(said.text)

@@ -29,7 +29,8 @@ AFTER_WORK = re.compile(
     r"\b(?:since|after|from) (?:i |the |that |a |my )*(?:cleaned|clean|cleaning|used|disinfect\w*|spray\w*|bleach\w*"
     r"|washed|misted)\b|\b(?:put|popped|moved|rehoused|rehomed) (?:him|her|them|it|(?:the |my )?ANIMAL)\b.*\b(?:wet"
     r"|damp|early|too soon)\b"
-    r"|\b(?:cleaner|disinfectant|rinse|the clean)\b"
+    r"|\b(?:cleaner|disinfectant|rinse|the clean|wrong bottle)\b|\bi (?:have )?used (?:the |my )?(?:\w+ )?(?:AGENT"
+    r"|BOTTLE)"
 )
 """An animal's sign that comes after the work is asked about as the work's doing."""
 FUMES = words_of("fumes fume vapour vapours gas smell chlorine mist")
@@ -77,7 +78,8 @@ PEOPLE = words_of(
 ANIMALS = words_of(
     """
     ANIMAL animal animals snake snakes lizard geck gecko geckos tortoise turtle terrapin frog frogs toad toads dragon
-    python boa skink monitor iguana chameleon newt salamander axolotl reptile hatchling hatchlings pet pets dog dogs
+    tort tegu anole beardie crestie royal python boa skink monitor
+    iguana chameleon newt salamander axolotl reptile hatchling hatchlings pet pets dog dogs
     cat cats puppy pup kitten hamster rabbit bunny bird parrot budgie rat mouse ferret
     """
 )
@@ -167,7 +169,8 @@ ANIMAL_SIGNS = re.compile(
     r"|sneez\w+|gasp\w*|wheez\w*|bubbl\w+|retch\w+|vomit\w*|collapsed?|unresponsive|lethargic|shaking|trembling|dying"
     r"|(?:breathing|breathes|moving|acting|walking) (?:\w+ )?(?:funny|odd\w*|weird\w*|strange\w*|fast|hard"
     r"|heav\w+|badly)"
-    r"|not (?:moving|breathing|right|eating)|on the (?:\w+ )?(?:floor|bottom|ground)|(?:lying|laid|flipped|is) on"
+    r"|not (?:moving|breathing|right|eating)|gone stiff|on the (?:\w+ )?(?:floor|bottom|ground)|(?:lying|laid|flipped"
+    r"|is) on"
     r" (?:his|her|its) (?:back|side)$|rubbing (?:his|her|its|their) (?:face|eyes?|nose|mouth)|cough\w*|chok\w+"
     r"|gone (?:red|white|raw|pale))\b"
 )
@@ -202,7 +205,7 @@ BACK = re.compile(
 )
 GENERAL = re.compile(
     r"^(?:so |and |um |ok )*(?:do|does|will|would|can|could|may|should|shall|is|are|how (?:long|much|many|do)|which"
-    r"|what (?:kills?|is the best|should|do i (?:need|wear|use|put|want)))\b"
+    r"|what (?:kills?|is the best|should|do i (?:need|wear|use|put|want)))\b(?! not\b)"
 )
 WASHED = re.compile(
     r"\b(?:wash|washed|washing|rinse|rinsed|scrub|dry|dried|clean|cleaned)(?: \w+)? (?:my"
@@ -242,7 +245,8 @@ WORDS = frozenset(
     )
     if word.islower() and len(word) > 2
 ) - {"bleech", "blech", "sanitiser", "sanitizer"} | words_of(
-    "rehoused rehomed gaping frothing foaming drooling limp twitching faint faceful headache collapsed seeing stars "
+    "pounding thumping rehoused rehomed gaping frothing foaming drooling limp twitching faint faceful "
+    "headache collapsed seeing stars "
     "spinning throwing threw breath breathe feel feeling eyewash breathing"
 )
 """Every word that a rule here turns on: known words, so that none is mended into another."""
@@ -256,6 +260,7 @@ LIKE = 77.0
 
 ASKS_OF_WORK = re.compile(
     r"\b(?:how (?:long|strong|much|often)|what strength|which (?:one|bottle|product|agent|disinfectant|of)"
-    r"|what (?:should|do|can) i use|what is (?:best|safest)|(?:AGENT|STOCK) or (?:AGENT|STOCK))\b"
+    r"|what (?:should|do|can) i use|what is (?:best|safest)|how (?:toxic|poisonous|dangerous|bad|harmful)|(?:AGENT"
+    r"|STOCK) or (?:AGENT|STOCK))\b"
 )
 """A question about the work, that no hurt person asks."""

@@ -7,6 +7,7 @@ counting; or none.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from dataclasses import replace
 from functools import lru_cache
@@ -183,6 +184,8 @@ class Reader:
             return look.reading(told, look.slots(told), BY_RULE)
         intent, confidence = self._own_question(look)
         plain = look.parsed.plain
+        if intent == "done" and "surface" in self._questions and _names_a_material_alone(look):
+            intent = "surface"
         if intent is not None and (alarms.plain_talk(intent, plain) or (intent == "splash" and hits_nobody(plain))):
             intent = None
         if intent is None and (thing := asked_of_items(look.parsed.plain, self._facts)) in self._questions:
@@ -207,6 +210,17 @@ class Reader:
             step = slots.steps[0] if slots.steps else "done"
             reading = replace(reading, doubts=(Doubt("polarity", step),))
         return reading if not look.parsed.guessed else with_guess_doubted(reading, look.parsed)
+
+
+def _names_a_material_alone(look: Look) -> bool:
+    """ "Peroxide on glass" with no clean open: nothing that was done, but whether it may be."""
+    under_way = any(is_open(round_) for round_ in look.world.state.rounds.values())
+    return (
+        not under_way and _ON_A_MATERIAL.match(look.parsed.plain) is not None and bool(look.slots("surface").materials)
+    )
+
+
+_ON_A_MATERIAL = re.compile(r"^(?:AGENT|BOTTLE|STOCK) on (?:the |a |some )?(?:\w+ )?\w+(?: ?\?)?$")
 
 
 def _gallon(world: World) -> Gallon:

@@ -43,10 +43,12 @@ _SORE = (
     r"(?:wounds?(?! (?:up|down|round|back|on the clock))|sores?|abscess\w*|ulcers?|lesions?|stomatitis|canker"
     r"|(?:mouth|scale|shell|tail|belly|skin|foot) rot|rot|blisters?|prolapse\w*|stitches|scabs?|scrapes?|gash\w*"
     r"|(?:stuck|retained) shed|infect(?:ion|ions|ed)|punctures?|swelling|stump|(?:a|an|his|her|its|their|the|thermal"
-    r"|bad|open|on|for|this) (?:cuts?|burns?|bites?|graz\w+|scratch\w*)|cut (?:on|to)|burns? on|bite on)"
+    r"|bad|open|on|for|this) (?:cuts?(?! (?:edge|end|side|piece|corner|bit|in half|to|down|off|up))|burns?|bites?"
+    r"|graz\w+|scratch\w*)|cut (?:on|to)|burns? on|bite on)"
 )
 _HURT = (
-    rf"(?:{_SORE}|burn(?:t|ed) (?:\w+ )?(?:himself|herself|itself|{_BODY})|bitten|bit by|bleeding|swollen|crust\w*"
+    rf"(?:{_SORE}|burn(?:t|ed) (?:\w+ )?(?:himself|herself|itself|{_BODY})|bitten|bit by|rubbed {_HIS} (?:\w+ )?raw"
+    rf"|bleeding|swollen|crust\w*"
     rf"|puffy"
     r"|dropped (?:his|her|its|their) tail|(?:red|black|white|soft|smelly|raw|sticky|cloudy|rotting|rotten) (?:legs?"
     rf"|toes?|feet|{_BODY})|{_BODY} (?:is |are |'s |has |gone |turned )+(?:\w+ )?(?:soft|smelly|red|black|white|raw"
@@ -56,7 +58,8 @@ _HURT = (
 )
 _TREAT = (
     r"(?:treat\w*|dab\w*|swab\w*|flush\w*|rins\w+|soak\w*|bath\w*|bathe|dip\w*|paint\w*|rub\w*|smear\w*|wip\w+|wash\w*"
-    r"|clean(?:s|ed|ing)?|disinfect(?:ed|ing|s)?|scrub\w*|spray\w*|spritz\w*|mist\w*|pour\w*|put\w*|apply\w*|drip\w*|gargl\w*|irrigat\w*"
+    r"|clean(?:s|ed|ing)?|disinfect(?:ed|ing|s)?|scrub\w*|spray\w*|spritz\w*|mist\w*|pour\w*|put\w*|apply\w*|drip\w*"
+    r"|gargl\w*|irrigat\w*"
     r"|us(?:e|ing)|go on|do|squirt\w*|drops?|help\w*|heal\w*|steep\w*|dunk\w*|sponge|bathing)"
 )
 _ASKED = re.compile(
@@ -72,6 +75,7 @@ _ACCIDENT = re.compile(
     r" (?:sprayed|misted|doused|squirted)|got(?: \S+){0,4} (?:in|on|into)|gone (?:in|on)|went (?:in|on|into)"
     r"|has been in|been (?:sat|sitting|lying) in)\b"
 )
+_RUBS_ITSELF = re.compile(r"\b(?:is|'s|keeps|been) rubbing (?:his|her|its|their) (?:\w+ )?(?:eyes?|face|nose|mouth)\b")
 _AT_IT = Pattern(
     # treated itself, or a part of it, or a sore
     rf"\b{_TREAT}\b(?: (?!(?:near|around|by|beside|with|if|when|and|where|after|before|while|than|behind|under"
@@ -86,14 +90,18 @@ _AT_IT = Pattern(
     rf"|\b(?:hole|place|spot|patch|bit|area) where (?:\w+ ){{0,2}}?(?:{_SORE})\b"
 )
 _HURT_TEXT = Pattern(rf"\b{_HURT}\b|\b(?:{ANIMAL}|he|she) (?:has|is|got)(?: got| covered in)? (?:\w+ )?ORGANISM\b")
-_WITH_PLAINLY = Pattern(rf"\bto (?:kill|heal|treat|cure|get rid of|stop)\b|\b{_PLAIN_LIQUID}\b|\bspritz\b|\bspray\b")
+_WITH_PLAINLY = Pattern(
+    rf"\bto (?:kill|heal|treat|cure|get rid of|stop)\b|\b{_PLAIN_LIQUID}\b|\bspritz\b|\bspray\b"
+    rf"|\bbottles?\b|\bthe (?:pink|blue|yellow|clear)$"
+)
 _TREATED = Pattern(rf"\b{_TREAT}\b")
 _IT_THEN = Pattern(
     # the hurt is told, and then it is "it" that is treated
     rf"\b(?:soak|dip|bathe|dab|swab|wash|clean|rinse|flush|wipe) the {_BODY}\b"
     rf"|\b(?:clean|wash|rinse|wipe|scrub|soak|bathe|bath|dab|swab|flush|treat|disinfect|spray|paint|put|pour|rub|dip"
     rf"|use"
-    rf"|dab|dress)\b(?: \S+){{0,4}}? (?:it|them|that|on|him|her)\b|\b{_PLAIN_LIQUID} (?:\w+ )?(?:do|help|work|ok|any"
+    rf"|dab|dunk|bathe|go|dress)\b(?: \S+){{0,4}}? (?:it|them|that|on|him|her)\b|\b{_PLAIN_LIQUID} (?:\w+ )?(?:do"
+    rf"|help|work|ok|any"
     rf" good|on"
     r"|then)\b|\bnow (?:the|some) (?:\w+ )?"
     + _PLAIN_LIQUID
@@ -130,13 +138,14 @@ _MADE_WET = Pattern(
 _BEING = re.compile(rf"\b(?:{ANIMAL}|he|she|him|her|them)\b{_NOT_HOME}")
 _ROUTES = Pattern(
     rf"\bnebuli[sz]\w*|\b(?:nasal|nostril|sinus|ear|oral|wound|abscess) (?:flush|rinse|wash|drops?|bath|irrigation|dip"
-    rf"|soak)\b|\bgargl(?:e|ing)\b|\bwound (?:safe|strength|care|cleaner|mix)\b|\bsafe (?:for|on) wounds?\b"
+    rf"|soak)\b|\bgargl(?:e|ing)\b|\b(?:swab|dab|bathe) the (?:mouth|gums|vent|nose|wound|shell|belly)\b|\bwound"
+    rf" (?:safe|strength|care|cleaner|mix)\b|\bsafe (?:for|on) wounds?\b"
     rf"|\b(?:humidifier|fogger|steam|vaporiser|vaporizer)\b.*\b(?:breathing|respiratory|infection|nose|wheez\w*)\b"
     rf"|\b(?:breathing|respiratory) infection\b.*\b(?:humidifier|fogger|steam\w*|mist)\b"
     rf"|\b(?:mouth ?wash|eye ?(?:wash|drops|bath))\b(?=.*(?:{ANIMAL}|\b(?:him|her|his)\b|{_PLAIN_LIQUID}))"
     rf"|{_PLAIN_LIQUID}.*\b(?:mouth ?wash|eye ?(?:wash|drops|bath))\b",
     *("nebuli", "flush", "rinse", "wash", "drops", "bath", "irrigation", "dip", "gargl", "wound", "infection", "nose"),
-    *("soak", "wheez"),
+    *("soak", "wheez", "swab", "dab", "bathe"),
 )
 _DRUG = (
     r"(?:\w{3,}(?:mycin|cillin|azole|mectin|oxacin|oxicam|cycline|azuril|antel|quantel|cef\w*|sulfas?|solone|cortisone"
@@ -192,7 +201,7 @@ _OF_A_SYRINGE = re.compile(r"\b(?:syringe|spoon|cup|jug|scales?)\b.*\b(?:after|f
 
 def treats(text: str) -> bool:
     """True when a masked text wishes to put something on or into an animal, or asks the dose of a medicine."""
-    if _ACCIDENT.search(text):
+    if _ACCIDENT.search(text) or _RUBS_ITSELF.search(text):
         return False
     if _ROUTES.search(text):
         return True

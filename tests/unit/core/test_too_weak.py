@@ -68,3 +68,12 @@ def test_the_very_germ_studied_at_that_strength_counts_and_a_relative_doesnt(fac
 @pytest.mark.parametrize(("percent", "basis"), [(70, "published"), (35, "none")])
 def test_alcohol_below_seventy_percent_is_no_disinfection(percent: int, basis: str, facts: Facts) -> None:
     assert held(facts, Neat(), "isopropyl alcohol", percent).basis == basis
+
+
+def test_what_no_wet_time_vouches_for_is_no_yes(facts: Facts) -> None:
+    """700 ppm killed Salmonella in a study that gives no time (Rutala et al. 1998); the default is for more."""
+    stock = Stock("shelf bottle", BLEACH)
+    weak = wet_time(Use(facts.agents[BLEACH], stock, Ppm(Fraction(700)), "salmonella"), facts)
+    assert weak.organism_verdict == "unknown"
+    enough = wet_time(Use(facts.agents[BLEACH], stock, Ppm(Fraction(1875)), "salmonella"), facts)
+    assert enough.organism_verdict == "works"

@@ -109,13 +109,19 @@ def test_neither_a_spray_bottle_nor_what_is_dropped_is_a_turn(what: Callable[...
     assert listener.fed == 0
 
 
-@pytest.mark.parametrize("noise", [sound(9000, 700), voice(9000, 700)])
-def test_what_comes_on_without_a_word_is_given_up_and_then_taken_for_the_rooms_noise(noise: list[bytes]) -> None:
+def test_a_fan_that_comes_on_is_given_up_and_then_taken_for_the_rooms_noise() -> None:
     turns = Turns(Scripted(""))
-    found = turns_in(turns, sound(1000, 10) + noise)
+    found = turns_in(turns, sound(1000, 10) + sound(9000, 700))
     assert all(not said.heard.text for _, said in found)
     assert len(found) <= 2
     assert not turns.in_turn
+
+
+def test_a_soft_word_after_half_a_second_still_belongs_to_the_turn() -> None:
+    soft = [piece for _ in range(3) for piece in (*sound(120, 200), *voice(200, 1500))]
+    stream = sound(1000, 10) + voice(800, 2000) + sound(480, 10) + soft + sound(1500, 10)
+    ((_, said),) = turns_in(Turns(Scripted()), stream)
+    assert len(said.sound) / 2 / RATE_HZ * 1000 >= 800 + 480 + 960
 
 
 def test_a_pause_takes_back_what_was_worked_out_ahead() -> None:
