@@ -18,6 +18,7 @@ from assistant.core.household import Household
 from assistant.core.quantity import Gallon
 from assistant.core.rounds import is_open
 from assistant.understand import alarms, fills
+from assistant.understand.by_name import with_animals_by_name
 from assistant.understand.certainty import best_of, with_doubts
 from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.claimed_steps import cannot_tell, claims_in
@@ -100,7 +101,9 @@ class Reader:
     # ------------------------------------------------------------ before anything else
 
     def _harm(self, look: Look) -> Reading | None:
-        cry = cry_heard(look.parsed.plain, look.world.talk.last) or _hit_by_name(look.parsed)
+        last = look.world.talk.last
+        cry = cry_heard(look.parsed.plain, last) or cry_heard(with_animals_by_name(look.parsed), last)
+        cry = cry or _hit_by_name(look.parsed)
         after = followed(look.parsed.plain, look.world) if cry is None or cry.place is None else None
         if after is not None and (cry is None or cry.intent == "splash") and "splash" in self._questions:
             slots = without_troubles(look.slots("splash"))

@@ -129,7 +129,8 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     (
         "hold",
         r"\b(?:hold|holding|wet time|contact time|soak time|soaking|timer|time|DURATION|minutes|countdown)"
-        r"(?: is| are| 's| has| have)?(?: all)? (?:up|over|done|finished|complete|ended|served|passed|gone)\b",
+        r"(?: is| are| 's| has| have)?(?: all)? (?:up|over|done|finished|complete|ended|served|passed|gone)\b"
+        r"(?! (?:the|your) )",
     ),
     (
         "hold",
