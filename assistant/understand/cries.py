@@ -105,6 +105,10 @@ def _by_parts(text: str) -> Cry | None:
     return None if found is None else Cry("splash", found.place, "animal" if found.animal else "person")
 
 
+HIT_BY_MISTAKE = re.compile(
+    r"^(?=.*\b(?:crap|shit|damn|dammit|oops|whoops|oh no|oh god|god|bugger|help|accident\w*|mistake)\b)"
+    r".*\b(?:sprayed|squirted|splashed|misted|hit|doused|soaked) (?:the |my |poor |little )*ENCLOSURE\b(?! 's)"
+)
 _A_GERM_ALONE = re.compile(rf"^(?!.*\b(?:{ANIMAL}|him|her|his|he|she|its|my|skin|ENCLOSURE)\b).*\bringworm\b")
 """Ringworm asked of as a germ to be killed, and nobody who has it."""
 
