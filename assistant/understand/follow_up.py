@@ -69,6 +69,7 @@ _SUPPLIES: dict[str, tuple[str, ...]] = {
     "age": ("durations", "month"),
     "item": ("items",),
     "setting": ("setting",),
+    "adds": ("adds",),
     "material": ("materials",),
     "job": ("job", "materials", "organisms", "enclosures"),
     "temperature": ("temperatures", "numbers"),

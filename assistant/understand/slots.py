@@ -14,6 +14,7 @@ from assistant.contract import Choice, SaidTime, Slots, World
 from assistant.core.amounts import Amount, Percent, SaidRatio
 from assistant.core.rounds import is_open
 from assistant.understand import fills
+from assistant.understand.added import adds_in
 from assistant.understand.choosing_words import CHOOSING, job_in, methods_in, near_water, of_facts
 from assistant.understand.chores_said import PLANNING, chores_in, clean_in, every_one, groups_named, racks_in
 from assistant.understand.claimed_steps import Claims
@@ -190,6 +191,8 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     elif asked.intent == "outbreak":
         groups = groups_in(plain) if marks_group(plain) else ()
         slots = replace(slots, groups=groups, asks_end=asks_end(plain), tested=speaks_of_a_test(plain))
+    elif asked.intent == "add":
+        slots = replace(slots, adds=adds_in(plain), unknown=(), faulty=(), choices=())
     elif asked.intent == "quarantine":
         slots = replace(slots, restart=restart_in(plain))
     elif asked.intent == "spill":
