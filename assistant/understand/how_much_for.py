@@ -9,9 +9,13 @@ from assistant.core.household import Household
 from assistant.understand.patterns import Pattern
 from assistant.understand.waiting import homes_of
 
-_MIX = r"(?:mix|solution|spray|ready mix|(?:made up )?stuff|liquid|product|disinfectant|(?:of )?(?:the )?(?:BOTTLE|AGENT|STOCK))"
+_MIX = (
+    r"(?:mix|solution|spray|ready mix|(?:made up )?stuff|liquid|product|disinfectant"
+    r"|(?:of )?(?:the )?(?:BOTTLE|AGENT|STOCK))"
+)
 _ASKED = Pattern(
-    rf"^(?:(?:so|and|ok|right|now|then|well|um) ,? ?)*(?:(?:how much|what)(?: more)?(?: of)?(?: the)?(?: ready| made up)?(?: {_MIX})?"
+    rf"^(?:(?:so|and|ok|right|now|then|well|um) ,? ?)*(?:(?:how much|what)(?: more)?(?: of)?(?: the)?"
+    rf"(?: ready| made up)?(?: {_MIX})?"
     r"|how many (?:bottles?|fills?|squirts|strokes|pulls|BOTTLE)(?: of (?:the )?(?:BOTTLE|AGENT|STOCK))?"
     r"|(?:is|will|would) (?:one|a|1|NUMBER|the)? ?(?:bottle|fill|BOTTLE)(?: be)?(?: enough)?)"
     r"(?: (?:do|will|would|should|shall|am|is|'ll|does|must|to|i|we|need|needs|needed|make|made|mix|up|take|takes|want"
@@ -26,7 +30,9 @@ _OTHERWISE = Pattern(
     r"\b(?:longer|time|minutes|hours|days|water|food|heat|left|airing|concentrate|MIX|VOLUME|DURATION|syringes?)\b"
 )
 """About a clock, a chore, a shelf or a dose."""
-_BOTH = Pattern(r"\b(?:both|all (?:of )?(?:them|it)|all (?:of )?today 's|the (?:whole )?(?:round|lot)|everybody|everyone)\b")
+_BOTH = Pattern(
+    r"\b(?:both|all (?:of )?(?:them|it)|all (?:of )?today 's|the (?:whole )?(?:round|lot)|everybody|everyone)\b"
+)
 
 
 def mix_for_many(plain: str, household: Household) -> bool:

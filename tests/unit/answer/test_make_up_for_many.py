@@ -68,7 +68,10 @@ def test_both_are_the_two_in_work() -> None:
 def test_both_are_the_two_just_spoken_of() -> None:
     talk = Talk()
     talk.tell("how much mix for the window cage and the hospital tub")
-    assert talk.tell("and how much for both with the pink bottle").values["enclosures"] == ["window cage", "hospital tub"]
+    assert talk.tell("and how much for both with the pink bottle").values["enclosures"] == [
+        "window cage",
+        "hospital tub",
+    ]
 
 
 def test_which_two_is_asked_where_nothing_tells_them() -> None:
@@ -84,8 +87,6 @@ def test_two_soaks_are_a_sum() -> None:
     assert [one["solution"].amount for one in values["each"]] == [72, 140]
 
 
-@pytest.mark.parametrize(
-    "said", ["how much longer for both", "how much time for the long wall"]
-)
+@pytest.mark.parametrize("said", ["how much longer for both", "how much time for the long wall"])
 def test_what_is_no_mix_is_none(said: str) -> None:
     assert Talk().tell(said).intent != "make_up"
