@@ -170,6 +170,10 @@ class Slots:
     place: Literal["eye", "skin", "mouth", "lungs"] | None = None
     """Where it got to, for harm."""
     victim: Literal["person", "animal"] | None = None
+    places_too: tuple[Literal["eye", "skin", "mouth", "lungs"], ...] = ()
+    """Where else it got to, in the same breath."""
+    asked_of_harm: Literal["again", "give", "lens", "stop", "still", "number"] | None = None
+    """Asked of the harm just told of: what now, something by mouth, a lens, the end of rinsing, a number."""
     stock_strength: Amount | None = None
     """A strength of the concentrate itself stated in the question ("from six percent bleach"), percent."""
     to_unit: str | None = None

@@ -96,6 +96,7 @@ def _said_back(answer: Answer, reading: Reading, world: World) -> Answer:
             "answer": answer,
             "heard": reading.question if reading.spoken else "",
         },
+        values={key: False if key == "recorded" else value for key, value in answer.values.items()},
         events=(),
         pending=Pending(certain, world.now, on_yes=certain),
     )

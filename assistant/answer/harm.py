@@ -5,6 +5,8 @@ These answer at once, whatever else is going on, and ask for nothing first. No r
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from assistant.answer.alarms import escape, spill
 from assistant.answer.named import agents_named
 from assistant.contract import Answer, Outcome, Pending, Reading, World
@@ -38,6 +40,8 @@ ANEW = frozenset({"again", "another", "more", "other"})
 def splash(reading: Reading, world: World) -> Answer:
     """What to do at once after a splash, a swallow or fumes, then whom to call; starts the rinse's clock."""
     place, victim = reading.slots.place, reading.slots.victim or "person"
+    if reading.slots.asked_of_harm is not None:
+        return _followed(reading, world, place, victim)
     if place is None:
         return _place_unknown(reading, world, victim)
     if place == "lungs" and reading.slots.got_out:
@@ -52,10 +56,54 @@ def splash(reading: Reading, world: World) -> Answer:
     return _answer(reading, world, SAID_OF[place], place, victim)
 
 
+def _followed(reading: Reading, world: World, place: str | None, victim: str) -> Answer:
+    """What is asked right after: no new splash, so no clock starts over."""
+    asked = reading.slots.asked_of_harm
+    if asked == "number":
+        return _numbers(reading, world, place, victim)
+    left = _rinse_left_s(place, victim, world) if place is not None else 0.0
+    if asked == "give":
+        return _told_on(_answer(reading, world, "harm.nothing_given", place or "mouth", victim, left), left)
+    if place is None:
+        return _place_unknown(reading, world, victim)
+    if asked == "lens" and place == "eye" and victim == "person":
+        return _told_on(_answer(reading, world, "harm.lens", place, victim, left), left)
+    if place not in RINSED:
+        return _answer(reading, world, SAID_OF[place], place, victim)
+    message = "harm.keep_rinsing" if left > 0 else "harm.see_it"
+    return _told_on(_answer(reading, world, message, place, victim, left), left)
+
+
+def _told_on(answer: Answer, left_s: float) -> Answer:
+    """The same, with no clock begun by it and what is left of the one that runs."""
+    return replace(answer, events=(), values={**answer.values, "seconds": left_s or None})
+
+
+def _numbers(reading: Reading, world: World, place: str | None, victim: str) -> Answer:
+    """Whom to call: the numbers of keeping.toml."""
+    fact = world.facts["first-aid-label"]
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "harm.numbers",
+        details={"victim": victim, "people": world.household.people, "steps": (fact.says,)},
+        values={"place": place, "victim": victim, "minutes": None, "seconds": None},
+        cautions=("caution-not-instead",),
+        sources=(fact.cited(),),
+    )
+
+
 def _answer(reading: Reading, world: World, message: str, place: str, victim: str, left_s: float = 0.0) -> Answer:
-    facts = tuple(world.facts[fact] for fact in (*FIRST_AID[victim, place], "first-aid-label"))
+    too = tuple(other for other in reading.slots.places_too if other != place)
+    told = (*FIRST_AID[victim, place], *(fact for other in too for fact in FIRST_AID[victim, other]), "first-aid-label")
+    facts = tuple(world.facts[fact] for fact in dict.fromkeys(told))
     seconds = float(facts[0].exact() * 60) if place in RINSED else None
-    begun = (RinseBegun(place, victim, seconds),) if seconds is not None and left_s == 0 else ()
+    begun = [RinseBegun(place, victim, seconds)] if seconds is not None and left_s == 0 else []
+    begun += [
+        RinseBegun(other, victim, float(world.facts[FIRST_AID[victim, other][0]].exact() * 60))
+        for other in too
+        if other in RINSED and _rinse_left_s(other, victim, world) == 0
+    ]
     return Answer(
         reading.intent,
         Outcome.ANSWER,
@@ -65,6 +113,7 @@ def _answer(reading: Reading, world: World, message: str, place: str, victim: st
             "victim": victim,
             "minutes": None if seconds is None else round(seconds / 60),
             "left_s": left_s,
+            "too": too,
             "people": world.household.people,
             "steps": tuple(fact.says for fact in facts),
             "notes": tuple(fact.note for fact in facts if fact.note),
@@ -77,7 +126,7 @@ def _answer(reading: Reading, world: World, message: str, place: str, victim: st
         },
         cautions=("caution-not-instead",),
         sources=tuple(fact.cited() for fact in facts),
-        events=begun,
+        events=tuple(begun),
     )
 
 

@@ -8,6 +8,7 @@ from fractions import Fraction
 from typing import Any
 
 from assistant.answer.asking import ask
+from assistant.answer.plan import too_weak
 from assistant.answer.product import Product, allowed_product, meant_for_another, own_stock
 from assistant.answer.strength import Strength, strength_of
 from assistant.contract import Answer, Outcome, Pending, Reading, World
@@ -21,6 +22,7 @@ from assistant.core.facts import Source
 from assistant.core.measuring import Measured, Unmeasured, best_measure, why_unmeasured
 from assistant.core.ratio import Ratio, read
 from assistant.core.units import convert, dimension, in_ml
+from assistant.core.wet_time import Use, wet_time
 
 WANTED_FROM_BOTTLE = "bottle"
 WANTED_FROM_LABEL = "label"
@@ -157,7 +159,7 @@ def _answer(found: _Dose, reading: Reading, world: World) -> Answer:
         "mixing.dose",
         details=_details(found, reading, world),
         values=_values(found),
-        cautions=_cautions(found.product),
+        cautions=_cautions(found.product, _too_weak(found, world)),
         sources=_sources(found, world),
     )
     doubts = tuple(doubt for doubt in reading.doubts if doubt.kind == "number")
@@ -340,18 +342,32 @@ def _other_reading(found: _Dose) -> tuple[Ratio, Amount] | None:
 ALCOHOL = "alcohol"
 
 
-def _cautions(product: Product) -> tuple[str, ...]:
-    """The label first; then what mixing this asks for."""
+def _too_weak(found: _Dose, world: World) -> tuple[str, ...]:
+    """The fact for it where the mix is weaker than all that vouches for its wet time, and no label does."""
+    product, percent = found.product, found.strength.mixed_percent
+    if product.agent is None or percent is None:
+        return ()
+    weak = Percent(percent)
+    wet = wet_time(Use(product.agent, product.stock, weak, colon=world.household.habits.ratio), world.facts)
+    return too_weak(wet, product.agent)
+
+
+def _cautions(product: Product, weak: tuple[str, ...]) -> tuple[str, ...]:
+    """The label first; then what mixing this asks for.
+
+    weak: the fact that tells that it is too weak to disinfect, if it is.
+    """
     if product.is_bleach:
         return (
             "caution-label-first",
+            *weak,
             "mixing-into-water",
             "caution-cold-water",
             "caution-never-mix",
             "caution-gloves-eyes",
         )
     fire = ("caution-alcohol-fire",) if product.agent is not None and product.agent.family == ALCOHOL else ()
-    return ("caution-label-first", "mixing-into-water", *fire, "caution-never-mix", "caution-gloves-eyes")
+    return ("caution-label-first", *weak, "mixing-into-water", *fire, "caution-never-mix", "caution-gloves-eyes")
 
 
 def _sources(found: _Dose, world: World) -> tuple[Source, ...]:

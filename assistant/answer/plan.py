@@ -130,6 +130,11 @@ def basis_of(wet: WetTime, enclosure: Enclosure | None, facts: Facts) -> str:
     return "none" if wet.organism_verdict == "fails" or soaking_in(enclosure, facts) is not None else wet.basis
 
 
+def too_weak(wet: WetTime, agent: Agent) -> tuple[str, ...]:
+    """The fact that tells that the mix is weaker than all that vouches for its wet time; empty: not known."""
+    return (agent.hold_least,) if wet.too_weak and agent.hold_least is not None else ()
+
+
 def soaking_in(enclosure: Enclosure | None, facts: Facts) -> Material | None:
     """What the enclosure is made of, where that holds germs where no product reaches; None: it isn't known to."""
     named = facts.material_named(enclosure.material) if enclosure is not None and enclosure.material else None

@@ -20,6 +20,14 @@ TOPICS: tuple[tuple[Topic, frozenset[str]], ...] = (
         frozenset(
             {
                 "pregnant",
+                "expecting",
+                "gran",
+                "nan",
+                "granny",
+                "grandad",
+                "grandpa",
+                "chemo",
+                "transplant",
                 "baby",
                 "toddler",
                 "child",
@@ -77,7 +85,8 @@ def protect(reading: Reading, world: World) -> Answer:
     topic = topic_of(reading)
     own = world.facts[OF_FAMILY.get(agent.family, "caution-gloves-eyes")] if agent is not None else None
     ids = (*OF_TOPIC[topic], *((own.id,) if own is not None else ("caution-gloves-eyes", "caution-ventilate")), *ALWAYS)
-    facts = tuple(world.facts[fact] for fact in dict.fromkeys(ids))
+    meant = _who_is_meant(reading) if topic == "at risk" else None
+    facts = tuple(world.facts[fact] for fact in dict.fromkeys((*((meant,) if meant else ()), *ids)))
     risks = _at_risk(world)
     wear, opened = ["gloves", "eyes covered"], ["a window"]
     return Answer(
@@ -89,6 +98,7 @@ def protect(reading: Reading, world: World) -> Answer:
             "agent": agent,
             "facts": facts,
             "at_risk": tuple(fact.says for fact in risks),
+            "meant": world.facts[meant].says if meant is not None else None,
             "needs_cold": agent is not None and agent.needs_cold,
             "refused": world.facts[agent.refused].says if agent is not None and agent.refused is not None else None,
         },
@@ -105,6 +115,20 @@ def protect(reading: Reading, world: World) -> Answer:
         cautions=("caution-label-first", "caution-poison-centre"),
         sources=tuple(fact.cited() for fact in (*facts, *risks)),
     )
+
+
+_WHO: tuple[tuple[str, frozenset[str]], ...] = (
+    ("protection-pregnant", frozenset({"pregnant", "expecting"})),
+    ("protection-immune", frozenset({"immune", "chemo", "transplant"})),
+    ("protection-over-65", frozenset({"elderly", "gran", "nan", "granny", "grandma", "grandad", "grandpa"})),
+    ("protection-under-5", frozenset({"baby", "toddler", "toddlers"})),
+)
+"""The fact for who is spoken of."""
+
+
+def _who_is_meant(reading: Reading) -> str | None:
+    words = set(reading.question.casefold().replace("?", " ").replace(",", " ").split())
+    return next((fact for fact, own in _WHO if words & own), None)
 
 
 def topic_of(reading: Reading) -> Topic:

@@ -11,7 +11,7 @@ from typing import Any
 from assistant.answer.asking import ask
 from assistant.answer.bottle_used import holds_another, is_spent, taken_as_set
 from assistant.answer.claimed import done as done_alone
-from assistant.answer.due import wet_question
+from assistant.answer.due import asks_of_wet, wet_question
 from assistant.answer.ending import clean_only, leave_off
 from assistant.answer.kept_wet import dried_early, rewet
 from assistant.answer.meeting import off_again, touched_by
@@ -27,6 +27,7 @@ from assistant.answer.plan import (
     seconds_of,
     supply_in,
     supply_of,
+    too_weak,
     wet_time_of,
     what_soaks_in,
 )
@@ -176,7 +177,7 @@ def _started(reading: Reading, supply: Supply, enclosures: tuple[Enclosure, ...]
             "minutes": wet.minutes if timed else None,
             "job": job or None,
         },
-        cautions=(*what_soaks_in(enclosures, world.facts), *STARTING),
+        cautions=(*too_weak(wet, supply.agent), *what_soaks_in(enclosures, world.facts), *STARTING),
         sources=(*wet.sources, *((world.facts[JOBS[job].fact].cited(),) if job else ())),
         events=(
             *(_round_of(enclosure, supply, organism, job, world) for enclosure in enclosures),
@@ -363,7 +364,7 @@ def hold_time(reading: Reading, world: World) -> Answer:
             "basis": basis_of(wet, enclosure, world.facts),
             "verdict": wet.organism_verdict,
         },
-        cautions=("caution-label-first",),
+        cautions=(*too_weak(wet, supply.agent), "caution-label-first"),
         sources=wet.sources,
     )
 
@@ -411,10 +412,12 @@ def _gate_answer(reading: Reading, name: str | None, verdict: Verdict, world: Wo
     else:
         message = "the_round.not_on_record"
     doubted = bool(round_ and round_.hold and round_.hold.doubted and not hold_is_running(round_, world.now))
+    vouch = doubted and "hold" in verdict.blocked_by and "apply" not in verdict.blocked_by
     return Answer(
         reading.intent,
         Outcome.ANSWER,
         message,
+        pending=wet_question(name, world) if vouch and name and not asks_of_wet(world) else None,
         details={
             "enclosure": world.household.enclosure(name) or name,
             "round": round_,
@@ -422,7 +425,7 @@ def _gate_answer(reading: Reading, name: str | None, verdict: Verdict, world: Wo
             "now": world.now,
             "warm_to": _warmest_tub(world) if reading.slots.cold else None,
             "pressed": reading.slots.pressed,
-            "vouch": doubted and "hold" in verdict.blocked_by and "apply" not in verdict.blocked_by,
+            "vouch": vouch,
         },
         values={
             "ready": verdict.ready,

@@ -263,7 +263,7 @@ def _made_from(stock: Stock | None, agent: Agent, evidence: Evidence, at: _At) -
         if stock is None or bottle.stock != stock.name:
             continue
         as_mixed = wet(bottle.mix)
-        if as_mixed.organism_verdict == "works" or wanted is None:
+        if as_mixed.organism_verdict == "works" or (wanted is None and not as_mixed.too_weak):
             percent = percent_of(Use(agent, stock, bottle.mix, colon=colon), at.facts)
             return Offer(agent.id, agent.name, evidence, percent, as_mixed.minutes, as_mixed, stock, bottle, agent)
     label = stock.label_mix if stock is not None else None

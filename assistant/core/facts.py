@@ -91,6 +91,8 @@ class Agent:
     """False for cleaners, which are never offered as disinfectants."""
     hold: str | None = None
     """Id of the fact that gives its default wet time in minutes; None: no default, its label decides."""
+    hold_least: str | None = None
+    """Id of the fact for the weakest mix, in percent, that its default wet time is for; None: none is stated."""
     habit: str | None = None
     """Id of the fact of what keepers commonly do instead; told beside the wet time, never used."""
     no_time: str | None = None

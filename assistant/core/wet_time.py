@@ -27,6 +27,7 @@ Why: TypeAlias = Literal[
     "default",  # the agent's published default
     "organism",  # the named organism's figure is the longer
     "too weak for study",  # a study has it work, at a stronger mix or a strength that can't be compared
+    "too weak for any",  # weaker than every figure behind the agent's default: the time is kept, nothing vouches for it
     "studies disagree",  # one has it work, another at least as strong has it fail
 ]
 
@@ -62,6 +63,11 @@ class WetTime:
     """Whether the agent works on the organism named, at this mix; None: none was named."""
 
     @property
+    def too_weak(self) -> bool:
+        """True for a mix known to be weaker than all that the agent's default is for, with no label to vouch for it."""
+        return self.basis == "none" and "too weak for any" in self.why
+
+    @property
     def disinfects(self) -> bool:
         """True when serving it may be called a disinfection."""
         return self.minutes is not None and self.basis != "none"
@@ -74,7 +80,8 @@ def wet_time(use: Use, facts: Facts) -> WetTime:
     that only sanitises, an organism the label doesn't list, or an enclosure of a new or sick animal takes the longer
     of label and published. Without a label it is the longer of the agent's default and the named organism's figure,
     and that figure counts only if the mix is at least as strong as the study's; an agent with no default has no time
-    without its label, whatever was studied.
+    without its label, whatever was studied. A mix known to be weaker than all that the default is for keeps its time,
+    but nothing published vouches that it disinfects; only a study of the very germ named, at that strength, does.
 
     Gives: minutes, exact; None where no figure holds (a cleaner, the vet's plan, or a label that isn't on record).
     Valid: washed, hard, non-porous surfaces that stay wet throughout.
@@ -88,11 +95,28 @@ def wet_time(use: Use, facts: Facts) -> WetTime:
         named = tuple(facts[fact].cited() for fact in (agent.no_time, agent.refused) if fact is not None)
         return WetTime(None, "none", (*named, *studied.sources), practice, (none,), studied.verdict)
     published, cited, why = _published(agent, studied, facts)
+    weak = _too_weak(use, studied, facts)
+    if weak is not None:
+        if studied.verdict == "works":  # in a study without a time, or of a relative: no wet time is vouched for
+            studied = replace(studied, verdict="unknown")
+        cited, why = (*cited, weak.cited()), (*why, "too weak for any")
     if use.stock is not None and use.stock.label_minutes is not None:
-        return _by_label(use, use.stock, _Published(published, cited, why, practice, studied), facts)
+        return _by_label(use, use.stock, _Published(published, cited, why, practice, studied, weak is None), facts)
     if agent.hold is None:
         return WetTime(None, "none", cited, practice, ("ask label", *studied.why), studied.verdict)
-    return WetTime(published, "published", cited, practice, why, studied.verdict)
+    return WetTime(published, "published" if weak is None else "none", cited, practice, why, studied.verdict)
+
+
+def _too_weak(use: Use, studied: _Studied, facts: Facts) -> Fact | None:
+    """The fact that tells that the mix is known to be weaker than all that the default is for; None: it isn't."""
+    if use.agent.hold_least is None:
+        return None
+    least, percent = facts[use.agent.hold_least], percent_of(use, facts)
+    if percent is None or percent >= least.exact():
+        return None
+    row = studied.figure
+    vouched = row is not None and studied.verdict == "works" and row.directness == "same organism"
+    return None if vouched else least
 
 
 def _no_time(agent: Agent) -> Why | None:
@@ -113,6 +137,8 @@ class _Published:
     why: tuple[Why, ...]
     practice: tuple[Fact, ...]
     studied: _Studied
+    vouches: bool
+    """False: the mix is weaker than every figure behind the minutes."""
 
 
 def _by_label(use: Use, stock: Stock, published: _Published, facts: Facts) -> WetTime:
@@ -127,10 +153,11 @@ def _by_label(use: Use, stock: Stock, published: _Published, facts: Facts) -> We
         return WetTime(label, "label", (source,), published.practice, ("label",), verdict)
     longer = label if published.minutes is None else max(label, published.minutes)
     if _beyond_label(limits):
-        basis: Basis = "none" if published.minutes is None else "published"
+        basis: Basis = "published" if published.minutes is not None and published.vouches else "none"
     else:
-        basis = "label" if longer == label else "published"
-    return WetTime(longer, basis, (source, *published.sources), published.practice, (*limits, *published.why), verdict)
+        basis = "published" if longer != label and published.vouches else "label"
+    why = tuple(one for one in published.why if basis == "none" or one != "too weak for any")  # the label vouches
+    return WetTime(longer, basis, (source, *published.sources), published.practice, (*limits, *why), verdict)
 
 
 def label_text(minutes: Fraction) -> str:

@@ -1,7 +1,7 @@
-"""How loud it is, and whether that is speech: a level for each piece, against the noise of the room.
+"""How loud it is: a level for each piece, and the noise of the room. Whether there is speech is `voice_activity`.
 
-The room's noise is the quietest that the last two seconds were; a fan or a running tap raises it, and speech has to
-stand out above it. Pieces are pre-emphasised first, since fans are low and speech is carried by what is high.
+The room's noise is the quietest that the last two seconds were. Pieces are pre-emphasised first, since fans are low and
+speech is carried by what is high.
 """
 
 from __future__ import annotations
@@ -14,16 +14,10 @@ from assistant.hear.recogniser import PIECE_MS
 
 QUIETEST_DB, ROOM_DB = -90.0, -62.0
 """Digital silence; and the least noise that a room is taken to have, so that a click on a silent line is no speech."""
-BEGINS_DB, GOES_ON_DB = 8.0, 5.0
-"""How far speech stands above the noise: to begin, and to go on (its soft endings count as speech still)."""
 SMOOTHED = 5
 """Pieces over which the level is averaged: 100 ms, shorter than a syllable."""
 REMEMBERED = 2000 // PIECE_MS // SMOOTHED
 """Averages that the room's noise is the least of."""
-SETTLES = 2
-"""Averages before anything is taken for speech: the room has to be known first."""
-BEGINNING = 4
-"""Pieces of the last six that must be loud before it is speech: a click or a drop is shorter."""
 
 
 def level_db(piece: bytes) -> float:
@@ -44,9 +38,7 @@ class Loudness:
         """Of the last piece, dB below full scale."""
         self._power: deque[float] = deque(maxlen=SMOOTHED)
         self._quietest: deque[float] = deque(maxlen=REMEMBERED)
-        self._loud: deque[bool] = deque(maxlen=6)
         self._count = 0
-        self._speaking = False
 
     @property
     def noise(self) -> float:
@@ -58,20 +50,10 @@ class Loudness:
         """How far the last piece stands above the room's noise, 0 or more."""
         return max(0.0, self.level - self.noise)
 
-    def take(self, piece: bytes) -> bool:
-        """Whether there is speech, with this piece taken into account."""
+    def take(self, piece: bytes) -> None:
+        """Take the next piece into account."""
         self.level = level_db(piece)
         self._power.append(10 ** (self.level / 10))
-        smoothed = 10 * float(np.log10(sum(self._power) / len(self._power)))
-        noise = self.noise
-        self._loud.append(self.level > noise + BEGINS_DB)
         self._count += 1
         if self._count % SMOOTHED == 0:
-            self._quietest.append(smoothed)
-        if self._speaking:
-            self._speaking = smoothed > noise + GOES_ON_DB
-        elif len(self._quietest) < SETTLES:
-            self._speaking = False
-        else:
-            self._speaking = sum(self._loud) >= BEGINNING
-        return self._speaking
+            self._quietest.append(10 * float(np.log10(sum(self._power) / len(self._power))))

@@ -29,8 +29,9 @@ MADE_BY = 4
 
 SILENCE = ("<s>", "</s>", "<sil>", "[NOISE]", "[SPEECH]", "[COUGH]", "[SMACK]", "[UM]", "[UH]", "<s", "</s")
 _SPOTTING = "call word"
-SURE = 0.9
-"""Mean posterior of a hearing that needs no second one."""
+SURE = 0.6
+"""Mean posterior of a hearing with the noise taken out that needs no other: of 256 clips at 10 dB, 103 had it, and none
+came out worse for want of the hearing as it is."""
 UNCERTAIN = 0.98
 """Most that a word can be sure of when it was heard only with the noise taken out; too little for a certain number."""
 
@@ -133,7 +134,7 @@ class Pocketsphinx:
             self._decoder.activate_search(self._usual)
 
     def _whole(self) -> Heard:
-        """The sound as it is; where that is unsure and noisy, once more with the noise taken out; the surer of both.
+        """The sound as it is; where it is noisy with the noise taken out, and where that is unsure, the surer of both.
 
         Only where it is noisy: of clean sound, the second hearing replaced a right one as often as a wrong one.
         """
@@ -141,10 +142,10 @@ class Pocketsphinx:
         sound = bytes(self._sound)
         if not any(sound):
             return Heard("", spoken=True)
-        plain = self._searched(sound)
-        if _sureness(plain) >= SURE or not is_noisy(sound):
-            return plain
-        return surer(plain, self._searched(without_noise(sound)))
+        if not is_noisy(sound):
+            return self._searched(sound)
+        quieter = self._searched(without_noise(sound))
+        return never_certain(quieter) if _sureness(quieter) >= SURE else surer(self._searched(sound), quieter)
 
     def _searched(self, sound: bytes) -> Heard:
         quiet = bytes(self._tuning.pad_ms * 16 * 2)
@@ -186,10 +187,13 @@ def surer(plain: Heard, quieter: Heard) -> Heard:
     best, other = (quieter, plain) if second else (plain, quieter)
     both = zip_longest(best.alternatives, (other.text, *other.alternatives), fillvalue="")
     others = dict.fromkeys(text for pair in both for text in pair if text and text != best.text)
-    words = best.words
-    if second:
-        words = tuple(Word(word.text, min(word.posterior, UNCERTAIN)) for word in words)
-    return replace(best, alternatives=tuple(others), words=words)
+    taken = replace(best, alternatives=tuple(others))
+    return never_certain(taken) if second else taken
+
+
+def never_certain(heard: Heard) -> Heard:
+    """The same hearing with no word so sure that a "-teen" or "-ty" would count unasked."""
+    return replace(heard, words=tuple(Word(word.text, min(word.posterior, UNCERTAIN)) for word in heard.words))
 
 
 def _sureness(heard: Heard) -> float:

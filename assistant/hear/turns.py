@@ -14,6 +14,7 @@ from assistant.contract import Heard
 from assistant.hear.end_of_turn import EndOfTurn
 from assistant.hear.loudness import Loudness
 from assistant.hear.recogniser import PIECE_MS, Recogniser
+from assistant.hear.voice_activity import VoiceActivity
 
 BEFORE_MS = 400
 """Sound before the beginning was noticed that still belongs to the turn: soft first sounds."""
@@ -38,8 +39,9 @@ class Said:
 class Turns:
     """Cuts sound into turns. Not for use from two threads at once."""
 
-    def __init__(self, recogniser: Recogniser, loudness: Loudness | None = None) -> None:
-        self.loudness = loudness or Loudness()
+    def __init__(self, recogniser: Recogniser) -> None:
+        self.loudness = Loudness()
+        self._activity = VoiceActivity()
         self._recogniser = recogniser
         self._before: deque[bytes] = deque(maxlen=BEFORE_MS // PIECE_MS)
         self._turn: EndOfTurn | None = None
@@ -72,7 +74,8 @@ class Turns:
 
         hears: may overrule what was taken for speech; for a tool that is speaking itself.
         """
-        speech = hears(self.loudness.take(piece))
+        self.loudness.take(piece)
+        speech = hears(self._activity.take(piece))
         if self._turn is None:
             self._before.append(piece)
             if speech:

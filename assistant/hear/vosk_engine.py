@@ -15,6 +15,7 @@ import contextlib
 import hashlib
 import json
 import os
+import re
 import subprocess
 import sys
 from collections.abc import Iterable, Sequence
@@ -107,8 +108,9 @@ def try_out(folder: Path, cache: Path, clip: Path | None = None) -> None:
     )
     complaint = next((line for line in tried.stderr.splitlines() if line.startswith(("ERROR", "ASSERTION_FAILED"))), "")
     if tried.returncode or complaint:
-        why = complaint.partition("): ")[2] or complaint or f"the library stopped, code {tried.returncode}"
-        raise CannotListen(f"the Vosk model is broken: {why.strip()}", str(folder), _MEND)
+        why = re.sub(r"^[A-Z_]+ \(\S*\):? ", "", complaint) or f"the library stopped, code {tried.returncode}"
+        first = why.strip().partition(". ")[0].replace(str(folder.absolute()), folder.name)
+        raise CannotListen(f"the Vosk model is broken: {first}", str(folder), _MEND)
     with contextlib.suppress(OSError):
         cache.mkdir(parents=True, exist_ok=True)
         passed.touch()

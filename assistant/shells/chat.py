@@ -221,8 +221,8 @@ class Chat:
 
     def tick(self) -> None:
         """What the chat does by itself every second: says what came due, and notes that it runs."""
-        if self.voiced is not None and self.voiced.ears.busy:
-            return  # never on top of the keeper
+        if self.voiced is not None and (self.voiced.ears.busy or self.voiced.mouth.speaking):
+            return  # never on top of the keeper, nor of a reply
         now = self.now()
         try:
             reply = self.sitting.speak_up(now)

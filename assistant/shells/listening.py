@@ -1,8 +1,8 @@
 """Live listening: a thread that turns the microphone's sound into turns, and keeps the tool from hearing itself.
 
 It decides what was meant for the tool: after the key, after the call word, or all of it; an answer to what was just
-asked needs neither. Turns go out by `deliver`, which must be safe to call from another thread. The turn itself, its
-record and its reply belong to the shell's own thread.
+asked, "hush" over a reply and a cry need neither. Turns go out by `deliver`, which must be safe to call from another
+thread. The turn itself, its record and its reply belong to the shell's own thread.
 """
 
 from __future__ import annotations
@@ -59,8 +59,17 @@ News: TypeAlias = HeardTurn | Note
 class Ears:
     """Listens until closed."""
 
-    def __init__(self, recogniser: Recogniser, mouth: Mouth, when: When, call_word: str = "") -> None:
+    def __init__(
+        self,
+        recogniser: Recogniser,
+        mouth: Mouth,
+        when: When,
+        call_word: str = "",
+        cries: Callable[[Heard], bool] = lambda heard: False,
+    ) -> None:
+        """cries: whether what nobody addressed to the tool is a cry that it must answer; asked in its own thread."""
         self._recogniser = recogniser
+        self._cries = cries
         self._turns = Turns(recogniser)
         self._echo = Echo()
         self._mouth = mouth
@@ -187,4 +196,4 @@ class Ears:
                 return found.heard
         if self._when == "always" or self._open_ms or (self._over_reply and heard.text in HUSH):
             return heard
-        return None
+        return heard if self._cries(heard) else None

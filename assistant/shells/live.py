@@ -54,7 +54,7 @@ def opened_ears(sitting: Sitting, folder: Folder, options: Options, mouth: Mouth
         raise ShellFault(str(fault)) from fault
     mouth.warm()
     sitting.warm()
-    ears = Ears(recogniser, mouth, when, call_word)
+    ears = Ears(recogniser, mouth, when, call_word, sitting.cries())
     try:
         yield ears
     finally:
@@ -121,8 +121,8 @@ class Lines:
         self._give(reply, ears)
 
     def _tick(self, ears: Ears) -> None:
-        if ears.busy:
-            return  # never on top of the keeper
+        if ears.busy or self._mouth.speaking:
+            return  # never on top of the keeper, nor of a reply
         now = self._now()
         try:
             reply = self._sitting.speak_up(now)

@@ -30,7 +30,8 @@ def model(options: Options) -> int:
         except (NotFetched, BadArchive) as fault:
             raise ShellFault(str(fault)) from fault
         except CannotListen as fault:
-            raise ShellFault(f"{fault}; nothing was put into the models folder") from fault
+            what = f"{options.what}: {fault.what}"
+            raise ShellFault(f"{what}; nothing was put into the models folder; fetch it again, or another") from fault
     print(f"{folder.models / name}: loaded, and a spoken clip was decoded. It is used from now on.")
     return 0
 

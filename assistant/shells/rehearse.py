@@ -139,7 +139,11 @@ _COUNT = re.compile(r"\b\d+ (?:minutes?|hours?)(?: \d+)?\b")
 def latest(told: tuple[str, ...]) -> tuple[str, ...]:
     """Of what was told again with another length of time only the last: "has waited 60 minutes", then 120, then 180."""
     last = {_COUNT.sub("", line): place for place, line in enumerate(told)}
-    return tuple(line for place, line in enumerate(told) if last[_COUNT.sub("", line)] == place)
+    return tuple(
+        line
+        for place, line in enumerate(told)
+        if last[_COUNT.sub("", line)] == place or _COUNT.search(line) is None  # first aid is repeated on purpose
+    )
 
 
 def _script(what: str) -> list[str]:

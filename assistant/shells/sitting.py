@@ -7,7 +7,7 @@ give the reply out. If recording fails there is no reply.
 from __future__ import annotations
 
 import threading
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager, suppress
 from dataclasses import dataclass, field, replace
 from datetime import UTC, datetime, timedelta
@@ -69,6 +69,13 @@ class Sitting:
         warming = threading.Thread(target=answer_all, daemon=True, name="warming")
         warming.start()
         return warming
+
+    def cries(self) -> Callable[[Heard], bool]:
+        """What tells a cry that wasn't meant for the tool; it may be asked from any thread."""
+        from assistant.understand.called_out import called_out
+
+        world = World(datetime(2000, 1, 1, tzinfo=UTC), self.household, self.facts, self.questions, self.read)
+        return lambda heard: called_out(heard, lambda text: self.read(Heard(text), world))
 
     def hear(self, heard: Heard, now: datetime) -> Reply:
         """One turn of the keeper's.

@@ -24,6 +24,9 @@ PLACEHOLDERS = frozenset({*_AMOUNTS_AND_TOOLS, *_THINGS, "step", "stock_strength
 LEARNED = "learned.b64"
 """The file of intents/ that holds what the matcher learned from the others."""
 
+OUTSIDE = "outside.txt"
+"""The file of intents/ that holds what is not answered."""
+
 _TEXTS = ("name", "family", "about", "example")
 _NEEDED = {*_TEXTS, "phrasings"}
 _SLOT_KEYS = {"kind", "ask"}
@@ -48,6 +51,12 @@ def read_questions(folder: Traversable | None = None) -> Mapping[str, Question]:
     found = sorted((entry for entry in folder.iterdir() if entry.name.endswith(".toml")), key=lambda entry: entry.name)
     questions = [_question(entry) for entry in found]
     return {question.name: question for question in questions}
+
+
+def outside_lines() -> tuple[str, ...]:
+    """Lines that are not answered, in the form of phrasings: what the matcher learns to refuse."""
+    lines = (files("assistant.intents") / OUTSIDE).read_text(encoding="utf-8").splitlines()
+    return tuple(line.strip() for line in lines if line.strip() and not line.startswith("#"))
 
 
 def packaged_weights() -> bytes:

@@ -6,6 +6,7 @@ measure is refused as a whole, before anything is put where the program would us
 
 from __future__ import annotations
 
+import errno
 import hashlib
 import lzma
 import shutil
@@ -75,9 +76,14 @@ def unpacked(archive: Path, beside: Path) -> Iterator[Path]:
                 with tarfile.open(archive) as tape:
                     _take_tar(tape, place, archive)
             else:
-                raise BadArchive("this is neither a zip nor a tar archive", str(archive), "give the model's archive")
+                what = "this is neither a zip nor a tar archive, or it is cut off"
+                raise BadArchive(what, str(archive), "give the model's archive, or fetch it again")
         except (zipfile.BadZipFile, tarfile.TarError, EOFError, zlib.error, lzma.LZMAError, RuntimeError) as fault:
             raise BadArchive(f"the archive is broken: {fault or 'it breaks off'}", str(archive)) from fault
+        except OSError as fault:
+            if fault.errno != errno.ENOSPC:
+                raise
+            raise BadArchive("the disk is too full to unpack it", str(beside), "make room and call again") from fault
         except NotImplementedError as fault:
             raise BadArchive(f"the archive is packed in a way not known here: {fault}", str(archive)) from fault
         yield place

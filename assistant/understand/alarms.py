@@ -6,6 +6,8 @@ that is left to `claimed_steps`. Nothing here ever counts as a step.
 
 from __future__ import annotations
 
+import re
+
 from assistant.understand.harm_patterns import ANIMAL
 from assistant.understand.patterns import Pattern, words_in
 
@@ -50,19 +52,31 @@ _ESCAPED = Pattern(
     rf"|\b{_ONE}{_HAS} out(?:,| and) (?:he is |she is |it is )?(?:out|under|behind|on the (?:floor|run|loose))\b"
     rf"|\bwhere (?:is|has|did) (?:he|she|it|{ANIMAL})(?: has| is)? (?:gone|go|got to|disappeared)\b"
     rf"|^(?:he|she) is out (?:he|she) is out\b"
+    rf"|\b{_ONE}{_HAS} (?:up|behind|on) the curtains?\b|\b{_ONE}{_HAS} not where (?:i|we|he|she|it)\b"
+    rf"|\b(?:door|lid|{_TUB}) was (?:left )?open and (?:the )?(?:\w+ )?(?:ENCLOSURE|{_TUB}|tank|viv)(?: \w+)? (?:is"
+    rf"|was) empty\b"
+    rf"|\bempty {_TUB} and (?:an? |the )?(?:open|lid)\b"
+    rf"|\b{_ONE}{_HAS} (?:shot|bolted|darted|scuttled|scurried|legged it|zoomed) (?:up|under|behind|across|down|along"
+    rf"|over|into"
+    rf"|past|out)\b"
+    # nobody where somebody should be
+    rf"|\b(?:there is )?no (?:{ANIMAL}|sign of (?:him|her|it|them|the {ANIMAL})) (?:in|inside|anywhere|to be seen)\b"
+    rf"|\b(?:nobody|no one|no ?body|nothing|not a soul)(?: is|'s)? (?:in|inside) (?:it|there|here|the {_TUB}"
+    rf"|his {_TUB}|her {_TUB})(?: any ?more| now| when \S+.*)?$"
     rf"|\b{_ONE} (?:nearly |almost )?(?:broke|broken|broke out|made a break|made a run)\b",
     *_words(
         """
         escap out free off away loose run floor ceiling curtain roam wander missing disappear vanish bolt
         legged lost dropped find see not under behind hiding broke gone went into made making took shot darted
-        climbing where
+        climbing where scuttl scurri zoomed nobody nothing soul no up curtain not empty
         """
     ),
 )
 _OUT_OF_THE_TUB = Pattern(rf"\b{_ONE}{_HAS} out of (?:the|his|her|its|their|that|a) (?:\w+ )?{_TUB}\b", "out of")
 _OUT = Pattern(rf"^(?:help |oh no |no |oh |quick )*,? ?{_ONE}{_HAS} out ?!", "out")
 _NOT_AN_ESCAPE = Pattern(
-    r"\b(?:escape room|escape key|escape proof|fire escape|lost (?:it|him|her|them) (?:interest|weight)"
+    r"\b(?:escape (?:the|this) (?:menu|screen)|escape room|escape key|escape proof|fire escape|lost (?:it|him|her"
+    r"|them) (?:interest|weight)"
     r"|dropped (?:it|him|her|them) (?:off|back|in)|lost (?:the )?(?:lid|label|cap|bottle|syringe|weight|count"
     r"|track))\b"
     r"|\b(?:got|taken|took|get|getting|moved|lifted) (?:him|her|it|them|the ANIMAL|ANIMAL|ENCLOSURE) out\b"
@@ -71,7 +85,8 @@ _NOT_AN_ESCAPE = Pattern(
     r"|\b(?:has|have|does|did|will) (?:it|they|that) come out\b|\bcome out (?:at|as|of (?:the )?eggs?)\b"
     r"|\bout of (?:quarantine|isolation|date|reach|the way|AGENT|STOCK|hospital|sight)\b"
     r"|\b(?:smell|stain|air) \w+ (?:got|come) out\b"
-    r"|\bout of the way\b|\bcan i see\b|\b(?:got|get|come|came|coming) off (?:the|with|from)\b|\bgot away with\b"
+    r"|\bgone (?:limp|floppy|pale|quiet|stiff|cold|off|red|white|all|soft|to sleep)\b|\bout of the way\b|\bcan i"
+    r" see\b|\b(?:got|get|come|came|coming) off (?:the|with|from)\b|\bgot away with\b"
 )
 _FOUND = Pattern(
     r"\b(?:found|caught|caught up with|recaptured|got hold of|tracked down) (?:him|her|it|them|(?:the |my )?(?:\w+ )?"
@@ -123,10 +138,70 @@ _NOT_A_SPILL = Pattern(
     r"\b(?:spill (?:the )?beans|spill proof|do not spill|without spilling|not to spill|oil spill"
     r"|dropped (?:off )?to)\b"
     rf"|\b(?:put|left|leave|stood|set|placed|sat) (?:the |my |some |a )?(?:\w+ )?(?:of )?{_PRODUCT}"
-    r"|\bspill kit\b|\b(?:store|storing|stored|keep|kept|stand)\b"
+    r"|\bspill (?:kit|tray|mat|pallet)\b|\b(?:store|storing|stored|keep|kept|stand)\b"
     r"|\bdropped (?:the )?(?:percent|strength|price)\b"
     r"|^(?:can|could|may|might|should|shall|would|will) (?:i|we|you) (?:use|put|spray|apply|try|pour|wipe|mop)\b"
 )
+
+_VESSEL = (
+    r"(?:bottles?|BOTTLE|STOCK|AGENT|concentrate|disinfectant|cleaner|chemicals?|jugs?|buckets?|pails?|jerry ?can|cans?"
+    r"|canister|drum|carboy|sprayer|container|lid|cap|mix|MIX|stuff|solution|it|everything|the lot)"
+)
+_WHOLE = r"(?:jugs?|buckets?|pails?|jerry ?can|canister|drum|carboy|BOTTLE|STOCK|container|tub of \w+|can|sprayer)"
+_DOWN = (
+    r"(?:floor|carpet|rug|tiles|stairs|door|cupboard|shel(?:f|ves)|rack|racks|ceiling|worktop|bench|counter"
+    r"|table|floorboards?|skirting|sofa|tubs?|room|landing|hall|kitchen|step|steps|desk|patio|drawers?)"
+)
+_IS = r"(?: is| has| was| 's| have| all| just| only| now| been| gone| going| got| started)*"
+_SPILLED_BY_PARTS = Pattern(
+    # it runs, leaks, spreads where it shouldn't
+    rf"\b{_VESSEL}{_IS} (?:runs?|ran|running|pour(?:s|ed|ing)|trickl\w+|drip(?:s|ping|ped)?|seep\w*|spread\w*|leak\w*"
+    rf"|creep\w*|flow\w*|going|gone|went|came|coming|flooding|soaking|all|out)\b(?: \w+){{0,3}}? (?:over|down|under"
+    rf"|across"
+    rf"|along|through|towards?|into|onto|in|out of|behind|on) (?:the |my |a |under |behind )*(?:back of the |bottom"
+    rf" of the )?"
+    rf"(?:\w+ )?{_DOWN}\b"
+    rf"|\b(?:is|'s|has|was){_IS} (?:pouring|gushing|running|flooding|leaking) (?:out|everywhere|all over)\b"
+    rf"|\b{_VESSEL}{_IS} (?:split|burst|smashed|cracked|toppled|leaking|leaked|exploded|collapsed|tipped over|fallen"
+    rf" over"
+    rf"|fell over)\b(?=.*\b(?:pour\w*|everywhere|floor|out|leak\w*|over|help|all|puddle|now|down)\b)"
+    rf"|\b{_VESSEL}{_IS} (?:fell|dropped|toppled|came|tipped|rolled)(?: \w+){{0,4}} and (?:has |it )*(?:burst|split"
+    rf"|smashed"
+    rf"|cracked|broke|emptied|leaked|poured)\b"
+    rf"|\b(?:AGENT|STOCK|BOTTLE|MIX|mix|disinfectant|concentrate|cleaner|chemical|solution)(?: is| 's| has gone)"
+    rf" (?:all )?(?:under|over|down|behind|through|across) (?:the |my )?(?:\w+ )?{_DOWN}\b"
+    r"|^VOLUME (?:of \w+ )?(?:all )?(?:on|over|across) (?:the |my )?(?:\w+ )?(?:tiles|floor|carpet|rug|stairs)\b"
+    # what is full of it was turned over
+    rf"|\b(?:knocked|tipped|kicked|upset|upended|dropped|spilled)(?: over)? (?:the |my |a |that )?(?:whole |full "
+    rf"|entire |big"
+    rf" |bloody |half )*(?:\w+ )?{_WHOLE}(?: \S+)? (?:over|off|down the (?!drain|sink|toilet|loo))"
+    rf"|\b(?:have|'ve|i|just) (?:just |only |gone and )*(?:knocked|tipped|kicked|upset|upended)(?: over)? (?:the |my "
+    rf"|a )?"
+    rf"(?:whole |full |entire |big |bloody )*(?:bucket|pail|jug|drum|canister)(?: over)?$"
+    rf"|\b(?:knocked|kicked|bumped|caught|nudged) (?:the |my |a )?(?:\w+ )?{_WHOLE[:-1]}|AGENT) (?:off|over)\b"
+    rf"|\b(?:tub|tin|bag|box|bottle|bucket|jug|BOTTLE)(?: of \w+)?(?: is| 's| has)? gone over\b"
+    rf"|\b(?:lid|cap|top|nozzle)(?: has| 's)? (?:came|come|popped|flew) off\b.*\b(?:soaked|everywhere|everything|all"
+    rf" over|leak\w*)\b"
+    # and there it is
+    rf"|\b(?:it|everything|the lot|stuff){_IS} (?:all )?(?:over|across) (?:the |my )?(?:\w+ )?{_DOWN}\b"
+    rf"|\b(?:lid|cap|top|nozzle)\b.*\b(?:it|everything|stuff){_IS} everywhere\b|^(?:oh no |help |god )*"
+    rf"(?:it|everything) (?:is|'s|went|has gone) everywhere\b",
+    *_words(
+        """
+        run ran pour trickl drip seep spread leak creep flow going gone went came coming flood soak out all split burst
+        smash crack toppl explod collaps tipped fallen fell knocked kicked upset upended dropped spilled bumped nudged
+        caught over across everywhere come popped flew rolled under down behind through fell came dropped VOLUME
+        """
+    ),
+)
+_NO_PRODUCT = re.compile(
+    r"\b(?:water|tea|coffee|soil|sand|substrate|bedding|poo\w*|urates?|mess|food|crickets|bugs?|locusts?|feed|milk"
+    r"|steam"
+    r"|light|cable|plants?|drain|sink|toilet|loo|window|smell\w*|air|fumes?|escaped|mites?|ORGANISM|ANIMAL|he|she|they"
+    r"|timer|dry|dried|wiped|sprayed|rinsed|washed|mopped|week|yesterday)\b"
+    r"|^(?:so |and |ok )*(?:can|could|may|might|should|shall|would|will|do|does|is|are|how|what|which|where|when|if)\b"
+)
+"""Something else that lies about, or work that is told or asked."""
 
 WORDS = words_in(_ESCAPED, _OUT_OF_THE_TUB, _OUT, _NOT_AN_ESCAPE, _FOUND, _SPILLED, _NOT_A_SPILL)
 
@@ -150,13 +225,18 @@ def found(text: str) -> bool:
 
 def spilled(text: str) -> bool:
     """True when a masked text says that a product was spilled."""
-    return _SPILLED.search(text) is not None and _NOT_A_SPILL.search(text) is None
+    if _NOT_A_SPILL.search(text):
+        return False
+    if _SPILLED.search(text):
+        return True
+    return _SPILLED_BY_PARTS.search(text) is not None and _NO_PRODUCT.search(text) is None
 
 
 def plain_talk(intent: str, text: str) -> bool:
     """True when a text that only looks like this alarm names nothing that alarms: "I dropped the lid"."""
     if intent == "spill":
-        return _ABOUT_A_SPILL.search(text) is None or _DRY_SPILL.search(text) is not None
+        about = _ABOUT_A_SPILL.search(text) is not None and _NOT_A_SPILL.search(text) is None
+        return not about or _DRY_SPILL.search(text) is not None
     return intent == "escape" and bool(_NOT_AN_ESCAPE.search(text) or _ON_ME.search(text))
 
 

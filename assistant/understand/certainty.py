@@ -30,6 +30,8 @@ HEARD_WHOLE = 0.7
 ones of 9 right ones and of one wrong one, of 128."""
 AT_ONCE = ("yes", "no", "hush", "slower", "repeat", "help")
 """Never read back: an answer to what was asked, or nothing that could go wrong."""
+UNDONE = 0.9
+"""Least chance of an "undo" that takes back at once: "river tank as well should", for "is washed", is most like one."""
 HEARD_WELL = 0.5
 """Least posterior of a word of a step, a start or a yes that isn't read back. Chosen, not measured."""
 
@@ -69,6 +71,7 @@ def doubts_of(reading: Reading, text: str, heard: Heard, parse: Callable[[str], 
         doubts += _polarity_doubts(reading, text, heard, parse)
     said_back = any(doubt.kind == "polarity" for doubt in doubts) or reading.intent in (None, *HARM, *AT_ONCE)
     badly = bool(heard.words) and mean_posterior(heard) < HEARD_WHOLE
+    badly = badly or (reading.intent == "undo" and (text != heard.text or reading.confidence < UNDONE))
     if not said_back and (badly or (reading.intent in ("mixed", "rinsed_out") and _may_be_meant(text, heard))):
         doubts.append(Doubt("hearing", text))
     return tuple(doubts)

@@ -13,6 +13,7 @@ from typing import Literal, TypeAlias
 
 from assistant.understand.known_words import ASKS_FIRST
 from assistant.understand.patterns import Pattern, words_in
+from assistant.understand.spelled_out import WORDS_OF, spelled_out
 from assistant.understand.step_patterns import DONE, MENTIONED, STEPS, TUB
 
 Polarity: TypeAlias = Literal["claimed", "not yet", "asked", "doubtful"]
@@ -80,33 +81,6 @@ _NOT_ALL = Pattern(
 )
 
 
-_STEP_NOUN = (
-    r"(?:moving out|clearing(?: out)?|clear out|washing|wash|spraying|holding|hold|wet time|rinsing|rinse|wiping|wipe"
-    r"|drying|airing)"
-)
-_SEVERAL = Pattern(
-    rf"^((?:the )?{_STEP_NOUN}(?:(?: ?,)?(?: and)?(?: the)? {_STEP_NOUN})+) (?:is|are|have been) ({DONE})\b",
-    *("done", "finish", "over", "complete", "sorted", "taken care", "dealt", "ticked", "of the way", "seen to"),
-)
-_TICKED = Pattern(
-    rf"\b(?:(?:mark|put|log|record) (?:off )?(?:the )?({_STEP_NOUN})(?: of| for| on)?(?: the)?(?: ENCLOSURE)?"
-    rf" (?:down )?as {DONE}|(?:tick|mark) off (?:the )?({_STEP_NOUN}))\b",
-    *("mark ", "put ", "log ", "record ", "tick "),
-)
-_ROUGHLY = Pattern(
-    r"\b(rinse|wash|wipe|clear out) (?:the )?(ENCLOSURE|it|that|this) (?:is )?(?:all )?(?:done|finished)$",
-    *("done", "finished"),
-)
-
-
-def _spelled_out(text: str) -> str:
-    """Lists and ticks as plain claims: "clearing and washing are finished" gives each its own "is done"."""
-    if _SEVERAL.search(text):
-        text = _SEVERAL.sub(lambda all_of: re.sub(rf"({_STEP_NOUN})", r"\1 is done", all_of.group(1)), text)
-    text = _TICKED.sub(lambda ticked: f"{ticked.group(1) or ticked.group(2)} is done", text)
-    return _ROUGHLY.sub(r"\1 is done", text)
-
-
 @dataclass(frozen=True, slots=True)
 class Claims:
     """What a text says of steps."""
@@ -141,7 +115,7 @@ def claims_in(text: str) -> Claims:
     text: small words, names masked as ENCLOSURE, AGENT ..., signs apart.
     """
     stayed = _stayed_wet(text)
-    plain = _spelled_out(_DISCOURSE.sub("", text).strip())
+    plain = spelled_out(_DISCOURSE.sub("", text).strip())
     clauses = [clause.strip(" ,") for clause in _NEW_CLAUSE.split(plain) if clause and clause.strip(" ,")]
     asks = _asks(plain)
     done: list[str] = []
@@ -223,6 +197,8 @@ def _asks(text: str) -> str:
     """ "all": the whole is a question; "first": it begins like one; empty: it isn't."""
     if _TAG.search(text):
         return "all"
+    if re.search(r"^\S+ (?:what|which|who|where|when)(?: one| with| bottle)? ?\??$", text):
+        return "all"  # "sprayed what?"
     if text.endswith("?") and not re.search(r"[.,;!] ?(?:what|how|when|which|can|is|now what)\b", text):
         return "all"
     return ""
@@ -318,6 +294,8 @@ def _counts(step: str, match: re.Match[str]) -> bool:
     if step == "dry":
         return not _EARLY.search(match.group() + after) and " to dry" not in match.string[: match.end()]
     if step in ("rinse", "wash", "wipe"):
+        if re.search(r"\b(?:BOTTLE|bottle|sprayer)(?: is| 's| has been| all| now)+ $", match.string[: match.start()]):
+            return False  # "the yellow bottle's rinsed" is no step
         return not re.match(
             r"(?: out)?(?: \w+){0,2} (?:hands?|eyes?|mouth|face|gloves|BOTTLE|bottle|syringe|bowls?|tongs|cloth)\b",
             after,
@@ -371,8 +349,7 @@ WORDS = words_in(
         _STAYED,
         _WENT_DRY,
         _EARLY,
-        _SEVERAL,
-        _TICKED,
+        *WORDS_OF,
     ),
 )
 """Every word that a rule here turns on: known words, so that "mostly" is never mended into "most"."""

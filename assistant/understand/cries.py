@@ -37,6 +37,7 @@ from assistant.understand.harm_patterns import (
     WISH,
     WOUND,
 )
+from assistant.understand.treating import of_its_home, treats
 
 Place: TypeAlias = Literal["eye", "skin", "mouth", "lungs"]
 Victim: TypeAlias = Literal["person", "animal"]
@@ -49,6 +50,8 @@ class Cry:
     intent: Literal["splash", "wound"]
     place: Place | None = None
     victim: Victim | None = None
+    too: tuple[Place, ...] = ()
+    """Where else it got to."""
     got_out: bool = False
     """After fumes: everybody is out, or it is asked when to go back in."""
 
@@ -68,9 +71,15 @@ def cry_in(text: str) -> Cry | None:
 
     text: small words, slips mended, names masked as AGENT, ANIMAL ..., signs apart.
     """
+    whole = text
     text = HEARD_AS_EYE.sub(lambda eye: f"{eye['my'] or 'in my'} eye", IDIOMS.sub(" ", text))
     if (SPRAYED_ANIMAL.search(text) or REACHED_IT.search(text)) and not _is_wish(text):
         return Cry("splash", "eye" if re.search(r"\beyes?\b", text) else "skin", "animal")
+    if _WOULD_IT_HURT.search(text):
+        return None
+    own = MY_OWN.search(text) is not None and not re.search(ANIMAL, text)
+    if not own and not _of_people(text) and not _A_TOOL.search(text) and treats(whole):
+        return _treated(text)
     splashed = _splash(text)
     if splashed is not None and (MY_OWN.search(text) or _of_people(text) or not _is_wish(text)):
         return splashed
@@ -78,10 +87,15 @@ def cry_in(text: str) -> Cry | None:
         WOUND.search(text)
         and not _A_GERM_ALONE.search(text)
         and not _A_TOOL.search(text)
-        and not (MY_OWN.search(text) and not re.search(ANIMAL, text))
+        and not own
+        and not of_its_home(text)
     ):
-        return Cry("wound", "eye" if re.search(r"\beyes?\b", text) else None, "animal")
+        return _treated(text)
     return splashed or _by_parts(text)
+
+
+def _treated(text: str) -> Cry:
+    return Cry("wound", "eye" if re.search(r"\beyes?\b", text) else None, "animal")
 
 
 def _by_parts(text: str) -> Cry | None:
@@ -134,21 +148,70 @@ def _is_wish(text: str) -> bool:
     )
 
 
+_TO_DRINK = re.compile(
+    r"\bdrinking (?:water|bowl|dish|bottle)\b|\b(?:fit|fine|safe|ok|good|water) to drink\b|\bsting\w* nettles?\b"
+    r"|\bdrinks? (?:from|out of) (?:after|again)\b"
+)
+"""Drunk by nobody."""
+_WOULD_IT_HURT = re.compile(
+    r"^(?:so |and |but )*(?:will|would|does|do|could|can|is it going to) (?:it|that|this|AGENT|STOCK|MIX)\b"
+    r"(?: \w+)? (?:sting|burn|hurt|irritate|itch)\b(?!.*\b(?:in|into) (?:my|his|her|the) eyes?\b)"
+)
+_FUMES_ALONE = re.compile(
+    r"^(?:so |and |but |ok )*(?:how|what|can|could|may|should|do|does|is|are|when|which|will)\b"
+    r"(?!.*\b(?:my|me|i (?:feel|am|have)|cough\w*|chok\w*|dizzy|breath\w*|sick|faint|hurts?|sting\w*|burn\w*"
+    r"|headache|inhaled)\b).*\bfumes?\b"
+)
+"""Asked about fumes, by nobody who feels them."""
+
+
 def _splash(text: str) -> Cry | None:
     if PREPARING.search(text) and not HAPPENED.search(text):
         return None
+    text = _TO_DRINK.sub(" ", text)
     place: Place | None = None
     if EYE.search(text) and not (_EYES_STING.search(text) and LUNGS.search(text)):
         place = "eye"
     elif MOUTH.search(text):
         place = "mouth"
-    elif LUNGS.search(text):
+    elif LUNGS.search(text) and not _FUMES_ALONE.search(text):
         place = "lungs"
     elif SKIN.search(text):
         place = "skin"
     elif not POISONED.search(text) and not (OUCH.search(text)):
         return None
-    return Cry("splash", place, _victim(text, place))
+    return Cry("splash", place, _victim(text, place), _places_too(text, place))
+
+
+_AND = re.compile(r"\b(?:and|also|too|both|plus|as well)\b|,")
+
+
+def _places_too(text: str, place: Place | None) -> tuple[Place, ...]:
+    """Where else it got to, where more than one place is told of: "I swallowed some and it's in my eye"."""
+    if place is None or not _AND.search(text):
+        return ()
+    found: list[Place] = []
+    if place != "eye" and _IN_THE_EYE.search(text):
+        found.append("eye")
+    if place != "mouth" and _TAKEN.search(text):
+        found.append("mouth")
+    if place != "lungs" and _CHOKES.search(text) and not _EYES_STING.search(text):
+        found.append("lungs")
+    if place != "skin" and _ON_SKIN.search(text):
+        found.append("skin")
+    return tuple(found)
+
+
+_IN_THE_EYE = re.compile(r"\b(?:in|into) (?:my|his|her|the|both|one|its|their) (?:\w+ )?eyes?\b")
+_TAKEN = re.compile(r"\b(?:swallowed|drank|gulped|in (?:my|his|her|its|their) mouth|licking|licked|mouthful)\b")
+_CHOKES = re.compile(
+    r"\b(?:cough\w*|chok\w*|can not breathe|wheez\w*|breathed (?:it )?in|chest (?:is |hurts|\w+ tight))\b"
+)
+_ON_SKIN = re.compile(
+    rf"\b(?:on|over|down|up) (?:my|his|her|its|their|the) (?:\w+ )?(?:{LIMBS}|skin|arm|back|belly)\b|\ball over (?:me"
+    rf"|him|her)\b"
+)
+"""Each place told of plainly enough to stand beside another."""
 
 
 def _victim(text: str, place: Place | None) -> Victim:

@@ -8,12 +8,14 @@ from assistant.understand.patterns import Pattern
 # Bits of text without one of which the pattern can't match.
 _HINTS = words_of(
     "reek lick ow ouch ringworm water eye ANIMAL aid cough mouth gulp swallow burn fumes smell"
-    " gas chlorine drink dry dried see hand elbow scratch sick ill asthma sniff"
+    " gas chlorine drink dry dried see hand elbow arm foot knee sleeve leg bum hip scratch sick ill asthma sniff"
 )
 
 IDIOMS = Pattern(
     r"\bfirst aid (?:kit|box|course)\b|\bcough (?:sweets?|drops?|syrup|mixture)\b"
     r"|\b(?:my |his |her )?mouth (?:is )?full\b(?! of (?:bubbles|foam|froth|AGENT|STOCK))"
+    r"|\b(?:easy|gentle|kind|hard) on (?:the|your|my) eyes?\b|\bcoughs? and sneez\w*"
+    r"|\beye ?wash (?:station|bottle|kit)\b(?=.*\b(?:need|buy|get|worth|have)\b)"
     r"|\bhard to swallow\b|\bdrains? (?:\w+ )?swallow\w*"
     r"|\b(?:toast|toaster|dinner|lamp|bulb|tube|candle)\b[^.,;!]*\bburn\w*"
     r"|\bburn\w*(?: in)?\b[^.,;!]*\b(?:toast|dinner|lamp|bulb|tube|candle)\b"
@@ -45,6 +47,9 @@ IDIOMS = Pattern(
     r"|bottle|jug|syringe|cloth"
     r"|sponge|brush|sprayer|towel)s? in (?:my|one|the|each) (?:other |left |right |free )?hand\b"
     r"(?: and (?:a|the|my) \w+ in the other)?|\b(?:still|got|left) in hand\b|\bwith my elbow\b"
+    r"|\bmy (?:elbow|arm|foot|knee|hand|sleeve|bum|leg|hip) (?:just )?(?:knocked|caught|kicked|hit|tipped|bumped"
+    r"|nudged)"
+    r" (?:over )?(?:the|a|my) (?:AGENT|STOCK|BOTTLE|bottle|jug|bucket|lid|shelf|table|rack)\b"
     # Wet with what, and why cracked, is not passed over.
     r"|\bmy hands (?:are|were) (?:all |still |too |so )*(?:(?:wet|full|soaked|dirty|filthy|soapy|slippery|cracked)\b"
     r"(?! (?:in|with|of|from|by|after|and|but)\b)|(?:cold|freezing|tied|shaking|gloved|busy)\b)"

@@ -8,12 +8,14 @@ of breath alone. What is read here is asked back about where the place isn't pla
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from collections.abc import Sequence
 
 from rapidfuzz import fuzz, process
 
+from assistant.understand.harm_said import Found, Said, before
+from assistant.understand.harm_taken_in import into_what_hurts, swallowed
 from assistant.understand.harm_words import (
+    AFTER_WORK,
     ANIMAL_SIGNS,
     ANIMALS,
     ASKS_OF_WORK,
@@ -23,11 +25,11 @@ from assistant.understand.harm_words import (
     BREATH_SAID,
     BREATHED,
     CUT_OFF,
+    DIRTY_WATER,
     DONE_TO,
     DRANK,
     FIRST_AID,
     FUMES,
-    GENERAL,
     HAZARDS,
     HEAVY,
     HELD,
@@ -37,15 +39,13 @@ from assistant.understand.harm_words import (
     INTO,
     LIKE,
     MINE,
-    MISTAKEN,
     NO_HARM,
-    NO_MEAL,
-    OWNERS,
     PEOPLE,
     PLACES,
     PLAIN_WORK,
     SAT,
     SIGNS,
+    THROWN,
     TIGHT,
     TURNED,
     USED,
@@ -56,24 +56,16 @@ from assistant.understand.harm_words import (
     WET_VERBS,
     WETTED,
     WORN,
-    Place,
     words_of,
 )
 
 
-@dataclass(frozen=True, slots=True)
-class Found:
-    """What the parts add up to."""
-
-    place: Place | None
-    animal: bool
-
-
 def harm_by_parts(text: str) -> Found | None:
     """The harm that the parts of a masked text add up to; None: they add up to none."""
-    said = _Said(NO_HARM.sub(" ", text))
+    said = Said(DIRTY_WATER.sub("bucket", NO_HARM.sub(" ", text)))
     for rule in (
-        _swallowed,
+        into_what_hurts,
+        swallowed,
         _reached_a_place,
         _slip_of_a_place,
         _breath,
@@ -89,103 +81,10 @@ def harm_by_parts(text: str) -> Found | None:
     return None
 
 
-class _Said:
-    """A text with the places of its parts."""
-
-    def __init__(self, text: str) -> None:
-        self.text = text
-        self.words = text.split()
-        self.present = frozenset(self.words)
-        self.general = GENERAL.search(text) is not None
-        self.hazard = not self.present.isdisjoint(HAZARDS)
-        self.used = self.hazard or not self.present.isdisjoint(USED)
-        named = not self.present.isdisjoint(ANIMALS) or re.search(r"(?<!the )\bENCLOSURE\b", text) is not None
-        person = not self.present.isdisjoint(PEOPLE) or re.search(r"\b(?:my|me) \w*", text) is not None
-        self.animal = named
-        self.of_animal = named and (self.present.isdisjoint(PEOPLE - {"me"}))
-        self.person = person
-
-    def at(self, kind: frozenset[str]) -> Iterator[int]:
-        return (place for place, word in enumerate(self.words) if word in kind)
-
-    def near(self, place: int, kind: frozenset[str], before: int, after: int) -> bool:
-        return not kind.isdisjoint(self.words[max(0, place - before) : place + after + 1])
-
-    def bodies(self) -> Iterator[tuple[int, Place, bool]]:
-        """Each place of somebody's body that is named: where in the text, what, and whether it is a person's."""
-        for at, word in enumerate(self.words):
-            if self.words[at + 1 : at + 2] and self.words[at + 1] in (HOMES_AFTER | {"-", "level"}) - {
-                "'s",
-                "hide",
-                "lid",
-            }:
-                continue
-            if word in PLACES and not (OWNERS | ({"the"} if "eye" in word else set())).isdisjoint(
-                self.words[max(0, at - 3) : at]
-            ):
-                before = self.words[max(0, at - 4) : at]
-                animal = not ANIMALS.isdisjoint(before) or "ENCLOSURE" in before
-                own = not MINE.isdisjoint(before) and not animal
-                yield at, PLACES[word], own or (not animal and not self.of_animal)
-
-
-def _before(words: Sequence[str], at: int, kind: frozenset[str]) -> int | None:
-    """Where the word of a kind stands that leads to a place, over whose it is: "into his left eye"."""
-    for back in range(at - 1, max(-1, at - 5), -1):
-        if words[back] in kind:
-            return back
-        if words[back] not in OWNERS | ANIMALS | PEOPLE | {
-            "ENCLOSURE",
-            "a",
-            "the",
-            "one",
-            "bad",
-            "of",
-            "poor",
-            "little",
-        }:
-            return None
-    return None
-
-
-def _swallowed(said: _Said) -> Found | None:
-    for at in said.at(DRANK):
-        word = said.words[at]
-        near = said.words[max(0, at - 7) : at + 10]
-        hurtful = not HAZARDS.isdisjoint(near) or not VESSELS.isdisjoint(near) or MISTAKEN.search(said.text)
-        if word == "bit" and not said.near(at, frozenset(("into", "through")), 0, 1):
-            continue
-        if word in ("lap", "taste", "sip", "suck") and said.general:
-            continue
-        if word in ("lick", "licked", "licking", "lapped") and not said.present.isdisjoint(USED):
-            hurtful = True
-        eaten = not NO_MEAL.isdisjoint(near) and HAZARDS.isdisjoint(near) and not MISTAKEN.search(said.text)
-        if word.startswith("swallow") and not eaten and not said.of_animal:
-            hurtful = True
-        if hurtful and not eaten:
-            animal = said.of_animal or (word.startswith("lick") and "i" not in said.present and not said.person)
-            return Found("mouth", animal)
-    if re.search(r"\b(?:down|in|into) (?:my|his|her|their) (?:throat|mouth|gob)\b", said.text) and not said.general:
-        return Found("mouth", said.of_animal)
-    cup = re.search(r"\bmy (?:\w+ )?(?:squash|tea|coffee|drink|cup|mug|water|juice|cola|beer|glass|soup)\b", said.text)
-    if cup and said.hazard and MISTAKEN.search(said.text):
-        return Found("mouth", False)
-    if re.search(
-        r"\b(?:BOTTLE|bottle|nozzle|AGENT|tube) (?:\w+ )?(?:to|in|into) (?:my|his|her|their) (?:mouth|lips)\b",
-        said.text,
-    ):
-        return Found("mouth", said.of_animal)
-    if re.search(
-        r"\bhad (?:some|a bit|a drop|a drink) (?:of|from|out of) (?:the )?(?:BOTTLE|AGENT|STOCK)\b(?! left)", said.text
-    ):
-        return Found("mouth", said.of_animal)
-    return None
-
-
-def _reached_a_place(said: _Said) -> Found | None:
+def _reached_a_place(said: Said) -> Found | None:
     for at, place, persons in said.bodies():
         word, words = said.words[at], said.words
-        lead = _before(words, at, INTO)
+        lead = before(words, at, INTO)
         wet = said.near(at, WET_VERBS - {"has", "had", "put"}, 8, 5)
         if word in HELD and lead is not None and words[lead] in ("in", "to", "at"):
             continue  # held, not wetted
@@ -216,12 +115,21 @@ def _reached_a_place(said: _Said) -> Found | None:
         on_it = place in ("eye", "mouth") and said.near(at, frozenset(("has", "got", "is")), 5, 0)
         if not persons and hazard and (wet or on_it) and lead is not None and not said.general:
             return Found(place, True)
+        own = not MINE.isdisjoint(words[max(0, at - 3) : at])
+        if (
+            own
+            and (lead is not None or (words[at - 1] in MINE and words[at - 2] in THROWN))
+            and said.near(at, THROWN, 9, 0)
+            and "water" not in said.present
+            and not said.general
+        ):
+            return Found(place, False)
         if persons and hazard and said.near(at, WET_VERBS, 4, 6) and not said.general and lead is None:
             return Found(place, False)
     return None
 
 
-def _slip_of_a_place(said: _Said) -> Found | None:
+def _slip_of_a_place(said: Said) -> Found | None:
     """ "Bleach on my han": a place that is only nearly one, right where one must stand."""
     cut = CUT_OFF.search(said.text)
     if cut is None or said.general or cut["place"] in PLACES:
@@ -235,8 +143,17 @@ def _slip_of_a_place(said: _Said) -> Found | None:
     return None if like is None or like[0] in WORN else Found(PLACES[like[0]], False)
 
 
-def _breath(said: _Said) -> Found | None:
-    sign = not said.present.isdisjoint(BREATH) or BREATH_SAID.search(said.text)
+_ASTHMA = re.compile(
+    r"\basthma(?: \S+){0,3} (?:kick\w*|attack|flar\w*|bad|worse|start\w*|play\w*|off|set|trigger\w*|gone|coming)\b"
+    r"|\b(?:trigger\w*|set off|start\w*|having an?)(?: \S+){0,3} asthma\b"
+)
+"""Asthma that has begun; to have it is no cry."""
+
+
+def _breath(said: Said) -> Found | None:
+    sign = (
+        not said.present.isdisjoint(BREATH - {"asthma"}) or _ASTHMA.search(said.text) or BREATH_SAID.search(said.text)
+    )
     if sign and not said.general and (not said.of_animal or said.used):
         return Found("lungs", said.of_animal)
     after_work = (said.used or not said.present.isdisjoint(FUMES)) and not said.animal and not said.general
@@ -251,15 +168,27 @@ def _breath(said: _Said) -> Found | None:
     return None
 
 
-def _sore_place(said: _Said) -> Found | None:
+_BARE_PLACE = re.compile(
+    r"^(?:the |now |and |oh |my )*(?P<place>throat|arms?|legs?|foot|feet|neck|chest|pupils?|eyelids?|skin|lips|tongue"
+    r"|nose|fingers?|hands?|face) "
+    r"(?:is |are |has |'s |looks? |feels? |gone |went |all |a bit |really |so |going |turned )*"
+    r"(?:closed|closing|blotchy|white|red|raw|swollen|swelling|puffy|numb|peeling|blister\w*|sting\w*|burn\w*|sore"
+    r"|tight"
+    r"|itch\w*"
+    r"|hurts?|hurting|cloudy|blurr\w*)\b"
+)
+"""Said in a hurry, without whose it is."""
+
+
+def _sore_place(said: Said) -> Found | None:
     """A sign at a place of a person's: nobody need say what did it."""
     for at, place, persons in said.bodies():
         if said.general:
             continue
         if not persons:
             if (
-                said.used
-                and said.near(at, SIGNS | words_of("red white raw closed"), 1, 5)
+                (said.used or AFTER_WORK.search(said.text))
+                and said.near(at, SIGNS | words_of("red white raw closed puffy"), 1, 5)
                 and said.present.isdisjoint({"shed", "shedding"})
             ):
                 return Found(place, True)
@@ -275,6 +204,9 @@ def _sore_place(said: _Said) -> Found | None:
         mine = not (MINE | {"i"}).isdisjoint(said.present) or not said.present.isdisjoint(PEOPLE) or said.used
         if (strong and mine) or weak:
             return Found(place, False)
+    bare = _BARE_PLACE.match(said.text)
+    if bare and not said.general and not said.animal:
+        return Found(PLACES[bare["place"]], False)
     if (
         re.match(r"^(?:the )?eyes? (?:is |are |'s )?", said.text)
         and not SIGNS.isdisjoint(said.words[:6])
@@ -282,11 +214,12 @@ def _sore_place(said: _Said) -> Found | None:
     ):
         return Found("eye", False)
     inside = re.search(r"\b(?:burning|stinging|wet|hot)\b.*\binside (?:my|the) (?:glove|boot|shoe|sleeve)", said.text)
-    worn = re.search(r"\b(?:rash|blister\w*|hives)\b", said.text) and said.used and not said.animal
+    worn = re.search(r"\b(?:rash|blister\w*|hives)\b", said.text) and not said.animal
+    worn = worn and (said.used or not said.present.isdisjoint(WORN))
     return Found("skin", False) if inside or (worn and not said.general) else None
 
 
-def _wetted(said: _Said) -> Found | None:
+def _wetted(said: Said) -> Found | None:
     """A being that was wetted, with no place named."""
     text = said.text
     full = re.search(r"\b(?P<of>nose|lung|eye|ear|mouth|arm|lap)ful+s? of\b", text)
@@ -304,7 +237,7 @@ def _wetted(said: _Said) -> Found | None:
     for at in said.at(being):
         if _is_home(said.words, at):
             continue
-        lead = _before(said.words, at, frozenset(("on", "onto", "over", "at", "off", "up", "by")))
+        lead = before(said.words, at, frozenset(("on", "onto", "over", "at", "off", "up", "by")))
         if (
             lead is not None
             and said.near(lead, HAZARDS, 6, 0)
@@ -344,7 +277,7 @@ def _is_home(words: Sequence[str], at: int) -> bool:
     return bool(after) and after[0] in HOMES_AFTER
 
 
-def _animal_in_it(said: _Said) -> Found | None:
+def _animal_in_it(said: Said) -> Found | None:
     """An animal that was in what hurts, or was there while it was sprayed."""
     if said.general:
         return None
@@ -371,7 +304,7 @@ def _animal_in_it(said: _Said) -> Found | None:
         what = tail[into + 1 : into + 5] if into is not None else []
         if not HAZARDS.isdisjoint(what) and "box" not in what:
             return Found("skin", True)
-        if "bucket" in what and said.words[at] not in ("they",):
+        if not {"bucket", "puddle"}.isdisjoint(what) and said.words[at] not in ("they",):
             return Found("skin", True)
     if said.used and re.search(
         r"\b(?:he|she|ANIMAL|ENCLOSURE)(?: is| was| 's| got)?(?: all)? (?:covered|soaked|drenched) (?:in"
@@ -389,14 +322,15 @@ def _animal_in_it(said: _Said) -> Found | None:
     return Found("mouth" if given else "skin", True) if (still and put) or given else None
 
 
-def _animal_ill(said: _Said) -> Found | None:
+def _animal_ill(said: Said) -> Found | None:
     being = said.animal or not said.present.isdisjoint(BEINGS)
-    if being and not said.general and ANIMAL_SIGNS.search(said.text) and (said.used or "rinse" in said.text):
+    after = said.used or AFTER_WORK.search(said.text)
+    if being and not said.general and ANIMAL_SIGNS.search(said.text) and after:
         return Found(None, True)
     return None
 
 
-def _asked_aid(said: _Said) -> Found | None:
+def _asked_aid(said: Said) -> Found | None:
     if FIRST_AID.search(said.text) and not BACK.search(said.text):
         return Found(None, said.of_animal)
     return None
@@ -408,7 +342,7 @@ def may_be_harm(text: str) -> bool:
     The matcher's own chance of harm was tried as a third ground and left out: on the first three sets of
     tests/unit/understand/harm_sets it brought more false alarms than cries.
     """
-    said = _Said(NO_HARM.sub(" ", text))
+    said = Said(NO_HARM.sub(" ", text))
     if said.general or not PLAIN_WORK.isdisjoint(said.present):
         return False
     if said.present.isdisjoint(SIGNS) and ASKS_OF_WORK.search(text):

@@ -111,7 +111,7 @@ _HINTS: dict[str, frozenset[str]] = {
 EYE = Pattern(
     rf"\b(?:in|into|near|on|to|at) (?:{_WHOSE} )?(?:left |right |own |bad )?eye(?:s|ball|balls|lid)?\b"
     rf"|\beyes?\b(?: \S+){{0,3}} {_HURTS}\b|\b{_HURTS} (?:\S+ ){{0,3}}eyes?\b|\b{_GOT}\b.*\beyes?\b"
-    rf"|^(?:my |ow |ouch |the )*eyes?(?: eyes?)*$"
+    rf"|^(?:(?:my|ow|ouch|oh|a+h+|argh|help|quick|please|no|the|,) )*eyes?(?: ?,? ?eyes?)*(?: ?,.*)?$"
     r"|\b(?:contacts|contact lens\w*)\b.*\b(?:got|went|gone|under) (?:in|behind|them|my)\b"
     rf"|\b{_HIT} (?:my|his|her) (?:\w+ )?eye"
     r"|\b(?:eye ?sight|vision)\b(?: \S+){0,3} (?:gone|going|blur\w*|bad|funny)\b"

@@ -25,12 +25,25 @@ VAGUE = words_of("it some something stuff this drop drops splash bit lot load lo
 USED = words_of(
     "sprayed spraying spray misted misting mixed mixing bleached bleaching disinfecting disinfected cleaning"
 )
+AFTER_WORK = re.compile(
+    r"\b(?:since|after|from) (?:i |the |that |a |my )*(?:cleaned|clean|cleaning|used|disinfect\w*|spray\w*|bleach\w*"
+    r"|washed|misted)\b|\b(?:put|popped|moved|rehoused|rehomed) (?:him|her|them|it|(?:the |my )?ANIMAL)\b.*\b(?:wet"
+    r"|damp|early|too soon)\b"
+    r"|\b(?:cleaner|disinfectant|rinse|the clean|wrong bottle)\b|\bi (?:have )?used (?:the |my )?(?:\w+ )?(?:AGENT"
+    r"|BOTTLE)"
+)
+"""An animal's sign that comes after the work is asked about as the work's doing."""
 FUMES = words_of("fumes fume vapour vapours gas smell chlorine mist")
-VESSELS = words_of("bucket pail mop bottle jug")
+VESSELS = words_of("bucket pail mop bottle jug siphon hose tube")
+DIRTY_WATER = re.compile(r"\b(?:soak|soaking|bath|mop|bucket|cleaning|rinse|wash|washing|dip|dirty) water\b")
+"""Water with what was washed off in it, and maybe the product."""
 
 PLACES: dict[str, Place] = {
     **dict.fromkeys(
-        words_of("eye eyes eyeball eyeballs eyelid eyelids eyesight vision sight goggles glasses lens contacts"), "eye"
+        words_of(
+            "eye eyes eyeball eyeballs eyelid eyelids eyesight vision sight goggles glasses lens contacts pupil pupils"
+        ),
+        "eye",
     ),
     **dict.fromkeys(words_of("mouth lips lip tongue gums teeth gob"), "mouth"),
     **dict.fromkeys(words_of("throat chest lungs lung nose nostril nostrils airway airways"), "lungs"),
@@ -65,7 +78,8 @@ PEOPLE = words_of(
 ANIMALS = words_of(
     """
     ANIMAL animal animals snake snakes lizard geck gecko geckos tortoise turtle terrapin frog frogs toad toads dragon
-    python boa skink monitor iguana chameleon newt salamander axolotl reptile hatchling hatchlings pet pets dog dogs
+    tort tegu anole beardie crestie royal python boa skink monitor
+    iguana chameleon newt salamander axolotl reptile hatchling hatchlings pet pets dog dogs
     cat cats puppy pup kitten hamster rabbit bunny bird parrot budgie rat mouse ferret
     """
 )
@@ -113,7 +127,7 @@ DRANK = words_of(
     licking
     licks lapped lapping lap ate eaten eating chewed chewing suck sucked sucking tasted mouthful downed necked
     ingested
-    nibbled bit taste
+    nibbled bit taste mouthful swallowing
     """
 )
 BREATHED = words_of(
@@ -138,6 +152,11 @@ WET_VERBS = words_of(
     fell came went gone got getting get goes burst rolled wearing stuck put dipped dunked touched had has
     """
 )
+THROWN = words_of(
+    "splash splashed splashes splashing splattered spattered squirted squirts dripped dripping sprayed spat spilled"
+    " spilt"
+)
+"""What needs no product named: whatever it was got there."""
 WETTED = words_of(
     "soaked soaking drenched doused covered splashed splattered spattered sprayed squirted dripping hit wearing"
 )
@@ -150,7 +169,9 @@ ANIMAL_SIGNS = re.compile(
     r"|sneez\w+|gasp\w*|wheez\w*|bubbl\w+|retch\w+|vomit\w*|collapsed?|unresponsive|lethargic|shaking|trembling|dying"
     r"|(?:breathing|breathes|moving|acting|walking) (?:\w+ )?(?:funny|odd\w*|weird\w*|strange\w*|fast|hard"
     r"|heav\w+|badly)"
-    r"|not (?:moving|breathing|right)|rubbing (?:his|her|its|their) (?:face|eyes?|nose|mouth)|cough\w*|chok\w+"
+    r"|not (?:moving|breathing|right|eating)|gone stiff|on the (?:\w+ )?(?:floor|bottom|ground)|(?:lying|laid|flipped"
+    r"|is) on"
+    r" (?:his|her|its) (?:back|side)$|rubbing (?:his|her|its|their) (?:face|eyes?|nose|mouth)|cough\w*|chok\w+"
     r"|gone (?:red|white|raw|pale))\b"
 )
 INSIDE = re.compile(
@@ -184,13 +205,14 @@ BACK = re.compile(
 )
 GENERAL = re.compile(
     r"^(?:so |and |um |ok )*(?:do|does|will|would|can|could|may|should|shall|is|are|how (?:long|much|many|do)|which"
-    r"|what (?:kills?|is the best|should|do i (?:need|wear|use|put|want)))\b"
+    r"|what (?:kills?|is the best|should|do i (?:need|wear|use|put|want)))\b(?! not\b)"
 )
 WASHED = re.compile(
     r"\b(?:wash|washed|washing|rinse|rinsed|scrub|dry|dried|clean|cleaned)(?: \w+)? (?:my"
     r"|your) (?:\w+ )?(?:hands?|gloves?|boots)"
 )
 NO_HARM = re.compile(
+    r"\bhand (?:gel|saniti[sz]er|cream|soap|wash)\b|\bsting\w* nettles?\b|\b(?:drinking|water) (?:bowl|dish|bottle)\b|"
     r"\b(?:no|not|nobody|never|nothing|stopped|without)(?: \w+){0,2} (?:cough\w*|chok\w*|dizzy|hurt|stings?"
     r"|burns?|sick)\b"
     r"|\bout of puff\b|\bsick (?:of|one|animal|tank|snake)\b|\b(?:head|hair) ?(?:start|band)\b"
@@ -223,7 +245,8 @@ WORDS = frozenset(
     )
     if word.islower() and len(word) > 2
 ) - {"bleech", "blech", "sanitiser", "sanitizer"} | words_of(
-    "gaping frothing foaming drooling limp twitching faint faceful headache collapsed seeing stars "
+    "pounding thumping rehoused rehomed gaping frothing foaming drooling limp twitching faint faceful "
+    "headache collapsed seeing stars "
     "spinning throwing threw breath breathe feel feeling eyewash breathing"
 )
 """Every word that a rule here turns on: known words, so that none is mended into another."""
@@ -236,6 +259,8 @@ LIKE = 77.0
 """Of rapidfuzz's ratio, for a place cut off or misspelt: "on my han" 86, "in my ey" 80; "list" is 75 like "lips"."""
 
 ASKS_OF_WORK = re.compile(
-    r"\b(?:how (?:long|strong|much|often)|what strength|which (?:one|bottle)|what (?:should|do|can) i use)\b"
+    r"\b(?:how (?:long|strong|much|often)|what strength|which (?:one|bottle|product|agent|disinfectant|of)"
+    r"|what (?:should|do|can) i use|what is (?:best|safest)|how (?:toxic|poisonous|dangerous|bad|harmful)|(?:AGENT"
+    r"|STOCK) or (?:AGENT|STOCK))\b"
 )
 """A question about the work, that no hurt person asks."""

@@ -47,7 +47,7 @@ class InTalk:
             unseen = wet_answer(look, pending)
             if unseen is not None:
                 return unseen
-        answer = self._yes_or_no(look, pending)
+        answer = self._yes_or_no(look, pending) or _of_the_last_answer(look)
         if answer is not None:
             return answer
         if pending is not None:
@@ -71,6 +71,8 @@ class InTalk:
         claims, waits = look.claims, pending is not None and pending.on_yes is not None
         if waits and _NO_STEP.match(look.parsed.plain) and claims.polarity == "not yet" and not claims.done:
             return look.reading("no", Slots(), 0.9)  # "no, I haven't rinsed it"
+        if pending is not None and _NEVER_MIND.fullmatch(look.parsed.plain.strip(" .!,")):
+            return look.reading("no", Slots(), 0.95)
         if self._says(look, self._no) and look.top in ("no", OUTSIDE, "undo", "status"):
             return look.reading("no", Slots(), 0.95)
         if self._says(look, self._yes) and look.top in ("yes", OUTSIDE):
@@ -81,6 +83,8 @@ class InTalk:
         """A short turn joined to the question that it answers, corrects or repeats."""
         before = pending.reading if pending is not None else look.world.talk.last_reading
         if before is None or before.intent is None:
+            return None
+        if pending is None and _asks_anew(look, before):
             return None
         full = look.chances[look.top] >= ENOUGH and look.top not in (OUTSIDE, before.intent, "yes", "no")
         full = full and (look.top != "tub" or may_be("tub", look.parsed, look.claims))
@@ -106,7 +110,7 @@ class InTalk:
             if corrected is not None:
                 return corrected
         if pending is not None and pending.missing and (not full or follow_up.starts_with_yes(look.parsed.plain) == ""):
-            return follow_up.supplied(answering, pending)
+            return follow_up.supplied(answering, pending) or self._adds_to_it(answering, pending, look)
         if (
             follow_up.asks_for_another(look.parsed, before.intent)
             and follow_up.may_be_asked_again(before.intent, look.world)
@@ -118,6 +122,13 @@ class InTalk:
         if pending is not None and pending.reading.doubts:
             return follow_up.corrected(answering, before, look.world)
         return None
+
+    def _adds_to_it(self, answering: Answering, pending: Pending, look: Look) -> Reading | None:
+        """ "Bleach", when the mix was asked for: noted, and the mix is asked for again."""
+        before = pending.reading
+        if not follow_up.may_be_asked_again(before.intent, look.world) or not self._only_names(look, before):
+            return None
+        return follow_up.corrected(answering, before, look.world)
 
     def _only_names(self, look: Look, before: Reading) -> bool:
         """ "On glass?", "for the turtle": names that the question before takes, and small words."""
@@ -173,14 +184,53 @@ class InTalk:
         return short and set(said) <= words and plainly and not asks
 
 
+def _of_the_last_answer(look: Look) -> Reading | None:
+    """ "Why that order?", "for how long?", about what was answered just now."""
+    last, before = look.world.talk.last, look.world.talk.last_reading
+    plain = look.parsed.plain.strip(" .!?,")
+    if last is None or before is None or before.intent is None or last.intent not in (before.intent, "why", "repeat"):
+        return None
+    if plain.startswith("why ") and look.top == before.intent:
+        return look.reading("why", Slots(), 0.9)
+    if before.intent == "together" and not before.slots.met and _DID_IT.fullmatch(plain):
+        return replace(before, question=look.parsed.text, slots=replace(before.slots, met=True), spoken=look.spoken)
+    if _FOR_HOW_LONG.fullmatch(plain) and before.intent == "works_on":
+        return replace(before, question=look.parsed.text, spoken=look.spoken)
+    return None
+
+
+def _asks_anew(look: Look, before: Reading) -> bool:
+    """ "Bleach on acrylic", "what for yellow fungus": whole by themselves, whatever was asked before."""
+    if before.intent in ("works_on", "choose_agent", "protect", "together") and _WHOLE.match(look.parsed.plain):
+        slots = look.slots("surface")
+        return bool(slots.materials and (slots.agents or slots.bottles or slots.stocks))
+    return before.intent == "works_on" and _WHAT_FOR.match(look.parsed.plain) is not None
+
+
 def _asked_before(look: Look, pending: Pending | None) -> str | None:
     """The question that this turn may go on from."""
     before = pending.reading if pending is not None else look.world.talk.last_reading
     return before.intent if before is not None else None
 
 
+_DID_IT = re.compile(
+    r"(?:(?:um|uh|oh|oh no|well|but|ok|no|yes|sorry|too late|god|shit|help) ?,? ?)*"
+    r"(?:(?:i|we|he|she|my \w+) (?:have )?(?:already |just )*(?:did|done|mixed|put|poured)"
+    r"(?: it| that| them| both| this)?(?: already| just now| together| now| before)*"
+    r"|too late|it is (?:already )?(?:done|mixed)(?: already)?)"
+)
+""" "I already did", right after it was asked whether two may meet."""
+_FOR_HOW_LONG = re.compile(r"(?:and |ok )?(?:for )?how long(?: for| then)?|how (?:hot|strong|warm)(?: then)?")
+_WHOLE = re.compile(r"^(?:can |is )?(?:the |some |neat )?(?:AGENT|BOTTLE|STOCK) (?:ok |safe |fine )?(?:on|onto|for) ")
+_WHAT_FOR = re.compile(r"^(?:and |so )?(?:what|which|which one) (?:for|against|kills|works on)\b")
 _ASKING = frozenset({"what", "how", "which", "where", "when", "who", "why"})
 _SHORT = ("help", "undo", "next", "repeat", "status", "yes", "no")
+_NEVER_MIND = re.compile(
+    r"(?:(?:oh|ok|no|well|actually|just) ?,? ?)*(?:never mind|forget (?:it|that)|leave (?:it|that)(?: then)?"
+    r"|skip (?:it|that)"
+    r"|it does not matter|does not matter|no matter|cancel(?: that)?|drop it)(?: then| now| please)*"
+)
+""" "Never mind", when something was asked; alone it is about nothing."""
 _NO_STEP = re.compile(r"(?:um |er |oh )*no\b")
 _ASKS_OR_TELLS = frozenset({"is", "was", "did", "do", "are", "they"})
 _YES_OR_NO = frozenset(

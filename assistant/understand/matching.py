@@ -6,13 +6,12 @@ tests/bench/scorers.py, and on open data by tests/bench/clinc150.py; their table
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
 from rapidfuzz import fuzz, process
 
 from assistant.contract import Question
 from assistant.understand.learning import OUTSIDE, Linear, Row, softmax
-from assistant.understand.outside import LINES
 from assistant.understand.parsing import phrasing_words
 
 SHARPNESS = 4.0
@@ -28,13 +27,13 @@ NOT_LEARNED = -1.0
 """Score of a label that the weights don't know yet."""
 
 
-def rows_of(questions: Mapping[str, Question]) -> list[Row]:
+def rows_of(questions: Mapping[str, Question], outside: Iterable[str]) -> list[Row]:
     """Every phrasing and every line outside, as matched, with its label: what a model is trained on."""
     rows = [
         (" ".join(phrasing_words(text)), name) for name, question in questions.items() for text in question.phrasings
     ]
     inside = {text for text, _ in rows}
-    rows += [(text, OUTSIDE) for line in LINES if (text := " ".join(phrasing_words(line))) not in inside]
+    rows += [(text, OUTSIDE) for line in outside if (text := " ".join(phrasing_words(line))) not in inside]
     return list(dict.fromkeys(rows))
 
 

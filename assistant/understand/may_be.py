@@ -23,6 +23,9 @@ _ITS_HOME = re.compile(
     r"\b(?:ANIMAL|ENCLOSURE) 's (?:\w+ )?(?:hide|tank|tub|box|cage|viv|vivarium|enclosure|bowl|dish|glass|floor|lid"
     r"|branch|branches|water|food|perch|log|cork|rocks?|stuff|things|mat|plants?|hides|walls?)\b"
 )
+_NEARBY = re.compile(
+    r"\b(?:near|around|beside|next to|close to) (?:the |my |a |our |any )*(?:\w+ )?(?:ANIMAL|snakes?|frogs?|turtles?)\b"
+)
 _NOT_A_START = re.compile(
     r"\b(?:not|never|without) (?:\w+ )?(?:start|begin|starting)\b"
     r"|\b(?:tomorrow|later|tonight|this evening|next week|at the weekend|another day)\b"
@@ -78,6 +81,8 @@ def may_be(intent: str, parsed: Parsed, claims: Claims, chance: float = 0.0) -> 
         return bool(words & SHARED)
     if intent == "wound" and words & _TOOLS and not words & {"{agent}", "{bottle}", "{stock}", "{mix}"}:
         return False  # a hook from one to another is lent, not dabbed on
+    if intent == "wound" and _NEARBY.search(parsed.plain):
+        return False  # what may be used with the frogs in the next tank
     if intent == "wound" and (_ITS_HOME.search(parsed.plain) or _FOR_ITS_HOME.search(parsed.plain)):
         return False
     if intent == "wound":

@@ -83,7 +83,7 @@ def meets(parsed: Parsed, slots: Slots, world: World, chance: float) -> bool | N
         return None
     if _BETTER.search(plain) and not _MEETING.search(plain):
         return None
-    if _MEETING.search(plain) or chance >= 0.3 or _side_by_side(plain):
+    if _MEETING.search(plain) or (chance >= 0.3 and not slots.touched) or _side_by_side(plain):
         return False
     return None
 

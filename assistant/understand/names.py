@@ -52,6 +52,8 @@ SLIPPED_NAME = 82.0
 CLEAR_LEAD = 5.0
 """A slip that lies this close to two things is one that could be either."""
 _SHORTEST_SLIP = 5
+_SHORT = 6
+"""Words of a text in which a colour at the beginning or the end is surely a bottle."""
 
 CONTAINERS = frozenset({"bottle", "bottles", "spray", "sprayer", "squirter"})
 HOMES = frozenset(
@@ -165,9 +167,13 @@ class Names:
             or words[at] not in self._ordinary
         ):
             return False
-        stands_alone = at + 1 == len(words) or words[at + 1] in ("?", "!", ".", "please")
-        like_a_name = words[at] not in _NEVER_ALONE and len(words) <= 6 and stands_alone
-        return not (like_a_name and (at == 0 or words[at - 1] in ("the", "my", "in", "for", "no", "and")))
+        before = words[at - 1] if at else ""
+        if words[at] in _NEVER_ALONE or (after and after not in _AFTER_A_NAME):
+            return True
+        if before in _BEFORE_A_COLOUR:
+            return False
+        opens = at == 0 and after in ("'s", "has")
+        return not (opens or (len(words) <= _SHORT and before in ("", "the", "my", "no", "and")))
 
     def _slipped(self, words: list[str], taken: frozenset[int]) -> list[Mention]:
         candidates: list[Mention] = []
@@ -248,6 +254,47 @@ def _begins_number(words: Sequence[str]) -> bool:
 
 # A bottle may be called clear and a cage window; said alone, these words are a step, an opening, a state.
 _NEVER_ALONE = frozenset({"clear", "window", "door", "spray", "dry", "wet", "water", "clean", "new", "next", "spare"})
+_AFTER_A_NAME = frozenset(
+    {
+        "?",
+        "!",
+        ".",
+        ",",
+        ";",
+        "please",
+        "'s",
+        "is",
+        "was",
+        "has",
+        "had",
+        "with",
+        "at",
+        "now",
+        "then",
+        "yet",
+        "and",
+        "from",
+    }
+)
+_BEFORE_A_COLOUR = frozenset(
+    {
+        "in",
+        "into",
+        "for",
+        "from",
+        "with",
+        "fill",
+        "filled",
+        "mix",
+        "mixed",
+        "mixing",
+        "refilled",
+        "topped",
+        "use",
+        "used",
+        "using",
+    }
+)
 _NEVER_FIRST = frozenset(
     {"the", "a", "an", "my", "in", "of", "for", "to", "and", "is", "it", "that", "this", "his", "her"}
 )

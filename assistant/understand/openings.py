@@ -24,6 +24,12 @@ _OPENED = Pattern(
     r"\bopened(?: up)?(?: the| a| my)?(?P<count> one| two| three| both| all| another| second)?(?: of"
     r" the)?(?: \w+)? (?P<what>windows?|doors?)(?P<too> and (?:the |a )?(?:\w+ )?(?:window|door))?"
 )
+_NO_MORE = Pattern(
+    r"^(?:just |only |ok |yes |now |still |it is )*(?P<count>one|two|both|three|all|all three)"
+    r"(?: of the)?(?: big| small)? (?P<what>windows?|doors?)(?P<too> and (?:the |a )?(?:\w+ )?(?:window|door))?"
+    r"(?: now| today)?$"
+)
+""" "One window": the answer to how many are open."""
 _COUNTS = {
     "one": 1,
     "1": 1,
@@ -45,7 +51,7 @@ def openings_in(text: str) -> int | None:
     """How many windows or doors are said to be open now; 0: shut; None: nothing is said."""
     if _SHUT.search(text):
         return 0
-    found = _OPEN.search(text) or _OPENED.search(text)
+    found = _OPEN.search(text) or _OPENED.search(text) or _NO_MORE.match(text)
     if found is None or (found["what"] == "one" and (found["count"] or "").strip() not in ("second", "third")):
         return None
     before = text[: found.start()].split()[-2:] + found.group().split()[:1]

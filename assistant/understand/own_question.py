@@ -16,6 +16,7 @@ from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.claimed_steps import bare_done, cannot_tell, dried_early, only_dried
 from assistant.understand.known_words import CONNECTING
 from assistant.understand.learning import OUTSIDE
+from assistant.understand.left_out import before_the_left_out
 from assistant.understand.look import ENOUGH, Look, words_of
 from assistant.understand.may_be import LOOKS_BACK, is_told, may_be
 from assistant.understand.moments import moment
@@ -80,10 +81,13 @@ class OwnQuestion:
         # What is said to be sprayed stays a claim: that it touched a surface must not be lost.
         if claims.done and "apply" not in claims.done and (_another_question(look) or _on_another_day(look)):
             return None
+        if claims.done == ("clear",) and look.top == "log_clean" and not _under_way(look):
+            return None  # "scooped poop in both": the day's chore
         if claims.done:
             sure = chances[OUTSIDE] < OUTSIDE_FOR_SURE or len(look.parsed.words) == 1
             no_bottle = look.top == "rinsed_out" and "bottle" not in plain.lower()
-            wins = look.top not in _BEATS_A_CLAIM or no_bottle or chances["done"] >= 0.25
+            beaten = look.top in _BEATS_A_CLAIM and chances[look.top] >= ENOUGH
+            wins = not beaten or no_bottle or chances["done"] >= 0.25
             return ("done", max(chances["done"], 0.9)) if sure and wins else None
         told = (look.top == "air_time" and chances["done"] >= 0.25) or _tells_while_open(look)
         opened = openings_in(plain) is not None and (told or look.top in ("done", "hush", OUTSIDE))
@@ -129,7 +133,8 @@ class OwnQuestion:
             chances["in_bottle"] += chances.pop("mixed", 0.0)
         top = max(chances, key=lambda label: chances[label])
         needed = CLEAR if _stands_alone(top, chances) else self._needed(top, look.parsed.words, look.parsed.plain)
-        told = top not in self._told or is_told(look.parsed.plain)
+        plain = before_the_left_out(look.parsed.plain) if top == "log_clean" else look.parsed.plain
+        told = top not in self._told or is_told(plain)
         fits = may_be(top, look.parsed, look.claims, chances[top])
         if top == OUTSIDE or chances[top] < needed or not told or not fits:
             return None, chances[top] if top != OUTSIDE else max(
@@ -161,10 +166,13 @@ class OwnQuestion:
         return STRANGE_ENOUGH if strange else ENOUGH
 
 
+def _under_way(look: Look) -> bool:
+    return any(is_open(round_) for round_ in look.world.state.rounds.values())
+
+
 def _tells_while_open(look: Look) -> bool:
     """ "Two windows open", "windows open, both of them", while a clean is open: told, not asked."""
-    under_way = any(is_open(round_) for round_ in look.world.state.rounds.values())
-    return under_way and len(look.parsed.words) <= 2 * FEW_WORDS and is_told(look.parsed.plain)
+    return _under_way(look) and len(look.parsed.words) <= 2 * FEW_WORDS and is_told(look.parsed.plain)
 
 
 def _stands_alone(top: str, chances: Mapping[str, float]) -> bool:

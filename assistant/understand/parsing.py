@@ -15,6 +15,7 @@ from rapidfuzz import fuzz, process
 
 from assistant.core.quantity import Gallon
 from assistant.understand.amounts import Amounts, amounts_in
+from assistant.understand.english_words import spelled_right
 from assistant.understand.known_words import ITEMS, MATERIALS
 from assistant.understand.misheard import put_right
 from assistant.understand.names import CONTAINERS, HOMES, TOOLS, Mention, Names
@@ -124,15 +125,12 @@ _NO_AMOUNTS = Amounts((), ())
 class Parser:
     """Takes texts apart with one household's names."""
 
-    def __init__(
-        self, names: Names, gallon: Gallon, vocabulary: Iterable[str], correct: frozenset[str] = frozenset()
-    ) -> None:
-        """correct: more words that are spelled right, but that no slip is mended to."""
+    def __init__(self, names: Names, gallon: Gallon, vocabulary: Iterable[str]) -> None:
+        """vocabulary: what a slip is mended to."""
         self._names = names
         self._gallon: Gallon = gallon
         self._known = (
             frozenset(vocabulary)
-            | correct
             | ARTICLES
             | FILLERS
             | OPENERS
@@ -184,14 +182,19 @@ class Parser:
 
     def _with_its_end_mended(self, token: Token) -> Token:
         """ "botle" and "tnak" are put right before names are looked for, since names end in them."""
-        if len(token.text) < _SHORTEST or token.text in self._known or not token.text.isalpha():
+        if (
+            len(token.text) < _SHORTEST
+            or token.text in self._known
+            or spelled_right(token.text)
+            or not token.text.isalpha()
+        ):
             return token
         slip = process.extractOne(token.text, _ENDS, scorer=fuzz.ratio, score_cutoff=SLIPPED_END)
         return replace(token, text=slip[0]) if slip is not None else token
 
     def _mended(self, word: str) -> str:
         """A slip of a known word as that word; anything else as it is."""
-        if len(word) < _SHORTEST or word in self._known or not word.isalpha():
+        if len(word) < _SHORTEST or word in self._known or not word.isalpha() or spelled_right(word):
             return word
         if word[:2] == "wr" and word[1:] in self._known:
             return word[1:]  # "wrinsed", spelled as it sounds

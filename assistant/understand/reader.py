@@ -7,6 +7,7 @@ counting; or none.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from dataclasses import replace
 from functools import lru_cache
@@ -23,7 +24,7 @@ from assistant.understand.claimed_steps import cannot_tell, claims_in
 from assistant.understand.clauses import with_clauses
 from assistant.understand.cries import cry_heard
 from assistant.understand.drains import stored
-from assistant.understand.english_words import ENGLISH
+from assistant.understand.harm_followed import followed
 from assistant.understand.harm_idioms import IDIOMS
 from assistant.understand.harm_parts import hits_nobody, may_be_harm
 from assistant.understand.harm_patterns import WORDS as CRY_WORDS
@@ -44,6 +45,8 @@ from assistant.understand.told import WORDS as TOLD_WORDS
 from assistant.understand.told import told_in
 from assistant.understand.told_by_rule import MOVED_OUT, told_by_rule
 from assistant.understand.touched import touched_in
+from assistant.understand.treating import WORDS as TREATING_WORDS
+from assistant.understand.unknown_names import asks_of_the_unknown
 from assistant.understand.waiting import neutralises, only_a_germ
 from assistant.understand.weights import opened
 
@@ -55,9 +58,16 @@ class Reader:
         learned = opened(weights)
         self._matcher = Matcher(learned.rows, learned.model)
         vocabulary = (
-            self._matcher.vocabulary | EVERYDAY | CLAIM_WORDS | CRY_WORDS | PART_WORDS | alarms.WORDS | TOLD_WORDS
+            self._matcher.vocabulary
+            | EVERYDAY
+            | CLAIM_WORDS
+            | CRY_WORDS
+            | PART_WORDS
+            | TREATING_WORDS
+            | alarms.WORDS
+            | TOLD_WORDS
         )
-        self._parser = parser = Parser(Names(household, facts, vocabulary), "US", vocabulary, ENGLISH)
+        self._parser = parser = Parser(Names(household, facts, vocabulary), "US", vocabulary)
         self._parse = lru_cache(maxsize=64)(lambda text, gallon="US": parser.with_gallon(gallon)(text))
         self._questions = questions
         self._facts = facts
@@ -91,10 +101,19 @@ class Reader:
 
     def _harm(self, look: Look) -> Reading | None:
         cry = cry_heard(look.parsed.plain, look.world.talk.last)
-        if cry is None or cry.intent not in self._questions or only_a_germ(look.parsed.plain):
+        after = followed(look.parsed.plain, look.world) if cry is None or cry.place is None else None
+        if after is not None and (cry is None or cry.intent == "splash") and "splash" in self._questions:
+            slots = without_troubles(look.slots("splash"))
+            slots = replace(slots, place=after.place, victim=after.victim, asked_of_harm=after.asked)
+            return look.reading("splash", slots, BY_RULE)
+        if cry is None or cry.intent not in self._questions:
+            return None
+        if cry.intent == "splash" and only_a_germ(look.parsed.plain):
             return None
         slots = look.slots(cry.intent)
-        slots = replace(without_troubles(slots), place=cry.place, victim=cry.victim, got_out=cry.got_out)
+        slots = replace(
+            without_troubles(slots), place=cry.place, victim=cry.victim, got_out=cry.got_out, places_too=cry.too
+        )
         return look.reading(cry.intent, slots, BY_RULE)
 
     def _escape(self, look: Look) -> Reading | None:
@@ -158,10 +177,14 @@ class Reader:
             return look.reading(told, look.slots(told), BY_RULE)
         intent, confidence = self._own_question(look)
         plain = look.parsed.plain
+        if intent == "done" and "surface" in self._questions and _names_a_material_alone(look):
+            intent = "surface"
         if intent is not None and (alarms.plain_talk(intent, plain) or (intent == "splash" and hits_nobody(plain))):
             intent = None
         if intent is None and (thing := asked_of_items(look.parsed.plain, self._facts)) in self._questions:
             intent, confidence = thing, max(confidence, ENOUGH)
+        if intent in (None, "choose_agent") and "surface" in self._questions and asks_of_the_unknown(plain):
+            intent, confidence = "surface", ENOUGH
         if (intent is None or confidence < ENOUGH) and self._asked_of_harm(plain):  # barely a question hides no cry
             return look.reading("splash", replace(without_troubles(look.slots("splash")), place=None), ENOUGH)
         if intent is None:
@@ -180,6 +203,17 @@ class Reader:
             step = slots.steps[0] if slots.steps else "done"
             reading = replace(reading, doubts=(Doubt("polarity", step),))
         return reading if not look.parsed.guessed else with_guess_doubted(reading, look.parsed)
+
+
+def _names_a_material_alone(look: Look) -> bool:
+    """ "Peroxide on glass" with no clean open: nothing that was done, but whether it may be."""
+    under_way = any(is_open(round_) for round_ in look.world.state.rounds.values())
+    return (
+        not under_way and _ON_A_MATERIAL.match(look.parsed.plain) is not None and bool(look.slots("surface").materials)
+    )
+
+
+_ON_A_MATERIAL = re.compile(r"^(?:AGENT|BOTTLE|STOCK) on (?:the |a |some )?(?:\w+ )?\w+(?: ?\?)?$")
 
 
 def _gallon(world: World) -> Gallon:

@@ -13,7 +13,12 @@ from assistant.contract import Reading, Slots, World
 from assistant.understand.patterns import Pattern
 from assistant.understand.takes import asks_only, kinds_of
 
-_IT = Pattern(r"\b(?:it|that one|this one|the same one|that stuff|this stuff|that bottle|this bottle|there)\b")
+_IT = Pattern(
+    r"\b(?:it|(?:is|does|will|can|could|would|may) that(?! the)|that one|this one|the same one|that stuff|this stuff"
+    r"|that bottle|this bottle|there)\b"
+)
+_THE_SAME_AGAINST = Pattern(r"^(?:and|or|so|what about|how about|and what about) (?:against|on|for)\b")
+""" "How about against salmonella?", after a question about chlorhexidine."""
 _HIM = Pattern(r"\b(?:he|him|his|she|her|hers|it|its|there|that one|this one|that tank|that tub|in there)\b")
 _VOUCHES = frozenset({"return_check", "status", "next", "time_left"})
 """Questions about the rounds on record: which one is meant is decided by what is open."""
@@ -30,7 +35,8 @@ def with_referent(slots: Slots, intent: str, plain: str, world: World) -> Slots:
     filled: dict[str, Any] = {}
     if kinds & {"bottle", "stock", "agent"} and not any(getattr(slots, field) for field in _PRODUCT):
         product = {field: value for field in _PRODUCT if len(value := getattr(before.slots, field)) == 1}
-        if product and _IT.search(plain) and len(before.slots.bottles) < 2:
+        same = _IT.search(plain) or _THE_SAME_AGAINST.match(plain)
+        if product and same and len(before.slots.bottles) < 2:
             filled |= product
     homes = before.slots.enclosures
     takes_home = kinds & {"enclosure", "animal"} and not slots.enclosures and not slots.every_enclosure

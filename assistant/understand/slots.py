@@ -19,6 +19,7 @@ from assistant.understand.chores_said import PLANNING, chores_in, clean_in, ever
 from assistant.understand.claimed_steps import Claims
 from assistant.understand.drains import drains_in, wish_in
 from assistant.understand.items_said import begun_in, cracked_in, items_in, still_wet_in, taken_in, ways_in
+from assistant.understand.left_out import left_out, without_the_left_out
 from assistant.understand.moments import moment
 from assistant.understand.months import month_in
 from assistant.understand.names import Mention, Thing
@@ -135,7 +136,7 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
     slots = _with_the_rest(slots, parsed, asked)
     if asked.intent == "make_up":
         slots = _homes_to_spray(slots, parsed.plain, asked.world)
-    return with_room_air(slots, parsed, asked.intent)
+    return with_room_air(_but_for(slots, parsed, asked), parsed, asked.intent)
 
 
 def _homes_to_spray(slots: Slots, plain: str, world: World) -> Slots:
@@ -148,6 +149,21 @@ def _homes_to_spray(slots: Slots, plain: str, world: World) -> Slots:
     before = world.talk.last.values.get("enclosures", ()) if world.talk.last is not None else ()
     both = in_work if len(in_work) == 2 else tuple(before)
     return replace(slots, enclosures=both if len(both) == 2 else (), every_enclosure=False)
+
+
+def _but_for(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
+    """ "Everyone except pepper" is everyone else; a step that not all have done is none, so `done` is left alone."""
+    start = left_out(parsed) if asked.intent in (*PLANNING, "start", "make_up") else None
+    if start is None:
+        return slots
+    excepted = tuple(
+        names[0]
+        for mention in parsed.mentions
+        if mention.start >= start
+        for kind, names in _meant(mention, _HOME_FIRST, asked)
+        if kind == "enclosure" and len(names) == 1
+    )
+    return without_the_left_out(slots, parsed, excepted, start, asked.world.household)
 
 
 def _percent_as_stock(slots: Slots) -> Slots:

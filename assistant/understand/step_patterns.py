@@ -29,8 +29,8 @@ _LITTER = (
     r"|all (?:the |his |her |its )?(?:stuff|bits|things))"
 )
 DONE = (
-    r"(?:(?:all |both |now )*(?:done(?: with)?|finished|over|completed?|sorted|taken care of|dealt with|ticked off"
-    r"|out of the way|seen to))"
+    r"(?:(?:all |both |now )*(?:done(?: with)?|finished(?: up| off)?(?: with)?|through(?= with)|over|completed?|sorted"
+    r"|taken care of|dealt with|ticked off|out of the way|seen to|behind (?:us|me)|wrapped up|crossed off))"
 )
 _WET_STUFF = r"(?:AGENT|STOCK|BOTTLE|disinfectant|spray)"
 
@@ -41,6 +41,10 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
         "move out",
         r"\b(?:put|popped|placed|moved|got|transferred|shifted|relocated|boxed|tubbed|bagged|taken|took)\b"
         rf"(?: \S+){{0,4}}? (?:in|into|to|over to|across to) (?:the |a |his |her |their |its )?{_WAIT}?{TUB}\b",
+    ),
+    (
+        "move out",
+        rf"\b{_ONE}{_IS}{_NOW} (?:sitting|waiting|settled|shut|tucked up|safe) in (?:the |a |his |her |its )?{TUB}\b",
     ),
     # "Keep him in the tub" is a wish, and tells of nothing done.
     ("move out", rf"(?<!keep )(?<!leave )(?<!keeping )(?<!leaving )\b{_ONE}{_IS}{_NOW} in (?:the |a )?{TUB}\b"),
@@ -75,7 +79,8 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     (
         "rinse",
         r"\b(?:washed|hosed|flushed|wiped)(?: \S+){0,3} (?:AGENT|STOCK|BOTTLE) off\b|\b(?:washed|wiped)"
-        r" off (?:the )?AGENT",
+        r" off (?:the )?AGENT"
+        r"|^(?:all )?(?:the )?(?:AGENT|STOCK|disinfectant)(?: is| 's) (?:all |now )*off(?: now| it)?$",
     ),
     ("clear", r"\b(?:cleared|emptied|stripped|gutted|clearing(?: out)?(?: is| 's)? " + DONE + ")"),
     (
@@ -107,8 +112,13 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("apply", rf"\bbeen (?:all )?over (?:\S+ ){{1,3}}?with (?:the |my )?(?:{_WET_STUFF}|sprayer)\b"),
     (
         "apply",
-        r"\b(?:put|got|have|poured|brushed|wiped|used)(?: \S+){0,4}? (?:AGENT|STOCK"
+        r"\b(?:put|got|have|poured|brushed|wiped|used|laid|slapped|sloshed)(?: \S+){0,4}? (?:AGENT|STOCK"
         r"|BOTTLE)(?: all)? (?:on|over|onto|in|down)\b",
+    ),
+    (
+        "apply",
+        r"\b(?:is|are|'s) (?:all |now |nicely )*(?:covered|dripping|drenched|coated)"
+        rf" (?:in|with) (?:the )?{_WET_STUFF}",
     ),
     ("apply", r"\bwiped(?: \S+){0,5}? (?:with|in) (?:the |my )?(?:AGENT|STOCK|BOTTLE)"),
     ("apply", r"\bused (?:the |my )?(?:AGENT|STOCK|BOTTLE) (?:on|in) "),
@@ -130,6 +140,7 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
         + DONE
         + rf"|\b{DONE} (?:with )?(?:the )?rinsing",
     ),
+    ("wipe", r"\b(?:gone|been|went) over (?:\S+ ){1,3}with (?:clean|plain|fresh) water\b"),
     ("wipe", rf"\bwiped\b|\bwiping(?: is| 's)? {DONE}|\b{DONE} (?:with )?(?:the )?wiping"),
     (
         "dry",
@@ -180,6 +191,11 @@ _HINTS: dict[str, tuple[str, ...]] = {
     ),
     "wash": ("wash", "scrub", "soap", "shampoo", "suds", "detergent"),
     "apply": (
+        "cover",
+        "drip",
+        "laid",
+        "slapped",
+        "sloshed",
         "spray",
         "appl",
         "squirt",
@@ -200,8 +216,8 @@ _HINTS: dict[str, tuple[str, ...]] = {
         "used",
     ),
     "hold": ("hold", "wet", "time", "soak", "DURATION", "minutes", "countdown", "dried"),
-    "rinse": ("rins", "hos", "flush", "wash", "wip"),
-    "wipe": ("wip",),
+    "rinse": ("rins", "hos", "flush", "wash", "wip", " off"),
+    "wipe": ("wip", "water"),
     "dry": ("dry", "dri", "towel"),
     "air": ("air", "ventil"),
 }

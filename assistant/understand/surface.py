@@ -20,6 +20,8 @@ BY_RULE = 0.9
 """Confidence of a reading found so."""
 OF_THE_SURFACE = frozenset({"rewet", "dried_early", "still_smells"})
 """Questions that tell of one surface; said right after the tool asked about one, they are of that one."""
+_STILL = re.compile(r"^(?:(?:yes|yeah|ok|it is|it 's|they are|all) ?,? ?)*still\b(?!.*\b(?:again|respray\w*|topped)\b)")
+""" "Still wet", when its time is over, is wet all the time; "misted it again, still wet" may not be."""
 _AND_RETURN = re.compile(
     r"\b(?:can|may|could|shall|should|is) (?:he|she|it|they|i|we|ANIMAL|ENCLOSURE)\b.*"
     r"\b(?:go|put|pop|back|home|return)\b"
@@ -82,6 +84,8 @@ def wet_answer(look: Looked, pending: Pending) -> Reading | None:
         return None
     unseen = cannot_tell(look.parsed.plain) and not look.parsed.plain.endswith("?")
     wet = False if unseen else look.claims.stayed_wet  # what nobody saw wet doesn't count
+    if wet is None and look.told.wet_kept and "apply" not in look.claims.done and _STILL.search(look.parsed.plain):
+        wet = True
     if wet is None:
         return None
     answer = yes if yes.slots.stayed_wet is wet else pending.on_no

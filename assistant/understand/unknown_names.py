@@ -26,9 +26,22 @@ OF_WHAT_NOBODY_KNOWS = Pattern(
     r" (?:cleaners?|cleansers?|sprays?|wipes|polish|removers?|unblockers?|liquid|gel|powder|tablets?|foam|bleach free"
     r" \w+|detergent|stuff|product)\b"
     r"|\b(?:fabric softener|fabric conditioner|air freshener|descaler|degreaser|drain unblocker|stain remover"
+    r"|(?:essential|tea (?:tree|three)|eucalyptus|lavender|citronella|peppermint|clove|neem|cedar) oils?"
+    r"|(?:disinfect\w+|cleaning|wet|baby|antiseptic|alcohol free|make ?up) wipes"
     r"|oven pads?|furniture polish|weed ?killer|antifreeze|paint stripper|nail polish remover)\b"
 )
 """Products as people call them, by what they are for: that says nothing about what is in them."""
+
+
+_MAY_BE_USED = Pattern(
+    r"^(?:so |and |but )*(?:can|could|may|should|is|are|what about|how about|does|do|will)\b"
+    r"|\b(?:ok|okay|safe|allowed)\b.*\?"
+)
+
+
+def asks_of_the_unknown(plain: str) -> bool:
+    """True when a masked text asks whether a product of which nobody knows what is in it may be used."""
+    return OF_WHAT_NOBODY_KNOWS.search(plain) is not None and _MAY_BE_USED.search(plain) is not None
 
 
 def unknown_names(parsed: Parsed, intent: str | None, slots: Slots) -> tuple[Unknown, ...]:

@@ -52,7 +52,8 @@ _TOKEN = re.compile(
 )
 _BETWEEN_WORDS = re.compile(r"(?<=[^\W\d_])[-/](?=[^\W\d_])")
 
-# Written with the apostrophe lost, as thumbs and recognisers do. "its", "ill", "were", "well" are words of their own.
+# Written with the apostrophe lost, as thumbs and recognisers do, or short for more words. "its", "ill", "were" and
+# "well" are words of their own.
 _LOST_APOSTROPHE = {
     "dont": "do not",
     "didnt": "did not",
@@ -90,6 +91,7 @@ _LOST_APOSTROPHE = {
     "gotta": "got to",
     "wanna": "want to",
     "dunno": "do not know",
+    "bleached": "sprayed bleach",
     "won't": "will not",
     "can't": "can not",
     "shan't": "will not",

@@ -43,6 +43,8 @@ class SoundRoom:
         self._said: queue.Queue[bytes] = queue.Queue()
         self._stop = threading.Event()
         self._feeding: threading.Thread | None = None
+        self.noise: np.ndarray = np.zeros(0)
+        """A noise of the room at the microphone, in steps of 16-bit sound, over and over; empty: none."""
         self.echo_db: float | None = None
         """How much of the loudspeaker comes back into the microphone; None: nothing."""
         self.recorded = bytearray()
@@ -152,9 +154,12 @@ class SoundRoom:
         # Never blocking: nobody reads while nobody records, and a real microphone doesn't wait either.
         pipe = os.open(self._pipe, os.O_RDWR | os.O_NONBLOCK)
         try:
-            due = time.monotonic()
+            due, at = time.monotonic(), 0
             while not self._stop.is_set():
                 piece = np.zeros(PIECE // 2)
+                if len(self.noise):
+                    piece += np.take(self.noise, range(at, at + len(piece)), mode="wrap")
+                    at += len(piece)
                 with suppress(queue.Empty):
                     piece += np.frombuffer(self._said.get_nowait(), dtype="<i2")
                 piece += chance.normal(0, NOISE, len(piece)) + self._echo()

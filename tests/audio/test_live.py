@@ -8,8 +8,10 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
+import numpy as np
 import pytest
 from audio.live_program import CALL, Live
+from audio.noises import fan
 from audio.sound_room import RATE_HZ, SoundRoom, loud, sound_room, wait_for
 from audio.spoken_clips import Speaker, need, speak
 
@@ -69,6 +71,26 @@ def test_by_the_call_word_only_what_follows_it_is_answered(room: SoundRoom, tmp_
         room.wait_until_said(mark)
         room.say(clip("what can i ask"))
         assert live.reply()["intent"] == "help"
+
+
+def test_a_cry_is_answered_without_the_call_word(room: SoundRoom, tmp_path: Path, clip: Any) -> None:
+    with Live(room, tmp_path / "home") as live:
+        live.ready()
+        mark = len(room.recorded)
+        room.say(clip("i got bleach in my eye"))
+        assert live.reply()["intent"] == "splash"
+        room.wait_for_sound(mark, 10)
+
+
+def test_under_a_fan_what_is_said_is_heard_whole(room: SoundRoom, tmp_path: Path, clip: Any) -> None:
+    said = clip("what's next for river tank", RMS)
+    speech = np.frombuffer(said, dtype="<i2").astype(np.float64)
+    room.noise = fan(10, seed=4) * np.sqrt((speech**2).mean()) / 10 ** (15 / 20)  # 15 dB below the voice
+    with Live(room, tmp_path / "home", "--listen", "always") as live:
+        live.ready()
+        live.no_reply(4)
+        room.say(said)
+        assert live.reply()["question"].endswith("next for river tank")
 
 
 def test_an_answer_to_its_own_question_needs_no_call_word(room: SoundRoom, tmp_path: Path, clip: Any) -> None:

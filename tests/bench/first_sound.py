@@ -1,4 +1,4 @@
-"""From the end of what was said to the first sound of the reply: python tests/bench/first_sound.py [--rounds N]
+"""From the end of what was said to the first sound of the reply: python tests/bench/first_sound.py [options]
 
 Also what listening costs. The whole program runs in the room made of software of tests/audio/sound_room.py (PulseAudio,
 flite) in real time. The silence that ends a turn (0.6 s, or 0.9 s after a number) is taken off, so that what is left
@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import argparse
 import os
+import queue
 import sys
 import tempfile
 import time
@@ -17,7 +18,9 @@ from pathlib import Path
 
 sys.path[:0] = [str(Path(__file__).resolve().parents[1]), str(Path(__file__).resolve().parents[2])]
 
+import numpy as np  # noqa: E402
 from audio.live_program import Live  # noqa: E402
+from audio.noises import fan  # noqa: E402
 from audio.sound_room import RATE_HZ, SoundRoom, sound_room  # noqa: E402
 from audio.spoken_clips import FLITE, speak  # noqa: E402
 
@@ -35,11 +38,14 @@ ASKED = (
     "where am i with the desert box",
 )
 LISTENED_S = 20
+NOISE_SETTLES_S = 5.0
+"""Until the room's noise is known."""
 
 
 def main() -> None:
     options = argparse.ArgumentParser(description=__doc__)
     options.add_argument("--rounds", type=int, default=3, help="how often each question is asked")
+    options.add_argument("--noise", type=float, help="a fan so many dB below the speech, all the time")
     given = options.parse_args()
     with tempfile.TemporaryDirectory() as folder:
         place = Path(folder)
@@ -47,6 +53,9 @@ def main() -> None:
         with sound_room(place / "room") as room, Live(room, place / "home", "--listen", "always") as live:
             live.ready()
             _listening(live.pid)
+            if given.noise is not None:
+                room.noise = _fan(given.noise, place)
+                time.sleep(NOISE_SETTLES_S)
             waits = [_asked(text, room, live, place) for _ in range(given.rounds) for text in ASKED]
             waits.sort()
             n = len(waits)
@@ -60,11 +69,21 @@ def _asked(text: str, room: SoundRoom, live: Live, place: Path) -> float:
     sound = read_file(speak(text, FLITE[3], place / "clip.wav"))
     mark = len(room.recorded)
     ended = room.say(sound[: _spoken_bytes(sound)])
-    live.reply()
+    try:
+        live.reply()
+    except queue.Empty:
+        print(f"        no reply | {text}", flush=True)
+        return float("inf")
     waited = room.wait_for_sound(mark, 10) - ended - silence_needed(text) / 1000
     print(f"  {1000 * waited:5.0f} ms | {text}", flush=True)
     room.wait_for_quiet(40)
     return 1000 * waited
+
+
+def _fan(db: float, place: Path) -> np.ndarray:
+    """The noise of a fan, so many dB below the mean power of one of the sentences."""
+    said = np.frombuffer(read_file(speak(ASKED[0], FLITE[3], place / "clip.wav")), dtype="<i2").astype(np.float64)
+    return fan(10) * np.sqrt((said[said != 0] ** 2).mean()) / 10 ** (db / 20)
 
 
 def _spoken_bytes(sound: bytes) -> int:

@@ -1,4 +1,4 @@
-"""The call word and the end of a turn: python tests/bench/hands_free.py [--chatter FILE] [--hours H] [--most N]
+"""The call word and the end of a turn: python tests/bench/hands_free.py [options]
 
 How often the call word is found in front of a question and alone, clean and under a fan; how often ordinary talk is
 taken for it; how often a turn is cut in a pause of half a second. Needs flite and sox. With --chatter, ordinary talk is
@@ -39,10 +39,14 @@ def main() -> None:
     options.add_argument("--chatter", type=Path)
     options.add_argument("--hours", type=float, default=0.1, help="of ordinary talk")
     options.add_argument("--most", type=int, default=40, help="clips of each kind")
+    options.add_argument("--skip", type=int, help="go on after so many sentences of ordinary talk, and do that alone")
     given = options.parse_args()
     with tempfile.TemporaryDirectory() as folder:
         place = Path(folder)
         recogniser = _recogniser(place)
+        if given.skip is not None:
+            print(_ordinary_talk(recogniser, _chatter(given.chatter), given.hours, place, given.skip))
+            return
         for noise_db in (None, 20, 10):
             for kind, texts in (("before a question", [f"{CALL} {text}" for text in TEXTS]), ("alone", [CALL] * 8)):
                 clips = list(_clips(texts[:: max(1, len(texts) // given.most)], noise_db, place))
@@ -62,16 +66,21 @@ def _chatter(file: Path | None) -> list[str]:
     return [said[at] for at in np.random.default_rng(1).permutation(len(said))]
 
 
-def _ordinary_talk(recogniser: Recogniser, talk: list[str], hours: float, place: Path) -> str:
-    spoken, false, sentences = 0.0, 0, 0
-    for text in talk:
+def _ordinary_talk(recogniser: Recogniser, talk: list[str], hours: float, place: Path, skip: int = 0) -> str:
+    """Tells where it is every 200 sentences, so that a run that was stopped is gone on with by `--skip`."""
+    spoken, false, told = 0.0, 0, ""
+    for sentences, text in enumerate(talk[skip:], start=1):
+        (clip,) = _clips([text], None, place, first=skip + sentences)
+        if _called(recogniser, clip):
+            false += 1
+            print(f"taken for the call word: {text!r}", flush=True)
+        spoken += len(clip) / 2 / RATE_HZ
+        told = f"{false} times in {spoken / 3600:.2f} hours, {sentences} sentences from number {skip} on"
         if spoken >= hours * 3600:
             break
-        (clip,) = _clips([text], None, place, first=sentences)
-        false += _called(recogniser, clip)
-        spoken += len(clip) / 2 / RATE_HZ
-        sentences += 1
-    return f"ordinary talk: taken for the call word {false} times in {spoken / 3600:.2f} hours, {sentences} sentences"
+        if sentences % 200 == 0:
+            print(f"so far {told}", flush=True)
+    return f"ordinary talk: taken for the call word {told}"
 
 
 def _recogniser(place: Path) -> Recogniser:

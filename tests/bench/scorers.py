@@ -20,7 +20,7 @@ from pathlib import Path
 from rapidfuzz import fuzz, process
 from rapidfuzz.distance import JaroWinkler
 
-from assistant.store.packaged import read_questions
+from assistant.store.packaged import outside_lines, read_questions
 from assistant.understand.learning import OUTSIDE, Row
 from assistant.understand.matching import Matcher, rows_of
 
@@ -120,7 +120,7 @@ CANDIDATES: dict[str, Maker] = {
 
 def table() -> Iterable[str]:
     """One line a candidate."""
-    rows = sorted(rows_of(read_questions()), key=lambda row: hashlib.md5(row[0].encode()).digest())
+    rows = sorted(rows_of(read_questions(), outside_lines()), key=lambda row: hashlib.md5(row[0].encode()).digest())
     yield f"{len(rows)} rows, of them {sum(label == OUTSIDE for _, label in rows)} outside; {FOLDS} folds"
     yield "| candidate | right | wrong question | outside refused | ms |\n|---|---|---|---|---|"
     for name, make in CANDIDATES.items():
@@ -144,7 +144,7 @@ def table() -> Iterable[str]:
 
 def reliability() -> Iterable[str]:
     """How often the matcher is right at each chance it gives, and what each threshold lets through, held out."""
-    rows = sorted(rows_of(read_questions()), key=lambda row: hashlib.md5(row[0].encode()).digest())
+    rows = sorted(rows_of(read_questions(), outside_lines()), key=lambda row: hashlib.md5(row[0].encode()).digest())
     judged: list[tuple[float, str, str]] = []
     for fold in range(FOLDS):
         kept = [row for place, row in enumerate(rows) if place % FOLDS != fold]

@@ -11,7 +11,7 @@ import sys
 import time
 from pathlib import Path
 
-from assistant.store.packaged import LEARNED, read_questions
+from assistant.store.packaged import LEARNED, outside_lines, read_questions
 from assistant.understand.matching import rows_of
 from assistant.understand.weights import packed
 
@@ -25,7 +25,7 @@ RECIPE = Recipe(seen=1)
 
 def main() -> None:
     begun = time.perf_counter()
-    rows = rows_of(read_questions())
+    rows = rows_of(read_questions(), outside_lines())
     trained = train(rows, RECIPE)
     content = packed(trained.labels, trained.bias, trained.weights, rows)
     WHERE.write_bytes(content)

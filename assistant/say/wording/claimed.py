@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 
 from assistant.contract import Answer, Line
+from assistant.core.gate import claim_of
 from assistant.core.state import Round
 from assistant.say.wording.plain import capital, listed, span
 from assistant.say.wording.steps import AS_A_CLEAN, DID, NAMES, NO_TIME, animal_of, name_of, steps_done, to_do_now
@@ -46,6 +47,8 @@ def _then(name: str, steps: tuple[str, ...], round_: Round | None, answer: Answe
         if round_.hold.seconds is None:
             return f"{capital(NO_TIME.format(agent.name))} {AS_A_CLEAN}"
         spent = " But the mix is past its life: this counts as a clean." if name in details["spent"] else ""
+        if not spent and round_.basis == "none":
+            spent = " It counts as a clean, not a disinfection."
         return f"Wet time: {span(round_.hold.seconds)}.{spent}"
     if step == "hold":
         return "Keep it wet."
@@ -53,7 +56,8 @@ def _then(name: str, steps: tuple[str, ...], round_: Round | None, answer: Answe
         left = details["airing"].get(name)
         return f"About {span(left)} of airing left." if left else "Open a window and tell me."
     if step == "return":
-        return "Nothing on my record is left to do: look, feel, sniff."
+        clean = " It was a clean, not a disinfection." if claim_of(round_) == "cleaned_only" else ""
+        return f"Nothing on my record is left to do: look, feel, sniff.{clean}"
     return f"Next: {to_do_now(details['ways'][name], details['enclosures'].get(name), agent)}."
 
 

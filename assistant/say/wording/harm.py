@@ -67,6 +67,8 @@ def _then_call(answer: Answer) -> str:
 
 
 def _eye(answer: Answer) -> Line:
+    if answer.details["too"]:
+        return _several(answer)
     clock = f"{answer.details['minutes']} minutes, I'm counting."
     if answer.details["victim"] == "animal":
         return _line(f"Running water on its eye now, lukewarm. {clock} Nothing by mouth. {_then_call(answer)}", answer)
@@ -74,6 +76,8 @@ def _eye(answer: Answer) -> Line:
 
 
 def _skin(answer: Answer) -> Line:
+    if answer.details["too"]:
+        return _several(answer)
     clock = f"{answer.details['minutes']} minutes, I'm counting."
     if answer.details["victim"] == "animal":
         return _line(f"Running water over it now, lukewarm. {clock} Nothing by mouth. {_then_call(answer)}", answer)
@@ -81,6 +85,8 @@ def _skin(answer: Answer) -> Line:
 
 
 def _mouth(answer: Answer) -> Line:
+    if answer.details["too"]:
+        return _several(answer)
     people = answer.details["people"]
     if answer.details["victim"] == "animal":
         return _line(f"Call {vet(people)}, now. Nothing by mouth, don't make it vomit. Label in hand.", answer)
@@ -90,6 +96,8 @@ def _mouth(answer: Answer) -> Line:
 
 
 def _lungs(answer: Answer) -> Line:
+    if answer.details["too"]:
+        return _several(answer)
     people = answer.details["people"]
     if answer.details["victim"] == "animal":
         first = "Get yourself to fresh air first. Bring it out only if no fumes sting."
@@ -119,6 +127,53 @@ def _keep_rinsing(answer: Answer) -> Line:
     return _line(f"Keep rinsing: {span(answer.details['left_s'])} left. {_then_call(answer)}", answer)
 
 
+def _several(answer: Answer) -> Line:
+    """More than one place: out of fumes first, then water, and one call for all of it."""
+    details = answer.details
+    places = (details["place"], *details["too"])
+    person = details["victim"] == "person"
+    call = poison_centre(details["people"]) if person else vet(details["people"])
+    if "lungs" in places:
+        wet = next((place for place in places if place in ("eye", "skin")), None)
+        then = f" Then running water on the {wet}, 15 minutes." if wet else " Take nothing by mouth."
+        return _line(f"Out now, into fresh air.{then} Call {call}.", answer)
+    if "mouth" in places:
+        wet = next(place for place in places if place in ("eye", "skin"))
+        unless = "unless they say" if person else "at all"
+        return _line(f"Running water on the {wet} now. Call {call}, while rinsing. Nothing by mouth {unless}.", answer)
+    first = "Rinse eye and skin now, running water." if person else "Running water on eye and skin now, lukewarm."
+    off = " Lens and wet clothes off." if person else " Nothing by mouth."
+    return _line(f"{first}{off} {details['minutes']} minutes, I'm counting. {_then_call(answer)}", answer)
+
+
+def _nothing_given(answer: Answer) -> Line:
+    people = answer.details["people"]
+    if answer.details["victim"] == "animal":
+        return _line(f"No: nothing by mouth, and don't make it vomit. Call {vet(people)}, now.", answer)
+    return _line(f"Nothing of the kind unless they tell you. Call {poison_centre(people)}, now.", answer)
+
+
+def _lens(answer: Answer) -> Line:
+    left = f" {capital(span(answer.details['left_s']))} left." if answer.details["left_s"] else ""
+    return _line(f"Lens out, and rinse on under running water.{left} {_then_call(answer)}", answer)
+
+
+def _see_it(answer: Answer) -> Line:
+    who = answer.details["people"]
+    if answer.details["victim"] == "animal":
+        return _line(f"The rinse is over. Call {vet(who)}, now.", answer)
+    return _line(
+        f"The rinse is over. Still sore, red or blurred: have it seen urgently. Call {poison_centre(who)}.", answer
+    )
+
+
+def _numbers(answer: Answer) -> Line:
+    people = answer.details["people"]
+    if answer.details["victim"] == "animal":
+        return _line(f"{capital(vet(people))}. Label in hand.", answer)
+    return _line(f"{capital(poison_centre(people))}. Collapsed, no breath: {emergency(people)}. Label in hand.", answer)
+
+
 def _where(answer: Answer) -> Line:
     return _line("Running water on it now; from fumes, get out. Eyes, skin, swallowed or breathed in?", answer)
 
@@ -146,6 +201,10 @@ LINES: Mapping[str, Callable[[Answer], Line]] = {
     "harm.out_of_it": _out_of_it,
     "harm.animal_in_gas": _animal_in_gas,
     "harm.keep_rinsing": _keep_rinsing,
+    "harm.nothing_given": _nothing_given,
+    "harm.lens": _lens,
+    "harm.see_it": _see_it,
+    "harm.numbers": _numbers,
     "harm.where": _where,
     "harm.wound": _wound,
     **ALARM_LINES,

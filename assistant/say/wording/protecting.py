@@ -37,7 +37,12 @@ def _wear(answer: Answer) -> str:
 
 
 def _risk(answer: Answer) -> str:
-    lines = answer.details["at_risk"] or tuple(fact.says for fact in answer.details["facts"][:1])
+    meant = answer.details["meant"]
+    lines = (
+        ((meant,) if meant else ())
+        or answer.details["at_risk"]
+        or tuple(fact.says for fact in answer.details["facts"][:1])
+    )
     return fitting(f"{lines[0]}. Out of the room while you clean, hands washed after.", f"{lines[0]}.")
 
 

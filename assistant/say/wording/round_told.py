@@ -38,11 +38,9 @@ def _sensed(answer: Answer) -> Line:
     elif details["wet"]:
         say = f"{name}: then not yet. Dry it, corners too; tell me when it's dry."
     elif verdict.ready:
-        return Line(
-            f"{name}: nothing on my record is left to do. Look, feel, sniff; then it's your call.",
-            f"{name}: noted. Nothing on my record is left to do. Look, feel, sniff; then it's your call.\n"
-            "Heat on, lock shut, hands washed.",
-        )
+        clean = " It was a clean, not a disinfection." if verdict.claim == "cleaned_only" else ""
+        say = f"nothing on my record is left to do. Look, feel, sniff; then it's your call.{clean}"
+        return Line(f"{name}: {say}", f"{name}: noted. {capital(say)}\nHeat on, lock shut, hands washed.")
     else:
         say = f"{name}: noted. Still left: {listed(left) if len(left) < 5 else f'{left[0]} and {len(left) - 1} more'}."
     shown = f"{name}: left: {', '.join(left)}." if left else ""

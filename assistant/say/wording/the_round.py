@@ -31,9 +31,12 @@ WHY = {
     "new or sick": "A new or sick animal's enclosure takes the longer of label and published figure.",
     "organism": "The figure for what you named is the longer one.",
     "too weak for study": "The study that has it work used a stronger mix, or one that can't be compared.",
+    "too weak for any": "The mix is weaker than every figure behind that time: it is kept, but counts as a clean.",
     "studies disagree": "Studies disagree: one has it work, another at least as strong has it fail.",
 }
 """Why a wet time is what it is."""
+
+TOO_WEAK = "Too weak a mix to call it disinfected."
 
 BASIS = {
     "label": "by its label",
@@ -82,6 +85,9 @@ def _started(answer: Answer) -> Line:
         shown.append(
             f"{capital(supply.agent.name)} failed against it in the figures I have, so this counts as a clean."
         )
+    if wet.too_weak:
+        extra = f" {TOO_WEAK}"
+        shown.append(WHY["too weak for any"])
     if details["spent"]:
         shown.append(f"What {supply.bottle.name} holds is past its life: mix fresh before you spray.")
         extra = f" {capital(supply.bottle.name)} is past its life: mix fresh first."
@@ -113,7 +119,8 @@ def _wet_time_shown(supply: Any, wet: Any) -> str:
             f"No wet time is on record for {supply.agent.name}: add label_minutes from its label to keeping.toml; "
             "until then the wet time can't be served."
         )
-    return f"Wet time: {span(float(wet.minutes) * 60)}, {BASIS[wet.basis]}."
+    by = "which nothing vouches for at this strength" if wet.too_weak else BASIS[wet.basis]
+    return f"Wet time: {span(float(wet.minutes) * 60)}, {by}."
 
 
 def _open_already(answer: Answer) -> Line:
@@ -287,6 +294,9 @@ def _hold_time(answer: Answer) -> Line:
             f"No wet time is on record for {agent.name}{against}. Add label_minutes from its label to keeping.toml.",
         )
     length = span(float(wet.minutes) * 60)
+    if wet.too_weak:
+        say = f"{length}, wet all the time. {TOO_WEAK}"
+        return Line(say, "\n".join([say, *_why(wet)]))
     shown = [f"{length} wet with {agent.name}{against}, {BASIS[wet.basis]}.", *_why(wet)]
     say = f"{length}, wet all the time, {BASIS[wet.basis]}."
     if wet.organism_verdict == "unknown":

@@ -464,6 +464,7 @@ def test_a_doubtful_step_waits_for_yes(tool: Tool) -> None:
     doubt = Doubt("polarity", "out", ("not out",))
     reply = tool.hear(heard("move out", doubts=(doubt,)))
     assert reply.outcome is Outcome.CONFIRM
+    assert reply.values["recorded"] is False
     assert blocked_by(tool)[0] == "move out"
 
 

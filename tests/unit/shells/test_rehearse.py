@@ -134,5 +134,5 @@ def test_the_demo_household_can_be_rehearsed(run: Command, tmp_path: Path) -> No
 
 def test_of_what_is_told_again_with_a_longer_time_only_the_latest_is_given() -> None:
     waits = "Oak box: the gecko has waited {} minutes in the tub."
-    told = (waits.format(60), "Fern box: airing time is up.", waits.format(120), waits.format(180))
-    assert latest(told) == ("Fern box: airing time is up.", waits.format(180))
+    told = (waits.format(60), "Eye: keep rinsing.", waits.format(120), "Eye: keep rinsing.", waits.format(180))
+    assert latest(told) == ("Eye: keep rinsing.", "Eye: keep rinsing.", waits.format(180))

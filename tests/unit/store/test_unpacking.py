@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import errno
 import io
 import stat
 import tarfile
@@ -101,6 +102,17 @@ def test_a_broken_or_another_kind_of_file_is_one_line(tmp_path: Path) -> None:
         with pytest.raises(BadArchive, match=says) as fault, unpacked(path, tmp_path / "models"):
             pass
         assert "\n" not in str(fault.value)
+
+
+def test_a_full_disk_is_one_line_and_leaves_nothing(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    def full(*_: object) -> None:
+        raise OSError(errno.ENOSPC, "no space left on device")
+
+    monkeypatch.setattr(unpacking, "_write", full)
+    archive, models = zipped(tmp_path, "model/a"), tmp_path / "models"
+    with pytest.raises(BadArchive, match="disk is too full"), unpacked(archive, models):
+        pass
+    assert list(models.iterdir()) == []
 
 
 def test_a_checksum_is_that_of_the_standard(tmp_path: Path) -> None:

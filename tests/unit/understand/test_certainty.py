@@ -198,3 +198,10 @@ def test_a_fill_that_may_have_been_asked_for_is_read_back_before_it_is_kept(said
 
 def test_a_fill_that_is_told_in_every_alternative_is_kept(hear: Hear) -> None:
     assert hear("filled the orange bottle with bleach", "filled the orange bottle with leech").doubts == ()
+
+
+def test_an_undo_that_may_not_have_been_one_is_read_back(hear: Hear) -> None:
+    assert hear("undo that").doubts == ()
+    reading = hear("under bat", "undo that", posterior=0.8)
+    assert reading.intent == "undo"
+    assert [doubt.kind for doubt in reading.doubts] == ["hearing"]

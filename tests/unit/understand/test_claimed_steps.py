@@ -12,6 +12,18 @@ from assistant.understand.claimed_steps import claims_in
 Ask = Callable[[str], Reading]
 
 NEVER_DONE = """
+should I give it a rinse
+I'll give it a good scrub
+haven't given it a rinse
+it hasn't had its wash
+needs another rinse
+did I give it a spray
+about to give it the second coat
+is it covered in bleach
+the bleach isn't off yet
+rinse: not done
+almost done with the scrub
+I'll have given it a rinse by then
 haven't rinsed
 I haven't rinsed it
 havent rinsed
@@ -146,6 +158,19 @@ misted it again
 """
 
 DONE = """
+just given it a good rinse = rinse
+gave the east tank its wash = wash
+it's had a really good scrub = wash
+had a rinse = rinse
+it's been given a wipe, twice, with clean water = wipe
+gave it a thorough soaking with the bleach = apply
+rinse: check = rinse
+the rinse is behind us = rinse
+finished up with the rinsing = rinse
+it's covered in bleach = apply
+laid the bleach on thick = apply
+the bleach is off now = rinse
+she's sitting in her tub now = move out
 I did it, it's rinsed = rinse
 no, it's rinsed = rinse
 no it's dry = dry

@@ -1,7 +1,8 @@
 """Harm and ordinary talk in sets that were written before the rules had read a line of them, one after another.
 
 Each was measured once as it was written, and the rules mended by what it showed (DEVELOPERS.md has the figures of those
-first runs). Here they hold what was gained; `harm_sets/*.txt` has them, harm first.
+first runs). Here they hold what was gained; `harm_sets/*.txt` has them, harm first: under "harm", or by the question
+that a line has to come out as.
 """
 
 from __future__ import annotations
@@ -29,14 +30,20 @@ KNOWN_MISREAD = {
 
 
 def lines(name: str, part: str) -> list[str]:
-    """The lines of one part of a set."""
+    """The lines of one part of a set; "harm": of all that isn't ordinary."""
+    parts = parts_of(name)
+    return [line for of, said in parts.items() if of != "ordinary" for line in said] if part == "harm" else parts[part]
+
+
+def parts_of(name: str) -> dict[str, list[str]]:
+    """A set's lines by part."""
     of: dict[str, list[str]] = {}
     for line in (FOLDER / f"{name}.txt").read_text("utf-8").splitlines():
         if line.startswith("# "):
             of[line[2:]] = here = []
         else:
             here.append(line)
-    return of[part]
+    return of
 
 
 @pytest.mark.parametrize("name", SETS)
@@ -56,8 +63,17 @@ def test_ordinary_talk_seldom_sounds_an_alarm(name: str, ask: Ask) -> None:
     assert len(alarmed) <= FALSE * len(said), alarmed
 
 
+@pytest.mark.parametrize("name", SETS)
+def test_an_accident_is_no_wish_and_a_wish_no_accident(name: str, ask: Ask) -> None:
+    parts = parts_of(name)
+    for intent in HARM & parts.keys():
+        wrong = {line: ask(line).intent for line in parts[intent]}
+        wrong = {line: read for line, read in wrong.items() if read in HARM and read != intent}
+        assert len(wrong) <= FALSE * len(parts[intent]), wrong
+
+
 def test_every_set_is_long_enough_to_tell() -> None:
-    assert len(SETS) >= 4
+    assert len(SETS) >= 7
     for name in SETS:
-        assert len(lines(name, "harm")) >= 80
+        assert len(lines(name, "harm")) >= 70
         assert len(lines(name, "ordinary")) >= 80
