@@ -180,6 +180,10 @@ class Slots:
     """The unit that something is wanted in: "how many mils", "in fluid ounces"."""
     share_left: Fraction | None = None
     """ "Half full", "a third left", "empty": the part of a bottle that is still in it."""
+    adds: Literal["bottle", "enclosure", "stock", "measure"] | None = None
+    """What is to be added to the household."""
+    share_wanted: Fraction | None = None
+    """ "Half the yellow bottle", "fill it two thirds full": the part of a bottle that is to be filled."""
     uses_up: bool = False
     """A volume of concentrate is given, and what it makes is asked: "the last of the bleach"."""
     strokes: Fraction | None = None

@@ -110,7 +110,7 @@ def rewet(reading: Reading, world: World) -> Answer:
     ):
         return _runs_on(names, again, reading, world)
     if again:
-        return replace(done(_spraying(names, reading), world), intent=reading.intent)
+        return done(replace(_spraying(names, reading), intent="done"), world)
     first = rounds[0]
     if first is not None and _on_hold(first):
         vouched = replace(reading, intent="done", slots=replace(reading.slots, enclosures=names, steps=("hold",)))

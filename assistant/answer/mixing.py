@@ -19,6 +19,7 @@ from assistant.core.decay import BUY_FRESH
 from assistant.core.dilution import Mixed, mix, mix_of_all, mix_with_water, share_of
 from assistant.core.errors import OutOfRange
 from assistant.core.facts import Source
+from assistant.core.household import Bottle
 from assistant.core.measuring import Measured, Unmeasured, best_measure, why_unmeasured
 from assistant.core.ratio import Ratio, read
 from assistant.core.units import convert, dimension, in_ml
@@ -95,16 +96,24 @@ def _mixed(volume: Amount, share: Fraction, reading: Reading) -> Mixed:
 
 
 def total_in(product: Product, reading: Reading, world: World) -> Amount | Answer | None:
-    """The finished mix: the volume said, else the bottle's capacity; None: neither was named."""
+    """The finished mix: the volume said, else what of the bottle is to be filled; None: neither was named."""
     volumes = tuple(dict.fromkeys(reading.slots.volumes))
     if len(volumes) > 1:
         return ask(reading, world, ("volume",), "mixing.which_volume", {"candidates": volumes})
     bottle = product.bottle
     if not volumes:
-        return bottle.capacity if bottle is not None else None
+        return _to_be_filled(bottle, reading) if bottle is not None else None
     if bottle is not None and convert(volumes[0], "mL").amount > convert(bottle.capacity, "mL").amount:
         return ask(reading, world, ("volume", "bottle"), "mixing.too_much", {"bottle": bottle, "volume": volumes[0]})
     return volumes[0]
+
+
+def _to_be_filled(bottle: Bottle, reading: Reading) -> Amount | None:
+    """The whole bottle, or the part that was said; None: it is half full of something, so it must be asked."""
+    share = reading.slots.share_wanted
+    if share is not None:
+        return Amount(bottle.capacity.amount * share, bottle.capacity.unit)
+    return None if reading.intent == "dose" and reading.slots.share_left is not None else bottle.capacity
 
 
 def mix_in(product: Product, reading: Reading, world: World) -> Mix | Answer | None:

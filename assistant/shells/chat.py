@@ -13,12 +13,13 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import contextmanager, suppress
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from prompt_toolkit import PromptSession
 from prompt_toolkit.application import get_app_or_none
 from prompt_toolkit.auto_suggest import AutoSuggestFromHistory
-from prompt_toolkit.completion import WordCompleter
+from prompt_toolkit.completion import DynamicCompleter, WordCompleter
 from prompt_toolkit.history import FileHistory, History, InMemoryHistory
 from prompt_toolkit.patch_stdout import patch_stdout
 
@@ -28,12 +29,13 @@ from assistant.core.household import Bottle, Enclosure, Measure, Stock
 from assistant.core.reminders import Reminder, ReminderKind
 from assistant.core.state import State
 from assistant.shells.clocks import ClockWatch
-from assistant.shells.folder import Folder
+from assistant.shells.folder import Folder, ShellFault
 from assistant.shells.once import stdin_lines
 from assistant.shells.options import Options, opened_folder
 from assistant.shells.out import complain, show
 from assistant.shells.screen import clock, screen_lines
 from assistant.shells.sitting import Sitting, open_sitting
+from assistant.store.keeping import KeepingFault
 from assistant.store.log import StoreFault
 
 if TYPE_CHECKING:  # the voice's libraries cost a typed start half a second
@@ -76,7 +78,7 @@ def chat(options: Options) -> int:
         else:
             history = FileHistory(str(folder.history)) if _may_write(folder) else InMemoryHistory()
             with _mouth(options.speak or sitting.household.habits.speak) as speak:
-                asyncio.run(Chat(sitting, _clock_from(options), history, speak).run())
+                asyncio.run(Chat(sitting, _clock_from(options), history, speak, keeping=folder.keeping).run())
     return 0
 
 
@@ -92,7 +94,7 @@ def _by_voice(sitting: Sitting, folder: Folder, options: Options) -> None:
             Lines(sitting, options, now, mouth).run(ears, LEAVE)
             return
         history = FileHistory(str(folder.history)) if _may_write(folder) else InMemoryHistory()
-        talk = Chat(sitting, now, history, mouth.speak, Voiced(ears, mouth, microphone_of(options)))
+        talk = Chat(sitting, now, history, mouth.speak, Voiced(ears, mouth, microphone_of(options)), folder.keeping)
         asyncio.run(talk.run())
 
 
@@ -155,13 +157,15 @@ class Chat:
     speak: Callable[[Reply], None] = lambda reply: None
     voiced: Voiced | None = None
     """None: typed only."""
+    keeping: Path | None = None
+    """Where what is added is written; None: nothing can be added here."""
     _watched_at: datetime | None = field(default=None, init=False)
 
     async def run(self) -> None:
         """Prompts and replies until Ctrl-D, Ctrl-C or "quit"."""
         session: PromptSession[str] = PromptSession(
             history=self.history,
-            completer=WordCompleter(completions(self.sitting), ignore_case=True, sentence=True, match_middle=True),
+            completer=DynamicCompleter(self._completer),
             complete_while_typing=False,
             auto_suggest=AutoSuggestFromHistory(),
             bottom_toolbar=self._bottom_line,
@@ -196,16 +200,45 @@ class Chat:
                 return
             if text.strip().lower() in LEAVE:
                 return
-            if text.strip():
-                self._turn(Heard(text))
+            reply = self._heard_by_the_sitting(Heard(text)) if text.strip() else None
+            if reply is not None and reply.intent == "add" and reply.values.get("adds") and self.keeping is not None:
+                await self._add(reply.values["adds"], self.keeping)
+            elif reply is not None:
+                self._give(reply)
 
     def _turn(self, heard: Heard) -> None:
+        reply = self._heard_by_the_sitting(heard)
+        if reply is not None:
+            self._give(reply)
+
+    def _heard_by_the_sitting(self, heard: Heard) -> Reply | None:
         try:
-            reply = self.sitting.hear(heard, self.now())
+            return self.sitting.hear(heard, self.now())
         except StoreFault as fault:
             complain(str(fault))
-            return
-        self._give(reply)
+            return None
+
+    async def _add(self, kind: str, keeping: Path) -> None:
+        """Asks about a new thing, a turn of its own by each question's side; it is known from then on."""
+        from assistant.shells.adding import InChat, add_in_chat
+
+        asking = InChat(self._bottom_line, self._interrupted)
+        try:
+            await add_in_chat(kind, keeping, self.sitting.facts, self.now().date(), asking)
+            self.sitting.read_anew(keeping)
+        except (KeepingFault, ShellFault) as fault:
+            complain(str(fault))
+        if self.voiced is not None:
+            print("* New names are heard from the next start on; typed, they are known now.")
+
+    async def _interrupted(self, typed: str) -> bool:
+        if not typed.strip() or not self.sitting.interrupts(typed, self.now()):
+            return False
+        self._turn(Heard(typed))
+        return True
+
+    def _completer(self) -> WordCompleter:
+        return WordCompleter(completions(self.sitting), ignore_case=True, sentence=True, match_middle=True)
 
     def _give(self, reply: Reply) -> None:
         self._show(reply)

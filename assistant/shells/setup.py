@@ -30,6 +30,10 @@ What you own, for {path}. Each answer is written down at once.
 Enter takes what stands in [brackets], or leaves the question out. "?" explains a question, "again" begins the last \
 thing anew, "next" goes to the next part, "stop" ends; run setup again to go on."""
 
+ADDING = """\
+A new {one}. Enter takes what stands in [brackets], or leaves the question out; "?" explains it, "stop" ends. \
+Bleach in an eye, or anything like it, is heard all the while."""
+
 
 class _Stop(Exception):
     pass
@@ -77,6 +81,23 @@ class Interview:
         except KeyboardInterrupt:
             self._asking.tell(f"\nStopped. {self._summary()}")
             raise
+
+    def add(self, kind: str) -> None:
+        """Asks about one new thing of that kind, and keeps it as soon as it has what it needs.
+
+        kind: a table of keeping.toml that may stand several times.
+        Fails: KeepingFault, ShellFault; what was answered by then is kept.
+        """
+        section = next(section for section in SECTIONS if section.one and section.kind == kind)
+        self._file.content()  # a fault of the file is told before anything is asked
+        self._asking.tell(ADDING.format(one=section.one))
+        try:
+            name = self._new_name(section)
+            name = name and self._added(section, name)
+        except (_Stop, _Next, _Again, EOFError):
+            name = ""
+        kept = f'"{name}" is kept.' if name else "Stopped."
+        self._asking.tell(f"{kept} What you have is in {self._file.path}.")
 
     def _summary(self) -> str:
         if not self._file.path.exists():

@@ -41,7 +41,7 @@ class Plain:
     """A terminal that can't move its cursor."""
 
     def ask(self, question: str, default: str, choices: Sequence[str]) -> str:
-        return input(_prompt(question, default)).strip()
+        return input(question_line(question, default)).strip()
 
     def tell(self, text: str) -> None:
         width = min(shutil.get_terminal_size().columns, WIDEST)
@@ -64,7 +64,7 @@ class Terminal(Plain):
 
         completer = FuzzyWordCompleter(list(choices)) if choices else None
         # The lines that completion would reserve below the prompt push the questions off a small screen.
-        typed = self._session.prompt(_prompt(question, default), completer=completer, reserve_space_for_menu=0)
+        typed = self._session.prompt(question_line(question, default), completer=completer, reserve_space_for_menu=0)
         return typed.strip()
 
 
@@ -79,7 +79,7 @@ class Lines:
         if self._as_json:
             print(json.dumps({"ask": question, "default": default, "choices": list(choices)}), flush=True)
         else:
-            print(_prompt(question, default), end="", flush=True)
+            print(question_line(question, default), end="", flush=True)
         line = sys.stdin.buffer.readline()
         if not line:
             raise EOFError
@@ -108,5 +108,6 @@ class Lines:
         raise ShellFault(f"line {self._read} of the input: {text}; what came before it is kept")
 
 
-def _prompt(question: str, default: str) -> str:
+def question_line(question: str, default: str) -> str:
+    """A question as it stands before the answer, with what Enter takes."""
     return f"{question} [{default}] > " if default else f"{question} > "

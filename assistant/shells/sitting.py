@@ -31,6 +31,8 @@ from assistant.turn import speak_up, take_turn
 AWAY = timedelta(minutes=2)
 """No shell seen for longer than this: nobody was watched keeping anything wet."""
 
+WAITS_FOR_NOTHING = ("splash", "wound", "spill", "escape", "time_left")
+"""Questions that are answered whatever is being asked."""
 TRIES = 5
 """How often a turn is taken anew when another shell keeps recording in between."""
 
@@ -76,6 +78,18 @@ class Sitting:
 
         world = World(datetime(2000, 1, 1, tzinfo=UTC), self.household, self.facts, self.questions, self.read)
         return lambda heard: called_out(heard, lambda text: self.read(Heard(text), world))
+
+    def read_anew(self, keeping: Path) -> None:
+        """Takes keeping.toml as it is now: what was added is known from the next turn on.
+
+        Fails: KeepingFault; the household stays as it was.
+        """
+        household = read_household(keeping, self.facts)
+        self.household, self.read = household, _reader(household, self.facts, self.questions)
+
+    def interrupts(self, text: str, now: datetime) -> bool:
+        """Whether a text is about harm, or how long is left, and so never the answer to a question of setup's."""
+        return self.read(Heard(text), self._world(now)).intent in WAITS_FOR_NOTHING
 
     def hear(self, heard: Heard, now: datetime) -> Reply:
         """One turn of the keeper's.

@@ -25,7 +25,7 @@ _SUBJECTS = frozenset(
 _ASKED = Pattern(
     r"\b(?:did i|have i|has (?:it|he|she|this|that)|had i|do i|am i|was i|were we|did we|have we|did"
     r" you|do you|can (?:i|he|she|it|they|you)"
-    r"|may i|should i|whether|remember if|know if|sure if|see if|check if|(?<!that )is it"
+    r"|may i|should i|whether|remember if|know if|sure if|see if|check if|check that|make sure|(?<!that )is it"
     r"|(?<!that )was it|are they|is (?:he|she))\b"
     r"|\b(?:is|did|have|has|does|do|was) not (?:it|i|he|she|they)$|\bor (?:no|not)$"
     r"|, right \?$|, (?:yes|yeah|no|ok) \?$"
@@ -115,7 +115,7 @@ def claims_in(text: str) -> Claims:
     text: small words, names masked as ENCLOSURE, AGENT ..., signs apart.
     """
     stayed = _stayed_wet(text)
-    plain = spelled_out(_DISCOURSE.sub("", text).strip())
+    plain = spelled_out(_OR_ONLY.sub(" or ", _DISCOURSE.sub("", text).strip()))
     clauses = [clause.strip(" ,") for clause in _NEW_CLAUSE.split(plain) if clause and clause.strip(" ,")]
     asks = _asks(plain)
     done: list[str] = []
@@ -143,6 +143,10 @@ def claims_in(text: str) -> Claims:
     if done and _NOT_ALL.search(plain):
         against, done, worst = done + against, [], "not yet"
     return Claims(tuple(done), worst, tuple(against), stayed)
+
+
+_OR_ONLY = Pattern(r" or (?:only|just|did i only|have i only) ", " or ")
+""" "Have I sprayed it yet, or only washed it": the one question goes on."""
 
 
 def steps_named(text: str) -> tuple[str, ...]:

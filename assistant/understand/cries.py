@@ -77,6 +77,8 @@ def cry_in(text: str) -> Cry | None:
         return Cry("splash", "eye" if re.search(r"\beyes?\b", text) else "skin", "animal")
     if _WOULD_IT_HURT.search(text):
         return None
+    if _IN_ITS_EYE.match(text):
+        return Cry("splash", "eye", "animal")
     own = MY_OWN.search(text) is not None and not re.search(ANIMAL, text)
     if not own and not _of_people(text) and not _A_TOOL.search(text) and treats(whole):
         return _treated(text)
@@ -105,6 +107,15 @@ def _by_parts(text: str) -> Cry | None:
     return None if found is None else Cry("splash", found.place, "animal" if found.animal else "person")
 
 
+HIT_BY_MISTAKE = re.compile(
+    r"^(?=.*\b(?:crap|shit|damn|dammit|oops|whoops|oh no|oh god|god|bugger|help|accident\w*|mistake)\b)"
+    r".*\b(?:sprayed|squirted|splashed|misted|hit|doused|soaked) (?:the |my |poor |little )*ENCLOSURE\b(?! 's)"
+)
+_IN_ITS_EYE = re.compile(
+    rf"^(?:(?:oh|no|help|quick|shit|god) ?,? ?)*(?:there is )?(?:the |some )?(?:AGENT|STOCK|BOTTLE|MIX)"
+    rf" (?:\w+ )?(?:in|into) (?:the |my )?(?:(?:\w+ )?{ANIMAL}|ENCLOSURE) 's eyes?(?: [!.].*)?$"
+)
+""" "Bleach in the gecko's eye": so short it is a cry, and no wish to put it there."""
 _A_GERM_ALONE = re.compile(rf"^(?!.*\b(?:{ANIMAL}|him|her|his|he|she|its|my|skin|ENCLOSURE)\b).*\bringworm\b")
 """Ringworm asked of as a germ to be killed, and nobody who has it."""
 

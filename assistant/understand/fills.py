@@ -10,6 +10,7 @@ from dataclasses import replace
 
 from assistant.contract import Doubt, Outcome, Reading, Slots, World
 from assistant.core.quantity import read_mix
+from assistant.core.rounds import is_open
 from assistant.understand.claimed_steps import not_yet
 from assistant.understand.patterns import Pattern
 
@@ -64,6 +65,47 @@ _ONE_PRODUCT = re.compile(r"\b(?:AGENT|STOCK)\b")
 def tells(plain: str) -> bool:
     """One bottle was filled with one product, in plain words: it is a fill, even where the two must not meet."""
     return len(_ONE_PRODUCT.findall(plain)) <= 1 and _TELLS.search(plain) is not None and may_be_fill(plain)
+
+
+def poured_into_it(plain: str, world: World) -> str | None:
+    """The bottle of the turn before, where a product is said to have been poured "in it"; None: none, or more of it.
+
+    What it held is judged by `mixed`, as for a bottle that is named.
+    """
+    if _POURED_IN.search(plain) is None or "more" in plain or not may_be_fill(plain):
+        return None
+    return bottle_of_before(world)
+
+
+def rinsed_out_too(plain: str, world: World) -> str | None:
+    """The bottle of the turn before, where "it" is said to have been rinsed out, and no clean is open; None: none."""
+    if _RINSED_IT.match(plain) is None or not may_be_fill(plain) or any(map(is_open, world.state.rounds.values())):
+        return None
+    return bottle_of_before(world)
+
+
+def bottle_of_before(world: World) -> str | None:
+    """The one bottle that the turn before was about; None: it was about none, or several."""
+    last, before = world.talk.last, world.talk.last_reading
+    if last is None or before is None or last.intent not in _OF_A_BOTTLE or len(before.slots.bottles) != 1:
+        return None
+    return before.slots.bottles[0]
+
+
+_RINSED_IT = Pattern(
+    r"^(?:(?:ok|right|i|have|and|so|now|just|yes|well|then|also) ,? ?)*(?:rinsed|washed|flushed|emptied|swilled)"
+    r"(?: and (?:rinsed|washed|flushed))? (?:it|that|that one|the bottle) (?:out|through)\b"
+)
+
+
+_OF_A_BOTTLE = frozenset(
+    {"mixed", "in_bottle", "dose", "top_up", "still_good", "stock_left", "rinsed_out", "mix_strength"}
+)
+_POURED_IN = Pattern(
+    r"\b(?:poured|put|added|tipped|chucked|squirted|dumped|splashed|dropped|mixed|got)(?: \S+){0,3}? (?:AGENT|STOCK)"
+    r"(?: \w+){0,2}? (?:in|into|to) (?:it|that|there|that one|this one|the same (?:one|bottle)|the bottle)\b"
+    r"|\b(?:poured|put|added|tipped|chucked|dumped) (?:in|it in|into it) (?:some |a bit of |the )?(?:AGENT|STOCK)\b"
+)
 
 
 def asked(plain: str) -> bool:

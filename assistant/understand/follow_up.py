@@ -25,7 +25,8 @@ _CORRECTS = Pattern(
     r" meant|i mean|make that|instead)\b"
 )
 _ANOTHER = Pattern(
-    r"^(?:and|what about|how about|same for|same with|the same for|also|then|now|or|and what about|and how about)\b"
+    r"(?:\btoo|\bas well|\balso)(?: \?)?$"
+    r"|^(?:and|what about|how about|same for|same with|the same for|also|then|now|or|and what about|and how about)\b"
 )
 
 _GOES_ON = Pattern(
@@ -33,7 +34,8 @@ _GOES_ON = Pattern(
     r"(?:on|for|with|against|in|the|AGENT|STOCK|BOTTLE|ORGANISM|ENCLOSURE)\b"
 )
 
-_WITH = Pattern(r"^(?:with|at|if|in)\b")
+_THE_SIZE = Pattern(r"\bthe NUMBER\b(?! of)")
+_WITH = Pattern(r"^(?:(?:and|or|so|what about|how about) )?(?:with|at|if|in)\b")
 _ABOUT_THE_AIR = frozenset({"dry_time", "air_time"})
 _SUPPLIES: dict[str, tuple[str, ...]] = {
     "enclosure": ("enclosures", "every_enclosure"),
@@ -67,6 +69,7 @@ _SUPPLIES: dict[str, tuple[str, ...]] = {
     "age": ("durations", "month"),
     "item": ("items",),
     "setting": ("setting",),
+    "adds": ("adds",),
     "material": ("materials",),
     "job": ("job", "materials", "organisms", "enclosures"),
     "temperature": ("temperatures", "numbers"),
@@ -136,11 +139,15 @@ def corrected(answering: Answering, before: Reading, world: World) -> Reading | 
         return _joined(before, answering, again) if again is not None else None
     if "NUMBER" in answering.parsed.plain and re.search(r"\bof (?:that|it)$", answering.parsed.plain):
         return None
-    bottle = _bottle_of_size(answering.parsed, slots, world)
+    by_volume = bool(before.slots.volumes) and not before.slots.bottles  # "no, the five hundred" is a volume again
+    bottle = () if by_volume else _bottle_of_size(answering.parsed, slots, world)
     if bottle:
         given = {"bottles": bottle} if len(bottle) == 1 else {}
         choice = Choice("bottle", answering.parsed.text, bottle)
         slots = replace(slots, choices=() if len(bottle) == 1 else (choice,), numbers=(), volumes=())
+    elif by_volume and _THE_SIZE.search(answering.parsed.plain) and slots.numbers and not slots.volumes:
+        said = replace(before.slots.volumes[0], amount=slots.numbers[0])
+        return _joined(before, answering, replace(before.slots, volumes=(said,)))
     elif "numbers" in given and len(given) == 1:
         return _joined(before, answering, with_number(before, slots.numbers[-1]))
     if not given and not slots.choices and not slots.unknown and not slots.faulty:
@@ -165,7 +172,7 @@ def _taken_elsewhere(slots: Slots, to: str) -> Slots:
 def asks_for_another(parsed: Parsed, before: str | None = None) -> bool:
     """ "and for the blue?", "what about one in fifty"; "with two windows?" after a question about the air."""
     about_air = before in _ABOUT_THE_AIR and _WITH.match(parsed.plain) is not None
-    return (about_air or _ANOTHER.match(parsed.plain) is not None) and is_short(parsed, before)
+    return (about_air or _ANOTHER.search(parsed.plain) is not None) and is_short(parsed, before)
 
 
 def goes_on_choosing(parsed: Parsed, slots: Slots, before: Reading) -> bool:

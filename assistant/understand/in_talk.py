@@ -14,12 +14,14 @@ from assistant.contract import Pending, Question, Reading, Slots
 from assistant.understand import fills, follow_up
 from assistant.understand.claimed_steps import cannot_tell, steps_named
 from assistant.understand.follow_up import Answering
+from assistant.understand.items_said import items_in
 from assistant.understand.learning import OUTSIDE
 from assistant.understand.look import ENOUGH, Look, texts_of, words_of
 from assistant.understand.may_be import may_be
 from assistant.understand.parsing import matched_words
 from assistant.understand.scaled import factor_in
 from assistant.understand.short_slips import LONGEST, told_apart
+from assistant.understand.slots import OF_ITEMS
 from assistant.understand.surface import smell_answer, wet_answer
 from assistant.understand.takes import given_to
 from assistant.understand.words import ARTICLES
@@ -77,6 +79,8 @@ class InTalk:
             return look.reading("no", Slots(), 0.95)
         if self._says(look, self._yes) and look.top in ("yes", OUTSIDE):
             return look.reading("yes", Slots(), 0.95)
+        if _repeats_what_waits(look, pending):
+            return look.reading("yes", Slots(), 0.9)
         return None
 
     def _joined(self, look: Look, pending: Pending | None) -> Reading | None:
@@ -90,6 +94,7 @@ class InTalk:
         full = full and (look.top != "tub" or may_be("tub", look.parsed, look.claims))
         full = full and not (look.top in _OF_AN_AMOUNT and follow_up.asks_for_another(look.parsed))
         full = full and not (pending is None and self._only_names(look, before))
+        full = full and not (before.intent in OF_ITEMS and _names_an_item(look))
         slots = replace(look.slots(before.intent), place=follow_up.place_in(look.parsed.plain))
         if pending is not None and "step" in pending.missing:
             slots = replace(slots, steps=look.claims.done or steps_named(look.parsed.plain))
@@ -148,7 +153,10 @@ class InTalk:
         before = look.world.talk.last_reading
         if pending is not None or before is None or look.claims.mentioned or len(look.parsed.words) > LONGEST + 2:
             return None
+        if look.parsed.mentions:
+            return None  # "yellow bottle, only half full": of that bottle, and not of the answer before
         other = look.top not in (OUTSIDE, before.intent) and look.chances[look.top] >= ENOUGH
+        other = other and not follow_up.asks_for_another(look.parsed)
         if other or not follow_up.may_be_asked_again(before.intent, look.world):
             return None
         if factor_in(look.parsed.plain) is None:
@@ -165,8 +173,8 @@ class InTalk:
             return False
         if set(look.parsed.words) <= _A_NAME and look.parsed.mentions:
             return True
-        if before.intent == "treat_item" and set(look.parsed.words) <= _A_NAME | {"in", "with", "using"}:
-            return bool(look.parsed.mentions)
+        if before.intent == "treat_item" and set(look.parsed.words) <= _A_NAME | _AN_ITEM:
+            return bool(look.parsed.mentions) or "{item}" in look.parsed.words
         amounts = any(found.kind in ("mix", "volume") for found in look.parsed.amounts.found)
         return before.intent == "dose" and amounts and look.parsed.words[0] not in _ASKS_IN_FULL
 
@@ -194,9 +202,26 @@ def _of_the_last_answer(look: Look) -> Reading | None:
         return look.reading("why", Slots(), 0.9)
     if before.intent == "together" and not before.slots.met and _DID_IT.fullmatch(plain):
         return replace(before, question=look.parsed.text, slots=replace(before.slots, met=True), spoken=look.spoken)
+    if before.intent == "wound" and _AND_THAT.match(plain) and len(plain.split()) <= 6:
+        return look.reading("wound", look.slots("wound"), 0.9)
     if _FOR_HOW_LONG.fullmatch(plain) and before.intent == "works_on":
         return replace(before, question=look.parsed.text, spoken=look.spoken)
     return None
+
+
+def _names_an_item(look: Look) -> bool:
+    """ "And the gloves?": hardly more than a thing."""
+    items = items_in(look.parsed.plain, look.world.facts)
+    return bool(items) and follow_up.asks_for_another(look.parsed)
+
+
+def _repeats_what_waits(look: Look, pending: Pending | None) -> bool:
+    """ "Yes, pause", when it was asked whether to pause."""
+    yes = pending.on_yes if pending is not None else None
+    plain = look.parsed.plain
+    bare = not look.parsed.mentions and not look.parsed.amounts.found and not plain.endswith("?")
+    opened = follow_up.starts_with_yes(plain) != plain and len(look.parsed.words) <= 3
+    return isinstance(yes, Reading) and opened and bare and look.top == yes.intent
 
 
 def _asks_anew(look: Look, before: Reading) -> bool:
@@ -220,6 +245,8 @@ _DID_IT = re.compile(
     r"|too late|it is (?:already )?(?:done|mixed)(?: already)?)"
 )
 """ "I already did", right after it was asked whether two may meet."""
+_AND_THAT = re.compile(r"(?:and|or|so|ok|but) (?!i |he |she |it |the timer)|(?:what|how) about\b")
+""" "What about iodine?", right after a wish to treat an animal was refused."""
 _FOR_HOW_LONG = re.compile(r"(?:and |ok )?(?:for )?how long(?: for| then)?|how (?:hot|strong|warm)(?: then)?")
 _WHOLE = re.compile(r"^(?:can |is )?(?:the |some |neat )?(?:AGENT|BOTTLE|STOCK) (?:ok |safe |fine )?(?:on|onto|for) ")
 _WHAT_FOR = re.compile(r"^(?:and |so )?(?:what|which|which one) (?:for|against|kills|works on)\b")
@@ -243,5 +270,6 @@ _OF_AN_AMOUNT = frozenset({"read_ratio", "mix_strength"})
 _SMALL = frozenset({"on", "for", "in", "at", "with", "from", "to", "against", "after", "and", "what", "about", "then"})
 """Words before a name that is put to the question before."""
 _A_NAME = frozenset({"{enclosure}", "{animal}", "{bottle}", "{agent}", "{stock}"})
+_AN_ITEM = frozenset({"in", "with", "using", "{item}", "water", "food"})
 _ASKS_IN_FULL = frozenset({"how", "what", "which", "can", "could", "do", "does", "i", "give", "tell"})
 _EXACT = frozenset({"next", "help", "undo", "repeat", "status", "again", "pardon", "what now", "now what"})

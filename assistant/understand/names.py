@@ -170,7 +170,7 @@ class Names:
         before = words[at - 1] if at else ""
         if words[at] in _NEVER_ALONE or (after and after not in _AFTER_A_NAME):
             return True
-        if before in _BEFORE_A_COLOUR:
+        if before in _BEFORE_A_COLOUR or (before in ("the", "my") and at > 1 and words[at - 2] in _BEFORE_A_COLOUR):
             return False
         opens = at == 0 and after in ("'s", "has")
         return not (opens or (len(words) <= _SHORT and before in ("", "the", "my", "no", "and")))

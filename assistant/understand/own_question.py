@@ -225,7 +225,7 @@ _ONLY_ASKS = frozenset(
     | {"choose_agent", "works_on", "surface", "together", "protect", "treat_item", "share_tool"}
     | {"hold_time", "time_left", "dry_time", "air_time", "return_check", "status"}
     | {"due", "order", "last_done", "quarantine", "in_bottle", "still_good", "stock_left", "unknown_bottle"}
-    | {"store_it", "pour_away"}
+    | {"store_it", "pour_away", "leave_off", "units", "why", "spill"}
 )
 _CHANGES_NOTHING = frozenset({"hush", "slower"})
 _ABOUT_TALK = frozenset({"next", "repeat", "help", "undo", "start", "status", "hush", "slower"})

@@ -18,6 +18,10 @@ _TOTAL = re.compile(
     r"(?:of )?(?:the |ready |made |finished |spray )*(?:in all|in total|total|altogether|all told|(?:ready )?mix|"
     r"mixture|solution|spray|worth)\b"
 )
+_TOGETHER = re.compile(
+    r"(?:of )?(?:the )?(?:water and (?:the |my )?(?:\w+ ){1,3}|(?:\w+ ){1,3}and (?:the )?water )"
+    r"(?:together|in all|in total|altogether)\b"
+)
 _LEFT = re.compile(r"(?:or so )?(?:of (?:it|that|the \w+|\w+) )?(?:still )?(?:left|remaining|still in)\b")
 _WHOLE_BEFORE = re.compile(r"(?:\bup to|\bmakes?|\bmade|\bmaking|\bto make)(?: up)?(?: a| the| about)*$")
 _LEFT_BEFORE = re.compile(
@@ -63,6 +67,8 @@ def _role(parsed: Parsed, one: Found) -> VolumeRole:
     if _LEFT.match(after):
         return "left"
     if words[one.end : one.end + 1] and words[one.end] in HOLDERS and words[one.end] != "spray":
+        return "total"
+    if _TOGETHER.match(after):
         return "total"
     if _WATER.match(after):
         return "water"
@@ -110,6 +116,24 @@ def share_left(parsed: Parsed) -> Fraction | None:
         return None
     share = _PARTS[found[1]]
     return 1 - share if found[0].endswith(("empty", "gone")) else share
+
+
+def share_wanted(parsed: Parsed) -> Fraction | None:
+    """What part of a bottle is to be filled: "half the yellow bottle", "only two thirds full"; None: none is said."""
+    found = _PART_OF_A_BOTTLE.search(parsed.plain)
+    if found is None:
+        return None
+    if "NUMBER" not in found[0]:
+        return Fraction(1, 2)
+    parts = (one.value for one in parsed.amounts.found if one.kind == "number")
+    return next((part for part in parts if isinstance(part, Fraction) and 0 < part < 1), None)
+
+
+_PART_OF_A_BOTTLE = Pattern(
+    r"\b(?:half|NUMBER)(?: of)? (?:the |my |a |that |this )*(?:BOTTLE|bottle)\b|\bhalf fill\w*\b"
+    r"|\b(?:fill|filled|filling|make|mix|do|only|just|to|up)\b(?: (?:it|the|my|up|BOTTLE|only|just|about|to))*"
+    r" (?:half|NUMBER)(?: (?:way|full|of the way|the way))+\b"
+)
 
 
 def strokes_in(parsed: Parsed) -> Fraction | None:

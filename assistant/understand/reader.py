@@ -18,11 +18,12 @@ from assistant.core.household import Household
 from assistant.core.quantity import Gallon
 from assistant.core.rounds import is_open
 from assistant.understand import alarms, fills
+from assistant.understand.by_name import with_animals_by_name
 from assistant.understand.certainty import best_of, with_doubts
 from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.claimed_steps import cannot_tell, claims_in
 from assistant.understand.clauses import with_clauses
-from assistant.understand.cries import cry_heard
+from assistant.understand.cries import HIT_BY_MISTAKE, Cry, cry_heard
 from assistant.understand.drains import stored
 from assistant.understand.harm_followed import followed
 from assistant.understand.harm_idioms import IDIOMS
@@ -35,10 +36,10 @@ from assistant.understand.known_words import EVERYDAY
 from assistant.understand.look import BY_RULE, ENOUGH, Look, without_troubles
 from assistant.understand.matching import Matcher
 from assistant.understand.meeting import meets, speaks_of_products, unknown_bottle_again
-from assistant.understand.names import Names
+from assistant.understand.names import HOMES, Names
 from assistant.understand.number_doubts import HARM, with_guess_doubted
 from assistant.understand.own_question import OwnQuestion, says_it_dried
-from assistant.understand.parsing import Parser
+from assistant.understand.parsing import Parsed, Parser
 from assistant.understand.referents import with_referent
 from assistant.understand.surface import where_it_was_asked
 from assistant.understand.told import WORDS as TOLD_WORDS
@@ -100,7 +101,9 @@ class Reader:
     # ------------------------------------------------------------ before anything else
 
     def _harm(self, look: Look) -> Reading | None:
-        cry = cry_heard(look.parsed.plain, look.world.talk.last)
+        last = look.world.talk.last
+        cry = cry_heard(look.parsed.plain, last) or cry_heard(with_animals_by_name(look.parsed), last)
+        cry = cry or _hit_by_name(look.parsed)
         after = followed(look.parsed.plain, look.world) if cry is None or cry.place is None else None
         if after is not None and (cry is None or cry.intent == "splash") and "splash" in self._questions:
             slots = without_troubles(look.slots("splash"))
@@ -142,6 +145,13 @@ class Reader:
             return look.reading("store_it", look.slots("store_it"), BY_RULE)
         if "mixed" in self._questions and fills.tells(look.parsed.plain):
             return look.reading("mixed", look.slots("mixed"), BY_RULE)
+        into = fills.poured_into_it(look.parsed.plain, look.world)
+        out = fills.rinsed_out_too(look.parsed.plain, look.world)
+        if out is not None and "rinsed_out" in self._questions and not look.parsed.mentions:
+            return look.reading("rinsed_out", replace(look.slots("rinsed_out"), bottles=(out,), steps=()), BY_RULE)
+        if into is not None and "mixed" in self._questions:
+            slots = look.slots("mixed")
+            return look.reading("mixed", replace(slots, bottles=slots.bottles or (into,), steps=()), BY_RULE)
         if not speaks_of_products(look.parsed) and not look.world.state.unknown_mixes:
             return None
         slots = look.slots("together")
@@ -219,3 +229,10 @@ _ON_A_MATERIAL = re.compile(r"^(?:AGENT|BOTTLE|STOCK) on (?:the |a |some )?(?:\w
 def _gallon(world: World) -> Gallon:
     """The gallon meant when it isn't said: the keeper's, else the shipped default."""
     return world.household.habits.gallon or "US"
+
+
+def _hit_by_name(parsed: Parsed) -> Cry | None:
+    """ "Oh no, I sprayed pepper": an animal's own name stands for its home, but not in that."""
+    names = [mention.said for mention in parsed.mentions if any(thing.kind == "enclosure" for thing in mention.things)]
+    by_name = any(not set(said.split()) & HOMES for said in names)
+    return Cry("splash", "skin", "animal") if by_name and HIT_BY_MISTAKE.search(parsed.plain) else None

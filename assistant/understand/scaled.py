@@ -12,7 +12,8 @@ from assistant.understand.patterns import Pattern
 
 _PART = r"half|twice|double|triple|a quarter|a third|three times|two thirds|three quarters"
 _AMOUNT = Pattern(
-    rf"\b(?P<part>{_PART}) (?:(?:of )?(?:that|it|this|as much|as many|the (?:amount|volume|size|mix|lot)|a batch)"
+    rf"\b(?P<part>{_PART}) (?:(?:of )?(?:that|it|this|what you said|as much|as many"
+    r"|the (?:amount|volume|size|mix|lot)|a batch)"
     r"|the bottle|a bottle|full)\b|^(?:(?:and|what|how|about|just|only|no|for|make|it|ok|but) )*"
     rf"(?P<alone>{_PART})(?: \?)?$|\bonly (?P<only>half)\b"
 )

@@ -14,6 +14,7 @@ from assistant.contract import Choice, SaidTime, Slots, World
 from assistant.core.amounts import Amount, Percent, SaidRatio
 from assistant.core.rounds import is_open
 from assistant.understand import fills
+from assistant.understand.added import adds_in
 from assistant.understand.choosing_words import CHOOSING, job_in, methods_in, near_water, of_facts
 from assistant.understand.chores_said import PLANNING, chores_in, clean_in, every_one, groups_named, racks_in
 from assistant.understand.claimed_steps import Claims
@@ -26,7 +27,7 @@ from assistant.understand.names import Mention, Thing
 from assistant.understand.openings import openings_in
 from assistant.understand.parsing import Parsed
 from assistant.understand.patterns import Pattern
-from assistant.understand.poured import roles_of, share_left, strokes_in, uses_up
+from assistant.understand.poured import roles_of, share_left, share_wanted, strokes_in, uses_up
 from assistant.understand.room_air import with_room_air
 from assistant.understand.said_times import SaidWhen, when_in
 from assistant.understand.strengths import bare_numbers, mixes_in
@@ -48,6 +49,7 @@ from assistant.understand.waiting import (
     tubs_in,
 )
 from assistant.understand.wanted_unit import wanted_unit
+from assistant.understand.washing_up import without_the_washing_up
 
 _OF_THE_STOCK = frozenset({"mix_strength", "bleach_now"})
 _WHOLE_ROUND = Pattern(r"\btoday\b|\b(?:whole|full|entire) (?:round|lot|day)\b|\bthe (?:round|lot)\b|\beverything\b")
@@ -117,6 +119,7 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
         lengths=of("length"),
         uses_up=uses_up(parsed, roles),
         share_left=share_left(parsed),
+        share_wanted=share_wanted(parsed) if asked.intent in ("dose", "mixed") else None,
         strokes=strokes_in(parsed),
         durations=of("duration"),
         temperatures=of("temperature"),
@@ -194,11 +197,16 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         slots = replace(slots, enclosures=homes_of(plain, asked.world.household))
     if asked.intent in OF_ITEMS:
         slots = _with_items(slots, parsed, asked)
+    elif asked.intent in ("rewet", "status", "dried_early"):
+        slots = without_the_washing_up(slots, parsed, asked.world.household, asked.world.facts.agents)
     elif asked.intent in ("done", "tub"):
+        slots = without_the_washing_up(slots, parsed, asked.world.household, asked.world.facts.agents)
         slots = replace(slots, tubs=tubs_in(plain), cleaned=tub_cleaned(plain), shut_in=shut_in(plain))
     elif asked.intent == "outbreak":
         groups = groups_in(plain) if marks_group(plain) else ()
         slots = replace(slots, groups=groups, asks_end=asks_end(plain), tested=speaks_of_a_test(plain))
+    elif asked.intent == "add":
+        slots = replace(slots, adds=adds_in(plain), unknown=(), faulty=(), choices=())
     elif asked.intent == "quarantine":
         slots = replace(slots, restart=restart_in(plain))
     elif asked.intent == "spill":

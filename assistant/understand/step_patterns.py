@@ -46,6 +46,7 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
         "move out",
         rf"\b{_ONE}{_IS}{_NOW} (?:sitting|waiting|settled|shut|tucked up|safe) in (?:the |a |his |her |its )?{TUB}\b",
     ),
+    ("move out", rf"\bENCLOSURE(?: is| 's){_NOW} in (?:the |a |his |her |its ){TUB}\b"),
     # "Keep him in the tub" is a wish, and tells of nothing done.
     ("move out", rf"(?<!keep )(?<!leave )(?<!keeping )(?<!leaving )\b{_ONE}{_IS}{_NOW} in (?:the |a )?{TUB}\b"),
     ("move out", rf"\b(?:took|got|taken|lifted|scooped|removed|pulled|fetched|moved|have|brought) {_ONE}{_NOW} out\b"),
@@ -58,7 +59,9 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("move out", rf"\b(?:tubbed|boxed) (?:up )?{_ONE}|\b{_ONE}{_IS}{_NOW} (?:tubbed|boxed)\b"),
     (
         "move out",
-        r"^(?:all )?out$|^out (?:and|,|(?=(?:cleared|emptied|stripped|washed|scrubbed)\b))"
+        r"^(?:all )?out$|^out (?:in (?:the |a |his |her |their |its )?"
+        + TUB
+        + r"s?\b|and|,|(?=(?:cleared|emptied|stripped|washed|scrubbed)\b))"
         r"|\bENCLOSURE(?: is| 's| :) out\b|^(?:the )?ENCLOSURE out(?= ,|$)",
     ),
     ("return", rf"\b(?:put|popped|placed|moved|got|let|set) {_ONE}{_NOW} (?:straight )?(?:back|home)\b"),
@@ -126,7 +129,8 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     (
         "hold",
         r"\b(?:hold|holding|wet time|contact time|soak time|soaking|timer|time|DURATION|minutes|countdown)"
-        r"(?: is| are| 's| has| have)?(?: all)? (?:up|over|done|finished|complete|ended|served|passed|gone)\b",
+        r"(?: is| are| 's| has| have)?(?: all)? (?:up|over|done|finished|complete|ended|served|passed|gone)\b"
+        r"(?! (?:the|your) )",
     ),
     (
         "hold",

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Container
 
 from assistant.core.household import Household
+from assistant.understand.added import is_to_be_added
 from assistant.understand.drains import nobody_knows
 from assistant.understand.how_much_for import mix_for_many
 from assistant.understand.waiting import asks_who_is_out, into_a_tub, outbreak_told, stays_in_the_tub, tub_cleaned
@@ -15,6 +16,8 @@ MOVED_OUT = "moved out"
 
 def told_by_rule(plain: str, questions: Container[str], household: Household) -> str | None:
     """The question that a masked text is by its signs, or `MOVED_OUT`; None: none."""
+    if "add" in questions and is_to_be_added(plain):
+        return "add"
     if "tub" in questions and (tub_cleaned(plain) or asks_who_is_out(plain)):
         return "tub"
     if "tub" in questions and stays_in_the_tub(plain):

@@ -144,7 +144,23 @@ def _opened(word: str) -> tuple[str, ...]:
 SIGNS = frozenset(":+?!.,;*^=/-")
 
 FILLERS = frozenset(
-    {"um", "uh", "er", "erm", "hmm", "mm", "ah", "please", "thanks", "hey", "like", "actually", "basically"}
+    {
+        "um",
+        "uh",
+        "ugh",
+        "phew",
+        "er",
+        "erm",
+        "hmm",
+        "mm",
+        "ah",
+        "please",
+        "thanks",
+        "hey",
+        "like",
+        "actually",
+        "basically",
+    }
 )
 """Words that carry nothing; left out before a question is matched."""
 

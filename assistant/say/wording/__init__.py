@@ -36,6 +36,7 @@ FAMILIES = (
     "planning",
     "day",
     "shelf",
+    "adding",
     "items",
     "putting_away",
     "outbreaks",
