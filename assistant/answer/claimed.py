@@ -14,6 +14,7 @@ from assistant.answer.meeting import agent_of, touched_by
 from assistant.answer.on_record import Ledger, about, asking, nothing_open, steps_from, told_of, unrecorded, was_it_done
 from assistant.answer.plan import Supply, airing_with, supply_in, supply_of
 from assistant.answer.spraying import sprayed
+from assistant.answer.way_on import give_up_question, step_now, way_on
 from assistant.answer.which import open_rounds, which_rounds
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.claims import Judgement, judge
@@ -27,7 +28,7 @@ from assistant.core.events import (
     SurfaceRinsed,
     WindowsOpened,
 )
-from assistant.core.rounds import airing_left_s, in_order, is_open, next_step
+from assistant.core.rounds import airing_left_s, in_order, is_open
 from assistant.core.state import Round
 
 
@@ -71,7 +72,7 @@ def _with_steps(reading: Reading, world: World) -> Reading | Answer:
         return nothing_open(reading, world)
     if len(rounds) > 1:
         return ask(reading, world, ("step",), "the_round.done_what", {})
-    return replace(reading, slots=replace(slots, steps=(next_step(rounds[0], world.now),)))
+    return replace(reading, slots=replace(slots, steps=(step_now(rounds[0], world),)))
 
 
 def _which(claim: Reading, step: str, world: World) -> tuple[str, ...] | Answer:
@@ -174,10 +175,18 @@ def _against(judgement: Judgement, name: str, reading: Reading, ledger: Ledger) 
             return unrecorded(reading, "the_round.already", world, name, judgement)
         case "smells":
             return unrecorded(reading, "the_round.smells_still", world, name, judgement)
+        case "no figure" if judgement.step == "rinse" and not _only_wiped(ledger.state.rounds.get(name), ledger):
+            ledger.note(DriedEarly(name), SurfaceRinsed(name, wiped=ledger.wiped))  # off it is, served it never was
+            return unrecorded(reading, "the_round.rinsed_off", world, name, judgement)
         case "no figure":
             return unrecorded(reading, "the_round.no_figure", world, name, judgement)
         case _:
             return unrecorded(reading, "the_round.early", world, name, judgement)
+
+
+def _only_wiped(round_: Round | None, ledger: Ledger) -> bool:
+    """Wiped where only a rinse will do."""
+    return round_ is not None and ledger.wiped and not _wipe_will_do(round_, ledger)
 
 
 def _did_it_stay_wet(judgement: Judgement, name: str, reading: Reading, world: World) -> Answer:
@@ -239,6 +248,8 @@ def _answer(reading: Reading, told: list[_Told], ledger: Ledger) -> Answer:
     if reading.slots.openings is not None and not events:
         return nothing_open(reading, ledger.world)
     rounds = {name: ledger.state.rounds.get(name) for name in recorded}
+    after = replace(ledger.world, state=ledger.state)
+    ways = {name: way_on(r, after) for name, r in rounds.items() if r is not None and is_open(r)}
     sprayed_now = {n: r for n, r in rounds.items() if r is not None and "apply" in recorded[n]}
     windows = tuple(event for event in events if isinstance(event, WindowsOpened))
     first = told[0].enclosure if told else windows[0].enclosure
@@ -255,7 +266,8 @@ def _answer(reading: Reading, told: list[_Told], ledger: Ledger) -> Answer:
                 r.enclosure: airing_left_s(r, ledger.world.now)
                 for r in open_rounds(replace(ledger.world, state=ledger.state))
             },
-            "next": {n: next_step(r, ledger.world.now) for n, r in rounds.items() if r is not None and is_open(r)},
+            "next": {name: way.step for name, way in ways.items()},
+            "ways": ways,
             "taken_as_set": tuple(n for n, r in sprayed_now.items() if taken_as_set(_supply(r, ledger), ledger.world)),
             "spent": tuple(n for n, r in sprayed_now.items() if is_spent(_supply(r, ledger), ledger.world)),
             "agents": {n: ledger.world.facts.agents[r.agent] for n, r in rounds.items() if r is not None},
@@ -266,10 +278,11 @@ def _answer(reading: Reading, told: list[_Told], ledger: Ledger) -> Answer:
             "enclosure": first,
             "enclosures": tuple(recorded) or tuple(window.enclosure for window in windows),
             "steps": reading.slots.steps,
-            "next": next_step(r, ledger.world.now) if (r := ledger.state.rounds.get(first)) and is_open(r) else None,
+            "next": step_now(r, after) if (r := ledger.state.rounds.get(first)) and is_open(r) else None,
         },
         cautions=_cautions(reading.slots.steps),
         events=events,
+        pending=give_up_question(after.state.rounds[first], ways[first].step, after) if first in ways else None,
     )
 
 

@@ -6,6 +6,7 @@ from datetime import datetime
 from typing import Any
 
 from assistant.answer.tubs import waiting_animals
+from assistant.answer.way_on import way_on
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.chores import due_of
@@ -35,7 +36,7 @@ def day_end(reading: Reading, world: World) -> Answer:
             "loose": tuple(world.household.enclosure(name) for name in loose),
             "rounds": rounds,
             "next": {
-                r.enclosure: (next_step(r, now), home(r.enclosure), agents[r.agent], _asks_wet(r, now)) for r in rounds
+                r.enclosure: (way_on(r, world), home(r.enclosure), agents[r.agent], _asks_wet(r, now)) for r in rounds
             },
             "waiting": waiting,
             "cleaned_only": cleaned,

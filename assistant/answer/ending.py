@@ -7,10 +7,11 @@ from dataclasses import replace
 from assistant.answer.kept_wet import none_open
 from assistant.answer.meeting import agent_of
 from assistant.answer.on_record import Ledger
+from assistant.answer.way_on import step_now, way_on
 from assistant.answer.which import which_rounds
 from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.events import CleanOnly, DriedEarly, Event, Paused
-from assistant.core.rounds import hold_is_running, hold_is_served, in_order, is_open, next_step, outstanding
+from assistant.core.rounds import hold_is_running, hold_is_served, in_order, is_open, outstanding
 from assistant.core.state import Round
 
 
@@ -29,7 +30,7 @@ def leave_off(reading: Reading, world: World) -> Answer:
         details={
             "names": names,
             "enclosure": world.household.enclosure(names[0]),
-            "next": next_step(rounds[0], world.now),
+            "next": step_now(rounds[0], world),
             "out": "move out" in rounds[0].done,
             "running": any(hold_is_running(round_, world.now) for round_ in rounds),
         },
@@ -38,7 +39,7 @@ def leave_off(reading: Reading, world: World) -> Answer:
             "enclosure": names[0],
             "enclosures": names,
             "blocked_by": outstanding(rounds[0], world.now),
-            "next": next_step(rounds[0], world.now),
+            "next": step_now(rounds[0], world),
         },
         events=tuple(ledger.events),
     )
@@ -72,7 +73,7 @@ def clean_only(reading: Reading, world: World) -> Answer:
         details={
             "names": giving_up,
             "enclosure": world.household.enclosure(giving_up[0]),
-            "next": next_step(round_, world.now),
+            "way": way_on(round_, replace(world, state=ledger.state)),
             "agent": agent_of(round_.agent, world),
             "left": left,
         },
@@ -81,7 +82,7 @@ def clean_only(reading: Reading, world: World) -> Answer:
             "enclosure": giving_up[0],
             "enclosures": giving_up,
             "blocked_by": left,
-            "next": next_step(round_, world.now),
+            "next": step_now(round_, replace(world, state=ledger.state)),
             "claim": "cleaned_only",
         },
         events=(*dried.events, *ledger.events),
@@ -123,7 +124,7 @@ def _disinfects_yet(round_: Round, world: World) -> bool:
 def _nothing_to_give_up(name: str, reading: Reading, world: World) -> Answer:
     """The wet time is served, or it was a clean all along."""
     round_ = world.state.rounds[name]
-    step = next_step(round_, world.now)
+    way = way_on(round_, world)
     return Answer(
         reading.intent,
         Outcome.ANSWER,
@@ -131,10 +132,10 @@ def _nothing_to_give_up(name: str, reading: Reading, world: World) -> Answer:
         details={
             "enclosure": world.household.enclosure(name),
             "served": "hold" in round_.steps,
-            "next": step,
+            "way": way,
             "agent": agent_of(round_.agent, world),
         },
-        values={"recorded": False, "enclosure": name, "enclosures": (name,), "next": step},
+        values={"recorded": False, "enclosure": name, "enclosures": (name,), "next": way.step},
     )
 
 

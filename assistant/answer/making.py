@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from math import ceil
 from typing import Any
@@ -112,6 +112,7 @@ def _spray(reading: Reading, world: World) -> Answer:
             "least": Amount(sum((one.least.amount for one in sprayed), Fraction(0)), "mL"),
             "bottle": bottle,
             "fills": fills,
+            "fills_each": _fills_each(solution, bottle, world),
             "strokes": strokes,
             "own": own is not None,
             "inside": _inside(reading),
@@ -126,6 +127,9 @@ def _spray(reading: Reading, world: World) -> Answer:
             "ml_a_stroke": stroke,
             "bottle": bottle.name if bottle is not None else None,
             "enclosures": [one.name for one in sprayed if one.name],
+            "each": [
+                {"enclosure": one.name, "area": one.area, "solution": one.solution} for one in sprayed if one.name
+            ],
         },
         cautions=("caution-label-first",),
         sources=_sources(own is not None, bottle, world),
@@ -148,6 +152,13 @@ def _fills(solution: Amount, bottle: Bottle | None, world: World) -> int | None:
     bottles = (bottle,) if bottle is not None else world.household.bottles
     fills = {fills_of(solution, one.capacity) for one in bottles}
     return fills.pop() if len(fills) == 1 else None
+
+
+def _fills_each(solution: Amount, bottle: Bottle | None, world: World) -> tuple[tuple[str, int], ...]:
+    """By bottle, where none was named and they differ; empty where one number says it."""
+    if _fills(solution, bottle, world) is not None:
+        return ()
+    return tuple((one.name, fills_of(solution, one.capacity)) for one in world.household.bottles)
 
 
 def _by_strokes(reading: Reading, bottle: Bottle | None) -> Amount | None:
@@ -244,6 +255,8 @@ def _bottle(reading: Reading, world: World) -> Bottle | None:
 def _soak(reading: Reading, world: World) -> Answer:
     """A tub filled to its height, or to the depth said; a volume said is what it holds."""
     slots = reading.slots
+    if len(slots.enclosures) > 1 and not slots.lengths:
+        return _soak_each(slots.enclosures, reading, world)
     named = world.household.enclosure(slots.enclosures[0]) if slots.enclosures else None
     box = _box_said(reading, _box_of(named) if named is not None else None)
     if box is None and named is not None and not slots.lengths:
@@ -260,6 +273,31 @@ def _soak(reading: Reading, world: World) -> Answer:
         "making.soak",
         details={"solution": solution, "box": box, "name": named.name if named is not None else ""},
         values={**_no_values(), "solution": solution, "bottle": None, "enclosures": [named.name] if named else []},
+        cautions=("caution-label-first",),
+    )
+
+
+def _soak_each(names: tuple[str, ...], reading: Reading, world: World) -> Answer:
+    """Several tubs, each filled to its height, and the sum."""
+    tubs = tuple(home for name in names if (home := world.household.enclosure(name)) is not None)
+    boxes = {tub.name: _box_of(tub) for tub in tubs}
+    unknown = next((name for name, box in boxes.items() if box is None), None)
+    if unknown is not None:
+        return _ask_size(unknown, replace(reading, slots=replace(reading.slots, enclosures=(unknown,))), world)
+    each = {name: filled(box) for name, box in boxes.items() if box is not None}
+    solution = Amount(sum((one.amount for one in each.values()), Fraction(0)), "L")
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "making.soak",
+        details={"solution": solution, "box": None, "name": "", "each": each},
+        values={
+            **_no_values(),
+            "solution": solution,
+            "bottle": None,
+            "enclosures": list(each),
+            "each": [{"enclosure": name, "area": None, "solution": one} for name, one in each.items()],
+        },
         cautions=("caution-label-first",),
     )
 

@@ -5,11 +5,12 @@ from __future__ import annotations
 from dataclasses import dataclass, field, replace
 
 from assistant.answer.asking import ask
+from assistant.answer.way_on import step_now
 from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.claims import Judgement
 from assistant.core.events import Event, Recorded, Sensed
 from assistant.core.fold import fold
-from assistant.core.rounds import is_open, next_step
+from assistant.core.rounds import is_open
 from assistant.core.state import State
 
 
@@ -79,7 +80,7 @@ def unrecorded(
             "enclosures": (name,),
             "steps": reading.slots.steps,
             "seconds": judgement.left_s,
-            "next": next_step(round_, world.now) if round_ is not None and is_open(round_) else None,
+            "next": step_now(round_, world) if round_ is not None and is_open(round_) else None,
         },
     )
 

@@ -8,9 +8,10 @@ from assistant.answer.bottle_used import agents_in, holds_another, is_spent
 from assistant.answer.meeting import gas_made, touched_by
 from assistant.answer.on_record import Ledger, about, asking, nothing_open, steps_from, unrecorded, was_it_done
 from assistant.answer.plan import Supply, ask_agent, basis_of, forbidden, seconds_of, supply_in, supply_of, wet_time_of
+from assistant.answer.way_on import way_on
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.bottles import held_in
-from assistant.core.claims import judge
+from assistant.core.claims import Judgement, judge
 from assistant.core.events import StepDone
 from assistant.core.jobs import as_kept_for
 from assistant.core.rounds import in_order
@@ -48,12 +49,23 @@ def sprayed(name: str, round_: Round | None, reading: Reading, ledger: Ledger) -
         if round_.put_back:
             return unrecorded(reading, "the_round.animal_inside", world, name, judgement, Outcome.REFUSE)
         return was_it_done(judgement, name, reading, world)
+    if "hold" in round_.steps and "hold" not in supply.agent.steps:
+        ledger.note(touched_by(name, supply.agent.id, world))
+        return _only_cleans(judgement, supply, name, reading, ledger)
     if supply.agent.needs_cold and not reading.slots.heat_cold:
         ledger.note(touched_by(name, supply.agent.id, world))
         cold = replace(reading, slots=replace(about(reading, name, steps_from("apply", reading)).slots, heat_cold=True))
         return asking(reading, "the_round.is_it_cold", world, name, judgement, cold)
     ledger.note(step_of_spraying(name, round_, supply, world))
     return None
+
+
+def _only_cleans(judgement: Judgement, supply: Supply, name: str, reading: Reading, ledger: Ledger) -> Answer:
+    """A cleaner on what is to be disinfected is no spraying: it comes off again first."""
+    after = replace(ledger.world, state=ledger.state)
+    answer = unrecorded(reading, "the_round.only_cleans", after, name, judgement)
+    details = {**answer.details, "said": supply.agent, "way": way_on(after.state.rounds[name], after)}
+    return replace(answer, details=details)
 
 
 def _sprays(round_: Round, world: World) -> bool:

@@ -34,6 +34,7 @@ from assistant.answer.plan import (
 from assistant.answer.senses import still_smells
 from assistant.answer.sharing import hands_first
 from assistant.answer.tubs import into_the_tub
+from assistant.answer.way_on import give_up_question, step_now, way_on
 from assistant.answer.which import open_rounds, which_rounds
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.bottles import held_in
@@ -43,7 +44,7 @@ from assistant.core.fold import OFF_AGAIN
 from assistant.core.gate import Verdict, may_go_back, timers
 from assistant.core.household import Enclosure
 from assistant.core.jobs import JOBS, as_kept_for
-from assistant.core.rounds import hold_is_over, hold_is_running, in_order, is_open, next_step, outstanding
+from assistant.core.rounds import hold_is_over, hold_is_running, in_order, is_open, outstanding
 from assistant.core.state import Round
 
 __all__ = [
@@ -80,7 +81,7 @@ def start(reading: Reading, world: World) -> Answer:
         return refusal
     already = [e for e in enclosures if is_open(world.state.rounds.get(e.name))]
     if already and reading.slots.start_over is None:
-        details = {"enclosure": already[0].name, "next": next_step(world.state.rounds[already[0].name], world.now)}
+        details = {"enclosure": already[0].name, "next": step_now(world.state.rounds[already[0].name], world)}
         return ask(reading, world, ("start_over",), "the_round.open_already", details)
     if already and not reading.slots.start_over:
         return _gone_on(already, reading, world)
@@ -223,7 +224,8 @@ def next(reading: Reading, world: World) -> Answer:
         names = reading.slots.enclosures
         return _no_round(reading, names[0] if names else None, {"enclosure": None, "step": None, "seconds": None})
     round_ = _most_urgent(rounds, world)
-    step = next_step(round_, world.now)
+    way = way_on(round_, world)
+    step = way.step
     left = {t.step: t.seconds for t in timers(world.state, world.now) if t.enclosure == round_.enclosure}
     asks_wet = step == "hold" and round_.paused_at is None and hold_is_over(round_, world.now)
     smells = step == "air" and round_.smells and "air" not in left
@@ -235,6 +237,7 @@ def next(reading: Reading, world: World) -> Answer:
             "enclosure": world.household.enclosure(round_.enclosure),
             "round": round_,
             "step": step,
+            "way": way,
             "left_s": left.get(step),
             "smells": smells,
             "agent": world.facts.agents[round_.agent],
@@ -246,7 +249,7 @@ def next(reading: Reading, world: World) -> Answer:
             "seconds": left.get(step),
             "job": round_.job or None,
         },
-        pending=wet_question(round_.enclosure, world) if asks_wet else None,
+        pending=wet_question(round_.enclosure, world) if asks_wet else give_up_question(round_, step, world),
         cautions=("caution-new-gloves",) if hands_first(round_.enclosure, world) else (),
     )
 
@@ -256,7 +259,7 @@ def _most_urgent(rounds: tuple[Round, ...], world: World) -> Round:
     clocks = {t.enclosure: t.seconds for t in reversed(timers(world.state, world.now))}
 
     def urgency(round_: Round) -> tuple[int, float]:
-        step = next_step(round_, world.now)
+        step = step_now(round_, world)
         if round_.paused_at is not None:
             return 3, 0.0
         if step == "rinse" or (step == "hold" and not hold_is_running(round_, world.now)):
@@ -301,7 +304,7 @@ def _round_values(round_: Round, world: World) -> dict[str, Any]:
         "open": is_open(round_),
         "done": dict(round_.done),
         "blocked_by": outstanding(round_, world.now) if is_open(round_) else (),
-        "next": next_step(round_, world.now) if is_open(round_) else None,
+        "next": step_now(round_, world) if is_open(round_) else None,
     }
 
 

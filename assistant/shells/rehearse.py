@@ -124,13 +124,26 @@ class _Rehearsal:
 
     def _speak_up(self, reply: Reply) -> None:
         if self.options.json:
-            self.came_due += reply.reminders
+            self.came_due = latest(self.came_due + reply.reminders)
         else:
             print(f"\n{self._stamp()}")
             show(reply, self.options)
 
     def _stamp(self) -> str:
         return f"[{self.now:%Y-%m-%d %H:%M:%S}]"
+
+
+_COUNT = re.compile(r"\b\d+ (?:minutes?|hours?)(?: \d+)?\b")
+
+
+def latest(told: tuple[str, ...]) -> tuple[str, ...]:
+    """Of what was told again with another length of time only the last: "has waited 60 minutes", then 120, then 180."""
+    last = {_COUNT.sub("", line): place for place, line in enumerate(told)}
+    return tuple(
+        line
+        for place, line in enumerate(told)
+        if last[_COUNT.sub("", line)] == place or _COUNT.search(line) is None  # first aid is repeated on purpose
+    )
 
 
 def _script(what: str) -> list[str]:

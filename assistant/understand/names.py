@@ -102,6 +102,8 @@ class Names:
         for bottle in household.bottles:
             self._add(Thing("bottle", bottle.name), bottle.name, *bottle.also)
             self._add_weak(Thing("bottle", bottle.name, weak=True), bottle.name)
+            if bottle.name.endswith("bottle"):  # "how many yellow bottles"
+                self._add(Thing("bottle", bottle.name, weak=True), f"{bottle.name}s")
             for colour in filter(None, {bottle.colour}):
                 self._add(Thing("bottle", bottle.name, weak=True), f"{colour} bottle", f"{colour} one", colour)
                 sprays = (f"{colour} {said}" for said in ("spray", "spray bottle", "stuff", "mix"))

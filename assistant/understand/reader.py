@@ -180,7 +180,7 @@ class Reader:
         return "splash" in self._questions and not only_a_germ(plain) and may_be_harm(IDIOMS.sub(" ", plain))
 
     def _question(self, look: Look) -> Reading:
-        told = told_by_rule(look.parsed.plain, self._questions)
+        told = told_by_rule(look.parsed.plain, self._questions, look.world.household)
         if told == MOVED_OUT:
             return look.reading("done", replace(look.slots("done"), steps=look.claims.done or ("move out",)), BY_RULE)
         if told is not None:

@@ -53,6 +53,7 @@ from assistant.understand.washing_up import without_the_washing_up
 
 _OF_THE_STOCK = frozenset({"mix_strength", "bleach_now"})
 _WHOLE_ROUND = Pattern(r"\btoday\b|\b(?:whole|full|entire) (?:round|lot|day)\b|\bthe (?:round|lot)\b|\beverything\b")
+_BOTH = Pattern(r"\bboth\b(?! windows| doors| bottles)", "both")
 _POURED_TOGETHER = frozenset({"mix_strength"})
 _BOTTLE_FIRST = ("bottle", "stock", "agent", "measure", "enclosure", "animal", "organism")
 _HOME_FIRST = ("enclosure", "animal", "bottle", "stock", "agent", "organism", "measure")
@@ -133,11 +134,24 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
     if asked.intent == "bleach_now" and len(slots.numbers) == 1 and not slots.temperatures:
         degrees = Amount(slots.numbers[0], "degC")  # "three months at 30"; the reply says it back
         slots = replace(slots, temperatures=(degrees,), numbers=())
-    if asked.intent == "make_up" and _WHOLE_ROUND.search(parsed.plain):
-        slots = replace(slots, every_enclosure=True)
     if asked.intent in _OF_THE_STOCK:
         slots = _percent_as_stock(slots)
-    return with_room_air(_but_for(_with_the_rest(slots, parsed, asked), parsed, asked), parsed, asked.intent)
+    slots = _with_the_rest(slots, parsed, asked)
+    if asked.intent == "make_up":
+        slots = _homes_to_spray(slots, parsed.plain, asked.world)
+    return with_room_air(_but_for(slots, parsed, asked), parsed, asked.intent)
+
+
+def _homes_to_spray(slots: Slots, plain: str, world: World) -> Slots:
+    """ "Today's round" is every one; "both" are the two in work, else the two just spoken of, never any two."""
+    if _WHOLE_ROUND.search(plain):
+        return replace(slots, every_enclosure=True)
+    if _BOTH.search(plain) is None or slots.enclosures:
+        return slots
+    in_work = tuple(name for name, round_ in world.state.rounds.items() if is_open(round_))
+    before = world.talk.last.values.get("enclosures", ()) if world.talk.last is not None else ()
+    both = in_work if len(in_work) == 2 else tuple(before)
+    return replace(slots, enclosures=both if len(both) == 2 else (), every_enclosure=False)
 
 
 def _but_for(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:

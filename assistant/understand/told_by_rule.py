@@ -4,15 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Container
 
+from assistant.core.household import Household
 from assistant.understand.added import is_to_be_added
 from assistant.understand.drains import nobody_knows
+from assistant.understand.how_much_for import mix_for_many
 from assistant.understand.waiting import asks_who_is_out, into_a_tub, outbreak_told, stays_in_the_tub, tub_cleaned
 
 MOVED_OUT = "moved out"
 """An animal is said to be in a waiting tub: the step of moving it out."""
 
 
-def told_by_rule(plain: str, questions: Container[str]) -> str | None:
+def told_by_rule(plain: str, questions: Container[str], household: Household) -> str | None:
     """The question that a masked text is by its signs, or `MOVED_OUT`; None: none."""
     if "add" in questions and is_to_be_added(plain):
         return "add"
@@ -26,4 +28,6 @@ def told_by_rule(plain: str, questions: Container[str]) -> str | None:
         return "outbreak"
     if "unknown_bottle" in questions and nobody_knows(plain):
         return "unknown_bottle"
+    if "make_up" in questions and mix_for_many(plain, household):
+        return "make_up"
     return None

@@ -149,11 +149,12 @@ _ALL_OF_A_GROUP = Pattern(
     r" (?:ones|animals|tanks|tubs|boxes|enclosures|lot|group|snakes|geckos|reptiles)\b"
     r"|\bthe (?:sick|quarantined?) one\b"
 )
+_THE_RACK = Pattern(r"\bthe (?:whole )?rack\b")
 
 
 def homes_of(plain: str, household: Household) -> tuple[str, ...]:
     """Every enclosure of the racks or groups that are named: "rack a", "all the healthy ones"."""
-    racks = racks_in(plain, household)
+    racks = racks_in(plain, household) or _the_only_rack(plain, household)
     groups = groups_in(plain) if _ALL_OF_A_GROUP.search(plain) else ()
     if not racks and not groups:
         return ()
@@ -182,6 +183,15 @@ def racks_in(plain: str, household: Household) -> tuple[str, ...]:
     """The household's racks that are named."""
     racks = dict.fromkeys(home.rack for home in household.enclosures if home.rack)
     return tuple(rack for rack in racks if re.search(rf"\b{re.escape(rack.casefold())}\b", plain))
+
+
+def _the_only_rack(plain: str, household: Household) -> tuple[str, ...]:
+    """ "The rack", where the household has just one that is called so."""
+    if not _THE_RACK.search(plain):
+        return ()
+    racks = {home.rack for home in household.enclosures if home.rack}
+    called = tuple(rack for rack in racks if "rack" in rack.casefold().split())
+    return called if len(called) == 1 else tuple(racks) if len(racks) == 1 else ()
 
 
 _NEW_ONE = r"(?:snake|gecko|lizard|one|animal|python|boa|tortoise|dragon|reptile|frog|ANIMAL)"

@@ -8,7 +8,7 @@ from assistant.contract import Answer, Line
 from assistant.core.gate import claim_of
 from assistant.core.state import Round
 from assistant.say.wording.plain import capital, listed, span
-from assistant.say.wording.steps import ADD_MINUTES, DID, NAMES, animal_of, name_of, steps_done, to_do
+from assistant.say.wording.steps import AS_A_CLEAN, DID, NAMES, NO_TIME, animal_of, name_of, steps_done, to_do_now
 
 
 def _recorded(answer: Answer) -> Line:
@@ -45,7 +45,7 @@ def _then(name: str, steps: tuple[str, ...], round_: Round | None, answer: Answe
         return "Soap undoes the spraying, so spray again. If you meant rinsed, say undo."
     if step == "hold" and "apply" in steps and round_.hold is not None:
         if round_.hold.seconds is None:
-            return f"No wet time on record for {agent.name}. {ADD_MINUTES}"
+            return f"{capital(NO_TIME.format(agent.name))} {AS_A_CLEAN}"
         spent = " But the mix is past its life: this counts as a clean." if name in details["spent"] else ""
         if not spent and round_.basis == "none":
             spent = " It counts as a clean, not a disinfection."
@@ -58,7 +58,7 @@ def _then(name: str, steps: tuple[str, ...], round_: Round | None, answer: Answe
     if step == "return":
         clean = " It was a clean, not a disinfection." if claim_of(round_) == "cleaned_only" else ""
         return f"Nothing on my record is left to do: look, feel, sniff.{clean}"
-    return f"Next: {to_do(step, details['enclosures'].get(name), agent)}."
+    return f"Next: {to_do_now(details['ways'][name], details['enclosures'].get(name), agent)}."
 
 
 def _windows(answer: Answer) -> Line:
@@ -152,6 +152,19 @@ def _no_figure(answer: Answer) -> Line:
     )
 
 
+def _rinsed_off(answer: Answer) -> Line:
+    """Rinsed with a wet time that nobody knows: it is off, and that is all."""
+    name, agent = capital(name_of(answer.details["enclosure"])), answer.details["agent"]
+    say = f"{name}: {agent.name} is off, noted. Not disinfected. Dry it and spray another, or finish it as a clean."
+    return Line(say, f"{say} The rinse counts for what may be sprayed next, not as a step.")
+
+
+def _only_cleans(answer: Answer) -> Line:
+    name, agent, way = capital(name_of(answer.details["enclosure"])), answer.details["said"], answer.details["way"]
+    what = to_do_now(way, answer.details["enclosure"], answer.details["agent"])
+    return Line(f"{name}: {agent.name} only cleans, so that's no spraying. {capital(what)}.")
+
+
 def _back_too_soon(answer: Answer) -> Line:
     enclosure = answer.details["enclosure"]
     name = capital(name_of(enclosure))
@@ -214,6 +227,8 @@ LINES: dict[str, Callable[[Answer], Line]] = {
     "the_round.wipe_will_not_do": _wipe_will_not_do,
     "the_round.already": _already,
     "the_round.no_figure": _no_figure,
+    "the_round.rinsed_off": _rinsed_off,
+    "the_round.only_cleans": _only_cleans,
     "the_round.back_too_soon": _back_too_soon,
     "the_round.animal_inside": _animal_inside,
     "the_round.is_it_cold": _is_it_cold,

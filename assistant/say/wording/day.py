@@ -10,7 +10,7 @@ from assistant.core.gate import DOING
 from assistant.core.household import Enclosure
 from assistant.core.state import Round
 from assistant.say.wording.plain import MOST_WORDS, capital, clock, count, listed
-from assistant.say.wording.steps import to_do
+from assistant.say.wording.steps import to_do_now
 
 HANDS = "Wash your hands: soap, 20 seconds."
 
@@ -55,10 +55,10 @@ def _end(answer: Answer) -> Line:
 
 
 def _todo(round_: Round, details: Mapping[str, Any]) -> str:
-    step, home, agent, asks_wet = details["next"][round_.enclosure]
+    way, home, agent, asks_wet = details["next"][round_.enclosure]
     if asks_wet:
         return "say whether it stayed wet"
-    return to_do(step, home, agent) if step is not None else "put the animal back"
+    return to_do_now(way, home, agent)
 
 
 def _shown(details: Mapping[str, Any]) -> list[str]:

@@ -32,6 +32,9 @@ def _spray(answer: Answer) -> Line:
         say += f": {count(fills, 'fill')} of the {bottle.name}"
         say += f", {strokes} strokes" if strokes is not None and strokes < 1000 else ""
     say = f"{say}."
+    rest = details["rest"]
+    if rest:
+        say += f" Left out, no measures: {listed(rest) if len(rest) < A_FEW else f'{len(rest)} more'}."
     return Line(say, "\n".join([say, *_shown(details)]))
 
 
@@ -58,10 +61,13 @@ def _shown(details: Mapping[str, Any]) -> list[str]:
     bottle = details["bottle"]
     if bottle is not None and bottle.ml_a_stroke is None:
         lines.append(f"How many strokes: pull the {bottle.name} twenty times into a measure and tell me what is in it.")
-    if bottle is None:
-        lines.append("Name a bottle, and I say how often to fill it.")
+    if details["fills_each"]:
+        fills = ", ".join(f"{name} {count(each, 'fill')}" for name, each in details["fills_each"])
+        lines.append(f"{capital(fills)}.")
+    elif bottle is None:
+        lines.append("Name a bottle, and I say how many strokes.")
     if details["rest"]:
-        lines.append(f"Left out, since their measures aren't set: {listed(details['rest'])}.")
+        lines.append(f"Left out, since keeping.toml has no measures of them: {listed(details['rest'])}.")
     lines.append("That wets it once; what dries early takes more.")
     return lines
 
@@ -75,7 +81,8 @@ def _soak(answer: Answer) -> Line:
     details = answer.details
     solution: Amount = in_larger(details["solution"])
     say = f"{capital(said_whole(Amount(Fraction(rounded(solution.amount)), solution.unit)))} fill it."
-    lines = [say, "Put the things in first: they push some of it out. Everything has to lie under."]
+    each = [f"{capital(name)}: {shown(in_larger(one))}." for name, one in details.get("each", {}).items()]
+    lines = [say, *each, "Put the things in first: they push some of it out. Everything has to lie under."]
     if details["box"] is not None:
         box = details["box"]
         sides = " x ".join(shown(side) for side in (box.length, box.width, box.height))

@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 from assistant.contract import Answer, Line
 from assistant.say.wording.plain import capital, clock, listed, span
-from assistant.say.wording.steps import NAMES, animal_of, name_of, to_do
+from assistant.say.wording.steps import NAMES, animal_of, name_of, to_do_now
 
 # ---------------------------------------------------------------- the film
 
@@ -99,14 +99,14 @@ def _finish_as_clean(answer: Answer) -> Line:
 
 def _clean_only(answer: Answer) -> Line:
     details = answer.details
-    what = to_do(details["next"], details["enclosure"], details["agent"])
+    what = to_do_now(details["way"], details["enclosure"], details["agent"])
     return Line(f"{capital(listed(details['names']))}: clean only, not disinfected. Next: {what}.")
 
 
 def _nothing_to_give_up(answer: Answer) -> Line:
     details = answer.details
     name = capital(name_of(details["enclosure"]))
-    what = to_do(details["next"], details["enclosure"], details["agent"])
+    what = to_do_now(details["way"], details["enclosure"], details["agent"])
     if details["served"]:
         return Line(f"{name}: the wet time is served, there's nothing to give up. Next: {what}.")
     return Line(f"{name}: it is a clean only already. Next: {what}.")

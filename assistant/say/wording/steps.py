@@ -48,6 +48,10 @@ TO_DO = {
 }
 """A step as the one thing to do."""
 
+NO_TIME = "no wet time for {}: no disinfection."
+AS_A_CLEAN = "Finish it as a clean? Or rinse it off, spray another."
+OR_ADD = "With label_minutes from its label in keeping.toml, start over with it."
+"""The ways out of a wet time that can't be served."""
 ADD_MINUTES = "Its label decides; add its label minutes to your household file."
 
 
@@ -74,3 +78,14 @@ def to_do(step: str, enclosure: Enclosure | None, agent: Agent | None) -> str:
     if step == "rinse" and agent is not None and agent.wipe_will_do:
         return "rinse, or wipe twice with clean water"
     return TO_DO[step]
+
+
+def to_do_now(way: Any, enclosure: Enclosure | None, agent: Agent | None) -> str:
+    """The same as things stand on the surface: what mustn't meet the agent comes off before that is sprayed."""
+    if way.off is None or agent is None:
+        return to_do(way.step, enclosure, agent)
+    if way.step == "dry":
+        return f"dry it first, corners too, before any {agent.name}"
+    clear = "once the air is clear, " if way.fumes else ""
+    then = f"{agent.name} only once it's dry" if way.need == "rinse and dry" else f"then spray {agent.name}"
+    return f"{clear}rinse {way.off.name} off with clean water; {then}"

@@ -11,7 +11,18 @@ from assistant.core.household import Enclosure
 from assistant.core.state import Round
 from assistant.say.wording import claimed, clocks, round_told
 from assistant.say.wording.plain import MOST_WORDS, capital, clock, clock_aloud, listed, span
-from assistant.say.wording.steps import ADD_MINUTES, DID, NAMES, name_of, steps_done, to_do
+from assistant.say.wording.steps import (
+    ADD_MINUTES,
+    AS_A_CLEAN,
+    DID,
+    NAMES,
+    NO_TIME,
+    OR_ADD,
+    name_of,
+    steps_done,
+    to_do,
+    to_do_now,
+)
 
 WHY = {
     "weaker than label": "The mix is weaker than the label's own, so the longer of label and published figure counts.",
@@ -136,14 +147,18 @@ def _next_step(answer: Answer) -> Line:
     if step == "hold" and left_s is not None:
         return Line(f"{span(left_s)} of wet time left in {name_of(enclosure)}. Keep it wet.")
     if step == "hold" and round_.hold is not None and round_.hold.seconds is None:
-        return Line(f"{name}: no wet time on record for {details['agent'].name}. {ADD_MINUTES}")
+        agent = details["agent"]
+        return Line(
+            f"{name}: {NO_TIME.format(agent.name)} {AS_A_CLEAN}",
+            f"{name}: {NO_TIME.format(agent.name)} {AS_A_CLEAN} {OR_ADD}",
+        )
     if step == "hold":
         return Line(f"{name}: wet time is over. Did it stay wet the whole time?")
     if details["smells"]:
         return Line(f"{name}: leave it open until the smell is gone, then tell me.")
     if step == "air" and left_s is not None:
         return Line(f"{span(left_s)} of airing left in {name_of(enclosure)}. A second opening shortens it.")
-    return Line(f"{name}: {to_do(step, enclosure, details['agent'])}.")
+    return Line(f"{name}: {to_do_now(details['way'], enclosure, details['agent'])}.")
 
 
 def _status(answer: Answer) -> Line:

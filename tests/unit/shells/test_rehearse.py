@@ -6,6 +6,8 @@ from pathlib import Path
 
 import pytest
 
+from assistant.shells.rehearse import latest
+
 from .conftest import Command, Ran
 
 UP_TO_SPRAYED = "start east tank\nmoved out\ncleared\nwashed\nsprayed\n"
@@ -128,3 +130,9 @@ def test_a_script_may_come_from_stdin(run: Command) -> None:
 def test_the_demo_household_can_be_rehearsed(run: Command, tmp_path: Path) -> None:
     (tmp_path / "script.txt").write_text("start river tank\n", encoding="utf-8")
     assert "River tank" in run("rehearse", str(tmp_path / "script.txt"), "--demo").out
+
+
+def test_of_what_is_told_again_with_a_longer_time_only_the_latest_is_given() -> None:
+    waits = "Oak box: the gecko has waited {} minutes in the tub."
+    told = (waits.format(60), "Eye: keep rinsing.", waits.format(120), "Eye: keep rinsing.", waits.format(180))
+    assert latest(told) == ("Eye: keep rinsing.", "Eye: keep rinsing.", waits.format(180))
