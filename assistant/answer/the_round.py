@@ -167,6 +167,7 @@ def _started(reading: Reading, supply: Supply, enclosures: tuple[Enclosure, ...]
             "taken_as_set": taken_as_set(supply, world),
             "spent": is_spent(supply, world),
             "job": job,
+            "hands": any(hands_first(e.name, world) for e in enclosures),
         },
         values={
             "enclosure": enclosures[0].name,

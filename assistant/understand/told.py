@@ -189,6 +189,8 @@ def told_in(plain: str) -> Told:
     again, still = _AGAIN.search(plain) is not None, _STILL_WET.search(plain) is not None
     fears = _NOT_SPRAYED.search(plain)
     kept: Literal["sprayed", "seen"] | None = "sprayed" if again and not fears else "seen" if still else None
+    if kept == "sprayed" and _DRY_AT_THE_END.search(plain) and not _NEVER_DRY.search(plain):
+        dried, kept = True, None  # "misted it again so it's dry now": whatever was meant, it isn't wet
     return Told(
         dried=dried and kept is None,
         too_early=dried and _EARLY.search(plain) is not None,
@@ -200,6 +202,11 @@ def told_in(plain: str) -> Told:
     )
 
 
+_DRY_AT_THE_END = re.compile(
+    r"\b(?:is|are|'s|has|went|gone)(?: (?:all|now|already|bone|completely|just|still))* (?:dry|dried)"
+    r"(?: (?:now|already|again|out|up|through))* ?[.!]?$"
+)
+_NEVER_DRY = re.compile(r"\b(?:before|until|till|not|never|nothing|no|unless|if)\b(?: \S+){0,4} (?:dry|dried)\b")
 _THEN_ASKS = re.compile(r" ?[,.;] ?(?:so |and |now )?(?:what|how|now what|can|may|could|should|do|is|shall|where)\b.*$")
 """A question after what is told: "no smell now, can she go in"."""
 _DRY_BUT = re.compile(

@@ -8,8 +8,15 @@ from assistant.core.household import Household
 from assistant.understand.added import is_to_be_added
 from assistant.understand.drains import nobody_knows
 from assistant.understand.how_much_for import mix_for_many
+from assistant.understand.patterns import Pattern
 from assistant.understand.waiting import asks_who_is_out, into_a_tub, outbreak_told, stays_in_the_tub, tub_cleaned
 
+_A_CLEAN_TO_DO = Pattern(
+    r"(?:(?:ok|so|right|now|it is|this is|only|just) ,? ?)*(?:just |only )(?:a |the )?(?:quick |little )?"
+    r"(?:spot|deep|full|scale|quarantine) clean (?:of|for|in|on) (?:the |my )?(?:ENCLOSURE|ANIMAL)"
+    r"(?: please| now| today)?[ .!]*$"
+)
+""" "Just a spot clean of the river tank": wanted, and not said to be done."""
 MOVED_OUT = "moved out"
 """An animal is said to be in a waiting tub: the step of moving it out."""
 
@@ -28,6 +35,8 @@ def told_by_rule(plain: str, questions: Container[str], household: Household) ->
         return "outbreak"
     if "unknown_bottle" in questions and nobody_knows(plain):
         return "unknown_bottle"
+    if "start" in questions and _A_CLEAN_TO_DO.match(plain):
+        return "start"
     if "make_up" in questions and mix_for_many(plain, household):
         return "make_up"
     return None

@@ -45,6 +45,8 @@ BASIS = {
 }
 """On whose word a wet time is."""
 
+HANDS_FIRST = "Wash hands, new gloves first."
+"""On the way from a sick animal to a healthier one."""
 JOB_SHOWN = {
     "spot clean": "A spot clean takes every step that its product takes. It counts as no disinfection of the whole.",
     "quarantine clean": "For quarantine the longer of label and published wet time counts.",
@@ -96,6 +98,11 @@ def _started(answer: Answer) -> Line:
     say = f"{names}, {supply.agent.name}. {first}."
     if len(say.split()) > MOST_WORDS:
         say = f"{len(enclosures)} enclosures{f', {sort}' if sort else ''}, {supply.agent.name}. {first}."
+    if details["hands"]:
+        shown.append(HANDS_FIRST)
+        say = f"{HANDS_FIRST} {say}"
+    if len(say.split()) > MOST_WORDS:
+        say = f"{HANDS_FIRST} {names if len(enclosures) == 1 else f'{len(enclosures)} enclosures'}. {first}."
     groups = {enclosure.group for enclosure in enclosures}
     if len(groups) > 1:
         apart = "Healthy ones first, the sick last; new gloves and tools for each group."
@@ -137,7 +144,7 @@ def _next(answer: Answer) -> Line:
         line = Line(line.say, f"{line.show or line.say}\n({capital(round_.enclosure)}: {round_.job}.)")
     if not answer.details["hands"]:
         return line
-    return Line(f"Wash hands, new gloves first. {line.say}", f"Wash hands, new gloves first. {line.show or line.say}")
+    return Line(f"{HANDS_FIRST} {line.say}", f"{HANDS_FIRST} {line.show or line.say}")
 
 
 def _next_step(answer: Answer) -> Line:
