@@ -246,7 +246,7 @@ what's the dose of fenbendazole
 mils per kilo of enrofloxacin please
 can I flush out an abscess with peroxide
 can I use hydrogen peroxide on his infected toe
-is betadine, sorry povidone iodine, ok on an open wound
+is iodine, sorry povidone iodine, ok on an open wound
 rub vinegar on her skin for fungus
 I want to soak Biscuit in chlorhexidine for ten minutes
 could you give me a chlorhexidine recipe for a wound
