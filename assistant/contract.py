@@ -12,11 +12,11 @@ from enum import StrEnum
 from fractions import Fraction
 from typing import Any, Literal, Protocol, TypeAlias
 
-from assistant.core.amounts import Amount, Mix
-from assistant.core.events import Event
 from assistant.core.facts import Facts, Source
 from assistant.core.household import Household
-from assistant.core.state import State
+from assistant.core.quantities.amounts import Amount, Mix
+from assistant.core.record.events import Event
+from assistant.core.record.state import State
 
 VolumeRole: TypeAlias = Literal["", "water", "product", "total", "left"]
 """What a volume was said to be of; "": nothing was said."""

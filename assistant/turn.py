@@ -14,9 +14,9 @@ from assistant.answer import answer_to
 from assistant.answer.asking import CLAIMS
 from assistant.answer.due import clocks_due, due_since, pending_after_reminder
 from assistant.contract import Answer, Heard, Outcome, Pending, Reading, Reply, Talk, Turn, World
-from assistant.core.as_recorded import as_recorded
-from assistant.core.events import Away, Event, Recorded
-from assistant.core.fold import fold
+from assistant.core.record.as_recorded import as_recorded
+from assistant.core.record.events import Away, Event, Recorded
+from assistant.core.record.fold import fold
 from assistant.say.wording import put_into_words, remind
 
 ABOUT_TALK = (None, "repeat", "why", "yes", "no", "undo")

@@ -5,13 +5,13 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from datetime import UTC, datetime, timedelta
 
-from assistant.core.claims import Judgement, judge
-from assistant.core.events import Event, Recorded, RoundStarted, StepDone, Voided
-from assistant.core.fold import fold, fold_all
-from assistant.core.gate import Timer, Verdict, may_go_back, timers
-from assistant.core.reminders import came_due
-from assistant.core.rounds import STEPS
-from assistant.core.state import Round, State
+from assistant.core.record.events import Event, Recorded, RoundStarted, StepDone, Voided
+from assistant.core.record.fold import fold, fold_all
+from assistant.core.record.state import Round, State
+from assistant.core.round.claims import Judgement, judge
+from assistant.core.round.gate import Timer, Verdict, may_go_back, timers
+from assistant.core.round.reminders import came_due
+from assistant.core.round.rounds import STEPS
 
 BEGIN = datetime(2026, 3, 2, 9, 0, tzinfo=UTC)
 BLEACH_STEPS = STEPS

@@ -7,11 +7,11 @@ from dataclasses import dataclass, field, replace
 from datetime import UTC, datetime, timedelta
 
 from assistant.contract import Heard, Question, Reading, Reply, Slots, Talk, Turn, World
-from assistant.core.events import ClocksParted, Event, Recorded, Voided
 from assistant.core.facts import Facts
-from assistant.core.fold import fold, fold_all
 from assistant.core.household import Household
-from assistant.core.state import State
+from assistant.core.record.events import ClocksParted, Event, Recorded, Voided
+from assistant.core.record.fold import fold, fold_all
+from assistant.core.record.state import State
 from assistant.store.packaged import packaged_facts, read_questions
 from assistant.turn import speak_up, take_turn
 

@@ -13,8 +13,8 @@ from assistant.answer.asking import trouble_in
 from assistant.answer.meeting import touched_by
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Handler, Outcome, Pending, Reading, World
-from assistant.core.events import HoldDoubted
-from assistant.core.rounds import hold_is_running
+from assistant.core.record.events import HoldDoubted
+from assistant.core.round.rounds import hold_is_running
 
 
 def answer_to(reading: Reading, world: World) -> Answer:

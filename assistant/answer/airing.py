@@ -8,13 +8,13 @@ from assistant.answer.asking import ask
 from assistant.answer.plan import OPENINGS, airing_with, room_airing
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Reading, Slots, World
-from assistant.core.airing import air_changes_needed, minutes
-from assistant.core.amounts import Amount, Percent
-from assistant.core.errors import OutOfRange
+from assistant.core.air.airing import air_changes_needed, minutes
 from assistant.core.facts import Source
-from assistant.core.rounds import airing_left_s, is_open
-from assistant.core.state import Round
-from assistant.core.units import convert
+from assistant.core.quantities.amounts import Amount, Percent
+from assistant.core.quantities.errors import OutOfRange
+from assistant.core.quantities.units import convert
+from assistant.core.record.state import Round
+from assistant.core.round.rounds import airing_left_s, is_open
 
 LONG_MIN = 120.0
 """Over so many minutes one way to shorten it is named."""

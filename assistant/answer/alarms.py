@@ -6,9 +6,9 @@ from assistant.answer.meeting import agent_of, gas_made
 from assistant.answer.named import agents_named
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Reading, World
-from assistant.core.events import AgentTouched, AnimalFound, AnimalLoose, Event
+from assistant.core.choice.together import BLEACH, uncleared
 from assistant.core.facts import Agent
-from assistant.core.together import BLEACH, uncleared
+from assistant.core.record.events import AgentTouched, AnimalFound, AnimalLoose, Event
 
 ESCAPE_FACTS = ("escape-first", "escape-touched", "escape-tub")
 OF_BLEACH = ("spill-order", "spill-bleach", "spill-no-neutralising", "spill-bleach-clothes", "spill-animals-back")

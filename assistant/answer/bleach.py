@@ -10,12 +10,12 @@ from typing import Literal, TypeAlias
 from assistant.answer.asking import ask
 from assistant.answer.product import Product, product_in
 from assistant.contract import Answer, Outcome, Reading, World
-from assistant.core.chlorine import Chlorine, available_chlorine
-from assistant.core.decay import Kept, fraction_left_after
-from assistant.core.errors import OutOfRange
+from assistant.core.choice.together import BLEACH
 from assistant.core.facts import Source
-from assistant.core.together import BLEACH
-from assistant.core.units import convert
+from assistant.core.mixing.chlorine import Chlorine, available_chlorine
+from assistant.core.mixing.decay import Kept, fraction_left_after
+from assistant.core.quantities.errors import OutOfRange
+from assistant.core.quantities.units import convert
 
 Warmth: TypeAlias = Literal["said", "shelf", "room"]
 HOTTEST = "bleach-age-hottest-shelf"

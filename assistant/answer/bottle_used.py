@@ -11,8 +11,8 @@ from assistant.answer.asking import ask
 from assistant.answer.meeting import agent_of
 from assistant.answer.plan import Supply
 from assistant.contract import Answer, Reading, World
-from assistant.core.bottles import NOTHING, held_in, is_past_its_life
 from assistant.core.household import Bottle
+from assistant.core.shelf.bottles import NOTHING, held_in, is_past_its_life
 
 
 def holds_another(reading: Reading, supply: Supply, world: World) -> Answer | None:

@@ -9,9 +9,9 @@ from assistant.answer.meeting import UNKNOWN_FACT, agent_of, gas_made, still_on_
 from assistant.answer.named import PRODUCTS
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Reading, World
-from assistant.core.events import AgentsMet, Event
+from assistant.core.choice.together import NOT_LISTED, SAME, UNKNOWN, danger, meet, worst
 from assistant.core.facts import Agent, Pair
-from assistant.core.together import NOT_LISTED, SAME, UNKNOWN, danger, meet, worst
+from assistant.core.record.events import AgentsMet, Event
 
 
 @dataclass(frozen=True)

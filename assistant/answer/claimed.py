@@ -17,8 +17,7 @@ from assistant.answer.spraying import sprayed
 from assistant.answer.way_on import give_up_question, step_now, way_on
 from assistant.answer.which import open_rounds, which_rounds
 from assistant.contract import Answer, Outcome, Reading, World
-from assistant.core.claims import Judgement, judge
-from assistant.core.events import (
+from assistant.core.record.events import (
     BackTooSoon,
     DriedEarly,
     HoldDoubted,
@@ -28,8 +27,9 @@ from assistant.core.events import (
     SurfaceRinsed,
     WindowsOpened,
 )
-from assistant.core.rounds import airing_left_s, in_order, is_open
-from assistant.core.state import Round
+from assistant.core.record.state import Round
+from assistant.core.round.claims import Judgement, judge
+from assistant.core.round.rounds import airing_left_s, in_order, is_open
 
 
 @dataclass(frozen=True)

@@ -9,10 +9,10 @@ from assistant.answer.tubs import waiting_animals
 from assistant.answer.way_on import way_on
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Reading, World
-from assistant.core.chores import due_of
-from assistant.core.leftovers import bottles_ending, cleaned_only_today, over_today, still_in, tubs_to_wash
-from assistant.core.rounds import hold_is_over, next_step
-from assistant.core.state import ItemTimer, Round
+from assistant.core.record.state import ItemTimer, Round
+from assistant.core.round.rounds import hold_is_over, next_step
+from assistant.core.shelf.chores import due_of
+from assistant.core.shelf.leftovers import bottles_ending, cleaned_only_today, over_today, still_in, tubs_to_wash
 
 HANDS = "tool-hands"
 

@@ -7,13 +7,13 @@ from fractions import Fraction
 from assistant.answer.asking import ask
 from assistant.answer.named import germ_named, supply_named, unknown_product
 from assistant.contract import Answer, Outcome, Reading, World
-from assistant.core.bottles import all_as_filled
-from assistant.core.choosing import Need, Offer, choose
-from assistant.core.evidence import Evidence, weigh
+from assistant.core.choice.choosing import Need, Offer, choose
+from assistant.core.choice.evidence import Evidence, weigh
+from assistant.core.choice.together import UNKNOWN
 from assistant.core.facts import Agent, Organism, Source
 from assistant.core.household import Bottle, Stock
-from assistant.core.together import UNKNOWN
-from assistant.core.wet_time import Use, percent_of, wet_time
+from assistant.core.round.wet_time import Use, percent_of, wet_time
+from assistant.core.shelf.bottles import all_as_filled
 
 
 def works_on(reading: Reading, world: World) -> Answer:

@@ -9,11 +9,11 @@ from assistant.answer.film import Conditions, conditions
 from assistant.answer.plan import Supply, supply_in, supply_of, wet_time_of
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Reading, World
-from assistant.core.drying import Forecast, forecast, rewets_needed
-from assistant.core.errors import OutOfRange
+from assistant.core.air.drying import Forecast, forecast, rewets_needed
 from assistant.core.facts import Fact, Source
-from assistant.core.rounds import elapsed_s, hold_elapsed_s, hold_is_running, hold_left_s, is_open, next_step
-from assistant.core.state import Round
+from assistant.core.quantities.errors import OutOfRange
+from assistant.core.record.state import Round
+from assistant.core.round.rounds import elapsed_s, hold_elapsed_s, hold_is_running, hold_left_s, is_open, next_step
 
 _USED = ("drying-equation", "drying-undisturbed")
 

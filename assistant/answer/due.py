@@ -9,9 +9,9 @@ from datetime import datetime
 from assistant.answer.film import dries_at
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Pending, Reading, Slots, World
-from assistant.core.clocks import differences
-from assistant.core.events import ClocksSettled
-from assistant.core.reminders import Reminder, came_due, standing
+from assistant.core.record.clocks import differences
+from assistant.core.record.events import ClocksSettled
+from assistant.core.round.reminders import Reminder, came_due, standing
 
 
 def due_since(since: datetime, world: World) -> tuple[Reminder, ...]:

@@ -10,9 +10,9 @@ from assistant.answer.on_record import Ledger
 from assistant.answer.way_on import step_now, way_on
 from assistant.answer.which import which_rounds
 from assistant.contract import Answer, Outcome, Pending, Reading, World
-from assistant.core.events import CleanOnly, DriedEarly, Event, Paused
-from assistant.core.rounds import hold_is_running, hold_is_served, in_order, is_open, outstanding
-from assistant.core.state import Round
+from assistant.core.record.events import CleanOnly, DriedEarly, Event, Paused
+from assistant.core.record.state import Round
+from assistant.core.round.rounds import hold_is_running, hold_is_served, in_order, is_open, outstanding
 
 
 def leave_off(reading: Reading, world: World) -> Answer:

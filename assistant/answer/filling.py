@@ -16,14 +16,14 @@ from assistant.answer.mixing import mix_in, total_in
 from assistant.answer.product import Product, other_in_bottle, product_in
 from assistant.answer.strength import Strength, strength_of
 from assistant.contract import Answer, Outcome, Pending, Reading, World
-from assistant.core.amounts import Amount, Mix
-from assistant.core.bottles import Life, held_in, is_on_record, left_of, life_of, taken_back, written
-from assistant.core.dilution import mix
-from assistant.core.events import AgentPoured, AgentsMet, BottleMixed, BottleRinsed, Event, Recorded, Voided
+from assistant.core.choice.together import meet
 from assistant.core.facts import Agent, Source
-from assistant.core.fold import fold
 from assistant.core.household import Bottle
-from assistant.core.together import meet
+from assistant.core.mixing.dilution import mix
+from assistant.core.quantities.amounts import Amount, Mix
+from assistant.core.record.events import AgentPoured, AgentsMet, BottleMixed, BottleRinsed, Event, Recorded, Voided
+from assistant.core.record.fold import fold
+from assistant.core.shelf.bottles import Life, held_in, is_on_record, left_of, life_of, taken_back, written
 
 CANT_TELL = ("mixing.how_strong", "mixing.weaker_stock")
 """What a dose asks after but a fill doesn't: it is done, and what was drawn for it isn't known."""

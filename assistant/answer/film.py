@@ -9,14 +9,14 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from assistant.contract import Draught, Slots, World
-from assistant.core.amounts import Amount
-from assistant.core.drying import Air, Film, Forecast, forecast
-from assistant.core.errors import OutOfRange
+from assistant.core.air.drying import Air, Film, Forecast, forecast
 from assistant.core.facts import Agent, Fact
 from assistant.core.household import Enclosure
-from assistant.core.rounds import hold_is_running
-from assistant.core.state import Round
-from assistant.core.units import convert
+from assistant.core.quantities.amounts import Amount
+from assistant.core.quantities.errors import OutOfRange
+from assistant.core.quantities.units import convert
+from assistant.core.record.state import Round
+from assistant.core.round.rounds import hold_is_running
 
 SPEEDS: dict[Draught, str] = {"still": "drying-still-air", "draught": "drying-draught", "fan": "drying-fan"}
 """Facts for how fast the air moves, by what was said of it."""

@@ -10,9 +10,9 @@ from dataclasses import replace
 from assistant.answer.alarms import escape, spill
 from assistant.answer.named import agents_named
 from assistant.contract import Answer, Outcome, Pending, Reading, World
-from assistant.core.events import RinseBegun
 from assistant.core.facts import Agent
-from assistant.core.rounds import rinse_left_s
+from assistant.core.record.events import RinseBegun
+from assistant.core.round.rounds import rinse_left_s
 
 __all__ = ["escape", "spill", "splash", "wound"]
 

@@ -7,13 +7,13 @@ from typing import Any
 
 from assistant.answer.meeting import agent_of
 from assistant.contract import World
-from assistant.core.amounts import SaidRatio
-from assistant.core.bottles import NOTHING
-from assistant.core.errors import OutOfRange
 from assistant.core.household import Bottle
-from assistant.core.quantity import read_mix
-from assistant.core.ratio import Ratio, read
-from assistant.core.state import Fill
+from assistant.core.quantities.amounts import SaidRatio
+from assistant.core.quantities.errors import OutOfRange
+from assistant.core.quantities.quantity import read_mix
+from assistant.core.quantities.ratio import Ratio, read
+from assistant.core.record.state import Fill
+from assistant.core.shelf.bottles import NOTHING
 
 
 def told_of(bottle: Bottle, world: World) -> dict[str, Any]:

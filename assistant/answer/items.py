@@ -10,10 +10,10 @@ from assistant.answer.asking import ask
 from assistant.answer.plan import supply_in, wet_time_of
 from assistant.answer.sharing import share_tool, sick_home
 from assistant.contract import Answer, Outcome, Reading, World
-from assistant.core.amounts import Amount
-from assistant.core.events import Event, ItemBegun
+from assistant.core.choice.items import LASTING, Item, Way, items_of
 from assistant.core.household import Enclosure
-from assistant.core.items import LASTING, Item, Way, items_of
+from assistant.core.quantities.amounts import Amount
+from assistant.core.record.events import Event, ItemBegun
 
 __all__ = ["share_tool", "treat_item"]
 

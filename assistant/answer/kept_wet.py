@@ -10,10 +10,10 @@ from assistant.answer.plan import supply_in
 from assistant.answer.senses import still_smells
 from assistant.answer.which import open_rounds, which_rounds
 from assistant.contract import Answer, Outcome, Reading, World
-from assistant.core.claims import Judgement
-from assistant.core.events import DriedEarly, Event, HoldDoubted, KeptWet
-from assistant.core.rounds import hold_is_running, hold_left_s, is_open, next_step
-from assistant.core.state import Round
+from assistant.core.record.events import DriedEarly, Event, HoldDoubted, KeptWet
+from assistant.core.record.state import Round
+from assistant.core.round.claims import Judgement
+from assistant.core.round.rounds import hold_is_running, hold_left_s, is_open, next_step
 
 
 def dried_early(reading: Reading, world: World) -> Answer:

@@ -11,14 +11,14 @@ from assistant.answer.product import Product, forbidden
 from assistant.answer.protecting import OF_FAMILY
 from assistant.answer.strength import Strength, strength_of
 from assistant.contract import Answer, Reading, World
-from assistant.core.bottles import NOTHING, Life, life_of, written
-from assistant.core.dilution import Mixed, mix
+from assistant.core.choice.together import BLEACH, meet
 from assistant.core.facts import Agent
 from assistant.core.household import Bottle, Stock
-from assistant.core.quantity import read_mix
-from assistant.core.state import Fill
-from assistant.core.together import BLEACH, meet
-from assistant.core.wet_time import Use, WetTime, wet_time
+from assistant.core.mixing.dilution import Mixed, mix
+from assistant.core.quantities.quantity import read_mix
+from assistant.core.record.state import Fill
+from assistant.core.round.wet_time import Use, WetTime, wet_time
+from assistant.core.shelf.bottles import NOTHING, Life, life_of, written
 
 Why: TypeAlias = Literal["unknown mix", "rinse first"]
 

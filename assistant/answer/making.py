@@ -10,12 +10,12 @@ from typing import Any
 from assistant.answer.asking import ask
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Pending, Reading, World
-from assistant.core.amounts import Amount
-from assistant.core.events import SprayerMeasured
 from assistant.core.facts import Source
 from assistant.core.household import Bottle, Enclosure
-from assistant.core.making import FILM, Box, Inside, filled, fills_of, inside_area, spray_for, stroke_of
-from assistant.core.units import convert
+from assistant.core.mixing.making import FILM, Box, Inside, filled, fills_of, inside_area, spray_for, stroke_of
+from assistant.core.quantities.amounts import Amount
+from assistant.core.quantities.units import convert
+from assistant.core.record.events import SprayerMeasured
 
 STROKE_RANGE = "mixing-stroke-range"
 

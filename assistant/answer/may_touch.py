@@ -9,9 +9,9 @@ from assistant.answer.meeting import still_on_it
 from assistant.answer.named import supply_named, unknown_product
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Reading, World
+from assistant.core.choice.surfaces import standing
+from assistant.core.choice.together import UNKNOWN
 from assistant.core.facts import Agent, Material
-from assistant.core.surfaces import standing
-from assistant.core.together import UNKNOWN
 
 
 def surface(reading: Reading, world: World) -> Answer:

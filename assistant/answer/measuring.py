@@ -7,10 +7,10 @@ from typing import Any
 
 from assistant.answer.asking import ask
 from assistant.contract import Answer, Outcome, Reading, World
-from assistant.core.amounts import Amount
 from assistant.core.facts import Source
 from assistant.core.household import Measure
-from assistant.core.measuring import Measured, best_measure, least_measured_well, measured_with, why_unmeasured
+from assistant.core.mixing.measuring import Measured, best_measure, least_measured_well, measured_with, why_unmeasured
+from assistant.core.quantities.amounts import Amount
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,12 +8,12 @@ from __future__ import annotations
 from dataclasses import replace
 
 from assistant.contract import Answer, Outcome, World
-from assistant.core.events import AgentTouched, GasMade
+from assistant.core.choice.together import NOT_LISTED, standoff, uncleared, worst
 from assistant.core.facts import Agent, Source
-from assistant.core.fold import OFF_AGAIN
-from assistant.core.rounds import in_order
-from assistant.core.state import Touch
-from assistant.core.together import NOT_LISTED, standoff, uncleared, worst
+from assistant.core.record.events import AgentTouched, GasMade
+from assistant.core.record.fold import OFF_AGAIN
+from assistant.core.record.state import Touch
+from assistant.core.round.rounds import in_order
 
 UNKNOWN_FACT = "together-unknown"
 

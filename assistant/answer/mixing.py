@@ -12,18 +12,18 @@ from assistant.answer.plan import too_weak
 from assistant.answer.product import Product, allowed_product, meant_for_another, own_stock
 from assistant.answer.strength import Strength, strength_of
 from assistant.contract import Answer, Outcome, Pending, Reading, World
-from assistant.core.amounts import Amount, Mix, Neat, Percent, SaidRatio
-from assistant.core.batch import Better, TwoSteps, better
-from assistant.core.bottles import left_of
-from assistant.core.decay import BUY_FRESH
-from assistant.core.dilution import Mixed, mix, mix_of_all, mix_with_water, share_of
-from assistant.core.errors import OutOfRange
 from assistant.core.facts import Source
 from assistant.core.household import Bottle
-from assistant.core.measuring import Measured, Unmeasured, best_measure, why_unmeasured
-from assistant.core.ratio import Ratio, read
-from assistant.core.units import convert, dimension, in_ml
-from assistant.core.wet_time import Use, wet_time
+from assistant.core.mixing.batch import Better, TwoSteps, better
+from assistant.core.mixing.decay import BUY_FRESH
+from assistant.core.mixing.dilution import Mixed, mix, mix_of_all, mix_with_water, share_of
+from assistant.core.mixing.measuring import Measured, Unmeasured, best_measure, why_unmeasured
+from assistant.core.quantities.amounts import Amount, Mix, Neat, Percent, SaidRatio
+from assistant.core.quantities.errors import OutOfRange
+from assistant.core.quantities.ratio import Ratio, read
+from assistant.core.quantities.units import convert, dimension, in_ml
+from assistant.core.round.wet_time import Use, wet_time
+from assistant.core.shelf.bottles import left_of
 
 WANTED_FROM_BOTTLE = "bottle"
 WANTED_FROM_LABEL = "label"

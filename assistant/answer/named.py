@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from assistant.answer.meeting import UNKNOWN_FACT, agent_of
 from assistant.contract import Answer, Outcome, Reading, World
-from assistant.core.bottles import as_filled, filled_with
 from assistant.core.facts import Agent
 from assistant.core.household import Bottle, Stock
+from assistant.core.shelf.bottles import as_filled, filled_with
 
 PRODUCTS = ("agent", "stock", "bottle")
 """Kinds of slot that stand for something to clean with."""

@@ -7,11 +7,11 @@ from dataclasses import dataclass, field, replace
 from assistant.answer.asking import ask
 from assistant.answer.way_on import step_now
 from assistant.contract import Answer, Outcome, Pending, Reading, World
-from assistant.core.claims import Judgement
-from assistant.core.events import Event, Recorded, Sensed
-from assistant.core.fold import fold
-from assistant.core.rounds import is_open
-from assistant.core.state import State
+from assistant.core.record.events import Event, Recorded, Sensed
+from assistant.core.record.fold import fold
+from assistant.core.record.state import State
+from assistant.core.round.claims import Judgement
+from assistant.core.round.rounds import is_open
 
 
 @dataclass

@@ -10,10 +10,10 @@ from assistant.answer.does_it_work import works_on
 from assistant.answer.named import germ_on_record
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Pending, Reading, World
-from assistant.core.bottles import all_as_filled
-from assistant.core.choosing import Need, choose
-from assistant.core.events import GroupChanged, QuarantineRestarted
+from assistant.core.choice.choosing import Need, choose
 from assistant.core.household import Enclosure, Group
+from assistant.core.record.events import GroupChanged, QuarantineRestarted
+from assistant.core.shelf.bottles import all_as_filled
 
 BREATHING = ("serpentovirus", "ferlavirus", "mycoplasma")
 OF_ALL = ("outbreak-first", "outbreak-vet-plan", "outbreak-tools", "outbreak-order", "outbreak-no-release")

@@ -8,12 +8,12 @@ from assistant.answer import product
 from assistant.answer.asking import CLAIMS, ask
 from assistant.answer.meeting import agent_of, refused_meeting
 from assistant.contract import Answer, Reading, World
-from assistant.core.airing import air_changes_needed
-from assistant.core.bottles import all_as_filled, as_filled, filled_with
+from assistant.core.air.airing import air_changes_needed
+from assistant.core.choice.together import uncleared
 from assistant.core.facts import Agent, Facts, Material, Source
 from assistant.core.household import Bottle, Enclosure, Stock
-from assistant.core.together import uncleared
-from assistant.core.wet_time import Use, WetTime, wet_time
+from assistant.core.round.wet_time import Use, WetTime, wet_time
+from assistant.core.shelf.bottles import all_as_filled, as_filled, filled_with
 
 AIR_CHANGES = {
     "shut": "airing-shut",

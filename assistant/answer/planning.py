@@ -9,14 +9,14 @@ from typing import Any
 from assistant.answer.asking import ask, names_of
 from assistant.answer.outbreaks import in_quarantine
 from assistant.contract import Answer, Outcome, Pending, Reading, World
-from assistant.core.chores import CHORES, CLEANS, Due, due_of, in_working_order, missed_first
-from assistant.core.events import ChoreDone, QuarantineRestarted
 from assistant.core.facts import Source
 from assistant.core.household import Enclosure
-from assistant.core.leftovers import still_in, tubs_to_wash
-from assistant.core.rounds import is_open
-from assistant.core.state import Restart
-from assistant.core.units import convert
+from assistant.core.quantities.units import convert
+from assistant.core.record.events import ChoreDone, QuarantineRestarted
+from assistant.core.record.state import Restart
+from assistant.core.round.rounds import is_open
+from assistant.core.shelf.chores import CHORES, CLEANS, Due, due_of, in_working_order, missed_first
+from assistant.core.shelf.leftovers import still_in, tubs_to_wash
 
 ORDER_FACTS = ("order-quarantine-last", "order-sick-last", "order-water-first")
 QUARANTINE_FACTS = ("order-quarantine-30", "order-quarantine-60-90", "order-quarantine-90", "order-quarantine-180")

@@ -10,14 +10,14 @@ from assistant.answer.asking import ask
 from assistant.answer.product import Product, allowed_product, own_stock
 from assistant.answer.strength import MOST, STRONGEST, strength_of
 from assistant.contract import Answer, Outcome, Reading, VolumeRole, World
-from assistant.core.amounts import Amount, Mix
-from assistant.core.chlorine import Chlorine
-from assistant.core.decay import Age, age_of
-from assistant.core.dilution import share_of
-from assistant.core.errors import OutOfRange
 from assistant.core.facts import Source
-from assistant.core.ratio import of_share
-from assistant.core.units import convert
+from assistant.core.mixing.chlorine import Chlorine
+from assistant.core.mixing.decay import Age, age_of
+from assistant.core.mixing.dilution import share_of
+from assistant.core.quantities.amounts import Amount, Mix
+from assistant.core.quantities.errors import OutOfRange
+from assistant.core.quantities.ratio import of_share
+from assistant.core.quantities.units import convert
 
 Whole: TypeAlias = Literal["water", "taken as water", "total", "bottle", "mix"]
 """What the second volume is: said to be water, taken as that, the whole, the bottle's size; or a mix was said."""

@@ -10,11 +10,11 @@ from assistant.answer.asking import ask
 from assistant.answer.meeting import UNKNOWN_FACT, agent_of
 from assistant.answer.named import agents_said
 from assistant.contract import Answer, Outcome, Reading, World
-from assistant.core.bottles import held_in, is_on_record
-from assistant.core.chlorine import Chlorine, available_chlorine
+from assistant.core.choice.together import BLEACH, UNKNOWN, danger, meet, worst
 from assistant.core.facts import Agent, Facts
 from assistant.core.household import Basis, Bottle, Stock
-from assistant.core.together import BLEACH, UNKNOWN, danger, meet, worst
+from assistant.core.mixing.chlorine import Chlorine, available_chlorine
+from assistant.core.shelf.bottles import held_in, is_on_record
 
 
 @dataclass(frozen=True, slots=True)

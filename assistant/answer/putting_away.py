@@ -10,10 +10,10 @@ from assistant.answer.asking import ask
 from assistant.answer.meeting import UNKNOWN_FACT, agent_of
 from assistant.answer.named import agent_in, agents_named
 from assistant.contract import Answer, Outcome, Reading, World
-from assistant.core.amounts import Amount
-from assistant.core.events import BottleDoubted
+from assistant.core.choice.together import BLEACH, UNKNOWN, worst
 from assistant.core.facts import Agent, Fact
-from assistant.core.together import BLEACH, UNKNOWN, worst
+from assistant.core.quantities.amounts import Amount
+from assistant.core.record.events import BottleDoubted
 
 NEVER_THERE = {
     "kitchen sink": "disposal-kitchen",

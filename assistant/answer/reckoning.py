@@ -9,14 +9,14 @@ from assistant.answer.asking import ask
 from assistant.answer.product import Product, product_in
 from assistant.answer.strength import ratio_of
 from assistant.contract import Answer, Outcome, Reading, World
-from assistant.core.amounts import Amount, Mix, Neat, Percent, Ppm, SaidRatio
-from assistant.core.chlorine import available_chlorine
-from assistant.core.dilution import share_for
-from assistant.core.errors import OutOfRange
 from assistant.core.facts import Source
-from assistant.core.ratio import Ratio, of_share
-from assistant.core.units import UNITS, dimension, system
-from assistant.core.units import convert as converted
+from assistant.core.mixing.chlorine import available_chlorine
+from assistant.core.mixing.dilution import share_for
+from assistant.core.quantities.amounts import Amount, Mix, Neat, Percent, Ppm, SaidRatio
+from assistant.core.quantities.errors import OutOfRange
+from assistant.core.quantities.ratio import Ratio, of_share
+from assistant.core.quantities.units import UNITS, dimension, system
+from assistant.core.quantities.units import convert as converted
 
 PINTS = {"US": "imp", "imp": "US"}
 LAST_AMOUNTS = ("concentrate", "solution", "amount", "total")

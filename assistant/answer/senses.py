@@ -9,10 +9,10 @@ from assistant.answer.claimed import done
 from assistant.answer.on_record import Ledger, told_of
 from assistant.answer.which import which_rounds
 from assistant.contract import Answer, Outcome, Reading, World
-from assistant.core.events import BackTooSoon
-from assistant.core.gate import may_go_back
-from assistant.core.rounds import airing_left_s, elapsed_s, is_open
-from assistant.core.state import Round
+from assistant.core.record.events import BackTooSoon
+from assistant.core.record.state import Round
+from assistant.core.round.gate import may_go_back
+from assistant.core.round.rounds import airing_left_s, elapsed_s, is_open
 
 JUST_BACK = timedelta(hours=12)
 """A smell told of within this time after the animal went back is taken to be of that clean. Chosen, no source."""

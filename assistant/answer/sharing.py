@@ -7,9 +7,9 @@ from typing import cast
 
 from assistant.answer.asking import ask
 from assistant.contract import Answer, Outcome, Reading, World
+from assistant.core.choice.items import Share, items_of, may_share
 from assistant.core.household import Enclosure, Group
-from assistant.core.items import Share, items_of, may_share
-from assistant.core.state import GroupNow, State
+from assistant.core.record.state import GroupNow, State
 
 GROUPS = ("healthy", "new", "sick")
 

@@ -12,8 +12,8 @@ from assistant.answer.meeting import agent_of
 from assistant.answer.still_good import still_good
 from assistant.answer.stock_left import stock_left
 from assistant.contract import Answer, Outcome, Reading, World
-from assistant.core.bottles import NOTHING
-from assistant.core.events import BottleRinsed
+from assistant.core.record.events import BottleRinsed
+from assistant.core.shelf.bottles import NOTHING
 
 __all__ = ["in_bottle", "mixed", "rinsed_out", "still_good", "stock_left"]
 

@@ -10,13 +10,13 @@ from assistant.answer.on_record import Ledger, about, asking, nothing_open, step
 from assistant.answer.plan import Supply, ask_agent, basis_of, forbidden, seconds_of, supply_in, supply_of, wet_time_of
 from assistant.answer.way_on import way_on
 from assistant.contract import Answer, Outcome, Reading, World
-from assistant.core.bottles import held_in
-from assistant.core.claims import Judgement, judge
-from assistant.core.events import StepDone
-from assistant.core.jobs import as_kept_for
-from assistant.core.rounds import in_order
-from assistant.core.state import Round
-from assistant.core.together import uncleared
+from assistant.core.choice.together import uncleared
+from assistant.core.record.events import StepDone
+from assistant.core.record.state import Round
+from assistant.core.round.claims import Judgement, judge
+from assistant.core.round.jobs import as_kept_for
+from assistant.core.round.rounds import in_order
+from assistant.core.shelf.bottles import held_in
 
 
 def sprayed(name: str, round_: Round | None, reading: Reading, ledger: Ledger) -> Answer | None:

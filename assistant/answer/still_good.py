@@ -11,12 +11,12 @@ from assistant.answer.held import is_good, local, told_of, values_of
 from assistant.answer.meeting import agent_of
 from assistant.answer.product import Product, product_in
 from assistant.contract import Answer, Outcome, Reading, World
-from assistant.core.bottles import NOTHING, life_of
-from assistant.core.decay import age_of
+from assistant.core.choice.together import BLEACH
 from assistant.core.facts import Source
 from assistant.core.household import Bottle, Stock
-from assistant.core.state import Fill
-from assistant.core.together import BLEACH
+from assistant.core.mixing.decay import age_of
+from assistant.core.record.state import Fill
+from assistant.core.shelf.bottles import NOTHING, life_of
 
 MIXES_ARE_ASKED_OF = timedelta(days=7)
 """What was made longer ago, with no bottle named, is a product as bought: "the bleach from last march"."""

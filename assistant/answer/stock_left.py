@@ -11,12 +11,12 @@ from assistant.answer.meeting import agent_of
 from assistant.answer.product import Product, product_in
 from assistant.answer.strength import strength_of
 from assistant.contract import Answer, Outcome, Reading, World
-from assistant.core.amounts import Amount
-from assistant.core.bottles import NOTHING, left_of, ml_a_day
-from assistant.core.dilution import mix
 from assistant.core.facts import Source
 from assistant.core.household import Bottle, Stock
-from assistant.core.units import in_ml
+from assistant.core.mixing.dilution import mix
+from assistant.core.quantities.amounts import Amount
+from assistant.core.quantities.units import in_ml
+from assistant.core.shelf.bottles import NOTHING, left_of, ml_a_day
 
 
 def stock_left(reading: Reading, world: World) -> Answer:

@@ -11,13 +11,13 @@ from fractions import Fraction
 from assistant.answer.asking import ask
 from assistant.answer.product import Product
 from assistant.contract import Answer, Outcome, Reading, World
-from assistant.core.amounts import Mix, Neat, Percent, SaidRatio
-from assistant.core.chlorine import Chlorine, available_chlorine
-from assistant.core.decay import Age, age_of
-from assistant.core.dilution import share_for
-from assistant.core.errors import OutOfRange
 from assistant.core.facts import Facts
-from assistant.core.ratio import EitherWay, Ratio, of_share, read
+from assistant.core.mixing.chlorine import Chlorine, available_chlorine
+from assistant.core.mixing.decay import Age, age_of
+from assistant.core.mixing.dilution import share_for
+from assistant.core.quantities.amounts import Mix, Neat, Percent, SaidRatio
+from assistant.core.quantities.errors import OutOfRange
+from assistant.core.quantities.ratio import EitherWay, Ratio, of_share, read
 
 MOST = "mixing-bleach-most"
 STRONGEST = "mixing-bleach-strongest"

@@ -8,9 +8,9 @@ from assistant.answer import answer_to
 from assistant.answer.asking import ask
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Pending, Reading, Slots, World
-from assistant.core.events import HabitChanged, Voided
 from assistant.core.facts import Source, UnknownFact
-from assistant.core.rounds import hold_is_over
+from assistant.core.record.events import HabitChanged, Voided
+from assistant.core.round.rounds import hold_is_over
 
 
 def help(reading: Reading, world: World) -> Answer:

@@ -37,15 +37,15 @@ from assistant.answer.tubs import into_the_tub
 from assistant.answer.way_on import give_up_question, step_now, way_on
 from assistant.answer.which import open_rounds, which_rounds
 from assistant.contract import Answer, Outcome, Reading, World
-from assistant.core.bottles import held_in
-from assistant.core.claims import by_hand
-from assistant.core.events import Event, Resumed, RoundStarted
-from assistant.core.fold import OFF_AGAIN
-from assistant.core.gate import Verdict, may_go_back, timers
 from assistant.core.household import Enclosure
-from assistant.core.jobs import JOBS, as_kept_for
-from assistant.core.rounds import hold_is_over, hold_is_running, in_order, is_open, outstanding
-from assistant.core.state import Round
+from assistant.core.record.events import Event, Resumed, RoundStarted
+from assistant.core.record.fold import OFF_AGAIN
+from assistant.core.record.state import Round
+from assistant.core.round.claims import by_hand
+from assistant.core.round.gate import Verdict, may_go_back, timers
+from assistant.core.round.jobs import JOBS, as_kept_for
+from assistant.core.round.rounds import hold_is_over, hold_is_running, in_order, is_open, outstanding
+from assistant.core.shelf.bottles import held_in
 
 __all__ = [
     "clean_only",

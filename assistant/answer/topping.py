@@ -12,15 +12,15 @@ from assistant.answer.named import agents_named
 from assistant.answer.product import Product, forbidden, own_stock, product_in
 from assistant.answer.strength import Strength, strength_of
 from assistant.contract import Answer, Outcome, Reading, World
-from assistant.core.amounts import Amount, Mix
-from assistant.core.bottles import NOTHING, as_filled
-from assistant.core.dilution import Mixed, topped_up
-from assistant.core.errors import OutOfRange
 from assistant.core.facts import Source
-from assistant.core.measuring import Measured, best_measure
-from assistant.core.quantity import read_mix
-from assistant.core.state import Fill
-from assistant.core.units import convert
+from assistant.core.mixing.dilution import Mixed, topped_up
+from assistant.core.mixing.measuring import Measured, best_measure
+from assistant.core.quantities.amounts import Amount, Mix
+from assistant.core.quantities.errors import OutOfRange
+from assistant.core.quantities.quantity import read_mix
+from assistant.core.quantities.units import convert
+from assistant.core.record.state import Fill
+from assistant.core.shelf.bottles import NOTHING, as_filled
 
 LIFE = "bottle-life-bleach"
 

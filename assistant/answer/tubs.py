@@ -9,10 +9,10 @@ from typing import Any
 
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Pending, Reading, World
-from assistant.core.events import Event, StepDone, TubCleaned, TubUsed
-from assistant.core.gate import may_go_back
 from assistant.core.household import Enclosure
-from assistant.core.state import TubUse
+from assistant.core.record.events import Event, StepDone, TubCleaned, TubUsed
+from assistant.core.record.state import TubUse
+from assistant.core.round.gate import may_go_back
 
 FACTS = ("workflow-tub-temperature", "escape-tub")
 

@@ -10,10 +10,10 @@ from dataclasses import dataclass
 
 from assistant.answer.meeting import agent_of
 from assistant.contract import Pending, Reading, Slots, World
+from assistant.core.choice.together import Need, meet, standoff
 from assistant.core.facts import Agent
-from assistant.core.rounds import next_step
-from assistant.core.state import Round, Touch
-from assistant.core.together import Need, meet, standoff
+from assistant.core.record.state import Round, Touch
+from assistant.core.round.rounds import next_step
 
 
 @dataclass(frozen=True, slots=True)

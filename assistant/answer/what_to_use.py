@@ -1,4 +1,4 @@
-"""What to use on this job. The choosing is `core.choosing`; here it is told what was asked, and what is missing."""
+"""What to use on this job. `core.choice.choosing` chooses; here it is told what was asked, and what is missing."""
 
 from __future__ import annotations
 
@@ -6,9 +6,9 @@ from assistant.answer.asking import ask
 from assistant.answer.named import germ_named
 from assistant.answer.protecting import at_risk_lines
 from assistant.contract import Answer, Outcome, Reading, World
-from assistant.core.bottles import all_as_filled
-from assistant.core.choosing import Choosing, Need, Offer, choose, water_near
+from assistant.core.choice.choosing import Choosing, Need, Offer, choose, water_near
 from assistant.core.facts import Source
+from assistant.core.shelf.bottles import all_as_filled
 
 JOBS = ("scale", "dirt", "routine", "illness", "quarantine", "mites")
 

@@ -6,8 +6,8 @@ from collections.abc import Callable
 
 from assistant.answer.asking import ask
 from assistant.contract import Answer, Reading, World
-from assistant.core.rounds import is_open
-from assistant.core.state import Round
+from assistant.core.record.state import Round
+from assistant.core.round.rounds import is_open
 
 
 def open_rounds(world: World) -> tuple[Round, ...]:

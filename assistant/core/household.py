@@ -10,7 +10,7 @@ from dataclasses import dataclass, field
 from datetime import date
 from typing import Literal, TypeAlias
 
-from assistant.core.amounts import Amount, Mix
+from assistant.core.quantities.amounts import Amount, Mix
 
 Openings: TypeAlias = Literal["shut", "one opening", "two openings", "three openings"]
 MeasureKind: TypeAlias = Literal["syringe", "spoon", "cup", "jug"]
@@ -92,7 +92,7 @@ class Stock:
     """Ids of the organisms that the label lists."""
     label_keeps: Amount | None = None
     pictograms: tuple[str, ...] = ()
-    """Hazard signs that its own label carries, by the names in `core.pictograms`; (): the keeper hasn't said."""
+    """Hazard signs that its own label carries, by the names in `core.choice.pictograms`; (): the keeper hasn't said."""
     also: tuple[str, ...] = ()
 
 

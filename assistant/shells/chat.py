@@ -24,10 +24,10 @@ from prompt_toolkit.history import FileHistory, History, InMemoryHistory
 from prompt_toolkit.patch_stdout import patch_stdout
 
 from assistant.contract import Heard, Reply, Talk
-from assistant.core.gate import Timer, timers
 from assistant.core.household import Bottle, Enclosure, Measure, Stock
-from assistant.core.reminders import Reminder, ReminderKind
-from assistant.core.state import State
+from assistant.core.record.state import State
+from assistant.core.round.gate import Timer, timers
+from assistant.core.round.reminders import Reminder, ReminderKind
 from assistant.shells.clocks import ClockWatch
 from assistant.shells.folder import Folder, ShellFault
 from assistant.shells.once import stdin_lines

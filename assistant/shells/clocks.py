@@ -13,8 +13,8 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 from datetime import datetime
 
-from assistant.core.clocks import PARTED_S
-from assistant.core.events import ClocksParted
+from assistant.core.record.clocks import PARTED_S
+from assistant.core.record.events import ClocksParted
 
 Offset = Callable[[datetime], float]
 """What the wall's clock, reading that, is ahead of the other, in seconds."""

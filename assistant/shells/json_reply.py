@@ -11,7 +11,7 @@ from fractions import Fraction
 from typing import Any
 
 from assistant.contract import Reply
-from assistant.core.amounts import Amount
+from assistant.core.quantities.amounts import Amount
 
 
 def json_line(reply: Reply) -> str:

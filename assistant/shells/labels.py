@@ -9,9 +9,9 @@ from pathlib import Path
 
 from assistant.answer.labelled import NoLabel, Warned, label_of
 from assistant.contract import Reading, World
-from assistant.core.as_recorded import as_recorded
 from assistant.core.household import Bottle, Household
-from assistant.core.state import State
+from assistant.core.record.as_recorded import as_recorded
+from assistant.core.record.state import State
 from assistant.say.wording import line_of
 from assistant.say.wording.label_said import LabelText, label_text, warning_text
 from assistant.shells.folder import Folder, ShellFault

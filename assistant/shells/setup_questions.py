@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
+from assistant.core.choice.pictograms import WARNS
 from assistant.core.household import Habits
-from assistant.core.pictograms import WARNS
 from assistant.shells.setup_answers import (
     EVERY,
     Ask,

@@ -13,8 +13,8 @@ from fractions import Fraction
 from textwrap import wrap
 
 from assistant.core.facts import Facts
-from assistant.core.history import Entry, Wanted, by_day, chosen, entries
 from assistant.core.household import Household
+from assistant.core.record.history import Entry, Wanted, by_day, chosen, entries
 from assistant.say.wording.logged import correction, what_was_done
 from assistant.say.wording.month_drawn import days_of, month_lines
 from assistant.shells.folder import Folder, ShellFault

@@ -18,8 +18,8 @@ from assistant.answer.due import still_waits
 from assistant.contract import Heard, Question, Reads, Reply, Talk, Turn, World
 from assistant.core.facts import Facts
 from assistant.core.household import Household
-from assistant.core.reminders import Reminder
-from assistant.core.state import State
+from assistant.core.record.state import State
+from assistant.core.round.reminders import Reminder
 from assistant.shells.clocks import ClockWatch
 from assistant.shells.folder import Folder
 from assistant.shells.out import complain
@@ -74,7 +74,7 @@ class Sitting:
 
     def cries(self) -> Callable[[Heard], bool]:
         """What tells a cry that wasn't meant for the tool; it may be asked from any thread."""
-        from assistant.understand.called_out import called_out
+        from assistant.understand.harm.called_out import called_out
 
         world = World(datetime(2000, 1, 1, tzinfo=UTC), self.household, self.facts, self.questions, self.read)
         return lambda heard: called_out(heard, lambda text: self.read(Heard(text), world))

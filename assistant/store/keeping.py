@@ -16,11 +16,11 @@ from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
-from assistant.core.amounts import Amount
 from assistant.core.facts import Facts
 from assistant.core.household import Bottle, Household, Measure, Room, Stock
-from assistant.core.quantity import Gallon
-from assistant.core.units import UNITS, convert
+from assistant.core.quantities.amounts import Amount
+from assistant.core.quantities.quantity import Gallon
+from assistant.core.quantities.units import UNITS, convert
 from assistant.store.keeping_tables import Table, tables_of
 from assistant.store.keeping_values import Wrong
 from assistant.store.packaged import packaged_facts

@@ -12,7 +12,7 @@ from typing import Any
 
 from assistant.core.facts import Facts
 from assistant.core.household import Bottle, Enclosure, Habits, Measure, People, Stock
-from assistant.core.quantity import Gallon
+from assistant.core.quantities.quantity import Gallon
 from assistant.store import keeping_values as read
 from assistant.store.keeping_values import Read
 

@@ -12,11 +12,11 @@ from difflib import get_close_matches
 from functools import partial
 from typing import Any
 
-from assistant.core.amounts import Amount
+from assistant.core.choice.pictograms import SYMBOLS, WARNS, symbol_named
 from assistant.core.facts import Facts
-from assistant.core.pictograms import SYMBOLS, WARNS, symbol_named
-from assistant.core.quantity import BadQuantity, Gallon, read_amount, read_mix
-from assistant.core.units import dimension
+from assistant.core.quantities.amounts import Amount
+from assistant.core.quantities.quantity import BadQuantity, Gallon, read_amount, read_mix
+from assistant.core.quantities.units import dimension
 from assistant.store.toml_lines import Place
 
 LONGEST_NAME = 60

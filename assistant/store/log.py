@@ -3,7 +3,7 @@
 The present is a fold over it. A state row, written in the same transaction as each append, keeps opening quick at any
 length of history; it is rebuilt when the fold's version differs. Several shells may have the file open: each reads what
 the others wrote before it answers, and an append that was overtaken by another's says so and writes nothing.
-What an event means is `core.fold`; the tables are `migrations`.
+What an event means is `core.record.fold`; the tables are `migrations`.
 """
 
 from __future__ import annotations
@@ -20,9 +20,9 @@ from typing import Any, Literal
 
 import msgspec
 
-from assistant.core.events import EVENTS, Event, Recorded, Voided
-from assistant.core.fold import FOLD_VERSION, fold, fold_knowing
-from assistant.core.state import State
+from assistant.core.record.events import EVENTS, Event, Recorded, Voided
+from assistant.core.record.fold import FOLD_VERSION, fold, fold_knowing
+from assistant.core.record.state import State
 from assistant.store.migrations import ForeignFile, NewerFile, bring_up_to_date, transaction
 
 BUSY_MS = 5000

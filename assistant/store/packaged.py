@@ -60,7 +60,7 @@ def outside_lines() -> tuple[str, ...]:
 
 
 def packaged_weights() -> bytes:
-    """What the matcher learned from the questions, as `understand.weights` packs it."""
+    """What the matcher learned from the questions, as `understand.matching.weights` packs it."""
     return (files("assistant.intents") / LEARNED).read_bytes()
 
 

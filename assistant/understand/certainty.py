@@ -10,9 +10,9 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from assistant.contract import Doubt, Heard, Reading, Slots
-from assistant.understand.claimed_steps import claims_in
-from assistant.understand.number_doubts import HARM, MUMBLED, mean_posterior, number_doubts
+from assistant.understand.numbers.number_doubts import HARM, MUMBLED, mean_posterior, number_doubts
 from assistant.understand.parsing import Parsed
+from assistant.understand.steps.claimed_steps import claims_in
 
 BETTER = 0.25
 """An alternative is taken only when its reading is surer by this much; the first hearing is mostly right."""

@@ -11,13 +11,13 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from assistant.contract import Choice, Pending, Reading, Slots, World
-from assistant.core.amounts import Amount, Percent, SaidRatio
-from assistant.understand.corrections import still_doubted, with_number
-from assistant.understand.known_words import CONNECTING, ROOM_AIR
+from assistant.core.quantities.amounts import Amount, Percent, SaidRatio
+from assistant.understand.numbers.corrections import still_doubted, with_number
+from assistant.understand.numbers.scaled import factor_in, scaled
 from assistant.understand.parsing import Parsed
-from assistant.understand.patterns import Pattern
-from assistant.understand.scaled import factor_in, scaled
 from assistant.understand.takes import all_given, asks_only, given_to
+from assistant.understand.text.known_words import CONNECTING, ROOM_AIR
+from assistant.understand.text.patterns import Pattern
 
 _ANSWER = Pattern(r"^(?:(?:yes|ok|um|er|oh) ?,? ?)*")
 _CORRECTS = Pattern(

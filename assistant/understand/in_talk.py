@@ -11,20 +11,21 @@ from collections.abc import Mapping
 from dataclasses import replace
 
 from assistant.contract import Pending, Question, Reading, Slots
-from assistant.understand import fills, follow_up
-from assistant.understand.claimed_steps import cannot_tell, steps_named
+from assistant.understand import follow_up
 from assistant.understand.follow_up import Answering
-from assistant.understand.items_said import items_in
-from assistant.understand.learning import OUTSIDE
 from assistant.understand.look import ENOUGH, Look, texts_of, words_of
+from assistant.understand.matching.learning import OUTSIDE
 from assistant.understand.may_be import may_be
+from assistant.understand.named.items_said import items_in
+from assistant.understand.numbers.scaled import factor_in
 from assistant.understand.parsing import matched_words
-from assistant.understand.scaled import factor_in
-from assistant.understand.short_slips import LONGEST, told_apart
 from assistant.understand.slots import OF_ITEMS
-from assistant.understand.surface import smell_answer, wet_answer
+from assistant.understand.steps import fills
+from assistant.understand.steps.claimed_steps import cannot_tell, steps_named
+from assistant.understand.steps.surface import smell_answer, wet_answer
 from assistant.understand.takes import given_to
-from assistant.understand.words import ARTICLES
+from assistant.understand.text.short_slips import LONGEST, told_apart
+from assistant.understand.text.words import ARTICLES
 
 
 class InTalk:

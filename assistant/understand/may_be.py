@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import re
 
-from assistant.understand import fills
-from assistant.understand.claimed_steps import Claims
-from assistant.understand.known_words import ASKS_WHO, HURT, SHARED
-from assistant.understand.mixing_words import MIXING_NEEDS
+from assistant.understand.numbers.mixing_words import MIXING_NEEDS
 from assistant.understand.parsing import Parsed
-from assistant.understand.surface import OF_THE_SURFACE
+from assistant.understand.steps import fills
+from assistant.understand.steps.claimed_steps import Claims
+from assistant.understand.steps.surface import OF_THE_SURFACE
+from assistant.understand.text.known_words import ASKS_WHO, HURT, SHARED
 
 LOOKS_BACK = re.compile(
     r"^(?:so |and |but |wait |ok |um )*(?:did|have|has|had|is|are|was|were)\b"

@@ -8,9 +8,9 @@ from __future__ import annotations
 import re
 
 from assistant.contract import Slots, World
+from assistant.understand.named.unknown_names import OF_WHAT_NOBODY_KNOWS
 from assistant.understand.parsing import Parsed
-from assistant.understand.patterns import Pattern
-from assistant.understand.unknown_names import OF_WHAT_NOBODY_KNOWS
+from assistant.understand.text.patterns import Pattern
 
 _PRODUCT = r"(?:AGENT|STOCK|BOTTLE|OTHER|soap|detergent|dish soap)"
 _MET = Pattern(

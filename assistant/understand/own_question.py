@@ -10,18 +10,18 @@ from collections.abc import Mapping
 from datetime import timedelta
 
 from assistant.contract import Question
-from assistant.core.rounds import hold_is_over, is_open
-from assistant.understand import fills
-from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
-from assistant.understand.claimed_steps import bare_done, cannot_tell, dried_early, only_dried
-from assistant.understand.known_words import CONNECTING
-from assistant.understand.learning import OUTSIDE
-from assistant.understand.left_out import before_the_left_out
+from assistant.core.round.rounds import hold_is_over, is_open
 from assistant.understand.look import ENOUGH, Look, words_of
+from assistant.understand.matching.learning import OUTSIDE
 from assistant.understand.may_be import LOOKS_BACK, is_told, may_be
-from assistant.understand.moments import moment
-from assistant.understand.openings import openings_in
-from assistant.understand.surface import of_the_surface
+from assistant.understand.named.left_out import before_the_left_out
+from assistant.understand.named.openings import openings_in
+from assistant.understand.steps import fills
+from assistant.understand.steps.claimed_steps import WORDS as CLAIM_WORDS
+from assistant.understand.steps.claimed_steps import bare_done, cannot_tell, dried_early, only_dried
+from assistant.understand.steps.surface import of_the_surface
+from assistant.understand.text.known_words import CONNECTING
+from assistant.understand.times.moments import moment
 
 STRANGE_ENOUGH = 0.85
 """The same for a question that names nothing, in a text with a word that no phrasing has: "next episode"."""

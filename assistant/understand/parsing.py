@@ -13,16 +13,16 @@ from functools import lru_cache
 
 from rapidfuzz import fuzz, process
 
-from assistant.core.quantity import Gallon
-from assistant.understand.amounts import Amounts, amounts_in
-from assistant.understand.english_words import spelled_right
-from assistant.understand.known_words import ITEMS, MATERIALS
-from assistant.understand.misheard import put_right
-from assistant.understand.names import CONTAINERS, HOMES, TOOLS, Mention, Names
-from assistant.understand.said_times import SaidWhen, when_in
-from assistant.understand.spoken_numbers import NUMBER_WORDS, TENS
-from assistant.understand.time_words import HINT
-from assistant.understand.words import ARTICLES, FILLERS, OPENERS, SIGNS, Token, tokens_of
+from assistant.core.quantities.quantity import Gallon
+from assistant.understand.named.names import CONTAINERS, HOMES, TOOLS, Mention, Names
+from assistant.understand.numbers.amounts import Amounts, amounts_in
+from assistant.understand.numbers.spoken_numbers import NUMBER_WORDS, TENS
+from assistant.understand.text.english_words import spelled_right
+from assistant.understand.text.known_words import ITEMS, MATERIALS
+from assistant.understand.text.misheard import put_right
+from assistant.understand.text.words import ARTICLES, FILLERS, OPENERS, SIGNS, Token, tokens_of
+from assistant.understand.times.said_times import SaidWhen, when_in
+from assistant.understand.times.time_words import HINT
 
 SLIP = 80.0
 """Cut-off of rapidfuzz's ratio for a slip of an ordinary word: "sprayd" 92, "rinced" 83, "strat" 80."""

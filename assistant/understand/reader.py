@@ -15,41 +15,42 @@ from functools import lru_cache
 from assistant.contract import Doubt, Heard, Question, Reading, Slots, World
 from assistant.core.facts import Facts
 from assistant.core.household import Household
-from assistant.core.quantity import Gallon
-from assistant.core.rounds import is_open
-from assistant.understand import alarms, fills
-from assistant.understand.by_name import with_animals_by_name
+from assistant.core.quantities.quantity import Gallon
+from assistant.core.round.rounds import is_open
 from assistant.understand.certainty import best_of, with_doubts
-from assistant.understand.claimed_steps import WORDS as CLAIM_WORDS
-from assistant.understand.claimed_steps import cannot_tell, claims_in
-from assistant.understand.clauses import with_clauses
-from assistant.understand.cries import HIT_BY_MISTAKE, Cry, cry_heard
-from assistant.understand.drains import stored
-from assistant.understand.harm_followed import followed
-from assistant.understand.harm_idioms import IDIOMS
-from assistant.understand.harm_parts import hits_nobody, may_be_harm
-from assistant.understand.harm_patterns import WORDS as CRY_WORDS
-from assistant.understand.harm_words import WORDS as PART_WORDS
+from assistant.understand.harm import alarms
+from assistant.understand.harm.cries import HIT_BY_MISTAKE, Cry, cry_heard
+from assistant.understand.harm.followed import followed
+from assistant.understand.harm.idioms import IDIOMS
+from assistant.understand.harm.parts import hits_nobody, may_be_harm
+from assistant.understand.harm.patterns import WORDS as CRY_WORDS
+from assistant.understand.harm.treating import WORDS as TREATING_WORDS
+from assistant.understand.harm.words import WORDS as PART_WORDS
 from assistant.understand.in_talk import InTalk
-from assistant.understand.items_said import asked_of_items
-from assistant.understand.known_words import EVERYDAY
 from assistant.understand.look import BY_RULE, ENOUGH, Look, without_troubles
-from assistant.understand.matching import Matcher
+from assistant.understand.matching.clauses import with_clauses
+from assistant.understand.matching.matching import Matcher
+from assistant.understand.matching.weights import opened
 from assistant.understand.meeting import meets, speaks_of_products, unknown_bottle_again
-from assistant.understand.names import HOMES, Names
-from assistant.understand.number_doubts import HARM, with_guess_doubted
+from assistant.understand.named.by_name import with_animals_by_name
+from assistant.understand.named.drains import stored
+from assistant.understand.named.items_said import asked_of_items
+from assistant.understand.named.names import HOMES, Names
+from assistant.understand.named.referents import with_referent
+from assistant.understand.named.unknown_names import asks_of_the_unknown
+from assistant.understand.named.waiting import neutralises, only_a_germ
+from assistant.understand.numbers.number_doubts import HARM, with_guess_doubted
 from assistant.understand.own_question import OwnQuestion, says_it_dried
 from assistant.understand.parsing import Parsed, Parser
-from assistant.understand.referents import with_referent
-from assistant.understand.surface import where_it_was_asked
-from assistant.understand.told import WORDS as TOLD_WORDS
-from assistant.understand.told import told_in
-from assistant.understand.told_by_rule import MOVED_OUT, told_by_rule
-from assistant.understand.touched import touched_in
-from assistant.understand.treating import WORDS as TREATING_WORDS
-from assistant.understand.unknown_names import asks_of_the_unknown
-from assistant.understand.waiting import neutralises, only_a_germ
-from assistant.understand.weights import opened
+from assistant.understand.steps import fills
+from assistant.understand.steps.claimed_steps import WORDS as CLAIM_WORDS
+from assistant.understand.steps.claimed_steps import cannot_tell, claims_in
+from assistant.understand.steps.surface import where_it_was_asked
+from assistant.understand.steps.told import WORDS as TOLD_WORDS
+from assistant.understand.steps.told import told_in
+from assistant.understand.steps.told_by_rule import MOVED_OUT, told_by_rule
+from assistant.understand.steps.touched import touched_in
+from assistant.understand.text.known_words import EVERYDAY
 
 
 class Reader:

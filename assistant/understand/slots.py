@@ -11,31 +11,20 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from assistant.contract import Choice, SaidTime, Slots, World
-from assistant.core.amounts import Amount, Percent, SaidRatio
-from assistant.core.rounds import is_open
-from assistant.understand import fills
-from assistant.understand.added import adds_in
-from assistant.understand.choosing_words import CHOOSING, job_in, methods_in, near_water, of_facts
-from assistant.understand.chores_said import PLANNING, chores_in, clean_in, every_one, groups_named, racks_in
-from assistant.understand.claimed_steps import Claims
-from assistant.understand.drains import drains_in, wish_in
-from assistant.understand.items_said import begun_in, cracked_in, items_in, still_wet_in, taken_in, ways_in
-from assistant.understand.left_out import left_out, without_the_left_out
-from assistant.understand.moments import moment
-from assistant.understand.months import month_in
-from assistant.understand.names import Mention, Thing
-from assistant.understand.openings import openings_in
-from assistant.understand.parsing import Parsed
-from assistant.understand.patterns import Pattern
-from assistant.understand.poured import roles_of, share_left, share_wanted, strokes_in, uses_up
-from assistant.understand.room_air import with_room_air
-from assistant.understand.said_times import SaidWhen, when_in
-from assistant.understand.strengths import bare_numbers, mixes_in
-from assistant.understand.surfaces_said import inside_said, soaks
-from assistant.understand.told import Told, told_in
-from assistant.understand.touched import touched_in
-from assistant.understand.unknown_names import ROUND, unknown_names
-from assistant.understand.waiting import (
+from assistant.core.quantities.amounts import Amount, Percent, SaidRatio
+from assistant.core.round.rounds import is_open
+from assistant.understand.named.added import adds_in
+from assistant.understand.named.choosing_words import CHOOSING, job_in, methods_in, near_water, of_facts
+from assistant.understand.named.chores_said import PLANNING, chores_in, clean_in, every_one, groups_named, racks_in
+from assistant.understand.named.drains import drains_in, wish_in
+from assistant.understand.named.items_said import begun_in, cracked_in, items_in, still_wet_in, taken_in, ways_in
+from assistant.understand.named.left_out import left_out, without_the_left_out
+from assistant.understand.named.names import Mention, Thing
+from assistant.understand.named.openings import openings_in
+from assistant.understand.named.room_air import with_room_air
+from assistant.understand.named.surfaces_said import inside_said, soaks
+from assistant.understand.named.unknown_names import ROUND, unknown_names
+from assistant.understand.named.waiting import (
     asks_end,
     groups_in,
     homes_of,
@@ -48,8 +37,19 @@ from assistant.understand.waiting import (
     tub_cleaned,
     tubs_in,
 )
-from assistant.understand.wanted_unit import wanted_unit
-from assistant.understand.washing_up import without_the_washing_up
+from assistant.understand.numbers.poured import roles_of, share_left, share_wanted, strokes_in, uses_up
+from assistant.understand.numbers.strengths import bare_numbers, mixes_in
+from assistant.understand.numbers.wanted_unit import wanted_unit
+from assistant.understand.parsing import Parsed
+from assistant.understand.steps import fills
+from assistant.understand.steps.claimed_steps import Claims
+from assistant.understand.steps.told import Told, told_in
+from assistant.understand.steps.touched import touched_in
+from assistant.understand.steps.washing_up import without_the_washing_up
+from assistant.understand.text.patterns import Pattern
+from assistant.understand.times.moments import moment
+from assistant.understand.times.months import month_in
+from assistant.understand.times.said_times import SaidWhen, when_in
 
 _OF_THE_STOCK = frozenset({"mix_strength", "bleach_now"})
 _WHOLE_ROUND = Pattern(r"\btoday\b|\b(?:whole|full|entire) (?:round|lot|day)\b|\bthe (?:round|lot)\b|\beverything\b")

@@ -15,7 +15,7 @@ from assistant.hear.vocabulary import sayable
 from assistant.store.keeping import read_household
 from assistant.store.packaged import packaged_facts, packaged_weights, read_questions
 from assistant.turn import take_turn
-from assistant.understand.corrections import numbers_in, said_number
+from assistant.understand.numbers.corrections import numbers_in, said_number
 from assistant.understand.reader import Reader
 
 DEMO = Path(__file__).resolve().parents[2] / "assistant" / "demo" / "keeping.toml"

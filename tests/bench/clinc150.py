@@ -19,10 +19,10 @@ from pathlib import Path
 
 from rapidfuzz import fuzz, process
 
-from assistant.understand.learning import Row
-from assistant.understand.matching import Matcher
-from assistant.understand.weights import opened, packed
-from assistant.understand.words import SIGNS, tokens_of
+from assistant.understand.matching.learning import Row
+from assistant.understand.matching.matching import Matcher
+from assistant.understand.matching.weights import opened, packed
+from assistant.understand.text.words import SIGNS, tokens_of
 
 sys.path.insert(0, str(Path(__file__).parent))
 from training import Recipe, train

@@ -20,7 +20,7 @@ from pathlib import Path
 import msgspec
 
 from assistant.contract import Heard
-from assistant.core.events import Event, Recorded, RoundStarted, StepDone
+from assistant.core.record.events import Event, Recorded, RoundStarted, StepDone
 from assistant.shells.folder import Folder
 from assistant.shells.sitting import Sitting, open_sitting
 from assistant.store.log import Log

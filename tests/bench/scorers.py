@@ -21,8 +21,8 @@ from rapidfuzz import fuzz, process
 from rapidfuzz.distance import JaroWinkler
 
 from assistant.store.packaged import outside_lines, read_questions
-from assistant.understand.learning import OUTSIDE, Row
-from assistant.understand.matching import Matcher, rows_of
+from assistant.understand.matching.learning import OUTSIDE, Row
+from assistant.understand.matching.matching import Matcher, rows_of
 
 sys.path.insert(0, str(Path(__file__).parent))
 from train_matcher import RECIPE

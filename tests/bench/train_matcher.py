@@ -12,8 +12,8 @@ import time
 from pathlib import Path
 
 from assistant.store.packaged import LEARNED, outside_lines, read_questions
-from assistant.understand.matching import rows_of
-from assistant.understand.weights import packed
+from assistant.understand.matching.matching import rows_of
+from assistant.understand.matching.weights import packed
 
 sys.path.insert(0, str(Path(__file__).parent))
 from training import Recipe, train

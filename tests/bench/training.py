@@ -14,7 +14,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from assistant.understand.learning import STRANGE, Linear, Row, Weights, features_of
+from assistant.understand.matching.learning import STRANGE, Linear, Row, Weights, features_of
 
 
 @dataclass(frozen=True)

@@ -14,7 +14,7 @@ from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 from assistant.contract import Heard
-from assistant.core.events import RoundStarted, StepDone
+from assistant.core.record.events import RoundStarted, StepDone
 from assistant.shells.folder import Folder
 from assistant.shells.sitting import Sitting, open_sitting
 from assistant.store.log import Log

@@ -6,7 +6,7 @@ from fractions import Fraction
 from typing import Any
 
 from assistant.contract import Faulty, SaidTime, Slots, Unknown
-from assistant.core.amounts import Amount, Neat, Percent, Ppm, SaidRatio
+from assistant.core.quantities.amounts import Amount, Neat, Percent, Ppm, SaidRatio
 
 
 def written(slots: Slots, field: str) -> Any:

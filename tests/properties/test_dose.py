@@ -10,13 +10,13 @@ from hypothesis import strategies as st
 from tool import FACTS, Tool
 
 from assistant.contract import Outcome, Reading, Reply, Slots
-from assistant.core.amounts import Amount, Mix, Neat, Percent, Ppm, SaidRatio
-from assistant.core.decay import fraction_left
-from assistant.core.dilution import POURED_IN, mix, parts_of_water, share_for, share_of
 from assistant.core.household import Habits, Household, Measure, Stock
-from assistant.core.measuring import best_measure, measured_with
-from assistant.core.ratio import EitherWay, Ratio, of_share, read
-from assistant.core.units import UNITS, convert, system
+from assistant.core.mixing.decay import fraction_left
+from assistant.core.mixing.dilution import POURED_IN, mix, parts_of_water, share_for, share_of
+from assistant.core.mixing.measuring import best_measure, measured_with
+from assistant.core.quantities.amounts import Amount, Mix, Neat, Percent, Ppm, SaidRatio
+from assistant.core.quantities.ratio import EitherWay, Ratio, of_share, read
+from assistant.core.quantities.units import UNITS, convert, system
 
 fixed = settings(derandomize=True, deadline=None, max_examples=200)
 

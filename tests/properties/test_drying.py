@@ -5,7 +5,7 @@ from __future__ import annotations
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from assistant.core.drying import Air, Film, forecast, rewets_needed
+from assistant.core.air.drying import Air, Film, forecast, rewets_needed
 from assistant.store.packaged import packaged_facts
 
 FACTS = packaged_facts()

@@ -10,13 +10,13 @@ from hypothesis import strategies as st
 
 from assistant.answer.back_dated import earliest
 from assistant.contract import SaidTime
-from assistant.core.amounts import Amount
-from assistant.core.bottles import filled, left_of
-from assistant.core.chores import CHORES, GROUPS, due_of, in_working_order, missed_first, with_chore
-from assistant.core.events import BottleMixed, Recorded, Voided
-from assistant.core.fold import fold, fold_all
 from assistant.core.household import Enclosure, Stock
-from assistant.core.state import State
+from assistant.core.quantities.amounts import Amount
+from assistant.core.record.events import BottleMixed, Recorded, Voided
+from assistant.core.record.fold import fold, fold_all
+from assistant.core.record.state import State
+from assistant.core.shelf.bottles import filled, left_of
+from assistant.core.shelf.chores import CHORES, GROUPS, due_of, in_working_order, missed_first, with_chore
 
 fixed = settings(derandomize=True, deadline=None, max_examples=150)
 NOW = datetime(2026, 3, 4, 15, tzinfo=UTC)

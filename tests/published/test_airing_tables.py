@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import pytest
 
-from assistant.core.airing import air_changes_needed, minutes
-from assistant.core.errors import OutOfRange
+from assistant.core.air.airing import air_changes_needed, minutes
 from assistant.core.facts import Facts
+from assistant.core.quantities.errors import OutOfRange
 
 # CDC/HICPAC, Guidelines for Environmental Infection Control in Health-Care Facilities (2003), Appendix B, Table B.1:
 # air changes an hour, minutes for 99 percent, minutes for 99.9 percent. Printed in whole minutes.

@@ -8,10 +8,10 @@ import pytest
 from tool import Tool
 
 from assistant.contract import Outcome, Reply
-from assistant.core.amounts import Amount
-from assistant.core.decay import Kept, fraction_left, fraction_left_after
 from assistant.core.facts import Facts
 from assistant.core.household import Household
+from assistant.core.mixing.decay import Kept, fraction_left, fraction_left_after
+from assistant.core.quantities.amounts import Amount
 
 
 def asked(percent: str, days: float, degrees: float, unit: str = "degC") -> Reply:

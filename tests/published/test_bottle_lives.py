@@ -8,9 +8,9 @@ from typing import Any
 import pytest
 from tool import FACTS, Tool
 
-from assistant.core.bottles import life_of
 from assistant.core.facts import Facts
 from assistant.core.household import Household
+from assistant.core.shelf.bottles import life_of
 
 NOW = datetime(2026, 3, 4, 15, tzinfo=UTC)
 

@@ -7,8 +7,8 @@ from fractions import Fraction
 import pytest
 from tool import Tool
 
-from assistant.core.amounts import Amount, Percent, Ppm
 from assistant.core.household import Household
+from assistant.core.quantities.amounts import Amount, Percent, Ppm
 
 HANDBOOK_44 = "NIST Handbook 44, Appendix C, units of capacity (through exact-value tables that name it)"
 ACT_1985 = "UK Weights and Measures Act 1985, Schedule 1 (through secondary tables that name it)"

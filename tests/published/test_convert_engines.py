@@ -9,8 +9,8 @@ import pytest
 import quantities
 from pint import UnitRegistry
 
-from assistant.core.amounts import Amount
-from assistant.core.units import UNITS, convert
+from assistant.core.quantities.amounts import Amount
+from assistant.core.quantities.units import UNITS, convert
 
 SEED, EACH = 20260105, 3000
 FLOATS = 1e-9

@@ -6,9 +6,9 @@ from math import exp, log10
 
 import pytest
 
-from assistant.core.decay import fraction_left
-from assistant.core.errors import OutOfRange
 from assistant.core.facts import Facts
+from assistant.core.mixing.decay import fraction_left
+from assistant.core.quantities.errors import OutOfRange
 
 # Pool-care community wiki, Breakdown of bleach by storage temperature, first table: 12.5 trade percent (125 g/L),
 # degrees Celsius (printed as 70 to 100 F), percent after 30, 60, 90 and 180 days. Its author admits to fudging, so

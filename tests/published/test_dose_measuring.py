@@ -6,10 +6,10 @@ from fractions import Fraction
 
 import pytest
 
-from assistant.core.amounts import Amount
 from assistant.core.facts import Facts
 from assistant.core.household import Measure, MeasureKind
-from assistant.core.measuring import tolerance
+from assistant.core.mixing.measuring import tolerance
+from assistant.core.quantities.amounts import Amount
 
 PHILLIPS = "Phillips (2016) Syringe accuracy estimates for ISO 7886-1, Surgical Materials Testing Laboratory"
 USP = "USP 29, general chapter 1221, Teaspoon"

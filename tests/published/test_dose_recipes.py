@@ -8,12 +8,12 @@ from typing import Any, Literal
 
 import pytest
 
-from assistant.core.amounts import Amount, SaidRatio
-from assistant.core.chlorine import available_chlorine
-from assistant.core.dilution import mix, parts_of_water, share_for, share_of
 from assistant.core.facts import Facts
-from assistant.core.ratio import Ratio, of_share, read
-from assistant.core.units import convert
+from assistant.core.mixing.chlorine import available_chlorine
+from assistant.core.mixing.dilution import mix, parts_of_water, share_for, share_of
+from assistant.core.quantities.amounts import Amount, SaidRatio
+from assistant.core.quantities.ratio import Ratio, of_share, read
+from assistant.core.quantities.units import convert
 
 CDC_2008 = "Premier Safety Institute bulletin (24 Nov 2008), the bleach table of the CDC 2008 disinfection guideline"
 CDC_E = "CDC, Environmental cleaning in resource-limited settings, Appendix E"

@@ -10,8 +10,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from pint import UnitRegistry
 
-from assistant.core.amounts import Amount
-from assistant.core.units import UNITS, convert
+from assistant.core.quantities.amounts import Amount
+from assistant.core.quantities.units import UNITS, convert
 
 HANDBOOK_44 = "NIST Handbook 44, Appendix C, units of capacity (through exact-value tables that name it)"
 ACT_1985 = "UK Weights and Measures Act 1985, Schedule 1 (through secondary tables that name it)"

@@ -5,7 +5,7 @@ from __future__ import annotations
 import psychrolib
 import pytest
 
-from assistant.core.drying import Air, Film, carrier, evaporation, forecast, latent_heat, saturation_kpa
+from assistant.core.air.drying import Air, Film, carrier, evaporation, forecast, latent_heat, saturation_kpa
 from assistant.core.facts import Facts
 
 STILL_21 = Air(21, 0.6)

@@ -7,9 +7,9 @@ from fractions import Fraction
 import pytest
 from tool import Tool
 
-from assistant.core.amounts import Amount
 from assistant.core.household import Bottle, Household, Measure, MeasureKind
-from assistant.core.quantity import read_amount
+from assistant.core.quantities.amounts import Amount
+from assistant.core.quantities.quantity import read_amount
 
 PHILLIPS = "Phillips (2016) Syringe accuracy estimates for ISO 7886-1, Surgical Materials Testing Laboratory"
 USP = "USP 29 <1221>, Teaspoon"

@@ -7,9 +7,9 @@ from fractions import Fraction
 import pytest
 from tool import Tool
 
-from assistant.core.amounts import Amount
 from assistant.core.household import Bottle, Household
-from assistant.core.quantity import read_amount, read_mix
+from assistant.core.quantities.amounts import Amount
+from assistant.core.quantities.quantity import read_amount, read_mix
 
 CDC_2020 = "CDC (2020) Cleaning and disinfecting your facility, CS316270A, Disinfect"
 NCSU = "Fraser, Lackey (2004) North Carolina State University food-safety questions, Sanitation and hygiene"

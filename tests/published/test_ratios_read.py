@@ -8,13 +8,13 @@ from pathlib import Path
 import pytest
 from tool import Tool
 
-from assistant.core.amounts import SaidRatio
 from assistant.core.facts import Facts
 from assistant.core.household import Habits, Household
-from assistant.core.quantity import Gallon, read_mix
-from assistant.core.ratio import Ratio, read
-from assistant.understand.amounts import amounts_in
-from assistant.understand.words import tokens_of
+from assistant.core.quantities.amounts import SaidRatio
+from assistant.core.quantities.quantity import Gallon, read_mix
+from assistant.core.quantities.ratio import Ratio, read
+from assistant.understand.numbers.amounts import amounts_in
+from assistant.understand.text.words import tokens_of
 
 HERE = Path(__file__)
 

@@ -15,7 +15,7 @@ CORE = ROOT / "assistant" / "core"
 PAGE = (ROOT / "docs" / "how-numbers-are-computed.md").read_text(encoding="utf-8")
 PARTS = ("Formula", "Units", "Source", "Limits", "Checked by")
 FACT_ID = re.compile(r"[a-z]+(?:-[a-z0-9]+)+")
-MODULE = re.compile(r"(?:core|answer)/\w+\.py")
+MODULE = re.compile(r"(?:core|answer)/(?:\w+/)?\w+\.py")
 ENTRIES = dict(re.findall(r"^### (.+)\n((?:(?!##).*\n?)*)", PAGE, re.MULTILINE))
 EXAMPLE = "code-type-with-dashes"
 """How the page's first lines show what an id looks like."""
@@ -32,7 +32,9 @@ def cites_a_source(module: Path) -> bool:
     return any(re.search(r"^\s*Source:", ast.get_docstring(one) or "", re.MULTILINE) for one in public)
 
 
-CALCULATING = sorted(f"core/{module.name}" for module in CORE.glob("*.py") if cites_a_source(module))
+CALCULATING = sorted(
+    f"core/{module.relative_to(CORE).as_posix()}" for module in CORE.rglob("*.py") if cites_a_source(module)
+)
 
 
 @pytest.mark.parametrize("heading", ENTRIES)

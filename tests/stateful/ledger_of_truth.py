@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from assistant.core.events import (
+from assistant.core.record.events import (
     AgentTouched,
     Away,
     BackTooSoon,

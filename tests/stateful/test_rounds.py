@@ -17,13 +17,13 @@ from tool import Tool
 
 from assistant.answer.plan import changes_needed, room_airing
 from assistant.contract import Answer, Pending, Reading
-from assistant.core.amounts import Amount, SaidRatio
-from assistant.core.events import ClocksSettled, Recorded, Voided
-from assistant.core.fold import fold_all
-from assistant.core.gate import may_go_back
 from assistant.core.household import Bottle, Enclosure, Household, Room, Stock
-from assistant.core.rounds import STEPS, airing_began, is_open, next_step
-from assistant.core.state import Round, State
+from assistant.core.quantities.amounts import Amount, SaidRatio
+from assistant.core.record.events import ClocksSettled, Recorded, Voided
+from assistant.core.record.fold import fold_all
+from assistant.core.record.state import Round, State
+from assistant.core.round.gate import may_go_back
+from assistant.core.round.rounds import STEPS, airing_began, is_open, next_step
 
 NAMES = ("left tub", "right tub")
 HOUSEHOLD = Household(

@@ -11,12 +11,13 @@ from ledger_of_truth import BLEACH, VINEGAR
 from walk import NOW, Act, Place, Walk, airing_ends, hold_ends, program_is_closed
 
 from assistant.contract import Answer, Reading, World
-from assistant.core import claims, fold, gate, rounds
-from assistant.core.amounts import Amount, Neat, SaidRatio
-from assistant.core.claims import Judgement
-from assistant.core.events import RoundStarted, Sensed, StepDone
 from assistant.core.household import Bottle, Enclosure, Household, Room, Stock
-from assistant.core.state import Round, State
+from assistant.core.quantities.amounts import Amount, Neat, SaidRatio
+from assistant.core.record import fold
+from assistant.core.record.events import RoundStarted, Sensed, StepDone
+from assistant.core.record.state import Round, State
+from assistant.core.round import claims, gate, rounds
+from assistant.core.round.claims import Judgement
 
 ONE = Household(
     room=Room(airing=0.8),
@@ -227,28 +228,28 @@ def restart_clears(event: RoundStarted, at: datetime, state: State) -> Round:
 sensed, sprayed, begun = fold._sensed, fold._sprayed, fold._begun
 
 BROKEN: dict[str, tuple[str, object, Mapping[str, Act]]] = {
-    "1: a step out of order counts": ("assistant.core.claims.gap_before", lambda *_: None, CORE),
-    "1: never moved out": ("assistant.core.rounds.is_served", all_but("move out"), CORE),
-    "1: not rinsed": ("assistant.core.rounds.is_served", all_but("rinse"), CORE),
-    "1: not dry": ("assistant.core.rounds.is_served", all_but("dry"), CORE),
-    "1: not aired": ("assistant.core.rounds.is_served", all_but("air"), CORE),
-    "1: not held": ("assistant.core.rounds.is_served", all_but("hold"), CORE),
-    "2: sprayed again opens nothing": ("assistant.core.fold._sprayed", runs_on_whatever, CORE),
-    "2: it dried opens nothing": ("assistant.core.fold._reopened", unchanged, CORE),
-    "3: a doubted wet time counts": ("assistant.core.rounds.hold_is_served", counts_in_doubt, CORE),
-    "3: nobody watched, and it counts": ("assistant.core.fold._unwatched", unchanged, CORE),
+    "1: a step out of order counts": ("assistant.core.round.claims.gap_before", lambda *_: None, CORE),
+    "1: never moved out": ("assistant.core.round.rounds.is_served", all_but("move out"), CORE),
+    "1: not rinsed": ("assistant.core.round.rounds.is_served", all_but("rinse"), CORE),
+    "1: not dry": ("assistant.core.round.rounds.is_served", all_but("dry"), CORE),
+    "1: not aired": ("assistant.core.round.rounds.is_served", all_but("air"), CORE),
+    "1: not held": ("assistant.core.round.rounds.is_served", all_but("hold"), CORE),
+    "2: sprayed again opens nothing": ("assistant.core.record.fold._sprayed", runs_on_whatever, CORE),
+    "2: it dried opens nothing": ("assistant.core.record.fold._reopened", unchanged, CORE),
+    "3: a doubted wet time counts": ("assistant.core.round.rounds.hold_is_served", counts_in_doubt, CORE),
+    "3: nobody watched, and it counts": ("assistant.core.record.fold._unwatched", unchanged, CORE),
     "4: agents meet on a surface": ("assistant.answer.plan.uncleared", lambda *_: None, WITH_VINEGAR),
-    "4: a touch is forgotten": ("assistant.core.fold._touched", unchanged, WITH_VINEGAR),
-    "4: starting over forgets what is on it": ("assistant.core.fold._begun", restart_clears, WITH_VINEGAR),
+    "4: a touch is forgotten": ("assistant.core.record.fold._touched", unchanged, WITH_VINEGAR),
+    "4: starting over forgets what is on it": ("assistant.core.record.fold._begun", restart_clears, WITH_VINEGAR),
     "7: with two open it takes the first": ("assistant.answer.claimed.which_rounds", takes_the_first, TWO_OF_THEM),
     "9: done holding counts at once": (
-        "assistant.core.claims._judge_hold",
+        "assistant.core.round.claims._judge_hold",
         lambda *_: Judgement("fits", "hold"),
         CORE,
     ),
-    "10: a smell is forgotten": ("assistant.core.fold._sensed", forgets_the_smell, CORE),
-    "10: a wet patch is forgotten": ("assistant.core.fold._sensed", forgets_the_patch, CORE),
-    "10: put back too soon is forgotten": ("assistant.core.fold._put_back_too_soon", unchanged, CORE),
+    "10: a smell is forgotten": ("assistant.core.record.fold._sensed", forgets_the_smell, CORE),
+    "10: a wet patch is forgotten": ("assistant.core.record.fold._sensed", forgets_the_patch, CORE),
+    "10: put back too soon is forgotten": ("assistant.core.record.fold._put_back_too_soon", unchanged, CORE),
 }
 
 
@@ -256,7 +257,7 @@ BROKEN: dict[str, tuple[str, object, Mapping[str, Act]]] = {
 def test_the_walk_finds_a_rule_broken_on_purpose(rule: str, monkeypatch: pytest.MonkeyPatch) -> None:
     where, broken, acts = BROKEN[rule]
     monkeypatch.setattr(where, broken)
-    if where.startswith("assistant.core.rounds."):
+    if where.startswith("assistant.core.round.rounds."):
         name = where.rpartition(".")[2]
         for module in (claims, gate):
             if hasattr(module, name):

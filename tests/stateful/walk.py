@@ -19,12 +19,12 @@ from tool import FACTS, QUESTIONS
 
 from assistant.answer import answer_to
 from assistant.contract import Answer, Reading, Slots, World
-from assistant.core.events import Away, Event, Recorded, StepDone
-from assistant.core.fold import fold
-from assistant.core.gate import may_go_back
 from assistant.core.household import Household
-from assistant.core.rounds import airing_left_s, hold_left_s, is_open
-from assistant.core.state import Opening, Round, State
+from assistant.core.record.events import Away, Event, Recorded, StepDone
+from assistant.core.record.fold import fold
+from assistant.core.record.state import Opening, Round, State
+from assistant.core.round.gate import may_go_back
+from assistant.core.round.rounds import airing_left_s, hold_left_s, is_open
 
 NOW = datetime(2026, 5, 1, 8, tzinfo=UTC)
 PAST = NOW - timedelta(days=2)

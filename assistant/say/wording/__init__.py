@@ -11,7 +11,7 @@ from importlib import import_module
 from typing import cast
 
 from assistant.contract import Answer, Line, Reading, Reply, World
-from assistant.core.reminders import Reminder
+from assistant.core.round.reminders import Reminder
 from assistant.say.wording.loose import while_loose
 from assistant.say.wording.reminders import reminder_line
 

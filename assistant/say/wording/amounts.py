@@ -6,8 +6,8 @@ from collections.abc import Mapping
 from fractions import Fraction
 from math import floor, log10
 
-from assistant.core.amounts import Amount
-from assistant.core.units import convert, spoken
+from assistant.core.quantities.amounts import Amount
+from assistant.core.quantities.units import convert, spoken
 
 SAID, SHOWN = 3, 4
 """Significant figures of an amount that no tool rounds."""

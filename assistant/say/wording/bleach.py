@@ -7,7 +7,7 @@ from fractions import Fraction
 from typing import Any
 
 from assistant.contract import Answer, Line
-from assistant.core.decay import Kept
+from assistant.core.mixing.decay import Kept
 from assistant.say.wording.amounts import number, rounded
 from assistant.say.wording.plain import capital, count, listed
 

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 
 from assistant.contract import Answer, Line
-from assistant.core.gate import claim_of
-from assistant.core.state import Round
+from assistant.core.record.state import Round
+from assistant.core.round.gate import claim_of
 from assistant.say.wording.plain import capital, listed, span
 from assistant.say.wording.steps import AS_A_CLEAN, DID, NAMES, NO_TIME, animal_of, name_of, steps_done, to_do_now
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from assistant.contract import Answer, Line, World
-from assistant.core.clocks import differences
+from assistant.core.record.clocks import differences
 from assistant.say.wording.plain import capital, span
 
 SINCE = {"hold": "spraying", "air": "airing began", "rinse": "rinsing began"}

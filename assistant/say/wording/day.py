@@ -6,9 +6,9 @@ from collections.abc import Callable, Mapping
 from typing import Any
 
 from assistant.contract import Answer, Line
-from assistant.core.gate import DOING
 from assistant.core.household import Enclosure
-from assistant.core.state import Round
+from assistant.core.record.state import Round
+from assistant.core.round.gate import DOING
 from assistant.say.wording.plain import MOST_WORDS, capital, clock, count, listed
 from assistant.say.wording.steps import to_do_now
 

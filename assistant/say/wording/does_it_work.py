@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 
 from assistant.contract import Answer, Line
-from assistant.core.evidence import Evidence
+from assistant.core.choice.evidence import Evidence
 from assistant.say.wording.evidence_said import (
     ON_WHAT,
     fitting,

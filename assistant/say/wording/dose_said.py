@@ -6,12 +6,12 @@ from collections.abc import Iterable, Mapping
 from fractions import Fraction
 from typing import Any
 
-from assistant.core.amounts import Amount, Mix, Percent, Ppm, SaidRatio
-from assistant.core.batch import Better
-from assistant.core.decay import Age
-from assistant.core.dilution import Mixed
-from assistant.core.measuring import Measured, Unmeasured
-from assistant.core.units import spoken
+from assistant.core.mixing.batch import Better
+from assistant.core.mixing.decay import Age
+from assistant.core.mixing.dilution import Mixed
+from assistant.core.mixing.measuring import Measured, Unmeasured
+from assistant.core.quantities.amounts import Amount, Mix, Percent, Ppm, SaidRatio
+from assistant.core.quantities.units import spoken
 from assistant.say.wording.amounts import number, said_mark, said_unmeasured, said_whole
 from assistant.say.wording.plain import MOST_WORDS, capital, listed
 

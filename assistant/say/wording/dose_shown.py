@@ -6,12 +6,12 @@ from collections.abc import Mapping
 from fractions import Fraction
 from typing import Any
 
-from assistant.core.amounts import SaidRatio
-from assistant.core.batch import Better
-from assistant.core.chlorine import Chlorine
-from assistant.core.decay import Age
-from assistant.core.measuring import Measured
-from assistant.core.ratio import Ratio
+from assistant.core.mixing.batch import Better
+from assistant.core.mixing.chlorine import Chlorine
+from assistant.core.mixing.decay import Age
+from assistant.core.mixing.measuring import Measured
+from assistant.core.quantities.amounts import SaidRatio
+from assistant.core.quantities.ratio import Ratio
 from assistant.say.wording.amounts import in_larger, rounded, shown, shown_part
 from assistant.say.wording.dose_said import fills, unmeasured
 from assistant.say.wording.plain import capital, count

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from assistant.core.choosing import Offer
-from assistant.core.evidence import Evidence
+from assistant.core.choice.choosing import Offer
+from assistant.core.choice.evidence import Evidence
 from assistant.say.wording.amounts import rounded
 from assistant.say.wording.plain import MOST_WORDS, capital, count, span
 

@@ -8,10 +8,10 @@ from fractions import Fraction
 from typing import Any
 
 from assistant.contract import Answer, Line
-from assistant.core.amounts import Amount, Mix, Neat, Percent, SaidRatio
-from assistant.core.ratio import Ratio
-from assistant.core.state import Fill
-from assistant.core.units import spoken
+from assistant.core.quantities.amounts import Amount, Mix, Neat, Percent, SaidRatio
+from assistant.core.quantities.ratio import Ratio
+from assistant.core.quantities.units import spoken
+from assistant.core.record.state import Fill
 from assistant.say.wording.amounts import number, shown
 from assistant.say.wording.plain import capital, clock, clock_aloud, digits, listed
 

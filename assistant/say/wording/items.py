@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping
 from typing import Any
 
 from assistant.contract import Answer, Line
-from assistant.core.gate import DOING
+from assistant.core.round.gate import DOING
 from assistant.say.wording.plain import MOST_WORDS, capital, count, listed, span
 
 FIRST_ASKED = "bowl, tongs, branch, cloth, hide or tub"

@@ -8,10 +8,10 @@ from datetime import datetime, timedelta
 from fractions import Fraction
 from typing import Any
 
-from assistant.core.amounts import Neat, Percent, SaidRatio
+from assistant.core.choice.pictograms import WARNS
 from assistant.core.facts import Agent
-from assistant.core.pictograms import WARNS
-from assistant.core.ratio import Ratio
+from assistant.core.quantities.amounts import Neat, Percent, SaidRatio
+from assistant.core.quantities.ratio import Ratio
 from assistant.say.wording.amounts import number, rounded, shown
 from assistant.say.wording.plain import capital, count, listed, span
 

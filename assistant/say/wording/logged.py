@@ -7,10 +7,10 @@ from dataclasses import fields
 from datetime import datetime
 from typing import Any
 
-from assistant.core import events as happened
-from assistant.core.amounts import Amount
-from assistant.core.history import Entry
-from assistant.core.quantity import read_mix
+from assistant.core.quantities.amounts import Amount
+from assistant.core.quantities.quantity import read_mix
+from assistant.core.record import events as happened
+from assistant.core.record.history import Entry
 from assistant.say.wording.amounts import shown
 from assistant.say.wording.fill_said import mix_said
 from assistant.say.wording.plain import count, listed, span

@@ -7,7 +7,7 @@ from fractions import Fraction
 from typing import Any
 
 from assistant.contract import Answer, Line
-from assistant.core.amounts import Amount
+from assistant.core.quantities.amounts import Amount
 from assistant.say.wording.amounts import in_larger, number, rounded, said_unmeasured, said_whole, shown
 from assistant.say.wording.plain import capital, count, listed
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 
 from assistant.contract import Answer, Line
-from assistant.core.surfaces import Standing
+from assistant.core.choice.surfaces import Standing
 from assistant.say.wording.evidence_said import fitting
 from assistant.say.wording.plain import capital
 

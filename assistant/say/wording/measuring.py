@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping
 from fractions import Fraction
 
 from assistant.contract import Answer, Line
-from assistant.core.measuring import Measured
+from assistant.core.mixing.measuring import Measured
 from assistant.say.wording.amounts import number, rounded, said_mark, said_unmeasured, shown
 from assistant.say.wording.dose_said import UNMEASURED, fills
 from assistant.say.wording.plain import capital, listed

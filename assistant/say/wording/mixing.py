@@ -6,8 +6,8 @@ from collections.abc import Callable, Mapping
 from fractions import Fraction
 
 from assistant.contract import Answer, Doubt, Line
-from assistant.core.amounts import Amount, Mix, SaidRatio
-from assistant.core.ratio import Ratio
+from assistant.core.quantities.amounts import Amount, Mix, SaidRatio
+from assistant.core.quantities.ratio import Ratio
 from assistant.say.wording.amounts import number, rounded, said_whole
 from assistant.say.wording.dose_said import said, said_dose, said_part, said_strength
 from assistant.say.wording.dose_shown import shown_dose, shown_ratio

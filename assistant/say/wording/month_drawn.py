@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from datetime import date, timedelta
 from textwrap import wrap
 
-from assistant.core.history import RANKS, Done
+from assistant.core.record.history import RANKS, Done
 
 LETTERS: Mapping[Done, str] = {
     "disinfected": "D",

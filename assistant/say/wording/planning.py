@@ -6,8 +6,8 @@ from collections.abc import Callable
 from datetime import date, datetime
 
 from assistant.contract import Answer, Line
-from assistant.core.chores import Due
 from assistant.core.household import Enclosure
+from assistant.core.shelf.chores import Due
 from assistant.say.wording.plain import capital, clock, count, listed
 
 CHORE = {"water": "fresh water", "spot clean": "spot clean", "deep clean": "deep clean"}

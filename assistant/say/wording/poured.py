@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping
 from typing import Any
 
 from assistant.contract import Answer, Line
-from assistant.core.ratio import Ratio
+from assistant.core.quantities.ratio import Ratio
 from assistant.say.wording.amounts import number, rounded, said_whole, shown
 from assistant.say.wording.dose_shown import shown_age, shown_chlorine
 from assistant.say.wording.plain import capital

@@ -6,9 +6,9 @@ from collections.abc import Callable, Mapping
 from fractions import Fraction
 
 from assistant.contract import Answer, Line
-from assistant.core.amounts import Amount, Mix, SaidRatio
-from assistant.core.ratio import Ratio
-from assistant.core.units import spoken
+from assistant.core.quantities.amounts import Amount, Mix, SaidRatio
+from assistant.core.quantities.ratio import Ratio
+from assistant.core.quantities.units import spoken
 from assistant.say.wording.amounts import rounded, said_whole
 from assistant.say.wording.dose_shown import shown_off, shown_ratio
 from assistant.say.wording.plain import capital, listed

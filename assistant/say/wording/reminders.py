@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from assistant.contract import World
-from assistant.core.reminders import Reminder
+from assistant.core.round.reminders import Reminder
 from assistant.say.wording.clocks import clocks_parted_line
 from assistant.say.wording.harm import poison_centre, vet
 from assistant.say.wording.plain import capital, count

@@ -7,8 +7,8 @@ from datetime import datetime
 from typing import Any
 
 from assistant.contract import Answer, Line
-from assistant.core.amounts import Amount
-from assistant.core.state import Fill
+from assistant.core.quantities.amounts import Amount
+from assistant.core.record.state import Fill
 from assistant.say.wording import fill_said
 from assistant.say.wording.amounts import said_unmeasured, shown
 from assistant.say.wording.fill_said import good_until, mix_said, mixed_when

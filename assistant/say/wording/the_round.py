@@ -8,7 +8,7 @@ from typing import Any
 
 from assistant.contract import Answer, Line
 from assistant.core.household import Enclosure
-from assistant.core.state import Round
+from assistant.core.record.state import Round
 from assistant.say.wording import claimed, clocks, round_told
 from assistant.say.wording.plain import MOST_WORDS, capital, clock, clock_aloud, listed, span
 from assistant.say.wording.steps import (

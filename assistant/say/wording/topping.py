@@ -6,8 +6,8 @@ from collections.abc import Callable, Mapping
 from typing import Any
 
 from assistant.contract import Answer, Line
-from assistant.core.measuring import Measured
-from assistant.core.state import Fill
+from assistant.core.mixing.measuring import Measured
+from assistant.core.record.state import Fill
 from assistant.say.wording.amounts import number, said_unmeasured, said_whole, shown, shown_part
 from assistant.say.wording.dose_said import fills, said_dose, said_mix
 from assistant.say.wording.plain import capital, clock_aloud

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 
 from assistant.contract import Answer, Line
-from assistant.core.choosing import Choosing, Offer, PassedOver
+from assistant.core.choice.choosing import Choosing, Offer, PassedOver
 from assistant.say.wording.evidence_said import (
     ASK_VET,
     fitting,

@@ -12,11 +12,11 @@ from story import CHLORHEXIDINE_STEPS, Story
 
 from assistant.answer.airing import air_time
 from assistant.contract import Answer, Outcome, Reading, Slots, World
-from assistant.core.amounts import Amount, Percent
-from assistant.core.events import WindowsOpened
 from assistant.core.facts import Facts
 from assistant.core.household import Household, Room
-from assistant.core.state import State
+from assistant.core.quantities.amounts import Amount, Percent
+from assistant.core.record.events import WindowsOpened
+from assistant.core.record.state import State
 from assistant.say.wording import line_of
 
 

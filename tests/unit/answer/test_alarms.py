@@ -11,12 +11,20 @@ from tool import Tool
 
 from assistant.answer.alarms import escape, spill
 from assistant.contract import Answer, Outcome, Reading, Slots, World
-from assistant.core.events import AgentTouched, AnimalFound, AnimalLoose, GasMade, Recorded, RoundStarted, StepDone
 from assistant.core.facts import Facts
-from assistant.core.fold import fold_all
 from assistant.core.household import Household
-from assistant.core.rounds import STEPS
-from assistant.core.state import State
+from assistant.core.record.events import (
+    AgentTouched,
+    AnimalFound,
+    AnimalLoose,
+    GasMade,
+    Recorded,
+    RoundStarted,
+    StepDone,
+)
+from assistant.core.record.fold import fold_all
+from assistant.core.record.state import State
+from assistant.core.round.rounds import STEPS
 from assistant.say.wording import line_of
 
 NOW = datetime(2026, 3, 2, 9, tzinfo=UTC)

@@ -10,7 +10,7 @@ from tool import Tool
 from assistant.answer.back_dated import earliest
 from assistant.contract import Outcome, SaidTime
 from assistant.core.household import Household
-from assistant.core.state import Fill
+from assistant.core.record.state import Fill
 
 NOW = datetime(2026, 3, 4, 15, tzinfo=UTC)
 

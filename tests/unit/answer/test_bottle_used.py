@@ -9,9 +9,9 @@ from tool import Tool
 
 from assistant.answer.due import still_waits
 from assistant.contract import Outcome, Reply
-from assistant.core.amounts import Amount, SaidRatio
-from assistant.core.gate import may_go_back
 from assistant.core.household import Bottle, Enclosure, Household, Room, Stock
+from assistant.core.quantities.amounts import Amount, SaidRatio
+from assistant.core.round.gate import may_go_back
 from assistant.shells.chat import bottom_line
 
 TUB = "left tub"

@@ -13,14 +13,22 @@ import pytest
 from assistant.answer.choosing import together
 from assistant.answer.meeting import gas_made, refused_meeting
 from assistant.contract import Answer, Choice, Outcome, Reading, Slots, Unknown, World
-from assistant.core.amounts import Amount
-from assistant.core.events import AgentTouched, Event, GasMade, Recorded, RoundStarted, SurfaceDried, SurfaceRinsed
+from assistant.core.choice.together import meet, uncleared
 from assistant.core.facts import Facts
-from assistant.core.fold import fold_all
 from assistant.core.household import Bottle, Household, People, Stock
-from assistant.core.rounds import STEPS
-from assistant.core.state import Touch
-from assistant.core.together import meet, uncleared
+from assistant.core.quantities.amounts import Amount
+from assistant.core.record.events import (
+    AgentTouched,
+    Event,
+    GasMade,
+    Recorded,
+    RoundStarted,
+    SurfaceDried,
+    SurfaceRinsed,
+)
+from assistant.core.record.fold import fold_all
+from assistant.core.record.state import Touch
+from assistant.core.round.rounds import STEPS
 from assistant.say.wording import line_of
 
 NOW = datetime(2026, 3, 2, 9, tzinfo=UTC)

@@ -14,11 +14,11 @@ from story import Story
 from assistant.answer.drying import dry_time
 from assistant.answer.film import area_m2, dries_at
 from assistant.contract import Answer, Outcome, Reading, Slots, World
-from assistant.core.amounts import Amount
-from assistant.core.events import WindowsOpened
 from assistant.core.facts import Facts
 from assistant.core.household import Household, Room
-from assistant.core.state import State
+from assistant.core.quantities.amounts import Amount
+from assistant.core.record.events import WindowsOpened
+from assistant.core.record.state import State
 
 ROOM = Room(temperature=Amount(Fraction(25), "degC"), humidity=Amount(Fraction(50), "%"), airing="shut")
 Ask = Callable[..., Answer]

@@ -9,8 +9,8 @@ from tool import Tool
 
 from assistant.answer.due import still_waits
 from assistant.contract import Reply
-from assistant.core.amounts import Amount, SaidRatio
 from assistant.core.household import Bottle, Enclosure, Habits, Household, Room, Stock
+from assistant.core.quantities.amounts import Amount, SaidRatio
 from assistant.shells.chat import bottom_line
 
 ROOM = Room(airing=2.0, temperature=Amount(Fraction(30), "degC"), humidity=Amount(Fraction(20), "percent"))

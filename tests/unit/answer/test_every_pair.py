@@ -10,11 +10,11 @@ import pytest
 
 from assistant.answer import answer_to
 from assistant.contract import Heard, Outcome, Question, World
-from assistant.core.events import AgentTouched, Recorded, SurfaceDried, SurfaceRinsed
+from assistant.core.choice.together import BLEACH, UNKNOWN, meet, uncleared
 from assistant.core.facts import Agent, Facts
-from assistant.core.fold import fold_all
 from assistant.core.household import Household
-from assistant.core.together import BLEACH, UNKNOWN, meet, uncleared
+from assistant.core.record.events import AgentTouched, Recorded, SurfaceDried, SurfaceRinsed
+from assistant.core.record.fold import fold_all
 from assistant.say.wording import line_of
 from assistant.store.keeping import read_household
 from assistant.store.packaged import packaged_facts, packaged_weights, read_questions

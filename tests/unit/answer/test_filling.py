@@ -9,10 +9,10 @@ import pytest
 from tool import Tool
 
 from assistant.contract import Outcome
-from assistant.core.amounts import Amount, Neat, SaidRatio
-from assistant.core.bottles import left_of
-from assistant.core.events import BottleMixed
 from assistant.core.household import Household
+from assistant.core.quantities.amounts import Amount, Neat, SaidRatio
+from assistant.core.record.events import BottleMixed
+from assistant.core.shelf.bottles import left_of
 
 NOW = datetime(2026, 3, 4, 15, tzinfo=UTC)
 ONE_IN_50 = SaidRatio(Fraction(1), Fraction(50), "in")

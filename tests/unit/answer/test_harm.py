@@ -12,10 +12,10 @@ import pytest
 
 from assistant.answer.harm import FIRST_AID, splash, wound
 from assistant.contract import Answer, Line, Outcome, Reading, Reply, Slots, Talk, World
-from assistant.core.events import Recorded, RinseBegun
 from assistant.core.facts import Facts
-from assistant.core.fold import fold_all
 from assistant.core.household import Household, People
+from assistant.core.record.events import Recorded, RinseBegun
+from assistant.core.record.fold import fold_all
 from assistant.say.wording import line_of
 
 NOW = datetime(2026, 3, 2, 9, tzinfo=UTC)

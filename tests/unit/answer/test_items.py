@@ -11,13 +11,13 @@ import pytest
 
 from assistant.answer.items import share_tool, treat_item
 from assistant.contract import Answer, Outcome, Reading, Slots, World
-from assistant.core.amounts import Amount
-from assistant.core.as_recorded import as_recorded
-from assistant.core.events import GroupChanged, ItemBegun, Recorded, RoundStarted, StepDone
 from assistant.core.facts import Facts
-from assistant.core.fold import fold_all
 from assistant.core.household import Household
-from assistant.core.rounds import STEPS
+from assistant.core.quantities.amounts import Amount
+from assistant.core.record.as_recorded import as_recorded
+from assistant.core.record.events import GroupChanged, ItemBegun, Recorded, RoundStarted, StepDone
+from assistant.core.record.fold import fold_all
+from assistant.core.round.rounds import STEPS
 from assistant.say.wording import line_of
 
 NOW = datetime(2026, 3, 2, 9, tzinfo=UTC)

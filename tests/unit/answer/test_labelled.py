@@ -10,9 +10,9 @@ import pytest
 from tool import Tool
 
 from assistant.answer.labelled import Label, NoLabel, Warned, label_of
-from assistant.core.amounts import Amount, Percent, SaidRatio
-from assistant.core.events import AgentPoured, BottleDoubted, BottleMixed
 from assistant.core.household import Bottle, Household, Stock
+from assistant.core.quantities.amounts import Amount, Percent, SaidRatio
+from assistant.core.record.events import AgentPoured, BottleDoubted, BottleMixed
 
 BLEACH = Stock("shed bleach", "sodium hypochlorite", Amount(Fraction(6), "%"))
 PINK = Stock("pink concentrate", "chlorhexidine", Amount(Fraction(2), "%"), label_minutes=7)

@@ -15,10 +15,10 @@ import pytest
 from tool import Tool
 
 from assistant.contract import Doubt, Outcome, Reading, Reply, Slots
-from assistant.core.amounts import Amount, SaidRatio
-from assistant.core.events import GasMade
 from assistant.core.household import Bottle, Enclosure, Habits, Household, Measure, Stock
-from assistant.core.quantity import read_amount, read_mix
+from assistant.core.quantities.amounts import Amount, SaidRatio
+from assistant.core.quantities.quantity import read_amount, read_mix
+from assistant.core.record.events import GasMade
 
 BLEACH, VINEGAR, CHLORHEXIDINE = "sodium hypochlorite", "acetic acid", "chlorhexidine"
 KEYS = {

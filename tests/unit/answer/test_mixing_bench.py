@@ -11,10 +11,10 @@ import pytest
 from tool import Tool
 
 from assistant.contract import Outcome, SaidTime
-from assistant.core.amounts import Amount, Percent
-from assistant.core.events import BottleMixed, BottleRinsed, RoundStarted, SprayerMeasured
 from assistant.core.household import Bottle, Enclosure, Habits, Household, Measure, Room, Stock
-from assistant.core.quantity import read_amount, read_mix
+from assistant.core.quantities.amounts import Amount, Percent
+from assistant.core.quantities.quantity import read_amount, read_mix
+from assistant.core.record.events import BottleMixed, BottleRinsed, RoundStarted, SprayerMeasured
 
 BLEACH, VINEGAR, QUAT = "sodium hypochlorite", "acetic acid", "quaternary ammonium"
 

@@ -8,8 +8,8 @@ import pytest
 from tool import Tool
 
 from assistant.contract import Reading, Slots
-from assistant.core.amounts import SaidRatio
 from assistant.core.household import Household
+from assistant.core.quantities.amounts import SaidRatio
 
 ONE_IN_40 = SaidRatio(Fraction(1), Fraction(40), "in")
 

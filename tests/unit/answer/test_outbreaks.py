@@ -8,8 +8,8 @@ import pytest
 from tool import Tool
 
 from assistant.contract import Outcome, Reply
-from assistant.core.as_recorded import as_recorded
 from assistant.core.household import Household
+from assistant.core.record.as_recorded import as_recorded
 
 
 @pytest.fixture

@@ -12,12 +12,12 @@ import pytest
 
 from assistant.answer.putting_away import NEVER_THERE, pour_away, store_it, unknown_bottle
 from assistant.contract import Answer, Outcome, Reading, Slots, World
-from assistant.core.amounts import Amount
-from assistant.core.events import BottleDoubted, GasMade, Recorded
+from assistant.core.choice.together import meet
 from assistant.core.facts import Facts
-from assistant.core.fold import fold_all
 from assistant.core.household import Household
-from assistant.core.together import meet
+from assistant.core.quantities.amounts import Amount
+from assistant.core.record.events import BottleDoubted, GasMade, Recorded
+from assistant.core.record.fold import fold_all
 from assistant.say.wording import line_of
 
 NOW = datetime(2026, 3, 2, 9, tzinfo=UTC)

@@ -9,8 +9,8 @@ import pytest
 from tool import FACTS, Tool
 
 from assistant.contract import Doubt, Outcome, Reading, Reply, Slots
-from assistant.core.amounts import Amount, Neat, SaidRatio
 from assistant.core.household import Bottle, Enclosure, Household, Room, Stock
+from assistant.core.quantities.amounts import Amount, Neat, SaidRatio
 
 BLEACH, VINEGAR, PINK, SPIRIT = "sodium hypochlorite", "acetic acid", "chlorhexidine", "isopropyl alcohol"
 OFFERED = tuple(

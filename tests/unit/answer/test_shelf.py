@@ -9,8 +9,8 @@ import pytest
 from tool import Tool
 
 from assistant.contract import Outcome, SaidTime
-from assistant.core.amounts import Amount, SaidRatio
 from assistant.core.household import Household
+from assistant.core.quantities.amounts import Amount, SaidRatio
 
 NOW = datetime(2026, 1, 5, 9, tzinfo=UTC)
 ONE_IN_50 = SaidRatio(Fraction(1), Fraction(50), "in")

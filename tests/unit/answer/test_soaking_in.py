@@ -9,7 +9,7 @@ import pytest
 from assistant.answer.plan import basis_of, soaking_in
 from assistant.core.facts import Facts
 from assistant.core.household import Enclosure
-from assistant.core.wet_time import WetTime
+from assistant.core.round.wet_time import WetTime
 
 SERVED = WetTime(Fraction(10), "published")
 

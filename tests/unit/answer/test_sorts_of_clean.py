@@ -8,8 +8,8 @@ import pytest
 from tool import FACTS, Tool
 
 from assistant.contract import Outcome, Reply
-from assistant.core.amounts import Amount, Neat, SaidRatio
 from assistant.core.household import Bottle, Enclosure, Household, Stock
+from assistant.core.quantities.amounts import Amount, Neat, SaidRatio
 
 HOUSEHOLD = Household(
     stocks=(

@@ -8,9 +8,9 @@ import pytest
 from tool import Tool
 
 from assistant.contract import Outcome
-from assistant.core.amounts import Amount, SaidRatio
-from assistant.core.gate import may_go_back
 from assistant.core.household import Bottle, Enclosure, Household, Room, Stock
+from assistant.core.quantities.amounts import Amount, SaidRatio
+from assistant.core.round.gate import may_go_back
 
 TUB = "left tub"
 AGENTS = {

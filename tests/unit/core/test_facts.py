@@ -8,7 +8,7 @@ from collections import Counter
 import pytest
 
 from assistant.core.facts import Agent, Fact, Facts, UncitedFact, UnknownFact
-from assistant.core.rounds import STEPS
+from assistant.core.round.rounds import STEPS
 
 
 def test_every_id_is_there_once_and_in_kebab_case(facts: Facts) -> None:

@@ -11,10 +11,10 @@ from fractions import Fraction
 
 import pytest
 
-from assistant.core.amounts import Amount, Mix, Neat, Percent, Ppm, SaidRatio
 from assistant.core.facts import Facts
 from assistant.core.household import Stock
-from assistant.core.wet_time import Use, WetTime, wet_time
+from assistant.core.quantities.amounts import Amount, Mix, Neat, Percent, Ppm, SaidRatio
+from assistant.core.round.wet_time import Use, WetTime, wet_time
 
 BLEACH = "sodium hypochlorite"
 

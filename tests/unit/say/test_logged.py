@@ -7,8 +7,8 @@ from datetime import UTC, date, datetime
 
 import pytest
 
-from assistant.core.events import EVENTS, Voided
-from assistant.core.history import Entry
+from assistant.core.record.events import EVENTS, Voided
+from assistant.core.record.history import Entry
 from assistant.say.wording.logged import correction, told, what_was_done
 from assistant.say.wording.month_drawn import days_of, month_lines
 

@@ -19,8 +19,8 @@ from prompt_toolkit.input import PipeInput, create_pipe_input
 from prompt_toolkit.output.vt100 import Vt100_Output
 
 from assistant.contract import Heard, Talk
-from assistant.core.events import RinseBegun, RoundStarted, StepDone
-from assistant.core.fold import fold_all
+from assistant.core.record.events import RinseBegun, RoundStarted, StepDone
+from assistant.core.record.fold import fold_all
 from assistant.shells.chat import Chat, bottom_line, completions
 from assistant.shells.folder import Folder
 from assistant.shells.sitting import Sitting, open_sitting

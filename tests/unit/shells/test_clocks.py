@@ -11,7 +11,7 @@ from zoneinfo import ZoneInfo
 import pytest
 
 from assistant.contract import Heard
-from assistant.core.events import ClocksParted
+from assistant.core.record.events import ClocksParted
 from assistant.shells.clocks import ClockWatch, boot_seconds, offset_now
 from assistant.shells.folder import Folder
 from assistant.shells.sitting import Sitting, open_sitting

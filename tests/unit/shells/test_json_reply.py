@@ -9,8 +9,8 @@ from fractions import Fraction
 import pytest
 
 from assistant.contract import Outcome, Reply
-from assistant.core.amounts import Amount
 from assistant.core.facts import Source
+from assistant.core.quantities.amounts import Amount
 from assistant.shells.json_reply import json_line
 
 KEYS = [

@@ -12,9 +12,9 @@ import pytest
 from fpdf import FPDF
 from PIL import Image
 
-from assistant.core.amounts import Amount
-from assistant.core.events import BottleDoubted, BottleMixed
-from assistant.core.pictograms import SYMBOLS, WARNS
+from assistant.core.choice.pictograms import SYMBOLS, WARNS
+from assistant.core.quantities.amounts import Amount
+from assistant.core.record.events import BottleDoubted, BottleMixed
 from assistant.say.wording.label_said import LabelText
 from assistant.shells.hazard_signs import draw_sign
 from assistant.shells.label_sheet import BODY_PT, MM_A_PT, WIDE, sheet, unprintable

@@ -9,7 +9,7 @@ from datetime import UTC, datetime
 
 import pytest
 
-from assistant.core.events import AnimalLoose
+from assistant.core.record.events import AnimalLoose
 from assistant.store.log import Log
 
 from .conftest import Command

@@ -10,9 +10,9 @@ from pathlib import Path
 
 import pytest
 
-from assistant.core.amounts import Amount, Neat, Percent, Ppm, SaidRatio
 from assistant.core.facts import Facts
 from assistant.core.household import Bottle, Enclosure, Habits, Household, Measure, People, Room, Stock
+from assistant.core.quantities.amounts import Amount, Neat, Percent, Ppm, SaidRatio
 from assistant.store.keeping import KeepingFault, read_household
 
 HOUSEHOLD = Path(__file__).parents[2] / "household.toml"

@@ -18,11 +18,11 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as some
 
-from assistant.core import events as happened
-from assistant.core.amounts import Amount
-from assistant.core.events import Away, Event, Recorded, RoundStarted, StayedWet, StepDone, Voided
-from assistant.core.fold import FOLD_VERSION, fold_all, fold_knowing
-from assistant.core.state import State
+from assistant.core.quantities.amounts import Amount
+from assistant.core.record import events as happened
+from assistant.core.record.events import Away, Event, Recorded, RoundStarted, StayedWet, StepDone, Voided
+from assistant.core.record.fold import FOLD_VERSION, fold_all, fold_knowing
+from assistant.core.record.state import State
 from assistant.store.log import Log, Overtaken, StoreFault
 from assistant.store.migrations import APPLICATION_ID, VERSION
 

@@ -10,7 +10,7 @@ from typing import Any
 
 import pytest
 
-from assistant.core.events import TubCleaned
+from assistant.core.record.events import TubCleaned
 from assistant.store import migrations
 from assistant.store.log import Log, StoreFault
 from assistant.store.migrations import MIGRATIONS, VERSION, copy_beside

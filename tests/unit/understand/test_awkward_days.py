@@ -7,11 +7,11 @@ from collections.abc import Callable
 import pytest
 
 from assistant.contract import Reading
-from assistant.understand import alarms
-from assistant.understand.claimed_steps import cannot_tell, claims_in
-from assistant.understand.cries import cry_in
-from assistant.understand.openings import openings_in
-from assistant.understand.waiting import neutralises, restart_in
+from assistant.understand.harm import alarms
+from assistant.understand.harm.cries import cry_in
+from assistant.understand.named.openings import openings_in
+from assistant.understand.named.waiting import neutralises, restart_in
+from assistant.understand.steps.claimed_steps import cannot_tell, claims_in
 
 
 @pytest.mark.parametrize(

@@ -11,7 +11,7 @@ import pytest
 from phrasings.said_as import written
 
 from assistant.contract import Doubt, Heard, Outcome, Pending, Reading, Reply, Slots, Talk, World
-from assistant.core.amounts import Amount
+from assistant.core.quantities.amounts import Amount
 from assistant.understand.reader import Reader
 
 Ask = Callable[..., Reading]

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from assistant.understand.waiting import asks_end, speaks_of_a_test
+from assistant.understand.named.waiting import asks_end, speaks_of_a_test
 
 
 @pytest.mark.parametrize("plain", ["when are the ORGANISM gone ?", "how do i know it is over", "is it over"])

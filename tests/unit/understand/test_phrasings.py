@@ -12,11 +12,11 @@ from phrasings.said_as import written
 
 from assistant.contract import Question, Reading
 from assistant.store.packaged import outside_lines, packaged_weights
-from assistant.understand.learning import fingerprint
-from assistant.understand.matching import rows_of
+from assistant.understand.matching.learning import fingerprint
+from assistant.understand.matching.matching import rows_of
+from assistant.understand.matching.weights import opened
 from assistant.understand.parsing import matched_words, phrasing_words
-from assistant.understand.weights import opened
-from assistant.understand.words import tokens_of
+from assistant.understand.text.words import tokens_of
 
 FOLDER = Path(__file__).parents[2] / "phrasings"
 

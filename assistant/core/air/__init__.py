@@ -1,0 +1,1 @@
+"""Airing and drying."""

@@ -1,0 +1,1 @@
+"""What to use, on what, and what must not meet."""

@@ -1,0 +1,1 @@
+"""Concentrate and water, chlorine and its age, tools and marks."""

@@ -1,0 +1,1 @@
+"""Units, quantities and ratios, exact."""

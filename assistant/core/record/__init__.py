@@ -1,0 +1,1 @@
+"""What happened, as events, and the present folded out of them."""

@@ -1,0 +1,1 @@
+"""One enclosure's clean: its steps, its wet time, and the gate."""

@@ -1,0 +1,1 @@
+"""Bottles, stocks, chores, and what a day leaves behind."""

@@ -1,0 +1,1 @@
+"""Harm first: cries, wounds, escapes and spills, found by rule."""

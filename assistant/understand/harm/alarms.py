@@ -1,0 +1,254 @@
+"""An animal that got out, and a product that was spilled: found by rule, like harm, for nobody then words it with care.
+
+"He's out of the tub!" is an escape where an animal waits in one; while it is being moved out it may be that step, and
+that is left to `claimed_steps`. Nothing here ever counts as a step.
+"""
+
+from __future__ import annotations
+
+import re
+
+from assistant.understand.harm.patterns import ANIMAL
+from assistant.understand.text.patterns import Pattern, words_in
+
+
+def _words(text: str) -> tuple[str, ...]:
+    return tuple(text.split())
+
+
+_ONE = (
+    rf"(?:he|she|it|they|one|everyone|somebody|{ANIMAL}|ENCLOSURE|(?:the |my |our )?(?:\w+ )?"
+    rf"(?:{ANIMAL}|little (?:one|guy)|baby|babies|girl|boy))"
+)
+_HAS = (
+    r"(?: has| might| may| must| have| is| are| was| just| 's| been| only| gone and| managed to| went and| bloody"
+    r"| somehow| about)*"
+)
+_TUB = r"(?:tub|box|bucket|bin|carrier|tote|bag|pillowcase|container|crate|faunarium)"
+
+_ESCAPED = Pattern(
+    r"\bescap(?:ed|es|ing|e)\b"
+    rf"|\b{_ONE}{_HAS} (?:got|gotten|get|gets|getting|getting|come|came|coming|climbed|climbing|crawled|slithered"
+    r"|wriggled|jumped|hopped|squeezed|pushed|slipped) (?:right |clean |all )*(?:out|free|off|away|loose)"
+    r"(?! of bed)(?! (?:the |my |some )?(?:AGENT|BOTTLE|STOCK|mop|smell))\b"
+    rf"|\b{_ONE}{_HAS} (?:on the (?:loose|run|floor|ceiling|curtains?)|(?:running|roaming|wandering) (?:loose|free"
+    rf"|around)"
+    r"|loose(?! (?:stool|skin|shed))|missing|disappeared|vanished|bolted|legged it|run off|ran off|done a runner"
+    r"|a runner|gone missing|gone from (?:the|his|her|its) (?:\w+ )?(?:" + _TUB[3:-1] + r"))\b"
+    rf"|\b(?:lost (?:him|her|it|them)|dropped (?:him|her|them)|(?:lost|dropped) (?:the |my )?(?:\w+ )?{ANIMAL})\b"
+    r"(?! (?:off|appetite|weight))"
+    r"|\bdropped it\b(?! off)(?!.*\b(?:glass|everywhere|smashed|AGENT|STOCK|BOTTLE)\b)"
+    rf"|\boh no\b.*\bwhere is (?:he|she|it|(?:the |my )?(?:\w+ )?{ANIMAL})\b"
+    rf"|\b(?:can not|could not|can|where) (?:i )?(?:find|see) (?:him|her|them|(?:the |my )(?:\w+ )?{ANIMAL}"
+    rf"|ENCLOSURE)"
+    r"(?: anywhere)?(?! (?:on the|in the (?:list|record)))\b"
+    rf"|\b{_ONE}(?: has| is| have| are| 's)? not in (?:the|his|her|its|their) (?:\w+ )?{_TUB}(?: any ?more)?\b"
+    rf"|\b(?:somewhere|gone|hiding|went|ran|slid|slithered|shot|is|has gone) (?:in|under|behind"
+    rf"|into) (?:the )?(?:\w+ )?"
+    r"(?:sofa|couch|fridge|cupboard|wardrobe|radiator|skirting|floorboards?|bed|washing machine|cooker|oven|wall)\b"
+    rf"|\b{_ONE}{_HAS} (?:made|making) (?:a |one )?(?:bolt|dash|break|run)\b"
+    rf"|\b{_ONE}{_HAS} (?:took off|shot off|darted off|jumped out|leapt out|ran (?:off|under|behind|out)"
+    rf"|(?:is )?climbing (?:up )?the curtains?)\b"
+    rf"|\b{_ONE}{_HAS} out(?:,| and) (?:he is |she is |it is )?(?:out|under|behind|on the (?:floor|run|loose))\b"
+    rf"|\bwhere (?:is|has|did) (?:he|she|it|{ANIMAL})(?: has| is)? (?:gone|go|got to|disappeared)\b"
+    rf"|^(?:he|she) is out (?:he|she) is out\b"
+    rf"|\b{_ONE}{_HAS} (?:up|behind|on) the curtains?\b|\b{_ONE}{_HAS} not where (?:i|we|he|she|it)\b"
+    rf"|\b(?:door|lid|{_TUB}) was (?:left )?open and (?:the )?(?:\w+ )?(?:ENCLOSURE|{_TUB}|tank|viv)(?: \w+)? (?:is"
+    rf"|was) empty\b"
+    rf"|\bempty {_TUB} and (?:an? |the )?(?:open|lid)\b"
+    rf"|\b{_ONE}{_HAS} (?:shot|bolted|darted|scuttled|scurried|legged it|zoomed) (?:up|under|behind|across|down|along"
+    rf"|over|into"
+    rf"|past|out)\b"
+    # nobody where somebody should be
+    rf"|\b(?:there is )?no (?:{ANIMAL}|sign of (?:him|her|it|them|the {ANIMAL})) (?:in|inside|anywhere|to be seen)\b"
+    rf"|\b(?:nobody|no one|no ?body|nothing|not a soul)(?: is|'s)? (?:in|inside) (?:it|there|here|the {_TUB}"
+    rf"|his {_TUB}|her {_TUB})(?: any ?more| now| when \S+.*)?$"
+    rf"|\b{_ONE} (?:nearly |almost )?(?:broke|broken|broke out|made a break|made a run)\b",
+    *_words(
+        """
+        escap out free off away loose run floor ceiling curtain roam wander missing disappear vanish bolt
+        legged lost dropped find see not under behind hiding broke gone went into made making took shot darted
+        climbing where scuttl scurri zoomed nobody nothing soul no up curtain not empty
+        """
+    ),
+)
+_OUT_OF_THE_TUB = Pattern(rf"\b{_ONE}{_HAS} out of (?:the|his|her|its|their|that|a) (?:\w+ )?{_TUB}\b", "out of")
+_OUT = Pattern(rf"^(?:help |oh no |no |oh |quick )*,? ?{_ONE}{_HAS} out ?!", "out")
+_NOT_AN_ESCAPE = Pattern(
+    r"\b(?:escape (?:the|this) (?:menu|screen)|escape room|escape key|escape proof|fire escape|lost (?:it|him|her"
+    r"|them) (?:interest|weight)"
+    r"|dropped (?:it|him|her|them) (?:off|back|in)|lost (?:the )?(?:lid|label|cap|bottle|syringe|weight|count"
+    r"|track))\b"
+    r"|\b(?:got|taken|took|get|getting|moved|lifted) (?:him|her|it|them|the ANIMAL|ANIMAL|ENCLOSURE) out\b"
+    r"|\b(?:come|comes|came|coming|get|gets|go|goes|move|moved|off|out)(?: out| off)?(?: of)?"
+    r" (?:the )?(?:quarantine|isolation)\b"
+    r"|\b(?:has|have|does|did|will) (?:it|they|that) come out\b|\bcome out (?:at|as|of (?:the )?eggs?)\b"
+    r"|\bout of (?:quarantine|isolation|date|reach|the way|AGENT|STOCK|hospital|sight)\b"
+    r"|\b(?:smell|stain|air) \w+ (?:got|come) out\b"
+    r"|\bgone (?:limp|floppy|pale|quiet|stiff|cold|off|red|white|all|soft|to sleep)\b|\bout of the way\b|\bcan i"
+    r" see\b|\b(?:got|get|come|came|coming) off (?:the|with|from)\b|\bgot away with\b"
+)
+_FOUND = Pattern(
+    r"\b(?:found|caught|caught up with|recaptured|got hold of|tracked down) (?:him|her|it|them|(?:the |my )?(?:\w+ )?"
+    rf"{ANIMAL}|ENCLOSURE)\b|\b(?:him|her|it|them|{ANIMAL}|ENCLOSURE)(?: is| has been| was|'s)? (?:found|caught)\b"
+    r"|\b(?:got|have) (?:him|her|it|them) (?:again|back)\b(?! (?:in|home))"
+    r"|^(?:and |ah |oh |ok |yes |phew |hurray |right |,)*(?:got|have got|i have got) (?:him|her|them|ANIMAL|ENCLOSURE)"
+    r"(?: now| ,? ?thank \w+| ,? ?phew)? ?!?\.?$|^(?:ah |oh |ok |yes |,)*there (?:he|she|it) is ?!?\.?$"
+    rf"|\b{_ONE}{_HAS} back in (?:the|his|her|its|their|a) (?:\w+ )?{_TUB}\b"
+    rf"|\b{_ONE}{_HAS} (?:safe|caught|found)\b(?: now| again| and sound)*$",
+    *_words("found caught recaptured hold tracked again back safe got there"),
+)
+_PRODUCT = (
+    r"(?:AGENT|STOCK|BOTTLE|MIX|concentrate|disinfectant|cleaner|cleaning stuff|solution|spray|chemicals?|product)"
+)
+_SOLID = r"(?:AGENT|STOCK|BOTTLE|concentrate|disinfectant|cleaner|cleaning stuff|solution|spray|chemicals?|product)"
+"""A product that is tipped: a mix so much in so much is made up, not tipped over."""
+_BARE = (
+    r"(?= (?:it|some(?:thing)?|everything|loads|lots|all|a (?:bit|lot|load|little|drop|few|whole)|half|about"
+    r"|on|onto|over"
+    r"|in|down|everywhere|and|what|help|by|VOLUME)\b| ?[.!?,]| *$)"
+)
+"""After "spilled": no thing is named, so it may be a product; where one is named, it must be one."""
+_SPILLED = Pattern(
+    r"\b(?:spill(?:ed|s|age|ing)?|spilt|slopped|sloshed)\b"
+    rf"(?:{_BARE}|(?=.*{_PRODUCT}))(?! (?:(?:the|my|some|his|her|a bit of|a little|all the|most of the) )*(?:water|tea"
+    r"|coffee|drink|food|milk|feed|crickets|substrate|soil|sand|beans|bowl|over into)\b)"
+    rf"|\b(?:knocked|tipped|kicked|fell|tumbled)(?: \S+){{0,3}} over\b(?=.*{_PRODUCT})"
+    rf"|{_PRODUCT} (?:has |have |is |was |just |got |'s )*(?:knocked over|tipped over|fell over|fallen over|toppled"
+    rf"|burst|split"
+    r"|leaked|leaking|smashed|cracked|dripping everywhere|gone everywhere|went everywhere|everywhere)\b"
+    rf"|\b(?:knocked|tipped|kicked|dropped|smashed|burst|split) (?:over )?(?:the |my |a "
+    rf"|that )?(?:\w+ )?(?:of )?{_SOLID}\b"
+    rf"(?! (?:in|into|on|onto|down|out|off))"
+    rf"|\b(?:puddle|pool|lake|flood) of (?:the |my )?{_PRODUCT}\b"
+    rf"|{_PRODUCT} (?:is |has gone |went |got |gone )*(?:all )?(?:over|on|across) (?:the |my )?(?:\w+ )?(?:floor"
+    rf"|carpet|rug|floorboards|stairs|sofa)\b"
+    rf"|{_PRODUCT} (?:is |has |have |just )*(?:gone|went|got|leaked|ran|all)(?: all)? (?:over|on|across|down) "
+    r"(?:the |my )?(?:\w+ )?"
+    r"(?:shelf|bench|worktop|counter|table|tiles|room|cupboard|desk|side)\b",
+    *_words(
+        """
+        spill spilt slopped sloshed knocked tipped kicked fell tumbled fallen toppled burst split leak
+        smashed cracked everywhere dropped puddle pool lake flood floor carpet rug bench shelf worktop
+        counter table tiles stairs sofa room
+        """
+    ),
+)
+_NOT_A_SPILL = Pattern(
+    r"\b(?:spill (?:the )?beans|spill proof|do not spill|without spilling|not to spill|oil spill"
+    r"|dropped (?:off )?to)\b"
+    rf"|\b(?:put|left|leave|stood|set|placed|sat) (?:the |my |some |a )?(?:\w+ )?(?:of )?{_PRODUCT}"
+    r"|\bspill (?:kit|tray|mat|pallet)\b|\b(?:store|storing|stored|keep|kept|stand)\b"
+    r"|\bdropped (?:the )?(?:percent|strength|price)\b"
+    r"|^(?:can|could|may|might|should|shall|would|will) (?:i|we|you) (?:use|put|spray|apply|try|pour|wipe|mop)\b"
+)
+
+_VESSEL = (
+    r"(?:bottles?|BOTTLE|STOCK|AGENT|concentrate|disinfectant|cleaner|chemicals?|jugs?|buckets?|pails?|jerry ?can|cans?"
+    r"|canister|drum|carboy|sprayer|container|lid|cap|mix|MIX|stuff|solution|it|everything|the lot)"
+)
+_WHOLE = r"(?:jugs?|buckets?|pails?|jerry ?can|canister|drum|carboy|BOTTLE|STOCK|container|tub of \w+|can|sprayer)"
+_DOWN = (
+    r"(?:floor|carpet|rug|tiles|stairs|door|cupboard|shel(?:f|ves)|rack|racks|ceiling|worktop|bench|counter"
+    r"|table|floorboards?|skirting|sofa|tubs?|room|landing|hall|kitchen|step|steps|desk|patio|drawers?)"
+)
+_IS = r"(?: is| has| was| 's| have| all| just| only| now| been| gone| going| got| started)*"
+_SPILLED_BY_PARTS = Pattern(
+    # it runs, leaks, spreads where it shouldn't
+    rf"\b{_VESSEL}{_IS} (?:runs?|ran|running|pour(?:s|ed|ing)|trickl\w+|drip(?:s|ping|ped)?|seep\w*|spread\w*|leak\w*"
+    rf"|creep\w*|flow\w*|going|gone|went|came|coming|flooding|soaking|all|out)\b(?: \w+){{0,3}}? (?:over|down|under"
+    rf"|across"
+    rf"|along|through|towards?|into|onto|in|out of|behind|on) (?:the |my |a |under |behind )*(?:back of the |bottom"
+    rf" of the )?"
+    rf"(?:\w+ )?{_DOWN}\b"
+    rf"|\b(?:is|'s|has|was){_IS} (?:pouring|gushing|running|flooding|leaking) (?:out|everywhere|all over)\b"
+    rf"|\b{_VESSEL}{_IS} (?:split|burst|smashed|cracked|toppled|leaking|leaked|exploded|collapsed|tipped over|fallen"
+    rf" over"
+    rf"|fell over)\b(?=.*\b(?:pour\w*|everywhere|floor|out|leak\w*|over|help|all|puddle|now|down)\b)"
+    rf"|\b{_VESSEL}{_IS} (?:fell|dropped|toppled|came|tipped|rolled)(?: \w+){{0,4}} and (?:has |it )*(?:burst|split"
+    rf"|smashed"
+    rf"|cracked|broke|emptied|leaked|poured)\b"
+    rf"|\b(?:AGENT|STOCK|BOTTLE|MIX|mix|disinfectant|concentrate|cleaner|chemical|solution)(?: is| 's| has gone)"
+    rf" (?:all )?(?:under|over|down|behind|through|across) (?:the |my )?(?:\w+ )?{_DOWN}\b"
+    r"|^VOLUME (?:of \w+ )?(?:all )?(?:on|over|across) (?:the |my )?(?:\w+ )?(?:tiles|floor|carpet|rug|stairs)\b"
+    # what is full of it was turned over
+    rf"|\b(?:knocked|tipped|kicked|upset|upended|dropped|spilled)(?: over)? (?:the |my |a |that )?(?:whole |full "
+    rf"|entire |big"
+    rf" |bloody |half )*(?:\w+ )?{_WHOLE}(?: \S+)? (?:over|off|down the (?!drain|sink|toilet|loo))"
+    rf"|\b(?:have|'ve|i|just) (?:just |only |gone and )*(?:knocked|tipped|kicked|upset|upended)(?: over)? (?:the |my "
+    rf"|a )?"
+    rf"(?:whole |full |entire |big |bloody )*(?:bucket|pail|jug|drum|canister)(?: over)?$"
+    rf"|\b(?:knocked|kicked|bumped|caught|nudged) (?:the |my |a )?(?:\w+ )?{_WHOLE[:-1]}|AGENT) (?:off|over)\b"
+    rf"|\b(?:tub|tin|bag|box|bottle|bucket|jug|BOTTLE)(?: of \w+)?(?: is| 's| has)? gone over\b"
+    rf"|\b(?:lid|cap|top|nozzle)(?: has| 's)? (?:came|come|popped|flew) off\b.*\b(?:soaked|everywhere|everything|all"
+    rf" over|leak\w*)\b"
+    # and there it is
+    rf"|\b(?:it|everything|the lot|stuff){_IS} (?:all )?(?:over|across) (?:the |my )?(?:\w+ )?{_DOWN}\b"
+    rf"|\b(?:lid|cap|top|nozzle)\b.*\b(?:it|everything|stuff){_IS} everywhere\b|^(?:oh no |help |god )*"
+    rf"(?:it|everything) (?:is|'s|went|has gone) everywhere\b",
+    *_words(
+        """
+        run ran pour trickl drip seep spread leak creep flow going gone went came coming flood soak out all split burst
+        smash crack toppl explod collaps tipped fallen fell knocked kicked upset upended dropped spilled bumped nudged
+        caught over across everywhere come popped flew rolled under down behind through fell came dropped VOLUME
+        """
+    ),
+)
+_NO_PRODUCT = re.compile(
+    r"\b(?:water|tea|coffee|soil|sand|substrate|bedding|poo\w*|urates?|mess|food|crickets|bugs?|locusts?|feed|milk"
+    r"|steam"
+    r"|light|cable|plants?|drain|sink|toilet|loo|window|smell\w*|air|fumes?|escaped|mites?|ORGANISM|ANIMAL|he|she|they"
+    r"|timer|dry|dried|wiped|sprayed|rinsed|washed|mopped|week|yesterday)\b"
+    r"|^(?:so |and |ok )*(?:can|could|may|might|should|shall|would|will|do|does|is|are|how|what|which|where|when|if)\b"
+)
+"""Something else that lies about, or work that is told or asked."""
+
+WORDS = words_in(_ESCAPED, _OUT_OF_THE_TUB, _OUT, _NOT_AN_ESCAPE, _FOUND, _SPILLED, _NOT_A_SPILL)
+
+
+def escaped(text: str, *, one_waits: bool) -> bool:
+    """True when a masked text says that an animal got out.
+
+    one_waits: an animal waits in a tub on record; only then is "out of the tub" no step of a clean.
+    """
+    if _NOT_AN_ESCAPE.search(text):
+        return False
+    if _ESCAPED.search(text) or _OUT.search(text):
+        return True
+    return _OUT_OF_THE_TUB.search(text) is not None and (one_waits or text.endswith("!"))
+
+
+def found(text: str) -> bool:
+    """True when a masked text says that a loose animal is found."""
+    return _FOUND.search(text) is not None and not text.endswith("?")
+
+
+def spilled(text: str) -> bool:
+    """True when a masked text says that a product was spilled."""
+    if _NOT_A_SPILL.search(text):
+        return False
+    if _SPILLED.search(text):
+        return True
+    return _SPILLED_BY_PARTS.search(text) is not None and _NO_PRODUCT.search(text) is None
+
+
+def plain_talk(intent: str, text: str) -> bool:
+    """True when a text that only looks like this alarm names nothing that alarms: "I dropped the lid"."""
+    if intent == "spill":
+        about = _ABOUT_A_SPILL.search(text) is not None and _NOT_A_SPILL.search(text) is None
+        return not about or _DRY_SPILL.search(text) is not None
+    return intent == "escape" and bool(_NOT_AN_ESCAPE.search(text) or _ON_ME.search(text))
+
+
+_ON_ME = Pattern(
+    r"\b(?:on|up|in|round|around|over|onto|across) my (?:\w+ )?(?:head|arms?|hands?|shoulders?|neck|lap|legs?|knees?)\b"
+)
+_ABOUT_A_SPILL = Pattern(
+    r"\bspill\w*|\bspilt\b|\b(?:puddle|pool|flood\w*|lake|mop|soaks? up|leak\w*|burst|bust|split|smash\w*|crack\w*"
+    rf"|toppl\w*|slopp\w*|slosh\w*|everywhere|carpet)\b|(?=.*{_PRODUCT}).*\b(?:knock\w*|tip\w*|drop\w*|fell|fallen"
+    r"|kick\w*|over|floor|came off|bucket)\b"
+)
+_DRY_SPILL = Pattern(
+    r"\b(?:spill\w*|spilt) (?:(?:the|my|some|his|her|a bit of|a little|all the|most of the|all his|all her) )*(?:water"
+    r"|tea|coffee|drink|food|milk|feed|crickets|substrate|soil|sand|bowl)\b"
+)

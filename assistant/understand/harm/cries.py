@@ -1,0 +1,249 @@
+"""Harm in a text: a splash, a swallow, fumes; and any wish to put a disinfectant or a medicine on an animal.
+
+Looked for first, by rules and not by likeness, in the middle of whatever else was said: nobody with bleach in the eye
+is read as a question about bleach. Where it got to and whom it hit are read here too.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from typing import Literal, TypeAlias
+
+from assistant.contract import Outcome, Reply
+from assistant.understand.harm.idioms import IDIOMS
+from assistant.understand.harm.parts import harm_by_parts
+from assistant.understand.harm.patterns import (
+    ANIMAL,
+    EYE,
+    HAPPENED,
+    HEARD_AS_EYE,
+    ITS,
+    LEFT_INSIDE,
+    LICKED,
+    LIMBS,
+    LUNGS,
+    ME,
+    MOUTH,
+    MY_OWN,
+    OUCH,
+    POISONED,
+    PREPARING,
+    REACHED_IT,
+    SKIN,
+    SOMEONE,
+    SPRAYED_ANIMAL,
+    THERE_IS,
+    WISH,
+    WOUND,
+)
+from assistant.understand.harm.treating import of_its_home, treats
+
+Place: TypeAlias = Literal["eye", "skin", "mouth", "lungs"]
+Victim: TypeAlias = Literal["person", "animal"]
+
+
+@dataclass(frozen=True, slots=True)
+class Cry:
+    """What harm a text is about."""
+
+    intent: Literal["splash", "wound"]
+    place: Place | None = None
+    victim: Victim | None = None
+    too: tuple[Place, ...] = ()
+    """Where else it got to."""
+    got_out: bool = False
+    """After fumes: everybody is out, or it is asked when to go back in."""
+
+
+def cry_heard(text: str, last: Reply | None) -> Cry | None:
+    """As `cry_in`; right after a reply about a gas or fumes also that somebody is still where it is."""
+    cry = cry_in(text)
+    fumes = last is not None and last.intent == "splash" and last.values.get("place") == "lungs"
+    if cry is None and fumes and _GOT_OUT.search(text):
+        return Cry("splash", "lungs", "person", got_out=True)
+    gas = last is not None and ((last.outcome is Outcome.REFUSE and last.values.get("gas") is True) or fumes)
+    return Cry("splash", "lungs", "animal") if cry is None and gas and LEFT_INSIDE.search(text) else cry
+
+
+def cry_in(text: str) -> Cry | None:
+    """The harm that a masked text is about; None: none.
+
+    text: small words, slips mended, names masked as AGENT, ANIMAL ..., signs apart.
+    """
+    whole = text
+    text = HEARD_AS_EYE.sub(lambda eye: f"{eye['my'] or 'in my'} eye", IDIOMS.sub(" ", text))
+    if (SPRAYED_ANIMAL.search(text) or REACHED_IT.search(text)) and not _is_wish(text):
+        return Cry("splash", "eye" if re.search(r"\beyes?\b", text) else "skin", "animal")
+    if _WOULD_IT_HURT.search(text):
+        return None
+    if _IN_ITS_EYE.match(text):
+        return Cry("splash", "eye", "animal")
+    own = MY_OWN.search(text) is not None and not re.search(ANIMAL, text)
+    if not own and not _of_people(text) and not _A_TOOL.search(text) and treats(whole):
+        return _treated(text)
+    splashed = _splash(text)
+    if splashed is not None and (MY_OWN.search(text) or _of_people(text) or not _is_wish(text)):
+        return splashed
+    if (
+        WOUND.search(text)
+        and not _A_GERM_ALONE.search(text)
+        and not _A_TOOL.search(text)
+        and not own
+        and not of_its_home(text)
+    ):
+        return _treated(text)
+    return splashed or _by_parts(text)
+
+
+def _treated(text: str) -> Cry:
+    return Cry("wound", "eye" if re.search(r"\beyes?\b", text) else None, "animal")
+
+
+def _by_parts(text: str) -> Cry | None:
+    if PREPARING.search(re.sub(r"\bwearing (?:it|most|half|the lot)\b", "", text)) and not HAPPENED.search(text):
+        return None
+    found = harm_by_parts(text)
+    return None if found is None else Cry("splash", found.place, "animal" if found.animal else "person")
+
+
+HIT_BY_MISTAKE = re.compile(
+    r"^(?=.*\b(?:crap|shit|damn|dammit|oops|whoops|oh no|oh god|god|bugger|help|accident\w*|mistake)\b)"
+    r".*\b(?:sprayed|squirted|splashed|misted|hit|doused|soaked) (?:the |my |poor |little )*ENCLOSURE\b(?! 's)"
+)
+_IN_ITS_EYE = re.compile(
+    rf"^(?:(?:oh|no|help|quick|shit|god) ?,? ?)*(?:there is )?(?:the |some )?(?:AGENT|STOCK|BOTTLE|MIX)"
+    rf" (?:\w+ )?(?:in|into) (?:the |my )?(?:(?:\w+ )?{ANIMAL}|ENCLOSURE) 's eyes?(?: [!.].*)?$"
+)
+""" "Bleach in the gecko's eye": so short it is a cry, and no wish to put it there."""
+_A_GERM_ALONE = re.compile(rf"^(?!.*\b(?:{ANIMAL}|him|her|his|he|she|its|my|skin|ENCLOSURE)\b).*\bringworm\b")
+"""Ringworm asked of as a germ to be killed, and nobody who has it."""
+
+
+_GOT_OUT = re.compile(
+    r"^(?:ok |right |phew |yes |,)*(?:i am|we are|i got|we got|everyone is|everybody is|they are|all)"
+    r"(?: all| both| now)* out(?:side)?\b"
+    r"|\b(?:how long|when|can i|can we|may i|is it ok)\b.*\b(?:go|get|come|walk|be) back in(?:side)?\b"
+    r"(?! (?:his|her|its|the tub))"
+    r"|^(?:i am |we are |she is |he is |feeling |i feel )?(?:a bit )?better(?: now| out here)*$"
+)
+"""Right after fumes."""
+_EYES_STING = re.compile(r"^(?!.*\b(?:in|into|splash\w*|squirt\w*|drip\w*) (?:\w+ )?eyes?\b).*\beyes?\b")
+"""Eyes that sting with a cough, and nothing said to have got in them: fumes, so out first."""
+_A_TOOL = re.compile(
+    r"^(?!.*\b(?:AGENT|STOCK|BOTTLE|MIX|wounds?|cuts?|burns?|sores?|bites?|clean|treat|disinfect\w*|spray)\b)"
+    r".*\b(?:use|using|take|swap|share) (?:\w+ (?:'s )?){0,3}?(?:hooks?|tongs|tweezers|forceps|scoops?|nets?"
+    r"|brush(?:es)?|gloves?|bowls?|hides?|tubs?|cloths?) (?:on|for|with|in)\b"
+)
+"""A tool that goes from one animal to another: asked of sharing, not of treating."""
+_A_HAND = re.compile(
+    r"\b(?:his|her|their|the|its) (?:\w+ )?(?:hands?|fingers?|arms?|wrists?|thumbs?|palms?|elbows?|shirt|clothes"
+    r"|trousers|sleeves?|socks?|shoes?|jumper|dress)\b"
+)
+"""What no animal in a tub has: then it is a person's."""
+
+
+def _of_people(text: str) -> bool:
+    """Somebody is spoken of, and no animal."""
+    return SOMEONE.search(text) is not None and not re.search(rf"\b(?:{ANIMAL}|ENCLOSURE)\b", text)
+
+
+def _is_wish(text: str) -> bool:
+    """A wish to treat the animal rather than an accident."""
+    if THERE_IS.search(text) and not text.endswith("?"):
+        return False
+    return bool(WISH.search(text) and WOUND.search(text)) and not re.search(
+        r"\b(?:accident\w*|mistake|oops|splash\w*|dripped|landed|spilled|spilt|swallowed|drank|licked"
+        r"|what (?:do|should) i do|got (?:\S+ ){0,3}(?:in|on))\b",
+        text,
+    )
+
+
+_TO_DRINK = re.compile(
+    r"\bdrinking (?:water|bowl|dish|bottle)\b|\b(?:fit|fine|safe|ok|good|water) to drink\b|\bsting\w* nettles?\b"
+    r"|\bdrinks? (?:from|out of) (?:after|again)\b"
+)
+"""Drunk by nobody."""
+_WOULD_IT_HURT = re.compile(
+    r"^(?:so |and |but )*(?:will|would|does|do|could|can|is it going to) (?:it|that|this|AGENT|STOCK|MIX)\b"
+    r"(?: \w+)? (?:sting|burn|hurt|irritate|itch)\b(?!.*\b(?:in|into) (?:my|his|her|the) eyes?\b)"
+)
+_FUMES_ALONE = re.compile(
+    r"^(?:so |and |but |ok )*(?:how|what|can|could|may|should|do|does|is|are|when|which|will)\b"
+    r"(?!.*\b(?:my|me|i (?:feel|am|have)|cough\w*|chok\w*|dizzy|breath\w*|sick|faint|hurts?|sting\w*|burn\w*"
+    r"|headache|inhaled)\b).*\bfumes?\b"
+)
+"""Asked about fumes, by nobody who feels them."""
+
+
+def _splash(text: str) -> Cry | None:
+    if PREPARING.search(text) and not HAPPENED.search(text):
+        return None
+    text = _TO_DRINK.sub(" ", text)
+    place: Place | None = None
+    if EYE.search(text) and not (_EYES_STING.search(text) and LUNGS.search(text)):
+        place = "eye"
+    elif MOUTH.search(text):
+        place = "mouth"
+    elif LUNGS.search(text) and not _FUMES_ALONE.search(text):
+        place = "lungs"
+    elif SKIN.search(text):
+        place = "skin"
+    elif not POISONED.search(text) and not (OUCH.search(text)):
+        return None
+    return Cry("splash", place, _victim(text, place), _places_too(text, place))
+
+
+_AND = re.compile(r"\b(?:and|also|too|both|plus|as well)\b|,")
+
+
+def _places_too(text: str, place: Place | None) -> tuple[Place, ...]:
+    """Where else it got to, where more than one place is told of: "I swallowed some and it's in my eye"."""
+    if place is None or not _AND.search(text):
+        return ()
+    found: list[Place] = []
+    if place != "eye" and _IN_THE_EYE.search(text):
+        found.append("eye")
+    if place != "mouth" and _TAKEN.search(text):
+        found.append("mouth")
+    if place != "lungs" and _CHOKES.search(text) and not _EYES_STING.search(text):
+        found.append("lungs")
+    if place != "skin" and _ON_SKIN.search(text):
+        found.append("skin")
+    return tuple(found)
+
+
+_IN_THE_EYE = re.compile(r"\b(?:in|into) (?:my|his|her|the|both|one|its|their) (?:\w+ )?eyes?\b")
+_TAKEN = re.compile(r"\b(?:swallowed|drank|gulped|in (?:my|his|her|its|their) mouth|licking|licked|mouthful)\b")
+_CHOKES = re.compile(
+    r"\b(?:cough\w*|chok\w*|can not breathe|wheez\w*|breathed (?:it )?in|chest (?:is |hurts|\w+ tight))\b"
+)
+_ON_SKIN = re.compile(
+    rf"\b(?:on|over|down|up) (?:my|his|her|its|their|the) (?:\w+ )?(?:{LIMBS}|skin|arm|back|belly)\b|\ball over (?:me"
+    rf"|him|her)\b"
+)
+"""Each place told of plainly enough to stand beside another."""
+
+
+def _victim(text: str, place: Place | None) -> Victim:
+    """Who was hit: a person unless an animal is named; "he swallowed it" counts as a person, called for first."""
+    if ME.search(text) or SOMEONE.search(text):
+        return _of_ours(text)
+    if re.search(rf"\b{ANIMAL}\b", text) or re.search(r"\bENCLOSURE (?:drank|swallowed|licked|ate)\b", text):
+        return "animal"
+    if place == "skin" and _A_HAND.search(text):
+        return "person"
+    if place in ("eye", "skin") and ITS.search(text):
+        return "animal"
+    return "animal" if LICKED.search(text) else "person"
+
+
+def _of_ours(text: str) -> Victim:
+    """ "I sprayed the snake": I am named, but the animal was hit."""
+    mine = re.search(
+        rf"\bmy (?:\w+ )?(?:eyes?|mouth|throat|chest|nose|lungs?|head|tongue|{LIMBS})\b|\bme\b|\bmyself\b"
+        rf"|\bi (?:am|feel|can not|breathed|inhaled|swallowed|drank)\b",
+        text,
+    )
+    hit = re.search(rf"\b{ANIMAL}\b", text) or ITS.search(text)
+    return "person" if mine or SOMEONE.search(text) or not hit else "animal"

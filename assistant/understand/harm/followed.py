@@ -1,0 +1,148 @@
+"""What is said right after first aid was told, or while a splash is being rinsed: "it still hurts", "milk?".
+
+None of it makes a new splash. It belongs to the one that was just told of, so that nobody in pain is told "I don't know
+that one", or which step of the clean comes next.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from datetime import timedelta
+from typing import Any, Literal, TypeAlias
+
+from assistant.contract import World
+from assistant.core.record.state import Rinse
+from assistant.core.round.rounds import is_open, rinse_left_s
+
+AskedOfHarm: TypeAlias = Literal["again", "give", "lens", "stop", "still", "number"]
+"""What is asked: all of it again, something by mouth, a lens, to stop rinsing, what if it goes on, or a number."""
+
+
+@dataclass(frozen=True, slots=True)
+class Followed:
+    """What a turn asks of the harm before it."""
+
+    asked: AskedOfHarm
+    place: Any = None
+    victim: Any = None
+
+
+def followed(text: str, world: World) -> Followed | None:
+    """What a masked text asks of the harm that was just told of or is still being rinsed; None: nothing.
+
+    A number to call and whether to make somebody sick are known at any time.
+    """
+    if _NUMBER.search(text):
+        return Followed("number", *(_harm_before(world) or (None, None)))
+    just_told = _just_told(world)
+    before = _harm_before(world)
+    if _SICK.search(text):
+        return Followed("give", *(("mouth", before[1]) if before else ("mouth", None)))
+    if before is None or (_STEP.search(text) and not just_told):
+        return None
+    asked = _asked(text, just_told)
+    if asked is None:
+        return None
+    victim = "person" if _A_PERSON.search(text) else before[1]
+    return Followed(asked, before[0], victim)
+
+
+def _asked(text: str, just_told: bool) -> AskedOfHarm | None:
+    short = len(text.split()) <= _FEW
+    if _LENS.search(text):
+        return "lens"
+    if _STOP.search(text):
+        return "stop"
+    if short and _STILL.search(text):
+        return "still"
+    if not just_told or not short:
+        return None
+    if _GIVE.search(text):
+        return "give"
+    return "again" if _AGAIN.search(text) or _A_PERSON.search(text) or _WITH_WHAT.match(text) else None
+
+
+def _just_told(world: World) -> bool:
+    """First aid was the last thing told, or is what goes on while nothing else does."""
+    if _told(world) is not None:
+        return True
+    rinsed = any(rinse_left_s(rinse, world.now) > 0 for rinse in world.state.rinses)
+    return rinsed and not any(is_open(round_) for round_ in world.state.rounds.values())
+
+
+def _told(world: World) -> tuple[Any, Any] | None:
+    """Place and victim that the last reply was about; of a rinse only while it is recent."""
+    last = world.talk.last
+    if last is None or last.intent != "splash" or not last.values.get("place"):
+        return None
+    place, victim = last.values["place"], last.values.get("victim")
+    clocked = last.values.get("minutes") is not None
+    return None if clocked and not _recent(world) else (place, victim)
+
+
+def _recent(world: World) -> list[Rinse]:
+    return [rinse for rinse in world.state.rinses if world.now - rinse.began < _RECENT]
+
+
+def _harm_before(world: World) -> tuple[Any, Any] | None:
+    """Place and victim of the harm last told of, else of the latest that is being rinsed."""
+    told = _told(world)
+    if told is not None:
+        return told
+    latest = max(_recent(world), key=lambda rinse: rinse.began, default=None)
+    return (latest.place, latest.victim) if latest is not None else None
+
+
+_FEW = 10
+_RECENT = timedelta(hours=1)
+"""So long after a rinse began "it still stings" is about it; first-aid-eye-urgent has the same hour."""
+_NUMBER = re.compile(
+    r"\b(?:number|phone|ring|telephone)\b.*\b(?:poison|emergency|ambulance)\b"
+    r"|\b(?:poison (?:centre|center|control|line)|emergency|ambulance)(?: 's)? (?:number|phone)\b"
+    r"|^(?:and |so |but )*(?:who|whom) (?:do|should|can|shall|must) (?:i|we) (?:call|ring|phone)\b"
+)
+_SICK = re.compile(
+    r"\b(?:make|making|get) (?:him|her|them|it|myself|(?:the |my )?\w+) (?:be |to be )?(?:sick|vomit|throw up|puke)\b"
+    r"|\b(?:should|shall|do|must) (?:he|she|i|they) (?:be sick|vomit|throw (?:it )?up|bring it up)\b|\binduce"
+    r" vomiting\b"
+)
+_GIVE = re.compile(
+    r"\b(?:milk|water|drink|drinks|salt|charcoal|bread|egg|eggs|honey|oil|food|eat|antacid|juice|tablet|medicine)\b"
+    r"(?!.*\b(?:bowl|dish|running|tap|rinse|rinsing|on it|over it|tank|tub)\b)"
+)
+_LENS = re.compile(r"\b(?:contact )?lens(?:es)?\b|\bcontacts\b")
+_STOP = re.compile(
+    r"\b(?:stop|finish|enough|done) rins\w+|\brins\w+ (?:is |it )?(?:long )?enough\b|\bkeep rinsing\b.*\?"
+    r"|\b(?:it|stinging|burning|pain|that) (?:has |is |'s )?(?:stopped|gone off|eased)(?: (?:hurting|stinging"
+    r"|burning))?$"
+    r"|\bno longer (?:hurts|stings|burns)\b|\b(?:does|do) not (?:hurt|sting|burn) (?:any ?more|now)\b"
+    r"|\bfeels (?:better|fine|ok|alright)(?: now)?$"
+)
+_STILL = re.compile(
+    r"\bstill (?:really |so |very |a bit )?(?:hurt\w*|sting\w*|burn\w*|sore|red|blurr\w*|itch\w*|cough\w*|chok\w*"
+    r"|dizzy|sick"
+    r"|cloudy|swollen|bad|in there|in it|on it|on (?:his|her|its|my)|tastes?|breathing)\b|\b(?:no|not any) better\b"
+    r"|(?:^|\b(?:getting |got |it is |even ))worse\b(?! (?:smell|time))|\b(?:he|she|it|ANIMAL) (?:is |'s"
+    r" )?(?:breathing|acting|moving) \w+$"
+)
+_AGAIN = re.compile(
+    r"^(?:and |so |ok |right |but |oh |please |help )*(?:(?:what|now what)(?: (?:now|next|then|else))?"
+    r"|what (?:do|should|shall|can|must) (?:i|we) do(?: now| next| then| about it)?|and (?:now|then)|then what"
+    r"|help(?: me)?"
+    r"|what is next|is (?:that|it) (?:all|bad|serious|dangerous)|how bad is (?:it|that)|will (?:he|she|i|it) be (?:ok"
+    r"|fine"
+    r"|alright)|(?:do|should) (?:i|we) (?:call|ring|go to|see|need|take) .*|should i worry|can i .*bath .*|again)(?:"
+    r" ?\?)*$"
+)
+_A_PERSON = re.compile(
+    r"\b(?:he|she|it|they) (?:is|are)(?: only| just)? (?:an? )?(?:\w+ )?(?:toddler|baby|child|kid|adult|teenager"
+    r"|pregnant)\b"
+    r"|\b(?:he|she) (?:is|was)(?: only| just)? (?:NUMBER|DURATION|one|two|three|four|five|six|seven|eight|nine|ten)"
+    r"(?: (?:months?|years?|weeks?)(?: old)?)?$"
+)
+_WITH_WHAT = re.compile(
+    r"^(?:and |so |oh |no |,)*(?:(?:it|that) (?:is|was) |with |from |of )?(?:the |some |neat |undiluted |my )*"
+    r"(?:AGENT|BOTTLE|STOCK|MIX)(?: (?:concentrate|bottle|one|neat|undiluted))?(?: ?[.!?])*$"
+)
+_STEP = re.compile(r"\b(?:rinsed|washed|sprayed|dry|dried|smell|smells|ENCLOSURE|wet)\b")

@@ -1,0 +1,68 @@
+"""Ordinary talk that holds the words of harm: "in my other hand", "can't see the screen", "the toast is burning"."""
+
+from __future__ import annotations
+
+from assistant.understand.text.known_words import words_of
+from assistant.understand.text.patterns import Pattern
+
+# Bits of text without one of which the pattern can't match.
+_HINTS = words_of(
+    "reek lick ow ouch ringworm water eye ANIMAL aid cough mouth gulp swallow burn fumes smell"
+    " gas chlorine drink dry dried see hand elbow arm foot knee sleeve leg bum hip scratch sick ill asthma sniff"
+)
+
+IDIOMS = Pattern(
+    r"\bfirst aid (?:kit|box|course)\b|\bcough (?:sweets?|drops?|syrup|mixture)\b"
+    r"|\b(?:my |his |her )?mouth (?:is )?full\b(?! of (?:bubbles|foam|froth|AGENT|STOCK))"
+    r"|\b(?:easy|gentle|kind|hard) on (?:the|your|my) eyes?\b|\bcoughs? and sneez\w*"
+    r"|\beye ?wash (?:station|bottle|kit)\b(?=.*\b(?:need|buy|get|worth|have)\b)"
+    r"|\bhard to swallow\b|\bdrains? (?:\w+ )?swallow\w*"
+    r"|\b(?:toast|toaster|dinner|lamp|bulb|tube|candle)\b[^.,;!]*\bburn\w*"
+    r"|\bburn\w*(?: in)?\b[^.,;!]*\b(?:toast|dinner|lamp|bulb|tube|candle)\b"
+    r"|\b(?:how long|when|do|does|will)\b[^.,;!]*\b(?:fumes|smell)\b[^.,;!]*\b(?:take|clear|go|gone|last|leave)\w*"
+    r"|\b(?:make|makes|making|give|gives|give off|produce|produces) (?:any |toxic |bad )?(?:fumes|gas|chlorine)\b"
+    r"|\bwhat (?:fumes|gas|gases) (?:do|does|will|would|is|are)\b"
+    r"|\b(?:swallow|gulp)\w*(?: \w+){0,3} (?:mouse|mice|rats?|pinkies?|pinky|crickets?|locusts?|roach\w*|worms?|food"
+    r"|dinner|meal|prey|eggs?|fish|whole)\b"
+    r"|\b(?:my|your|an|his|her) eye on (?:a|the|it|him|her|that|them|this)\b"
+    r"|\b(?:do|does|are|is|can|will|would)(?: the| any| bleach)? fumes (?:hurt|harm|bad|dangerous|toxic|kill"
+    r"|affect|bother|upset|reach|worry|get)\w*"
+    r"|\bavoid (?:the |any |breathing )*fumes\b|\bANIMAL (?:\w+ )?(?:went|ran|climbed|crawled) (?:up|on|onto) my \w+"
+    r"|\bburn\w* (?:the |a |through )*(?:plastic|acrylic|hole|mat|wood|glass|tub)\b"
+    r"|\bdrinks? more\b|\bdr(?:y|ied)(?: out| up)? on (?:me|us)\b"
+    r"|\bfumes(?: are| have| has| is)?(?: all| now| finally)* (?:gone|cleared|clear)\b"
+    r"|^(?:are|is|do|does|will) (?:the )?(?:AGENT )?(?:fumes|vapours?)\b"
+    r"|\b(?:sneez|wheez|cough)\w* (?:a bit |a lot )?(?:today|this week|lately|these days)\b"
+    r"|\breek\w*\b[^.;!]*\bstill\b|\bstill reek\w*"
+    r"|\blick\w* (?:his|her|its|their) (?:own )?(?:eyes?|eyeballs?|lips|nose)\b(?!.*(?:AGENT|STOCK|BOTTLE))"
+    r"|\b(?:ow+|ouch)\b[^.;!]*\b(?:bang|bump|stub|pinch|trap|bagg|knock|whack|catch|caught)\w* my \w+"
+    r"|\b(?:work|works|effective|good|kills?|use) (?:on |against |for )?ringworm\b"
+    r"|\b(?:stuck|retained|loose) eye ?caps?\b(?!.*(?:AGENT|STOCK|BOTTLE))"
+    r"|\b(?:only |just |got |some )*water (?:on|in|over|down) my (?:shirt|sleeve|hands?|trousers|jeans|shoes?"
+    r"|socks?|lap)\b"
+    r"|\b(?:can not|could not|cannot) see (?:(?:the|my|a|his) (?:screen|display|clock|phone|numbers?"
+    r"|writing|label|marks?)"
+    r"|him|her|it|them)\b"
+    r"|\b(?:got|have|had|hold|holding|with)(?: (?:the|a|my|an|one|NUMBER))? (?:BOTTLE|ANIMAL|MEASURE"
+    r"|bottle|jug|syringe|cloth"
+    r"|sponge|brush|sprayer|towel)s? in (?:my|one|the|each) (?:other |left |right |free )?hand\b"
+    r"(?: and (?:a|the|my) \w+ in the other)?|\b(?:still|got|left) in hand\b|\bwith my elbow\b"
+    r"|\bmy (?:elbow|arm|foot|knee|hand|sleeve|bum|leg|hip) (?:just )?(?:knocked|caught|kicked|hit|tipped|bumped"
+    r"|nudged)"
+    r" (?:over )?(?:the|a|my) (?:AGENT|STOCK|BOTTLE|bottle|jug|bucket|lid|shelf|table|rack)\b"
+    # Wet with what, and why cracked, is not passed over.
+    r"|\bmy hands (?:are|were) (?:all |still |too |so )*(?:(?:wet|full|soaked|dirty|filthy|soapy|slippery|cracked)\b"
+    r"(?! (?:in|with|of|from|by|after|and|but)\b)|(?:cold|freezing|tied|shaking|gloved|busy)\b)"
+    r"|^(?:okay |ok |right |so |well )*deep breath\b|\bscratch (?:that|the|my)? ?(?:last )?(?:entry|note"
+    r"|one|record|line)\b"
+    r"|\bsick on the (?:stairs|floor|carpet|sofa|rug|bed)\b|\bnot (?:been |feeling )?ill\b"
+    r"|\bgot asthma\b(?!.*\b(?:breathe|attack|tight|wheez\w*)\b)"
+    r"|\bsmells? (?:is |has |have |are )?(?:all )?gone\b|\bsniffed\b(?! (?:the |some |a |up )?(?:AGENT"
+    r"|STOCK|BOTTLE|fumes))"
+    r"|\bdry\b[^.;!]*\breek\w*|\bsoak water\b(?=[^.;!]*\b(?:dump|pour|tip|empty|yard|garden|drain)\b)"
+    r"|\bmight have ringworm\b"
+    r"|\bsmell (?:the |some |any )?fumes\b|\bstill (?:some |a few )?fumes\b|\bfumes (?:are )?still (?:there|strong"
+    r"|in)\b",
+    *_HINTS,
+)
+"""Ordinary talk with the words of harm in it. Only these words are passed over: the rest of the text still counts."""

@@ -1,0 +1,131 @@
+"""Harm by its parts: what was swallowed, and what somebody's hand, cut or coat got into."""
+
+from __future__ import annotations
+
+import re
+
+from assistant.understand.harm.said import Found, Said
+from assistant.understand.harm.words import (
+    ANIMALS,
+    DRANK,
+    HAZARDS,
+    MISTAKEN,
+    NO_MEAL,
+    PEOPLE,
+    USED,
+    VESSELS,
+)
+
+_INTO_WHAT_HURTS = re.compile(
+    r"\b(?:hands?|fingers?|thumb|arms?|face|head|foot|feet|paws?|toes?|tongue|nose) (?:right |straight |deep )?(?:in"
+    r"|into)"
+    r" (?:the |my |a |that |some )?(?:bucket|BOTTLE|AGENT|STOCK|MIX|disinfectant|cleaner|puddle)\b"
+)
+_FELT = re.compile(
+    r"\bcan not (?:\w+ )?feel (?:my|his|her) (?:\w+ )?(?:fingers?|fingertips?|hands?|arms?|face|lips|tongue|feet|foot"
+    r"|toes|legs?)\b"
+    r"|\b(?:ran|run|runs|leaked|dripped|trickled|seeped|poured) (?:down |right |straight )*(?:inside|into|down) my "
+    r"(?:\w+ )?(?:boots?|shoes?|socks?|gloves?|sleeves?|neck|back|collar|shirt)\b"
+    r"|\bgloves? (?:has |have |is |are |was )?(?:all )?(?:filled|full|filling|flooded)(?: up)? (?:with|of) (?:it"
+    r"|AGENT|BOTTLE|STOCK"
+    r"|disinfectant|cleaner)\b"
+)
+_NOT_RINSED = re.compile(
+    r"\b(?:did not|forgot to|never|not) rins\w*\b.*\b(?:he|she|they|him|her|ANIMAL|ENCLOSURE)\b.*\b(?:been in|in"
+    r" there|back in"
+    r"|sat in|put in)\b"
+)
+_FELL_IN = re.compile(
+    r"\b(?:dropped|fell|fallen|slipped|jumped|knocked)(?: (?:him|her|it|(?:the |my )?ANIMAL))? (?:in|into) (?:the |my"
+    r" |a )?(?:\w+ )?"
+    r"(?:bucket|AGENT|STOCK|BOTTLE|tray of \w+|puddle)\b"
+)
+_IN_A_CUT = re.compile(
+    r"\b(?:it|AGENT|STOCK|BOTTLE|MIX|disinfectant|cleaner|some|stuff|concentrate)\b(?: \S+){0,4} (?:in|into|inside) "
+    r"(?:the |a |my |this )?(?:\w+ )?(?:cut|graze|scratch|sore|blister|wound) (?:on|of) my\b"
+)
+_OVER_ONE = re.compile(
+    r"\b(?:sprayed|misted|poured|squirted|spritzed|tipped|hosed)\b(?: \S+){0,5}? (?:over|on|onto|across|at)"
+    rf"(?: the top of| top of)? (?:the |my |a |our )?(?:\w+ )?(?P<who>{'|'.join(sorted(ANIMALS | PEOPLE))})\b"
+    r"(?! ?'s)(?=.*\b(?:accident\w*|mistake|oops|whoops|oh no|help)\b)"
+)
+
+
+_TAKEN_FOR_A_DRINK = re.compile(
+    r"\b(?:thought|thinking) (?:it|that|this|the (?:bottle|jug|bucket|cup|stuff)|BOTTLE|AGENT) was (?:just |only |a "
+    r"|an |my |some |his |her )*(?:\w+ )?(?:squash|tea"
+    r"|coffee"
+    r"|drink|juice|cola|beer|lemonade|pop|milk|wine|cordial|water)$"
+)
+_ON_IT = re.compile(
+    r"\b(?:he|she|ANIMAL|ENCLOSURE)(?: is| 's| has| feels)?(?: all| a bit| really)* (?:slimy|sticky|wet|damp"
+    r"|soaked)\b.*"
+    r"\b(?:AGENT|STOCK|disinfectant|cleaner)\b"
+    r"|\b(?:he|she|ANIMAL) (?:smells?|reeks?|stinks?) of (?:AGENT|STOCK|disinfectant|cleaner|chemicals?)\b"
+    rf"|\bthere is (?:\w+ )?(?:AGENT|STOCK|BOTTLE|disinfectant|cleaner) in (?:my |the |our |his |her )?(?:\w+ )?"
+    rf"(?:{'|'.join(sorted(ANIMALS))}|fish)(?: 's)? (?:tank|water|pond|bowl)\b"
+)
+
+
+def into_what_hurts(said: Said) -> Found | None:
+    """A hand in the bucket, a product in a cut, the lizard sprayed over by accident: no verb of harm need be said."""
+    if said.general:
+        return None
+    if _INTO_WHAT_HURTS.search(said.text) and not re.search(r"\bin gloves|\bgloved\b", said.text):
+        return Found("skin", said.of_animal and not said.person)
+    if _ON_IT.search(said.text) and said.present.isdisjoint(PEOPLE):
+        return Found("skin", True)
+    if _NOT_RINSED.search(said.text) or (_FELL_IN.search(said.text) and (said.of_animal or said.animal)):
+        return Found("skin", True)
+    if _FELT.search(said.text) and "water" not in said.present:
+        return Found("skin", False)
+    if _IN_A_CUT.search(said.text):
+        return Found("skin", False)
+    over = _OVER_ONE.search(said.text)
+    return Found("skin", over["who"] in ANIMALS) if over else None
+
+
+def swallowed(said: Said) -> Found | None:
+    for at in said.at(DRANK):
+        word = said.words[at]
+        near = said.words[max(0, at - 7) : at + 10]
+        hurtful = not HAZARDS.isdisjoint(near) or not VESSELS.isdisjoint(near) or MISTAKEN.search(said.text)
+        if word == "bit" and not said.near(at, frozenset(("into", "through")), 0, 1):
+            continue
+        if word in ("lap", "taste", "sip", "suck") and said.general:
+            continue
+        if word in ("ate", "eaten", "eating") and "sprayed" in said.present:
+            return Found("mouth", said.of_animal)
+        if word in ("lick", "licked", "licking", "lapped") and not said.present.isdisjoint(USED):
+            hurtful = True
+        eaten = not NO_MEAL.isdisjoint(near) and HAZARDS.isdisjoint(near) and not MISTAKEN.search(said.text)
+        if word.startswith("swallow") and not eaten and not said.of_animal:
+            hurtful = True
+        if hurtful and not eaten:
+            animal = said.of_animal or (word.startswith("lick") and "i" not in said.present and not said.person)
+            return Found("mouth", animal)
+    if re.search(r"\b(?:down|in|into) (?:my|his|her|their) (?:throat|mouth|gob)\b", said.text) and not said.general:
+        return Found("mouth", said.of_animal)
+    if _TAKEN_FOR_A_DRINK.search(said.text):
+        return Found("mouth", False)
+    if re.search(
+        r"\b(?:mistook|taken|took|mistaken)(?: \S+){1,3} for (?:a |his |her |my |some )?(?:\w+ )?(?:squash|tea|coffee"
+        r"|drink"
+        r"|water|juice|cola|beer|lemonade|pop|milk|food|sweets?)\b",
+        said.text,
+    ):
+        return Found("mouth", said.of_animal)
+    cup = re.search(r"\bmy (?:\w+ )?(?:squash|tea|coffee|drink|cup|mug|water|juice|cola|beer|glass|soup)\b", said.text)
+    if cup and said.hazard and (MISTAKEN.search(said.text) or not said.general):
+        return Found("mouth", False)
+    if re.search(
+        r"\b(?:BOTTLE|bottle|nozzle|AGENT|tube|it|cap|lid|brush|sponge|cloth) (?:\w+ )?(?:to|in|into) (?:my|his|her"
+        r"|their) (?:mouth|lips)\b",
+        said.text,
+    ):
+        return Found("mouth", said.of_animal)
+    if re.search(
+        r"\bhad (?:some|a bit|a drop|a drink) (?:of|from|out of) (?:the )?(?:BOTTLE|AGENT|STOCK)\b(?! left)", said.text
+    ):
+        return Found("mouth", said.of_animal)
+    return None

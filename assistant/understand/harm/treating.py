@@ -1,0 +1,247 @@
+"""A wish to treat an animal, by its parts: a sore or an animal, a way of treating, and something to treat it with.
+
+`harm_patterns.WOUND` knows whole phrases. Here only the parts count, so that a wish in words nobody has written down is
+refused as well: "is a bath in diluted quat any good, mites all over her". What is asked of its tank, tub or bowl is no
+such wish, however sore the animal is; and what got onto an animal by accident is for `cries`.
+"""
+
+from __future__ import annotations
+
+import re
+
+from assistant.understand.harm.patterns import ANIMAL
+from assistant.understand.text.patterns import Pattern
+
+_LIQUID = (
+    r"(?:AGENT|STOCK|BOTTLE|MIX|OTHER|disinfectants?|cleaners?|antiseptics?|concentrate|solution|spray|spritz|squirt"
+    r"|dilution|diluted?|chemicals?|salt|(?:\w+ )?(?:one|stuff|liquid|bottle|mix)|percent)"
+)
+"""What it would be treated with; a strength alone stands for it, and so does a bottle by its colour."""
+_PLAIN_LIQUID = (
+    r"(?:(?:pink|blue|green|red|yellow|orange|purple|violet|white|clear|brown|weak|weaker|strong) (?:one|stuff|liquid"
+    r"|bottle|mix)|AGENT|STOCK|BOTTLE|MIX|OTHER|disinfectants?|cleaners?|antiseptics?|concentrate|solution|dilution"
+    r"|diluted?"
+    r"|percent|chemicals?)"
+)
+_HOMES = (
+    r"(?:tubs?|tanks?|box|boxes|cages?|vivs?|vivarium|enclosures?|home|house|room|bowls?|dish|hides?|racks?|glass"
+    r"|floor|lid|walls?|branch\w*|cork|perch\w*|wood|bedding|substrate|towels?|cloths?|surfaces?|tray"
+    r"|tongs|tools?|nets?|things|mat|plants?|logs?|rocks?|stones?|tiles?|incubator|carrier|setup|gear|equipment)"
+)
+_NOT_HOME = rf"(?! ?'s)(?! (?:\w+ )?{_HOMES}\b)(?! (?:ORGANISM|eggs?|poo\w*|urates?|waste|germs?|blood|shed ?skin)\b)"
+_HIM = (
+    rf"(?:(?:(?:the |my |a |our |this |that |whole |poor |little )+(?:\w+ )?)?{ANIMAL}|him|her|them|himself|herself"
+    r"|itself)"
+)
+_HIS = rf"(?:his|her|its|their|(?:the |my |a )?(?:\w+ )?{ANIMAL} 's|the \w+ 's|ENCLOSURE 's)"
+_BODY = (
+    r"(?:skin|shell|scales?|scutes?|tail|mouth|belly|bely|bellies|foot|feet|legs?|nose|nostrils?|nares|eyes?|vent"
+    r"|cloaca|head|toes?|gums?|back|body|face|neck|jaw|tongue|plastron|carapace|sides?|stump|claws?|ears?|throat"
+    r"|lips?|wattle|frill|spine)"
+)
+_SORE = (
+    r"(?:wounds?(?! (?:up|down|round|back|on the clock))|sores?|abscess\w*|ulcers?|lesions?|stomatitis|canker"
+    r"|(?:mouth|scale|shell|tail|belly|skin|foot) rot|rot|blisters?|prolapse\w*|stitches|scabs?|scrapes?|gash\w*"
+    r"|(?:stuck|retained) shed|infect(?:ion|ions|ed)|punctures?|swelling|stump|(?:a|an|his|her|its|their|the|thermal"
+    r"|bad|open|on|for|this) (?:cuts?(?! (?:edge|end|side|piece|corner|bit|in half|to|down|off|up))|burns?|bites?"
+    r"|graz\w+|scratch\w*)|cut (?:on|to)|burns? on|bite on)"
+)
+_HURT = (
+    rf"(?:{_SORE}|burn(?:t|ed) (?:\w+ )?(?:himself|herself|itself|{_BODY})|bitten|bit by|rubbed {_HIS} (?:\w+ )?raw"
+    rf"|bleeding|swollen|crust\w*"
+    rf"|puffy"
+    r"|dropped (?:his|her|its|their) tail|(?:red|black|white|soft|smelly|raw|sticky|cloudy|rotting|rotten) (?:legs?"
+    rf"|toes?|feet|{_BODY})|{_BODY} (?:is |are |'s |has |gone |turned )+(?:\w+ )?(?:soft|smelly|red|black|white|raw"
+    rf"|sore|rotten"
+    rf"|rotting|swollen|crust\w*|sticky|cloudy|bad|infected|flaky)"
+    rf"|(?:his|her|its|their) {_BODY} where (?:it|he|she) is (?:\w+ )?(?:raw|sore|red|split|open|cut|burnt|burned))"
+)
+_TREAT = (
+    r"(?:treat\w*|dab\w*|swab\w*|flush\w*|rins\w+|soak\w*|bath\w*|bathe|dip\w*|paint\w*|rub\w*|smear\w*|wip\w+|wash\w*"
+    r"|clean(?:s|ed|ing)?|disinfect(?:ed|ing|s)?|scrub\w*|spray\w*|spritz\w*|mist\w*|pour\w*|put\w*|apply\w*|drip\w*"
+    r"|gargl\w*|irrigat\w*"
+    r"|us(?:e|ing)|go on|do|squirt\w*|drops?|help\w*|heal\w*|steep\w*|dunk\w*|sponge|bathing)"
+)
+_ASKED = re.compile(
+    r"\b(?:can|could|may|might|shall|should|would|will|is|are|does|do|how|what|which|want\w*|wanna|need|gonna|going to"
+    r"|ok|okay|fine|safe|good|any good|for|enough|strong|dilute)\b|\?"
+    rf"|^(?:please |just |so |and )*{_TREAT}\b|\bto {_TREAT}\b"
+    r"|^(?:AGENT|STOCK|BOTTLE|MIX|VOLUME(?: of \w+)?) (?:\w+ )?(?:in|on|onto|into) "
+)
+"""Asked or wished for, or put as an order or a thing in hand ("putting ... on")."""
+
+_ACCIDENT = re.compile(
+    r"\b(?:accident\w*|mistake|oops|splash\w*|dripped|landed|spilled|spilt|swallowed|drank|licked|fell|(?:just|have|i)"
+    r" (?:sprayed|misted|doused|squirted)|got(?: \S+){0,4} (?:in|on|into)|gone (?:in|on)|went (?:in|on|into)"
+    r"|has been in|been (?:sat|sitting|lying) in)\b"
+)
+_RUBS_ITSELF = re.compile(r"\b(?:is|'s|keeps|been) rubbing (?:his|her|its|their) (?:\w+ )?(?:eyes?|face|nose|mouth)\b")
+_AT_IT = Pattern(
+    # treated itself, or a part of it, or a sore
+    rf"\b{_TREAT}\b(?: (?!(?:near|around|by|beside|with|if|when|and|where|after|before|while|than|behind|under"
+    rf"|about|for)\b)\S+){{0,4}} (?:(?:on|off|onto|over|in|into|to|up|out|down|from) )?(?:{_HIM}{_NOT_HOME}"
+    rf"|(?:of |for )?{_HIS} (?:\w+ )?(?:{_BODY}|{_SORE}){_NOT_HOME})"
+    rf"|\b(?:on|in|into|onto|over|for|to|out|of|from) (?:(?:a|an|the|his|her|its|their|my|open|raw|deep) )*"
+    rf"(?:\w+ )?(?:{_SORE}|burn(?:t|ed) (?:\w+ )?{_BODY})\b"
+    rf"|\b(?:in|into|on|of|for|to|out) (?:the )?{_BODY} of (?:the |my |a )?(?:\w+ )?{ANIMAL}{_NOT_HOME}"
+    rf"|\b(?:for|on|in|into|over|to|up|out|of) {_HIS} (?:\w+ )?(?:{_BODY}|{_SORE}){_NOT_HOME}"
+    rf"|\bkill\w*\b(?: \S+){{0,4}} on {_HIM}{_NOT_HOME}|\b(?:ORGANISM|fungus|ringworm|mites?|ticks?) (?:off|on)"
+    rf" {_HIM}{_NOT_HOME}"
+    rf"|\b(?:hole|place|spot|patch|bit|area) where (?:\w+ ){{0,2}}?(?:{_SORE})\b"
+)
+_HURT_TEXT = Pattern(rf"\b{_HURT}\b|\b(?:{ANIMAL}|he|she) (?:has|is|got)(?: got| covered in)? (?:\w+ )?ORGANISM\b")
+_WITH_PLAINLY = Pattern(
+    rf"\bto (?:kill|heal|treat|cure|get rid of|stop)\b|\b{_PLAIN_LIQUID}\b|\bspritz\b|\bspray\b"
+    rf"|\bbottles?\b|\bthe (?:pink|blue|yellow|clear)$"
+)
+_TREATED = Pattern(rf"\b{_TREAT}\b")
+_IT_THEN = Pattern(
+    # the hurt is told, and then it is "it" that is treated
+    rf"\b(?:soak|dip|bathe|dab|swab|wash|clean|rinse|flush|wipe) the {_BODY}\b"
+    rf"|\b(?:clean|wash|rinse|wipe|scrub|soak|bathe|bath|dab|swab|flush|treat|disinfect|spray|paint|put|pour|rub|dip"
+    rf"|use"
+    rf"|dab|dunk|bathe|go|dress)\b(?: \S+){{0,4}}? (?:it|them|that|on|him|her)\b|\b{_PLAIN_LIQUID} (?:\w+ )?(?:do"
+    rf"|help|work|ok|any"
+    rf" good|on"
+    r"|then)\b|\bnow (?:the|some) (?:\w+ )?"
+    + _PLAIN_LIQUID
+    + r"|\b(?:put|use|dab|try|need)\w* (?:\S+ )?"
+    + _PLAIN_LIQUID
+)
+_BATH = Pattern(
+    rf"\b(?:baths?|bathe|bathing|soak|soaking|dip|dipping|swim|swimming|paddle|shower|dunk)\b(?: \w+){{0,3}} (?:in"
+    rf"|with)"
+    rf" (?:\w+ ){{0,2}}?{_LIQUID}|{_LIQUID} (?:\w+ )?(?:baths?|soak|dip)\b(?! (?:the |my |a )?{_HOMES})",
+    "bath",
+    "soak",
+    "dip",
+    "swim",
+    "paddle",
+    "shower",
+    "dunk",
+)
+_SOMEBODY = re.compile(rf"\b(?:{ANIMAL}|him|her|them|his|its|their|\w+self|{_SORE}|burnt|burned|the \w+ 's)\b")
+"""Looked for first: it is compiled in a tenth of the time."""
+_DIP_OF_IT = re.compile(r"\b(?:MIX|percent|AGENT|BOTTLE)\b.*\b(?:a|the) (?:dip|bath|soak)\b")
+_BATH_FOR = Pattern(
+    rf"\b(?:baths?|soak|dip) for {_HIM}{_NOT_HOME}(?=.*\b(?:how|what|strong|strength|weak|dilute\w*|MIX|percent)\b)",
+    "bath",
+    "soak",
+    "dip",
+)
+_MADE_WET = Pattern(
+    rf"\b(?:for|if|can|may|could|should) {_HIM} (?:to )?(?:be|get|gets|is) (?:\w+ )?(?:wet|damp|soaked|sprayed|misted"
+    rf"|covered"
+    rf"|bathed|dipped|wiped|treated|rubbed)\b.*{_PLAIN_LIQUID}",
+    *("wet", "damp", "soaked", "sprayed", "misted", "covered", "bathed", "dipped", "wiped", "treated", "rubbed"),
+)
+_BEING = re.compile(rf"\b(?:{ANIMAL}|he|she|him|her|them)\b{_NOT_HOME}")
+_ROUTES = Pattern(
+    rf"\bnebuli[sz]\w*|\b(?:nasal|nostril|sinus|ear|oral|wound|abscess) (?:flush|rinse|wash|drops?|bath|irrigation|dip"
+    rf"|soak)\b|\bgargl(?:e|ing)\b|\b(?:swab|dab|bathe) the (?:mouth|gums|vent|nose|wound|shell|belly)\b|\bwound"
+    rf" (?:safe|strength|care|cleaner|mix)\b|\bsafe (?:for|on) wounds?\b"
+    rf"|\b(?:humidifier|fogger|steam|vaporiser|vaporizer)\b.*\b(?:breathing|respiratory|infection|nose|wheez\w*)\b"
+    rf"|\b(?:breathing|respiratory) infection\b.*\b(?:humidifier|fogger|steam\w*|mist)\b"
+    rf"|\b(?:mouth ?wash|eye ?(?:wash|drops|bath))\b(?=.*(?:{ANIMAL}|\b(?:him|her|his)\b|{_PLAIN_LIQUID}))"
+    rf"|{_PLAIN_LIQUID}.*\b(?:mouth ?wash|eye ?(?:wash|drops|bath))\b",
+    *("nebuli", "flush", "rinse", "wash", "drops", "bath", "irrigation", "dip", "gargl", "wound", "infection", "nose"),
+    *("soak", "wheez", "swab", "dab", "bathe"),
+)
+_DRUG = (
+    r"(?:\w{3,}(?:mycin|cillin|azole|mectin|oxacin|oxicam|cycline|azuril|antel|quantel|cef\w*|sulfas?|solone|cortisone"
+    r"|profen|endazole|amide)|medicines?|medications?|meds|antibiotics?|(?:de)?worm(?:er|ers|ing)|deworm|pain ?killers?"
+    r"|ointments?|antifungals?|antiparasitics?)"
+)
+_DOSED = (
+    r"(?:how (?:much|many)|dos(?:e|es|age|ing)|mils?|ml|mg|milligrams?|drops?|VOLUME|tablets?|pills?|give|giving|inject"
+    r"\w*|squirt|strength|per kilo|for (?:a|an|my|the|his|her|ORGANISM))"
+)
+_MEDICINE = Pattern(
+    rf"\b{_DRUG}\b(?! (?:syringes?|spoons?|cups?|bottles?|cupboard|box|fridge))(?=.*\b{_DOSED}\b)"
+    rf"|\b{_DOSED}\b.*\b{_DRUG}\b(?! (?:syringes?|spoons?|cups?|bottles?|cupboard|box|fridge))|\b(?:de)?worm (?:my"
+    rf"|the|him"
+    rf"|her|a)\b"
+    # so much of something for so heavy an animal, or just for an animal: no cleaning is measured so
+    rf"|\b(?:NUMBER|VOLUME|\w+) (?:kilos?|kgs?|grams?|g|pounds?|lbs?) (?:\w+ )?{ANIMAL}\b"
+    rf"|\b(?:mils?|ml|mg|drops?|tablets?|how much) (?:of )?(?!AGENT|STOCK|BOTTLE|MIX|water|the|it|that|this|soap"
+    rf"|solution"
+    rf"|OTHER)\w{{4,}} (?:\w+ )?(?:for|does|do|to|should|can|into) (?:the |my |a |an )?(?:\S+ ){{0,2}}?(?:{ANIMAL}"
+    rf"|him|her)\b"
+    rf"{_NOT_HOME}",
+    *(
+        "mycin",
+        "cillin",
+        "azole",
+        "mectin",
+        "oxacin",
+        "oxicam",
+        "cycline",
+        "azuril",
+        "antel",
+        "sulfa",
+        "solone",
+        "profen",
+    ),
+    *("cef", "cortisone", "amide", "medicine", "medication", "meds", "antibiotic", "worm", "pain", "ointment", "anti"),
+    *("kilo", "kg", "gram", " g ", "pound", "lb", "mil", "ml", "mg", "drop", "tablet", "how much"),
+)
+_SO_MUCH = Pattern(
+    rf"^(?!.*\b(?:{_PLAIN_LIQUID}|{_HOMES}|water|soap|bleach|left|ENCLOSURE)\b)(?:(?:what|how many) )?\w{{4,}}"
+    rf" (?:mils?|ml|mg"
+    rf"|drops?|dose|dosage)\b.*\b{ANIMAL}\b{_NOT_HOME}"
+)
+"""A word that is no product of cleaning, an amount and an animal: "wormex mils, ball python"."""
+_OF_A_HOME = re.compile(
+    rf"\b(?:on|onto|for|in|into|of|clean|disinfect|wash|do|strip|soak|spray|treat|scrub|wipe|bleach) (?:(?:the|his"
+    rf"|her|my"
+    rf"|its|their|a|an|this|that|whole|new|old) )*(?:\w+ )?{_HOMES}\b"
+)
+_OF_A_SYRINGE = re.compile(r"\b(?:syringe|spoon|cup|jug|scales?)\b.*\b(?:after|for|use|measure)\b")
+
+
+def treats(text: str) -> bool:
+    """True when a masked text wishes to put something on or into an animal, or asks the dose of a medicine."""
+    if _ACCIDENT.search(text) or _RUBS_ITSELF.search(text):
+        return False
+    if _ROUTES.search(text):
+        return True
+    if (_MEDICINE.search(text) or _SO_MUCH.search(text)) and not _OF_A_SYRINGE.search(text):
+        return not (_OF_A_HOME.search(text) and not re.search(rf"\b{_DOSED}\b", text))
+    if not _ASKED.search(text) or of_its_home(text):
+        return False
+    if _HURT_TEXT.search(text) and (_IT_THEN.search(text) or _DIP_OF_IT.search(text)):
+        return True
+    with_it = _TREATED.search(text) or _WITH_PLAINLY.search(text)
+    if _HURT_TEXT.search(text) and with_it and _AT_IT.search(text):
+        return True
+    if _MADE_WET.search(text) or _BATH_FOR.search(text) or (_BATH.search(text) and _BEING.search(text)):
+        return True
+    return bool(_SOMEBODY.search(text) and _WITH_PLAINLY.search(text) and _AT_IT.search(text))
+
+
+def of_its_home(text: str) -> bool:
+    """True when a masked text is about what an animal lives in, and treats no part of it."""
+    told = _WHERE_IT_HAPPENED.sub(" ", text)
+    return _OF_A_HOME.search(told) is not None and _DIRECT.search(told) is None
+
+
+_WHERE_IT_HAPPENED = re.compile(
+    rf"\b(?:burn|burnt|burned|cut|scraped|scratched|rubbed|grazed|caught|bitten|bit) (?:himself|herself|itself|{_HIS}"
+    rf" (?:\w+ )?{_BODY}) (?:on|by|against|under|with|in) (?:the |a |his |her )?\w+"
+)
+
+
+_DIRECT = re.compile(
+    rf"\b(?:on|off|onto|over|to|bathe|dab|swab|treat|rinse|spray|soak|wipe|dip|wash|clean|for|in) (?:{_HIM}|{_HIS}"
+    rf" (?:\w+ )?(?:{_BODY}|{_SORE})){_NOT_HOME}|\b(?:on|for|into|to) (?:(?:a|an|the|his|her|its|open) )*{_SORE}"
+)
+
+WORDS = frozenset(
+    [  # known words, so that none is mended into another
+        *("gargle", "gargling", "gargled", "nebulise", "nebulize", "nebuliser", "nebulizer", "nasal", "swab", "flush"),
+        *("irrigate", "stomatitis", "abscess", "ulcer", "lesion", "prolapse", "stitches", "scab", "scrape", "gash"),
+        *("graze", "cloaca", "carapace", "plastron", "antiseptic", "antibiotic", "antibiotics", "medicine", "ointment"),
+        *("wormer", "dewormer", "deworm", "worming", "humidifier", "crusty", "swollen", "puffy", "bitten", "stump"),
+    ]
+)
+"""Words that a rule here turns on: known words, so that none is mended into another."""

@@ -1,0 +1,1 @@
+"""Which question a text is most like: learned weights and likeness."""

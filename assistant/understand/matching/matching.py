@@ -1,0 +1,69 @@
+"""Which label a text is: the learned weights and rapidfuzz's nearest phrasing together, as chances.
+
+General: it knows labelled texts and nothing of the questions. Compared with the other candidates by
+tests/bench/scorers.py, and on open data by tests/bench/clinc150.py; their tables stand in tests/bench/README.md.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+
+from rapidfuzz import fuzz, process
+
+from assistant.contract import Question
+from assistant.understand.matching.learning import OUTSIDE, Linear, Row, softmax
+from assistant.understand.parsing import phrasing_words
+
+SHARPNESS = 4.0
+"""Of the learned score, fitted so that the chances mean what they say (tests/bench/scorers.py --reliability)."""
+LIKENESS = 6.9
+"""Of the likeness to the nearest phrasing, 0 to 1; fitted with the above."""
+LEANING = 0.4
+"""Towards `OUTSIDE`; fitted with the above."""
+FLOOR = 50.0
+"""Likeness, in points of 100, of a label none of whose texts is nearer than that."""
+NEAREST = 12
+NOT_LEARNED = -1.0
+"""Score of a label that the weights don't know yet."""
+
+
+def rows_of(questions: Mapping[str, Question], outside: Iterable[str]) -> list[Row]:
+    """Every phrasing and every line outside, as matched, with its label: what a model is trained on."""
+    rows = [
+        (" ".join(phrasing_words(text)), name) for name, question in questions.items() for text in question.phrasings
+    ]
+    inside = {text for text, _ in rows}
+    rows += [(text, OUTSIDE) for line in outside if (text := " ".join(phrasing_words(line))) not in inside]
+    return list(dict.fromkeys(rows))
+
+
+class Matcher:
+    """Gives each label its chance for a masked text."""
+
+    def __init__(self, rows: Sequence[Row], model: Linear | None) -> None:
+        self._texts = [text for text, _ in rows]
+        self._of = [label for _, label in rows]
+        self._model = model
+        self._labels = tuple(dict.fromkeys((*self._of, *(model.labels if model is not None else ()))))
+        self.vocabulary = frozenset(word for text in self._texts for word in text.split())
+
+    def chances(self, words: Sequence[str]) -> dict[str, float]:
+        """Chance of each label for a masked text; they add up to 1."""
+        likeness = self._likeness(" ".join(words))
+        learned = dict(zip(self._model.labels, self._model.scores(words), strict=True)) if self._model else {}
+        return softmax(
+            {
+                label: SHARPNESS * learned.get(label, NOT_LEARNED)
+                + LIKENESS * likeness.get(label, FLOOR) / 100
+                + LEANING * (label == OUTSIDE)
+                for label in self._labels
+            }
+        )
+
+    def _likeness(self, text: str) -> dict[str, float]:
+        best: dict[str, float] = {}
+        nearest = process.extract(text, self._texts, scorer=fuzz.ratio, limit=NEAREST, score_cutoff=FLOOR)
+        for _, score, place in nearest:
+            label = self._of[place]
+            best[label] = max(best.get(label, FLOOR), score)
+        return best

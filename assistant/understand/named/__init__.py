@@ -1,0 +1,1 @@
+"""What a text names: the household's things, the facts' names, items, tubs, windows."""

@@ -1,0 +1,51 @@
+"""An animal by its own name: "clover's mouth", "pepper has licked it".
+
+A keeper calls a home by its animal, so the name is masked as the home. Where a part of a body or something that only an
+animal does stands beside it, it is the animal; "clover's tank" and "spray pepper's box" stay the home.
+"""
+
+from __future__ import annotations
+
+import re
+
+from assistant.understand.named.names import HOMES, Mention
+from assistant.understand.parsing import Parsed
+
+_BODY = (
+    r"(?:skin|shell|scales?|scutes?|tail|mouth|belly|bely|bellies|foot|feet|legs?|nose|nostrils?|nares|eyes?|vent|cloaca"
+    r"|head|toes?|gums?|face|neck|jaw|tongue|plastron|carapace|stump|claws?|ears?|throat|lips?|spine|wounds?|sores?"
+    r"|cuts?|burns?|bites?|graz\w+|scratch\w*|abscess\w*|ulcers?|blisters?|scabs?|stitches|rot|prolapse\w*|infection)"
+)
+_ITS = re.compile(rf"'s (?:\w+ ){{0,2}}?{_BODY}\b")
+_DOES = re.compile(
+    r"(?:(?:has|have|is|was|'s|just|got|been) )*(?:swallow\w*|drank|drunk|drinking|licked|licking|ate|eaten|bitten"
+    r"|burnt|burned|bleeding|cough\w*|gasp\w*|wheez\w*|gaping|limp|hurt|injured|covered in|soaked in|splashed"
+    r"|sprayed in)\b"
+)
+_MASKS = frozenset({"bottle", "enclosure", "animal", "stock", "agent", "measure", "organism"})
+_LITERAL = ("soap", "detergent", "dish soap")
+"""Names that stay as words in a masked text."""
+
+
+def with_animals_by_name(parsed: Parsed) -> str:
+    """The masked text with ANIMAL for each home that is called by its animal's name and meant as the animal."""
+    if "ENCLOSURE" not in parsed.plain:
+        return parsed.plain
+    named = iter(mention for mention in parsed.mentions if mention.said not in _LITERAL)
+    words = parsed.plain.split()
+    for at, word in enumerate(words):
+        if word.casefold() not in _MASKS or not word.isupper():
+            continue
+        mention = next(named, None)
+        if mention is None:
+            break
+        after = " ".join(words[at + 1 : at + 6])
+        if word == "ENCLOSURE" and _by_name(mention) and (_ITS.match(after) or _DOES.match(after)):
+            words[at] = "ANIMAL"
+            if _DOES.match(after) and words[at + 1] == "'s":
+                words[at + 1] = "is" if words[at + 2].endswith("ing") else "has"
+    return " ".join(words)
+
+
+def _by_name(mention: Mention) -> bool:
+    return not set(mention.said.split()) & HOMES and any(not thing.weak for thing in mention.things)

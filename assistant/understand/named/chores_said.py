@@ -1,0 +1,90 @@
+"""Chores, groups and racks as they are said: "spot-cleaned all the healthy ones, fresh water too"."""
+
+from __future__ import annotations
+
+import re
+
+from assistant.core.household import Household
+from assistant.understand.text.patterns import Pattern
+
+PLANNING = ("due", "order", "last_done", "log_clean", "quarantine")
+"""Questions that are about chores."""
+
+_CHORES = (
+    (
+        "water",
+        Pattern(
+            r"\b(?:fresh|new|clean|changed?|gave|given|refilled|topped up) (?:\S+ ){0,3}?waters?\b"
+            r"|\b(?:did|done|do|needs?) (?:\S+ ){0,3}waters?\b|\bthe waters\b"
+            r"|\bwaters? (?:is |are |was |bowls? )?(?:change\w*|done|fresh)\b|\bwater(?:ed|ing)\b"
+        ),
+    ),
+    (
+        "spot clean",
+        Pattern(r"\bspot (?:clean|check)\w*\b|\bpoo pick\w*\b|\bpicked up (?:the )?(?:poo|poop|droppings)\b"),
+    ),
+    (
+        "deep clean",
+        Pattern(
+            r"\b(?:deep|full|big|proper|thorough) (?:clean|scrub)\w*\b"
+            r"|\bcleaned \S+ (?:fully|properly|thoroughly)\b"
+        ),
+    ),
+)
+_GROUPS = (
+    ("healthy", re.compile(r"\bhealthy\b|\bresidents?\b")),
+    ("new", re.compile(r"\bnew (?:ones|arrivals?|animals?)\b|\bnewcomers?\b|\bquarantined?(?: ones| animals)?\b")),
+    ("sick", re.compile(r"\bsick\b|\bill (?:ones|animals)\b|\bhospital ones\b")),
+)
+_CLEANS = (
+    (
+        "quarantine clean",
+        Pattern(r"\bquarantine (?:deep |full |big )?clean\w*\b|\bclean\w* (?:\S+ ){0,5}for quarantine\b"),
+    ),
+    (
+        "scale clean",
+        Pattern(
+            r"\bde ?scal(?:e|es|ed|ing)\b|\b(?:lime ?)?scale clean\w*\b"
+            r"|\b(?:get|getting|take|taking|clean|cleaning|scrub|scrubbing) (?:\S+ ){0,2}(?:lime ?)?scale off\b"
+        ),
+    ),
+    ("spot clean", Pattern(r"\bspot clean\w*\b")),
+    ("deep clean", Pattern(r"\b(?:deep|full|thorough) (?:clean|scrub)\w*\b")),
+)
+_ANYTHING = Pattern(r"\bwhat (?:did|have|was the last thing) (?:\S+ ){0,3}(?:do|did|done) (?:to|in|with|for)\b")
+"""Asks for whatever was done, so every chore counts."""
+_EVERYBODY = Pattern(
+    r"\b(?:everybody|everyone|everything|the (?:whole )?lot|all of them"
+    r"|all the (?:tanks|tubs|boxes|enclosures|cages|animals))\b"
+)
+
+
+def chores_in(plain: str) -> tuple[str, ...]:
+    """The chores named, in the order of the schedule's list."""
+    plain = plain.replace("-", " ")
+    if _ANYTHING.search(plain):
+        return tuple(chore for chore, _ in _CHORES)
+    return tuple(chore for chore, pattern in _CHORES if pattern.search(plain))
+
+
+def clean_in(plain: str) -> str | None:
+    """The sort of clean named, from `jobs.JOBS`; None: none is."""
+    plain = plain.replace("-", " ")
+    return next((clean for clean, pattern in _CLEANS if pattern.search(plain)), None)
+
+
+def groups_named(plain: str) -> tuple[str, ...]:
+    """The groups named."""
+    return tuple(group for group, pattern in _GROUPS if pattern.search(plain))
+
+
+def racks_in(text: str, household: Household) -> tuple[str, ...]:
+    """The racks named."""
+    low = text.casefold()
+    racks = dict.fromkeys(home.rack for home in household.enclosures if home.rack)
+    return tuple(rack for rack in racks if rack.casefold() in low)
+
+
+def every_one(plain: str) -> bool:
+    """Everybody, with no group named."""
+    return _EVERYBODY.search(plain) is not None

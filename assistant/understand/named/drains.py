@@ -1,0 +1,71 @@
+"""Where something is to be poured, and what somebody would do with a bottle that nobody knows."""
+
+from __future__ import annotations
+
+import re
+
+from assistant.understand.text.patterns import Pattern
+
+_DRAINS: tuple[tuple[str, Pattern], ...] = (
+    ("kitchen sink", Pattern(r"\bkitchen\b|\bwashing ?up (?:bowl|sink)\b|\bdish ?washer\b")),
+    ("street drain", Pattern(r"\b(?:street|storm|road|gutter|outside drain|drain outside|yard drain)\b")),
+    ("water", Pattern(r"\b(?:pond|river|stream|ditch|lake|sea|creek|canal)\b")),
+    (
+        "garden",
+        Pattern(r"\b(?:garden|lawn|grass|soil|ground|earth|flower ?bed|compost|outside|outdoors|hedge|yard|patio)\b"),
+    ),
+    ("septic", Pattern(r"\b(?:septic|cesspit|cesspool|soakaway)\b")),
+    ("toilet", Pattern(r"\b(?:toilet|loo|lavatory)\b")),
+    ("laundry sink", Pattern(r"\b(?:laundry|utility) (?:room )?(?:sink|tub)\b")),
+    ("bathroom sink", Pattern(r"\b(?:bath ?room|bath|shower|basin)\b")),
+    ("drain", Pattern(r"\b(?:drain|sink|plughole|sewer|plug)\b")),
+)
+_WISHES: tuple[tuple[str, Pattern], ...] = (
+    ("sniffing", Pattern(r"\b(?:sniff\w*|smell(?:s|ing|ed)? (?:it|like)|smell to|give it a smell|smell\b)")),
+    ("tasting", Pattern(r"\btast\w*\b")),
+    (
+        "its colour",
+        Pattern(r"\bcolou?r\w*|\bit(?: is|'s)? (?:blue|green|pink|yellow|clear|orange|red|white)\b|\blooks like\b"),
+    ),
+    ("mixing", Pattern(r"\b(?:mix(?:ed|ing)?|top (?:it )?up|combine|pour (?:it|them) together|add)\b")),
+    ("trying it out", Pattern(r"\b(?:try(?:ing)?|test it|spray a bit|use(?: it| them)?\b(?!d))")),
+    ("guessing", Pattern(r"\b(?:guess\w*|probably|must be|pretty sure|i think it is|reckon)\b")),
+    ("shaking", Pattern(r"\bshak\w*\b")),
+)
+
+
+_UNKNOWN = Pattern(
+    r"\b(?:unlabell?ed|unmarked|mystery|nameless) (?:\w+ )?(?:bottles?|BOTTLE|sprays?|sprayer|jug|container)\b"
+    r"|\b(?:label|sticker|writing|tape|name)(?: \w+){0,3} (?:off|gone|rubbed off|fallen off|unreadable)\b"
+    r"|\b(?:no|without (?:a|any)|has not got a|lost its) label\b"
+    r"|\b(?:do not know|not know|no idea|forgot|forget|can not remember|not sure"
+    r"|nobody knows)(?: \w+){0,4} what(?: \w+){0,3}"
+    r" (?:in|into|with|holds?) ?(?:the |my |this |that )?(?:BOTTLE|bottle)?"
+)
+
+
+def nobody_knows(plain: str) -> bool:
+    """True when a bottle is spoken of that has no label, or whose content is forgotten."""
+    return _UNKNOWN.search(plain) is not None and ("bottle" in plain or "BOTTLE" in plain or "label" in plain)
+
+
+_STORED = Pattern(
+    r"^(?:(?:and|so|ok|um) )*(?:can|could|may|should|is it|are|do|does|where|how)\b.*\b(?:keep|kept|store|stored"
+    r"|storing|stand|stash"
+    r"|live)\b.*\b(?:next to|beside|by|together|with|near|shelf|cupboard|side|alongside|under)\b"
+)
+
+
+def stored(plain: str) -> bool:
+    """True when it is asked whether products may be kept side by side."""
+    return _STORED.search(plain) is not None and not re.search(r"\b(?:wet|on top|surface|mix\w*)\b", plain)
+
+
+def drains_in(plain: str) -> tuple[str, ...]:
+    """Where it is to be poured; the place that matters most first."""
+    return tuple(place for place, pattern in _DRAINS if pattern.search(plain))
+
+
+def wish_in(plain: str) -> str | None:
+    """What somebody would do to find out what a bottle holds, or with it all the same; None: nothing."""
+    return next((wish for wish, pattern in _WISHES if pattern.search(plain)), None)

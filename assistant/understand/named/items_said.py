@@ -1,0 +1,163 @@
+"""Bowls, tongs, branches and cloths in a text: which, what is to be done with them, and from where to where they go."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from functools import lru_cache
+
+from assistant.core.facts import Facts
+from assistant.understand.text.patterns import Pattern
+
+_WAYS: tuple[tuple[str, Pattern], ...] = (
+    ("soak", Pattern(r"\b(?:soak\w*|dunk\w*|dip|dipped|steep\w*|submerge\w*|leave (?:it|them) in)\b")),
+    ("boil", Pattern(r"\b(?:boil\w*|simmer\w*|scald\w*|boiling water|kettle|pot|pan|stove|hob)\b")),
+    ("bake", Pattern(r"\b(?:bak(?:e|ed|ing)|oven|roast\w*|grill)\b")),
+    ("wash hot", Pattern(r"\b(?:launder\w*|washing machine|machine wash\w*|hot wash|in the wash|wash(?:ed)? hot)\b")),
+    ("bin", Pattern(r"\b(?:bin|binned|binning|throw\w*|chuck\w*|discard\w*|trash|bag (?:it|them) up|dump)\b")),
+    ("wipe", Pattern(r"\b(?:wipe|wiped|wiping)\b(?! (?:off|down) the)")),
+    ("dishwasher", Pattern(r"\bdish ?washer\b")),
+    ("microwave", Pattern(r"\bmicrowav\w*\b")),
+    ("freeze", Pattern(r"\b(?:freez\w*|froze|frozen)\b(?! (?:mouse|mice|rat|rats|feeder))")),
+    ("steam", Pattern(r"\bsteam\w*\b")),
+    ("sun", Pattern(r"\b(?:in the sun|sunlight|uv light)\b")),
+)
+_BEGUN = Pattern(
+    r"(?:\b(?:is|are|have|has)|'s)(?: now| all| been| just| gone)* (?:in(?:to)? the (?:oven|pot|pan|wash"
+    r"|washing machine|machine"
+    r"|soak|bleach|AGENT|BOTTLE)|soaking|boiling|baking|in (?:soak|AGENT)|on (?:the )?boil)\b"
+    r"|\b(?:put|popped|chucked|stuck|got)(?: \S+){1,5} (?:in(?:to)? the (?:oven|pot|pan|wash|washing machine|machine)"
+    r"|(?:on )?to (?:soak|boil|bake)|in (?:to )?soak|on (?:the )?boil)\b"
+    r"|^(?:i am |i 'm |now |ok |right )*(?:soaking|boiling|baking) (?:the|my|his|her|its|their|all the|both)\b"
+    r"|\bstarted (?:soaking|boiling|baking|washing)\b|\b(?:soaking|boiling|baking) (?:it|them|the \w+) now\b"
+)
+_WET_YET = Pattern(
+    r"\b(?:sprayed|soaked|bleached|misted|treated|wet)\b|\b(?:fell|fallen|dropped|landed|slipped)(?: \w+)? in(?:to)?"
+    r" (?:the |a )?(?:\w+ )?(?:AGENT|STOCK|BOTTLE|bucket|mix|solution)\b"
+)
+_RINSED_AND_DRY = Pattern(r"\brinsed\b.*\b(?:dry|dried)\b|\b(?:dry|dried)\b.*\brinsed\b")
+
+
+def items_in(plain: str, facts: Facts) -> tuple[str, ...]:
+    """Ids of the items named, in the order said; the longer name wins ("cork hide" is cork)."""
+    names, pattern = _names_of(facts)
+    found = [names[match.group(1)] for match in pattern.finditer(plain)]
+    return tuple(dict.fromkeys(found))
+
+
+@lru_cache(maxsize=4)
+def _names_of(facts: Facts) -> tuple[dict[str, str], re.Pattern[str]]:
+    names = {
+        name: str(row["id"]) for row in facts.table("items", "item") for name in (row["id"], row["name"], *row["also"])
+    }
+    longest_first = sorted(names, key=len, reverse=True)
+    return names, re.compile(rf"\b({'|'.join(map(re.escape, longest_first))})\b")
+
+
+def ways_in(plain: str) -> tuple[str, ...]:
+    """What is to be done with them, in the order of `_WAYS`."""
+    return tuple(way for way, pattern in _WAYS if pattern.search(plain))
+
+
+def begun_in(plain: str) -> bool:
+    """True when one is said to be in the oven, the pot, the machine or the soak by now."""
+    return _BEGUN.search(plain) is not None and not plain.endswith("?")
+
+
+_CRACKED = Pattern(r"\b(?:crack\w*|chip(?:ped|s)?|scratch\w*|split|broke|broken|shattered|smashed|worn)\b")
+
+
+def cracked_in(plain: str) -> bool:
+    """True when a thing is said to be cracked, chipped or scratched."""
+    return _CRACKED.search(plain) is not None
+
+
+def still_wet_in(plain: str) -> bool:
+    """True when a thing is said to have been sprayed or soaked, and not to be rinsed and dry since."""
+    return _WET_YET.search(plain) is not None and _RINSED_AND_DRY.search(plain) is None
+
+
+_ASKS = Pattern(
+    r"^(?:(?:and|so|ok|um|right|hey|wait|but) )*(?:how|what|which|can|could|may|should|do|does|is|are|would|will"
+    r"|shall|must)\b"
+    r"|\?$|, (?:can|could|may|same|is|will|would)\b|\bbest way\b|^same\b"
+)
+_TREAT = Pattern(
+    r"\b(?:clean|cleaning|disinfect\w*|steril\w*|steral\w*|sanitis\w*|sanitiz\w*|wash|washing|boil\w*|bak(?:e|ing)"
+    r"|soak\w*"
+    r"|oven|freez\w*|microwav\w*|dishwasher|bin|throw|chuck|reuse|save|keep|rid|steam\w*)\b"
+)
+_SHARE = Pattern(
+    r"\b(?:use|used|using|share|sharing|same|take|taking|move|go|goes|have|swap|borrow|change|give|lend|both|one)\b"
+)
+_TOOLS = frozenset({"tongs", "wiping cloth", "gloves", "bowl", "hide", "branch", "tub", "fabric", "stone", "substrate"})
+
+
+def asked_of_items(plain: str, facts: Facts) -> str | None:
+    """ "treat_item" or "share_tool", for a question about a thing that the phrasings don't cover; None: neither."""
+    if not _ASKS.search(plain) and not begun_in(plain):
+        return None
+    items = items_in(plain, facts)
+    if not items:
+        return None
+    if set(items) & _TOOLS and _SHARE.search(plain) and _PLACE.search(plain) and "AGENT" not in plain:
+        return "share_tool"
+    return "treat_item" if _TREAT.search(plain) or begun_in(plain) else None
+
+
+# ---------------------------------------------------------------- from where to where
+
+_GROUP_WORDS = {
+    "new": r"quarantined?|isolation|newcomers?|new (?:arrivals?|ones?|animals?|{animal})",
+    "sick": r"sick|ill|poorly|infected|hospital|crypto|positive",
+    "healthy": r"healthy|well ones?|residents?|clean ones?|normal ones?|others?|rest",
+}
+_PLACE = re.compile(
+    r"\b(?:(?P<home>ENCLOSURE|ANIMAL)|(?P<new>{new})|(?P<sick>{sick})"
+    r"|(?P<healthy>{healthy}))\b".format(**_GROUP_WORDS)
+)
+_FROM_BEFORE = re.compile(
+    r"\b(?:from|after|off|out of|between|of|used (?:\S+ ){0,3}(?:in|on|for|with)|been (?:in|on|near"
+    r"|with)"
+    r"|was (?:in|on)|were (?:in|on)|did|done|doing|finished(?: with)?|touched|touching|handled|handling|cleaned|fed"
+    r"|feeding)"
+    r"(?: (?:the|my|a|an|our|his|her|that|this|those|these))*(?: \w+)?$"
+)
+_TO_BEFORE = re.compile(
+    r"\b(?:to|into|on|onto|in|for|with|at|and|near|over to|across to|touch|do|clean|feed|handle)"
+    r"(?: (?:the|my|a|an|our|his|her|that|this|all|both|those|these))*(?: \w+)?$"
+)
+_OWN_TOOL = re.compile(
+    r"^(?: ?'s)?(?: (?:ones?|box|tub|tank|room|rack|snake|gecko|animal|animals|viv))?(?: ?'s)?"
+    r" (?:{tools})\b".format(
+        tools="tongs?|tweezers|forceps|hooks?|scoops?|nets?|tools?|brush(?:es)?|cloths?|gloves?|sponges?|rags?|bowls?"
+        "|dish(?:es)?|hides?|branch(?:es)?|scissors|bucket|tub|things|stuff|kit|gear|equipment|spatula|bottle|bag"
+    )
+)
+
+
+def taken_in(plain: str, homes: Sequence[str]) -> tuple[str, str] | None:
+    """From where to where something is to go: names of enclosures or groups, empty where unsaid; None: nowhere named.
+
+    homes: the enclosures that stand behind the text's ENCLOSURE and ANIMAL, in the order said; empty for one that is
+    not clear.
+    """
+    left = list(homes)
+    places, source, target = [], "", ""
+    for match in _PLACE.finditer(plain):
+        place = (left.pop(0) if left else "") if match["home"] else str(match.lastgroup)
+        before, after = plain[: match.start()].rstrip(), plain[match.end() :]
+        if not source and (_OWN_TOOL.match(after) or _FROM_BEFORE.search(before)):
+            source = place
+        elif not target and source and _TO_BEFORE.search(before):
+            target = place
+        else:
+            places.append((place, _TO_BEFORE.search(before) is not None))
+    if not source and len(places) > 1:  # "for the one and the other": in the order said
+        source = places.pop(0)[0]
+    for place, is_target in places:
+        if not target and (source or is_target):
+            target = place
+        elif not source:
+            source = place
+    return (source, target) if source or target else None

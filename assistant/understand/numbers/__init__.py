@@ -1,0 +1,1 @@
+"""Numbers, amounts, mixes and units out of words."""

@@ -1,0 +1,91 @@
+"""A number put right: "no, fifty" keeps what kind of amount it was."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import replace
+from fractions import Fraction
+from typing import Any
+
+from assistant.contract import Doubt, Reading, Slots
+from assistant.core.quantities.amounts import Amount, Mix, Percent, Ppm, SaidRatio
+
+
+def with_number(before: Reading, number: Fraction) -> Slots:
+    """The doubted number replaced, keeping what kind of amount it was; else the last one said."""
+    slots = before.slots
+    doubted = {doubt.heard for doubt in before.doubts if doubt.kind == "number"}
+    doubted |= {other for doubt in before.doubts if doubt.kind == "number" for other in doubt.others if not doubted}
+    for field in ("mixes", "volumes", "numbers"):
+        values = getattr(slots, field)
+        for place, value in enumerate(values):
+            changed = _put(value, number, doubted)
+            if changed is not None:
+                return _with(slots, field, (*values[:place], changed, *values[place + 1 :]))
+    for field in ("mixes", "volumes", "numbers"):
+        values = getattr(slots, field)
+        if values and (changed := _put(values[-1], number, None)) is not None:
+            return _with(slots, field, (*values[:-1], changed))
+    return replace(slots, numbers=(number,), faulty=())
+
+
+def _with(slots: Slots, field: str, values: tuple[Any, ...]) -> Slots:
+    changed: dict[str, Any] = {field: values, "faulty": ()}
+    return replace(slots, **changed)
+
+
+def _put(value: Mix | Amount | Fraction, number: Fraction, doubted: set[str] | None) -> Any:
+    """A value with that number for its doubted one (any, when None); None: it holds no such."""
+
+    def fits(part: Fraction) -> bool:
+        return doubted is None or said_number(part) in doubted
+
+    if isinstance(value, SaidRatio) and value.part is not None and fits(value.part.amount):
+        part = replace(value.part, amount=number)  # of a recipe: so much more or less to the gallon
+        return replace(value, first=number, part=part)
+    if isinstance(value, SaidRatio) and value.part is None and fits(value.second):
+        return replace(value, second=number)
+    if isinstance(value, SaidRatio) and doubted is not None and fits(value.first):
+        return replace(value, first=number)
+    if isinstance(value, Percent) and fits(value.percent):
+        return Percent(number)
+    if isinstance(value, Ppm) and fits(value.ppm):
+        return Ppm(number)
+    if isinstance(value, Amount) and fits(value.amount):
+        return replace(value, amount=number)
+    if isinstance(value, Fraction) and fits(value):
+        return number
+    return None
+
+
+def numbers_in(values: Iterable[object]) -> list[Fraction]:
+    """The numbers of mixes, amounts and bare numbers, in order."""
+    numbers: list[Fraction] = []
+    for value in values:
+        if isinstance(value, SaidRatio):
+            numbers += [value.first, value.second]
+        elif isinstance(value, Percent):
+            numbers.append(value.percent)
+        elif isinstance(value, Ppm):
+            numbers.append(value.ppm)
+        elif isinstance(value, Amount):
+            numbers.append(value.amount)
+        elif isinstance(value, Fraction):
+            numbers.append(value)
+    return numbers
+
+
+def still_doubted(doubts: Iterable[Doubt], slots: Slots) -> tuple[Doubt, ...]:
+    """Of the doubts about a reading's numbers those whose number is still in it, after something else was put right."""
+    strength = (slots.stock_strength,) if slots.stock_strength is not None else ()
+    kept = (*slots.mixes, *slots.volumes, *slots.durations, *slots.temperatures, *slots.numbers, *strength)
+    numbers = {said_number(number) for number in numbers_in(kept)}
+    return tuple(doubt for doubt in doubts if doubt.kind == "number" and doubt.heard in numbers)
+
+
+def said_number(number: Fraction) -> str:
+    """A number in figures: "15", "0.5", "1/3"."""
+    if number.denominator == 1:
+        return str(number.numerator)
+    decimal = float(number)
+    return f"{decimal:g}" if Fraction(f"{decimal:g}") == number else str(number)

@@ -1,0 +1,42 @@
+""" "How much for the long wall", "how much mix do I need for both": ready mix, asked for many enclosures at once.
+
+By rule, because a rack has whatever name the keeper gave it, and no phrasing can hold that.
+"""
+
+from __future__ import annotations
+
+from assistant.core.household import Household
+from assistant.understand.named.waiting import homes_of
+from assistant.understand.text.patterns import Pattern
+
+_MIX = (
+    r"(?:mix|solution|spray|ready mix|(?:made up )?stuff|liquid|product|disinfectant"
+    r"|(?:of )?(?:the )?(?:BOTTLE|AGENT|STOCK))"
+)
+_ASKED = Pattern(
+    rf"^(?:(?:so|and|ok|right|now|then|well|um) ,? ?)*(?:(?:how much|what)(?: more)?(?: of)?(?: the)?"
+    rf"(?: ready| made up)?(?: {_MIX})?"
+    r"|how many (?:bottles?|fills?|squirts|strokes|pulls|BOTTLE)(?: of (?:the )?(?:BOTTLE|AGENT|STOCK))?"
+    r"|(?:is|will|would) (?:one|a|1|NUMBER|the)? ?(?:bottle|fill|BOTTLE)(?: be)?(?: enough)?)"
+    r"(?: (?:do|will|would|should|shall|am|is|'ll|does|must|to|i|we|need|needs|needed|make|made|mix|up|take|takes|want"
+    r"|have|use|going|get|spray|cover|prepare|enough|it|that|be))*"
+    r" (?:for|to do|to spray|to cover|do|spray|cover|in)\b(?! (?:how|the concentrate))"
+)
+_TAKES = Pattern(
+    rf"^(?:(?:so|and|ok|right|now) ,? ?)*(?:how much|how many (?:bottles?|fills?|squirts|strokes|pulls))(?: {_MIX})?"
+    r" (?:will|would|does|do|is)\b.* (?:take|need|want|use)s?\b"
+)
+_OTHERWISE = Pattern(
+    r"\b(?:longer|time|minutes|hours|days|water|food|heat|left|airing|concentrate|MIX|VOLUME|DURATION|syringes?)\b"
+)
+"""About a clock, a chore, a shelf or a dose."""
+_BOTH = Pattern(
+    r"\b(?:both|all (?:of )?(?:them|it)|all (?:of )?today 's|the (?:whole )?(?:round|lot)|everybody|everyone)\b"
+)
+
+
+def mix_for_many(plain: str, household: Household) -> bool:
+    """True when ready mix is asked for a rack, a group, both, or the whole round."""
+    if not (_ASKED.search(plain) or _TAKES.search(plain)) or _OTHERWISE.search(plain):
+        return False
+    return bool(homes_of(plain, household)) or _BOTH.search(plain) is not None

@@ -1,0 +1,80 @@
+"""Arithmetic on the last answer: "what about half of that", "twice as much", "double strength"."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from fractions import Fraction
+from typing import Any
+
+from assistant.contract import Reading, Slots, World
+from assistant.core.quantities.amounts import Amount, Percent, Ppm, SaidRatio
+from assistant.understand.text.patterns import Pattern
+
+_PART = r"half|twice|double|triple|a quarter|a third|three times|two thirds|three quarters"
+_AMOUNT = Pattern(
+    rf"\b(?P<part>{_PART}) (?:(?:of )?(?:that|it|this|what you said|as much|as many"
+    r"|the (?:amount|volume|size|mix|lot)|a batch)"
+    r"|the bottle|a bottle|full)\b|^(?:(?:and|what|how|about|just|only|no|for|make|it|ok|but) )*"
+    rf"(?P<alone>{_PART})(?: \?)?$|\bonly (?P<only>half)\b"
+)
+_STRENGTH = Pattern(
+    rf"\b(?P<part>{_PART}) (?:the |that |its )?strength\b|\b(?P<as>half|twice|three times) as strong\b"
+    r"|\bat (?P<at>half|double|twice)(?: strength| that| it)\b"
+)
+_FACTORS = {
+    "half": Fraction(1, 2), "twice": Fraction(2), "double": Fraction(2), "triple": Fraction(3),
+    "three times": Fraction(3), "a quarter": Fraction(1, 4), "a third": Fraction(1, 3),
+    "two thirds": Fraction(2, 3), "three quarters": Fraction(3, 4),
+}  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class Factor:
+    """By how much, and of what."""
+
+    times: Fraction
+    of_strength: bool
+    """Of how strong it is; else of how much there is."""
+
+
+def factor_in(plain: str) -> Factor | None:
+    """The factor that a text names; None: it names none."""
+    for pattern, of_strength in ((_STRENGTH, True), (_AMOUNT, False)):
+        found = pattern.search(plain)
+        if found is not None:
+            said = next(part for part in found.groups() if part)
+            return Factor(_FACTORS[said], of_strength)
+    return None
+
+
+def scaled(factor: Factor, before: Reading, world: World) -> Slots | None:
+    """The slots of the question before with that part of its amount or strength; None: it had none that is known.
+
+    The amount is the one asked for, else the total of the last answer; so "half of that" after a dose for a whole
+    bottle is half a bottle of the same mix.
+    """
+    slots = before.slots
+    if factor.of_strength:
+        return _of_strength(factor.times, slots)
+    if len(slots.volumes) == 1:
+        return replace(slots, volumes=(_times(slots.volumes[0], factor.times),))
+    last = world.talk.last
+    total: Any = last.values.get("total") if last is not None and last.intent == before.intent else None
+    return replace(slots, volumes=(_times(total, factor.times),)) if isinstance(total, Amount) else None
+
+
+def _of_strength(times: Fraction, slots: Slots) -> Slots | None:
+    if len(slots.mixes) != 1:
+        return None
+    mix = slots.mixes[0]
+    if isinstance(mix, Percent):
+        return replace(slots, mixes=(Percent(mix.percent * times),))
+    if isinstance(mix, Ppm):
+        return replace(slots, mixes=(Ppm(mix.ppm * times),))
+    if isinstance(mix, SaidRatio) and mix.word == "in":
+        return replace(slots, mixes=(replace(mix, second=mix.second / times),))
+    return None  # half of "one to thirty-two" is no ratio that a keeper would say
+
+
+def _times(amount: Amount, times: Fraction) -> Amount:
+    return replace(amount, amount=amount.amount * times)

@@ -1,0 +1,96 @@
+"""Which of the strengths said is to be mixed, and which is the concentrate's own; and the numbers left over."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from fractions import Fraction
+from typing import Any
+
+from assistant.core.quantities.amounts import Amount, Percent
+from assistant.understand.numbers.amounts import Found
+from assistant.understand.parsing import Parsed
+from assistant.understand.text.patterns import Pattern
+
+_STOCK_BEFORE = Pattern(
+    r"(?:\bfrom|\busing|\bmy|\bwith|\bout of|\bhave|\bgot|\bof (?:the|my)|\bis|\bhow much"
+    r"|\bmany \w+ of|\bstock|\bconcentrate)(?: a| the| my| some| only)*$"
+)
+_TARGET_BEFORE = Pattern(
+    r"(?i)(?:\bmake|\bmix|\bwant|\bneed|\bget|\bat|\bto|\bfor|\bin|\ba|\bmaking|\breach|\bof"
+    r"|\binto)(?: up| me| a| some| about| around| volume)*$",
+)
+
+
+def mixes_in(parsed: Parsed) -> tuple[tuple[Any, ...], Amount | None]:
+    """What is to be mixed, apart from the strength of the concentrate itself."""
+    found = [one for one in parsed.amounts.found if one.kind == "mix"]
+    stock = _stock_strength(parsed, found)
+    mixes = tuple(one.value for one in found if one is not stock)
+    if stock is None or not isinstance(stock.value, Percent):
+        return mixes, None
+    return mixes, Amount(stock.value.percent, "%")
+
+
+def _stock_strength(parsed: Parsed, found: Sequence[Found]) -> Found | None:
+    percents = [one for one in found if isinstance(one.value, Percent)]
+    if not percents:
+        return None
+    marked = [one for one in percents if _is_of_stock(parsed, one, others=len(found) > 1)]
+    if marked:
+        return max(marked, key=_size)
+    if len(percents) > 1:
+        return max(percents, key=_size)
+    return None
+
+
+def _size(one: Found) -> Fraction:
+    return one.value.percent if isinstance(one.value, Percent) else Fraction(0)
+
+
+def _is_of_stock(parsed: Parsed, one: Found, others: bool) -> bool:
+    """ "from six percent bleach", "my 6 percent bleach"; beside another strength or ratio, "6 percent bleach"."""
+    before = " ".join(token.text for token in parsed.tokens[max(0, one.start - 4) : one.start])
+    product = any(
+        mention.start == one.end and mention.things[0].kind in ("agent", "stock") for mention in parsed.mentions
+    )
+    if before.endswith(" is") and any(
+        mention.end == one.start - 1 and mention.things[0].kind in ("agent", "stock") for mention in parsed.mentions
+    ):
+        return True  # "my bleach is 8.25 percent"
+    if re.search(r"\b(?:from|using|out of)(?: a| the| my| some)*$", before):
+        return True
+    if product and _STOCK_BEFORE.search(before):
+        return True
+    return product and others and not _TARGET_BEFORE.search(before)
+
+
+def bare_numbers(found: Sequence[Found], parsed: Parsed) -> tuple[Fraction, ...]:
+    """Bare numbers, without those that count windows or tubs."""
+    counted = (
+        "window",
+        "windows",
+        "door",
+        "doors",
+        "tubs",
+        "tanks",
+        "boxes",
+        "cages",
+        "enclosures",
+        "times",
+        "animals",
+        "strokes",
+        "squirts",
+        "pumps",
+        "pulls",
+        "squeezes",
+        "puffs",
+    )
+    words = [token.text for token in parsed.tokens]
+    return tuple(
+        one.value
+        for one in found
+        if one.kind == "number"
+        and isinstance(one.value, Fraction)
+        and words[one.end : one.end + 1] not in [[w] for w in counted]
+    )

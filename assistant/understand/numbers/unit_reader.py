@@ -1,0 +1,65 @@
+"""A text's words with the units among them: where one begins, what it is called, where it ends."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from rapidfuzz import fuzz, process
+
+from assistant.core.quantities.quantity import BadQuantity, Gallon, read_unit
+from assistant.understand.numbers.spoken_numbers import NUMBER_WORDS
+from assistant.understand.numbers.unit_words import LONG_UNITS, LONGEST_UNIT, NO_UNIT, SAID, SLIPPED_UNIT
+from assistant.understand.text.words import Token
+
+
+class UnitReader:
+    """One text, looked into for units.
+
+    gallon: which gallon, quart, pint and fluid ounce are meant when unsaid.
+    taken: places of tokens that belong to a name, and so to no unit.
+    """
+
+    def __init__(self, tokens: Sequence[Token], gallon: Gallon, taken: frozenset[int]) -> None:
+        self.tokens = tokens
+        self.words = [token.text for token in tokens]
+        self.taken = taken
+        self._gallon = gallon
+
+    def word(self, at: int) -> str:
+        """The word there; empty past either end."""
+        return self.words[at] if 0 <= at < len(self.words) else ""
+
+    def unit(self, at: int, strict: bool = False, gallon: Gallon | None = None) -> tuple[str, int] | None:
+        """The unit that begins there, and where it ends.
+
+        gallon: whose gallon it is when unsaid; None: the keeper's.
+        Fails, when strict: BadQuantity for a spelling that means something else ("ML", "T").
+        """
+        for length in range(min(LONGEST_UNIT, len(self.tokens) - at), 0, -1):
+            if any(place in self.taken for place in range(at, at + length)):
+                continue
+            spelling = " ".join(self.words[at : at + length])
+            if length == 1:
+                if spelling in NO_UNIT and not self._letter_is_unit(at):
+                    continue
+                raw = self.tokens[at].raw
+                spelling = raw if raw in ("ML", "Ml", "T", "t") else spelling
+            spelling = SAID.get(spelling, spelling)
+            try:
+                return read_unit(spelling, gallon or self._gallon), at + length
+            except BadQuantity as bad:
+                if strict and spelling in ("ML", "Ml", "T", "t"):
+                    raise BadQuantity(bad.given, bad.why, bad.fix) from bad
+        return self._slipped_unit(at)
+
+    def _letter_is_unit(self, at: int) -> bool:
+        """A lone letter is a unit only right behind a figure: "25 C", "10m", never "one in"."""
+        before = self.word(at - 1)
+        return self.words[at] in ("c", "f", "h", "s", "m", "d") and bool(before) and before[0].isdecimal()
+
+    def _slipped_unit(self, at: int) -> tuple[str, int] | None:
+        word = self.word(at)
+        if len(word) < 5 or word in NUMBER_WORDS or at in self.taken:
+            return None
+        slip = process.extractOne(word, LONG_UNITS, scorer=fuzz.ratio, score_cutoff=SLIPPED_UNIT)
+        return (read_unit(slip[0], self._gallon), at + 1) if slip is not None else None

@@ -1,0 +1,1 @@
+"""What a text tells of the round's steps, the surface and the bottles."""

@@ -1,0 +1,359 @@
+"""What a text claims of the round's steps: which are said to be done, and which are not yet, asked or doubtful.
+
+"Haven't rinsed", "about to rinse", "did I rinse?", "nearly dry" must never count as done, so every clause is judged for
+itself, and in doubt against the claim. Which question it is belongs to `match`; this says what may count.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Literal, TypeAlias
+
+from assistant.understand.steps.spelled_out import WORDS_OF, spelled_out
+from assistant.understand.steps.step_patterns import DONE, MENTIONED, STEPS, TUB
+from assistant.understand.text.known_words import ASKS_FIRST
+from assistant.understand.text.patterns import Pattern, words_in
+
+Polarity: TypeAlias = Literal["claimed", "not yet", "asked", "doubtful"]
+
+_SUBJECTS = frozenset(
+    {"i", "it", "he", "she", "they", "we", "you", "that", "this", "the", "ENCLOSURE", "ANIMAL", "AGENT"}
+    | {"both", "all", "everyone", "everybody"}
+)
+_ASKED = Pattern(
+    r"\b(?:did i|have i|has (?:it|he|she|this|that)|had i|do i|am i|was i|were we|did we|have we|did"
+    r" you|do you|can (?:i|he|she|it|they|you)"
+    r"|may i|should i|whether|remember if|know if|sure if|see if|check if|check that|make sure|(?<!that )is it"
+    r"|(?<!that )was it|are they|is (?:he|she))\b"
+    r"|\b(?:is|did|have|has|does|do|was) not (?:it|i|he|she|they)$|\bor (?:no|not)$"
+    r"|, right \?$|, (?:yes|yeah|no|ok) \?$"
+)
+_NOT_YET = Pattern(
+    r"\b(?:not|never|cannot|without|unable|nor|neither|nearly|almost|not quite|barely|hardly|half"
+    r"|halfway|partly|partially|mostly|about to"
+    r"|going to|go to|will|would|shall|let me|let us|need to|needs to|need|needs|have to|has to|had"
+    r" to|got to|must|want to|wants|ready to"
+    r"|yet to|still to|still have|still need|still wet|still damp|still drying|still|before|forgot"
+    r"|forget|forgotten|once|if|until|till|unless"
+    r"|when|while|should|could|might|pretend|imagine|suppose|say i had|supposed|trying|try|tried"
+    r"|remind|remember to|wish|hope|plan|planning|time to|meant to|later|soon|tomorrow"
+    r"|in a (?:minute|sec|second|moment)|{to_come}|waiting (?:for|on)|wait for|starting|start|started"
+    r"|begun|beginning|except|apart from|bar|missed"
+    r"|skipped|skip|instead|ought|most of|some of|part of|parts of|bits? of|all but|everything but"
+    r"|everything except|one side)\b".replace("{to_come}", "next up")
+)
+_UNDER_WAY = Pattern(
+    r"\b(?:i am|am|we are|is|are|'s|just|now|still|busy|currently|{subject})? ?(?:washing|scrubbing"
+    r"|spraying|applying|rinsing|wiping|drying|airing"
+    r"|clearing|moving|hosing|misting|putting)\b".replace("{subject}", "i")
+)
+_HEDGED = Pattern(
+    r"\b(?:i think|i guess|just about|practically|virtually|probably|maybe|perhaps|pretty much|more or less"
+    r"|i believe|should be|must be|looks|seems|kind of|sort of"
+    r"|i suppose|as good as|basically|ish|possibly|i reckon|fairly sure|pretty sure|pretty|fairly|quite|reasonably"
+    r"|(?:says|said|thinks|reckons|tells me|told me) (?:that )?(?:i|he|she|they|it|we))\b"
+)
+# A word like these opens a clause of its own after "and", so the "not" before it doesn't reach over.
+_NEW_CLAUSE = Pattern(
+    r"\s*(?:\b(?:but|though|however|only|then|so|because)\b|[.;!]|,(?! ?(?:or|nor)\b)"
+    r"|\band (?=(?:i|it|he|she|they|we|that|the|{s}|ENCLOSURE|ANIMAL) ))\s*".replace("{s}", "this")
+)
+_DISCOURSE = Pattern(
+    r"^(?:(?:yes|yeah|yep|yup|no|nope|ok|okay|right|alright|so|well|oh|and|great|good|cool|now|hi)\b ?,? ?)+(?!\bnot\b)"
+)
+
+
+# Said of the whole sentence, whatever clause it stands in: not all of it, none of it, or only after something.
+_NOT_ALL = Pattern(
+    r"\b(?:but|except|bar|save|not)(?: for)? (?:the |one |a |his |her |its |that |this )"
+    r"(?:\w+ )?(?:lid|floor|base|bottom|top|side|sides|back|front|door|glass|wall|walls|corner|corners|end|ends"
+    r"|part|bit|hide|bowl|branch|branches|shelf|decor|rest|seams?|half)\b"
+    r"|\b(?:none|neither|nothing|nobody|not all|not everything|not any) (?:of|is|are|has|have|was|'s)\b|\bnone$"
+    r"|\bthe (?:rest|others?|other \w+) (?:is |are |was |were )?not\b"
+    r"|\bonly (?:the|one|his|her|its) (?:\w+ )?(?:lid|floor|base|bottom|top|sides?|back|front|door|glass|walls?"
+    r"|corners?|ends?|part|bit|hide|bowl|branch|half)\b"
+    r"|^(?:and )?(?:after|as soon as|the moment|the minute) |\bwho knows\b|\bnot (?:so |too |very )?(?:sure|certain)\b"
+    r"|\bi (?:really )?doubt (?:it|that)\b|\bcan not remember\b"
+    r"|^(?:is|are|was|were) (?:everything|anything|all|both|the|every)\b"
+    r"|\bonly (?:the |one |a |half |part |this |that |his |her )(?:\w+ )?(?:is|are|'s|of)\b"
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Claims:
+    """What a text says of steps."""
+
+    done: tuple[str, ...] = ()
+    """Said to be done, in the order said."""
+    polarity: Polarity = "claimed"
+    """Of the whole: "claimed" only when nothing stands against it."""
+    mentioned: tuple[str, ...] = ()
+    """Asked about or not done yet."""
+    stayed_wet: bool | None = None
+
+
+_STAYED = Pattern(
+    r"\b(?:stayed|kept|remained|been)(?: \w+){0,3} wet\b|\bwet (?:the )?(?:whole|entire|full|all)\b"
+    r"|^(?:yes|yeah|yep)?[ ,]*(?:it|they|that|all of it) (?:was|were)(?: still| all)? wet(?: throughout| all along)?$"
+    r"|(?<!\bi )(?<!\bwe )\bnever dried\b(?! (?:it|the|that|this))|\bit did not dry\b"
+)
+_WENT_DRY = Pattern(
+    r"\bdid not (?:stay|keep|remain)(?: \w+){0,2} wet\b|\bdried (?:out|up|off|early|too)\b|\bwent"
+    r" dry\b|\bnot (?:stay |stayed |kept |remained )?(?:\w+ )?wet\b|^(?:no )?(?:it )?dried$"
+)
+_EARLY = Pattern(
+    r"\b(?:dr(?:y|ied) (?:out|up|early|too|before|already|again)|before (?:time|its time|the time)"
+    r"|again|dries|drying too|too (?:soon|fast|early|quick))\b"
+)
+
+
+def claims_in(text: str) -> Claims:
+    """What a masked text says of steps.
+
+    text: small words, names masked as ENCLOSURE, AGENT ..., signs apart.
+    """
+    stayed = _stayed_wet(text)
+    plain = spelled_out(_OR_ONLY.sub(" or ", _DISCOURSE.sub("", text).strip()))
+    clauses = [clause.strip(" ,") for clause in _NEW_CLAUSE.split(plain) if clause and clause.strip(" ,")]
+    asks = _asks(plain)
+    done: list[str] = []
+    against: list[str] = []
+    worst: Polarity = "claimed"
+    negated = False
+    for number, clause in enumerate(clauses):
+        steps = _steps_of(clause)
+        polarity = _polarity(clause, text)
+        carried = negated and not re.match(r"(?:i|it|he|she|they|we|that|the|\{)", clause) and "but" not in plain
+        if polarity == "claimed" and (carried or (asks and number == 0)):
+            polarity = "asked" if asks else "not yet"
+        negated = polarity == "not yet"
+        if polarity in ("claimed", "doubtful"):
+            done += [step for step in steps if step not in done]
+            worst = "doubtful" if polarity == "doubtful" and steps else worst
+        else:
+            against += [step for step in _mentioned(clause, steps) if step not in against]
+            if not done:
+                worst = polarity
+    if done and worst in ("not yet", "asked"):
+        worst = "claimed"
+    if asks == "all" and done:
+        against, done, worst = done + against, [], "asked"
+    if done and _NOT_ALL.search(plain):
+        against, done, worst = done + against, [], "not yet"
+    return Claims(tuple(done), worst, tuple(against), stayed)
+
+
+_OR_ONLY = Pattern(r" or (?:only|just|did i only|have i only) ", " or ")
+""" "Have I sprayed it yet, or only washed it": the one question goes on."""
+
+
+def steps_named(text: str) -> tuple[str, ...]:
+    """The steps that a text names in whatever form: "the rinse", "washing"."""
+    return tuple(step for step, pattern in MENTIONED if pattern.search(text))
+
+
+def dried_early(text: str) -> bool:
+    """It is said that it dried too soon, which is neither the step of drying nor a thing not done yet."""
+    return (
+        re.search(
+            r"\bdr(?:y|ied) (?:out|up|early|too|before|already|again)|\b(?:drying|dries) (?:too|so) |\bwent dry", text
+        )
+        is not None
+    )
+
+
+_NOT_SEEN = Pattern(
+    r"\b(?:(?:do|did|could|can|would) not (?:really |even )?"
+    r"(?:know|see|tell|say|remember|recall|look|notice|watch|check)"
+    r"|not (?:so |too |very |really |quite )?(?:sure|certain)|no (?:idea|clue)|hard to (?:say|tell|see)"
+    r"|(?:fell|was|been) asleep|was (?:away|out|not (?:there|here|in|looking|watching))"
+    r"|(?:i|we) (?:must have )?(?:nodded|dozed) off|forgot to (?:look|check)|too dark|who knows"
+    r"|(?:if|whether|hope) (?:it|that|they|the ENCLOSURE|ENCLOSURE))\b"
+)
+
+
+def cannot_tell(text: str) -> bool:
+    """True when a text says that the keeper didn't see how it went: "it was dark, I couldn't see"."""
+    return _NOT_SEEN.search(text) is not None
+
+
+def _stayed_wet(text: str) -> bool | None:
+    if cannot_tell(text):
+        return None
+    if re.search(
+        r"\b(?:(?<!\bi )(?<!\bwe )never dried|it did not dry|has not dried)\b(?! (?:it|the|that|this)\b)", text
+    ):
+        return True
+    if _WENT_DRY.search(text):
+        return False
+    return True if _STAYED.search(text) else None
+
+
+_TAG = Pattern(
+    r", ?(?:is|are|was|were|did|do|does|have|has|had) (?:not )?(?:it|i|he|she|they|we|you|that)(?: not)? ?\??$", ","
+)
+""" "It's dry, isn't it?" asks, however it begins."""
+
+
+def _asks(text: str) -> str:
+    """ "all": the whole is a question; "first": it begins like one; empty: it isn't."""
+    if _TAG.search(text):
+        return "all"
+    if re.search(r"^\S+ (?:what|which|who|where|when)(?: one| with| bottle)? ?\??$", text):
+        return "all"  # "sprayed what?"
+    if text.endswith("?") and not re.search(r"[.,;!] ?(?:what|how|when|which|can|is|now what)\b", text):
+        return "all"
+    return ""
+
+
+def _polarity(clause: str, text: str) -> Polarity:
+    words = clause.split()
+    if not words:
+        return "claimed"
+    opening = words[0]
+    if opening in ("will", "would", "shall", "might", "may") and len(words) > 1 and words[1] not in _SUBJECTS:
+        return "not yet"  # "will rinse later", with the "I" left out
+    if opening in ASKS_FIRST:
+        said_of = (
+            len(words) > 1
+            and words[1] not in _SUBJECTS
+            and any(pattern.match(" ".join(words[1:])) for _, pattern in STEPS)
+            and opening in ("have", "has", "is", "are")
+        )
+        if not said_of:
+            return "asked"
+        if not _NOT_YET.search(" ".join(words[1:])):
+            return "doubtful"
+    if _ASKED.search(clause):
+        return "asked"
+    hedged = _HEDGED.search(clause)
+    if hedged:
+        clause = _HEDGED.sub(" ", clause)
+    clause = _without_harmless(clause)
+    if _NOT_YET.search(clause) or (_UNDER_WAY.search(clause) and not re.search(rf"\b{DONE}\b", clause)):
+        return "not yet"
+    if re.match(r"no (?!more )", clause):
+        return "not yet"
+    # "He's out!" may be a cry that he escaped.
+    cried = "!" in text and re.search(r"\bout$", clause) is not None
+    return "doubtful" if hedged or cried else "claimed"
+
+
+_HARMLESS = Pattern(
+    r"\b(?:it did not dry(?: out)?|it never dried|not (?:a )?(?:problem|bad)|no problem|half (?:an hour|a"
+    r" litre|the (?:bottle|bleach|mix|stock|time))|wet the whole time|whole time"
+    r"|still wet when|stayed wet|and a half|not long ago|no need to ask|if you (?:must|want to) know"
+    r"|as you said|when you said)\b"
+)
+
+
+def _without_harmless(clause: str) -> str:
+    return _HARMLESS.sub(" ", clause)
+
+
+def _steps_of(clause: str) -> list[str]:
+    """The steps that a clause names as done, in the order said."""
+    found: list[tuple[int, str]] = []
+    rest = clause
+    for step, pattern in STEPS:
+        for match in pattern.finditer(rest):
+            if step == "clear" and "bottle" in match.string[match.end() :]:
+                continue
+            if not _counts(step, match):
+                continue
+            found.append((match.start(), step))
+        # What one pattern took is not read again, but the places of the words stay.
+        if any(other == step for _, other in found):
+            rest = pattern.sub(lambda taken: "#" * len(taken.group()), rest)
+    ordered = [step for _, step in sorted(found)]
+    return list(dict.fromkeys(ordered))
+
+
+_TOLD_TO = Pattern(
+    r"\b(?:use|using|apply|try|stick|pour|squirt|chuck|slap|spray|about|of|for|prefer|like|recommend)"
+    r" (?:some |the |my |a |more |any )*$"
+)
+"""Before "bleach on the tank", which alone is a claim: told or asked to, it is none."""
+
+
+def _counts(step: str, match: re.Match[str]) -> bool:
+    after = match.string[match.end() :]
+    if re.search(r"\bto (?:\w+ )?$", match.string[: match.start()]):
+        return False  # "fine to put him back" is a wish
+    if step == "move out":
+        return not re.match(
+            r" of (?:the |his |her |their |its |a )?(?:\w+ )?(?:"
+            + TUB
+            + r"|quarantine)\b|.*\b(?:loose|escaped|gone)\b",
+            after,
+        )
+    if step == "return":  # "on her back wall", "back in an hour"
+        if re.match(r" (?:DURATION|NUMBER|(?:a|an|one) (?:minute|min|sec|second|moment|bit|while|tick|hour))\b", after):
+            return False
+        return not re.match(r" (?:walls?|left|right|corner|end|half|panel|glass|door)\b", after) and not re.search(
+            r"\b(?:on|over|down|of|at|along|across|onto|under) (?:the |my )?$", match.string[: match.start()]
+        )
+    if step == "dry":
+        return not _EARLY.search(match.group() + after) and " to dry" not in match.string[: match.end()]
+    if step in ("rinse", "wash", "wipe"):
+        if re.search(r"\b(?:BOTTLE|bottle|sprayer)(?: is| 's| has been| all| now)+ $", match.string[: match.start()]):
+            return False  # "the yellow bottle's rinsed" is no step
+        return not re.match(
+            r"(?: out)?(?: \w+){0,2} (?:hands?|eyes?|mouth|face|gloves|BOTTLE|bottle|syringe|bowls?|tongs|cloth)\b",
+            after,
+        )
+    if step == "apply" and _TOLD_TO.search(match.string[: match.start()]):
+        return False
+    if step == "apply":
+        return not (match.group() == "misted" and "again" in after) and not re.match(
+            r"(?: \w+)? (?:in|on) (?:my|me)\b", after
+        )
+    return True
+
+
+def _mentioned(clause: str, steps: Sequence[str]) -> list[str]:
+    """The steps that a clause is about, in whatever form."""
+    return list(steps) or [step for step, pattern in MENTIONED if pattern.search(clause)]
+
+
+_BARE = Pattern(
+    r"^(?:i am |that is |that 's |it is |all |ok |okay |right |and |yes |yep |yeah |got that |just |i"
+    r" have )*(?:done|finished|did it|done it|done that"
+    r"|did that|complete|completed|all done|sorted)(?: now| then| with that| that| it| here)*$"
+)
+
+
+def only_dried(text: str) -> bool:
+    """ "Dried", and no more: the step, unless it was asked whether it stayed wet."""
+    return text.strip(" .!,") in ("dried", "all dried", "now dried")
+
+
+def not_yet(text: str) -> bool:
+    """True when a text speaks of what isn't so yet, or not at all."""
+    return _NOT_YET.search(text) is not None
+
+
+def bare_done(text: str) -> bool:
+    """ "done", "finished", "that's done": the step that was asked for last."""
+    return _BARE.match(text.strip(" .!,")) is not None
+
+
+WORDS = words_in(
+    *(pattern for _, pattern in (*STEPS, *MENTIONED)),
+    *(
+        _NOT_SEEN,
+        _ASKED,
+        _NOT_YET,
+        _UNDER_WAY,
+        _HEDGED,
+        _HARMLESS,
+        _BARE,
+        _STAYED,
+        _WENT_DRY,
+        _EARLY,
+        *WORDS_OF,
+    ),
+)
+"""Every word that a rule here turns on: known words, so that "mostly" is never mended into "most"."""

@@ -1,0 +1,235 @@
+"""Fills as they are told: "filled the amber one", "topped it up", "rinsed it out and filled it with vinegar".
+
+A fill that is asked about, not done yet or denied is none: what a bottle holds decides what may be sprayed.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+
+from assistant.contract import Doubt, Outcome, Reading, Slots, World
+from assistant.core.quantities.quantity import read_mix
+from assistant.core.round.rounds import is_open
+from assistant.understand.steps.claimed_steps import not_yet
+from assistant.understand.text.patterns import Pattern
+
+_BARE = Pattern(
+    r"^(?:(?:ok|right|done|all|it is|that is|that 's|it 's|got it|and|now|i|have|just|yes|so|well|great|there) ?,? ?)*"
+    r"(?:filled|mixed|made up|topped up|refilled|poured|poured in|made|mixed up|filled up)"
+    r"(?: (?:it|that|them|up|in|now|then|the|bottle|BOTTLE|for today|and shaken|,|too|all))*$"
+)
+_TIME_LAST = re.compile(
+    r" (?:(?:about |around )?(?:half an?|an?(?: couple of| few)?|\w+(?: and a half)?|NUMBER) \w+ ago"
+    r"|earlier(?: today| on)?|just now"
+    r"|(?:earlier )?this (?:morning|afternoon|evening)"
+    r"|yesterday(?: (?:morning|afternoon|evening|night))?|last night|(?:at|around) \S+(?: \S+){0,3})$"
+)
+_TOPPED = Pattern(
+    r"\btopped (?:up )?(?:\S+ ){0,3}?(?:up\b|with the same|with more|BOTTLE|it\b)|\btopped up\b|\btop up (?:is )?done\b"
+)
+_WITH_WATER = Pattern(
+    r"\b(?:topped|filled|made|fill) (?:it |that |the rest |BOTTLE )?(?:up )?with (?:\w+ ){0,2}water\b"
+)
+_WATER = Pattern(r"\bwater\b", "water")
+_RINSED_FIRST = Pattern(
+    r"\b(?:rinsed|washed|flushed|swilled|cleaned|emptied and rinsed) (?:\S+ ){0,3}?(?:out|through)\b"
+    r"|\bemptied and rinsed\b|\brinsed first\b|\bafter (?:a rinse|rinsing)\b|\bclean (?:and )?empty bottle\b"
+)
+_ASKS = Pattern(
+    r"^(?:so |and |um |ok |wait |but )*(?:is|are|was|were|did|do|does|has|have|had|can|could|should|shall|may|what|when"
+    r"|which|how|who|why|where|am)\b(?! filled\b| mixed\b)"
+)
+
+
+_ASKS_LATER = Pattern(
+    r"[,;.] (?:and )?(?:is|can|may|does|do|did|how|what|when|will|should|would|shall|any|still)\b"
+    r"|\b(?:any good|still good|still ok|what happens|is it ok|how long)\b"
+)
+_BY_THE_WAY = re.compile(r"^.*\bbut (?=.*\b(?:filled|mixed|made up|topped up|refilled)\b)")
+"""What else is told first: "my hands are still shaking but I got it filled"."""
+_TELLS = Pattern(
+    r"^(?:(?:i|we|have|has|just|ok|okay|right|so|and|then|now|well|yes|log|note|record|that|it|finally) ,? ?)*"
+    r"(?:filled|refilled|topped up|made up|mixed)\b.*\bBOTTLE\b"
+    r"|\bBOTTLE (?:is |has been |'s |now |all )*(?:filled|refilled|topped up|made up|mixed)\b"
+)
+_BEFORE = Pattern(r"\bbefore (?:breakfast|lunch|dinner|tea|work|school|bed|noon|that)\b", "before")
+_FORGOTTEN = re.compile(
+    r"^(?:\w+ ){0,2}forgot(?:ten)? to (?:say|tell|log|mention|note|record)(?: (?:you|that|it))*(?: ,| but| that)? "
+)
+""" "I forgot to say, ...": what follows is told now."""
+_AGO = Pattern(r"\b(?:half )?(?:an? )?(?:NUMBER |\w+ )?(?:minutes?|hours?|days?) ago\b", "ago")
+_ONE_PRODUCT = re.compile(r"\b(?:AGENT|STOCK)\b")
+
+
+def tells(plain: str) -> bool:
+    """One bottle was filled with one product, in plain words: it is a fill, even where the two must not meet."""
+    return len(_ONE_PRODUCT.findall(plain)) <= 1 and _TELLS.search(plain) is not None and may_be_fill(plain)
+
+
+def poured_into_it(plain: str, world: World) -> str | None:
+    """The bottle of the turn before, where a product is said to have been poured "in it"; None: none, or more of it.
+
+    What it held is judged by `mixed`, as for a bottle that is named.
+    """
+    if _POURED_IN.search(plain) is None or "more" in plain or not may_be_fill(plain):
+        return None
+    return bottle_of_before(world)
+
+
+def rinsed_out_too(plain: str, world: World) -> str | None:
+    """The bottle of the turn before, where "it" is said to have been rinsed out, and no clean is open; None: none."""
+    if _RINSED_IT.match(plain) is None or not may_be_fill(plain) or any(map(is_open, world.state.rounds.values())):
+        return None
+    return bottle_of_before(world)
+
+
+def bottle_of_before(world: World) -> str | None:
+    """The one bottle that the turn before was about; None: it was about none, or several."""
+    last, before = world.talk.last, world.talk.last_reading
+    if last is None or before is None or last.intent not in _OF_A_BOTTLE or len(before.slots.bottles) != 1:
+        return None
+    return before.slots.bottles[0]
+
+
+_RINSED_IT = Pattern(
+    r"^(?:(?:ok|right|i|have|and|so|now|just|yes|well|then|also) ,? ?)*(?:rinsed|washed|flushed|emptied|swilled)"
+    r"(?: and (?:rinsed|washed|flushed))? (?:it|that|that one|the bottle) (?:out|through)\b"
+)
+
+
+_OF_A_BOTTLE = frozenset(
+    {"mixed", "in_bottle", "dose", "top_up", "still_good", "stock_left", "rinsed_out", "mix_strength"}
+)
+_POURED_IN = Pattern(
+    r"\b(?:poured|put|added|tipped|chucked|squirted|dumped|splashed|dropped|mixed|got)(?: \S+){0,3}? (?:AGENT|STOCK)"
+    r"(?: \w+){0,2}? (?:in|into|to) (?:it|that|there|that one|this one|the same (?:one|bottle)|the bottle)\b"
+    r"|\b(?:poured|put|added|tipped|chucked|dumped) (?:in|it in|into it) (?:some |a bit of |the )?(?:AGENT|STOCK)\b"
+)
+
+
+def asked(plain: str) -> bool:
+    """Whether a bottle is filled is asked, not told."""
+    return "BOTTLE" in plain and (plain.endswith("?") or _ASKS.search(plain) is not None)
+
+
+def names_what(plain: str) -> bool:
+    """A bottle, a product or a mix stands in it; "filled the tub" is none of ours."""
+    return bare_fill(plain) or re.search(r"\b(?:BOTTLE|AGENT|STOCK|MIX|bottle|sprayer)\b", plain) is not None
+
+
+def bare_fill(plain: str) -> bool:
+    """ "filled", "done, filled it": no more than that it was done."""
+    plain = plain.strip(" .!,")
+    return _BARE.match(plain) is not None or _BARE.match(_TIME_LAST.sub("", plain)) is not None
+
+
+def may_be_fill(plain: str) -> bool:
+    """False where a fill is asked about, denied, or still to come."""
+    if plain.endswith("?") or _ASKS.search(plain) or _ASKS_LATER.search(plain):
+        return False
+    plain = _TIME_LAST.sub("", _FORGOTTEN.sub("", _BY_THE_WAY.sub("", plain)))
+    for spoken_of_time in (_BEFORE, _SOME_TIME_AGO, _FOR_LATER, _AGO):
+        plain = spoken_of_time.sub(" ", plain)
+    return not not_yet(_RINSED_FIRST.sub(" ", plain))
+
+
+_FOR_LATER = Pattern(
+    r"\b(?:for|until|till|by|ready for) (?:the )?(?:whole )?(?:today|tonight|tomorrow|this|next|later|on )\b"
+)
+_SOME_TIME_AGO = Pattern(
+    r"\b(?:a|some|quite a) (?:(?:little|good|long) )?(?:while|time|bit) (?:ago|back)\b"
+    r"|\b(?:ages|hours|days|weeks) ago\b"
+    r"|\b(?:a )?few (?:minutes|hours|days|weeks) (?:ago|back)\b|\bthe other (?:day|night|week)\b|\blong ago\b"
+    r"|\b(?:before|after|at|over|during) (?:breakfast|lunch|dinner|tea|work|school|bed|supper)\b"
+    r"|\b(?:earlier|before now|already a while)\b|\b(?:first thing|overnight|back then|previously|recently)\b"
+)
+
+
+def for_later(plain: str) -> bool:
+    """ "For today", "until tomorrow": what a mix is for, not when it was made."""
+    return _FOR_LATER.search(plain) is not None
+
+
+def some_time_ago(plain: str) -> bool:
+    """ "A while ago", "before lunch": past, and no telling how long."""
+    return _SOME_TIME_AGO.search(plain) is not None
+
+
+def topped_up(plain: str) -> bool:
+    """Poured onto what was left; "topped it up with water" is only how a mix is made."""
+    return _TOPPED.search(plain) is not None and _WITH_WATER.search(plain) is None
+
+
+def rinsed_first(plain: str) -> bool | None:
+    """True where the rinse is told in the same breath; None: nothing is said of it."""
+    if re.search(r"\b(?:not|never|without) (?:\w+ ){0,2}(?:rins|wash|flush)\w*", plain):
+        return False
+    return True if _RINSED_FIRST.search(plain) else None
+
+
+def plain_water(plain: str, agents: bool) -> bool:
+    """Water and nothing else."""
+    return not agents and "MIX" not in plain and _WATER.search(plain) is not None
+
+
+def but_for_water(reading: Reading) -> Reading:
+    """The same, but that water alone is no fill: no question then, with what was said of it kept."""
+    water = reading.intent == "mixed" and reading.slots.plain_water and bool(reading.slots.bottles)
+    return replace(reading, intent=None) if water else reading
+
+
+def of_the_dose(slots: Slots, world: World) -> tuple[Slots, tuple[Doubt, ...]] | None:
+    """What "filled" means right after a dose was told, with the dose's doubts while it waits for a yes; None: no dose.
+
+    slots: what is said beside; another bottle than the dose's makes it another fill.
+    """
+    last, dose = world.talk.last, world.talk.last_reading
+    if last is None or dose is None or last.intent not in DOSES or dose.intent not in DOSES:
+        return None
+    if last.outcome not in (Outcome.ANSWER, Outcome.CONFIRM):
+        return None
+    if slots.bottles and dose.slots.bottles and slots.bottles != dose.slots.bottles:
+        return None
+    topped = slots.topped_up or dose.intent == "top_up"
+    filled = replace(dose.slots, bottles=slots.bottles or dose.slots.bottles, topped_up=topped, steps=())
+    filled = replace(filled, when=slots.when, some_time_ago=slots.some_time_ago)
+    return filled, dose.doubts if last.outcome is Outcome.CONFIRM else ()
+
+
+def only_a_time(words: tuple[str, ...], slots: Slots) -> bool:
+    """ "It was at four", "two hours ago": nothing but when."""
+    return slots.when is not None and set(words) <= _OF_A_TIME
+
+
+def on_the_same_day(slots: Slots, before: Reading) -> Slots:
+    """ "At four", after "yesterday": at four yesterday."""
+    said, day = slots.when, before.slots.when
+    if said is None or day is None or said.to_the != "minute":
+        return slots
+    back = day.at.date() - said.at.date()
+    return replace(slots, when=replace(said, at=said.at + back, others=tuple(at + back for at in said.others)))
+
+
+_OF_A_TIME = frozenset(
+    {"{when}", "{number}", "it", "was", "that", "actually", "about", "around", "but", "at", "no", "one"}
+)
+
+
+def before_it_is_put_right(world: World) -> Reading | None:
+    """The fill that was recorded in the turn before, its mix filled in, so that "no, fifty" has what to change.
+
+    None: the turn before recorded none, or topped one up, whose older fill isn't known any more.
+    """
+    last, before = world.talk.last, world.talk.last_reading
+    if last is None or before is None or last.intent != "mixed" or before.intent != "mixed":
+        return None
+    if last.outcome is not Outcome.ANSWER or not last.values.get("recorded") or before.slots.topped_up:
+        return None
+    mix = last.values.get("mix")
+    mixes = before.slots.mixes or ((read_mix(mix),) if isinstance(mix, str) else ())
+    return replace(before, slots=replace(before.slots, mixes=mixes, corrects=True))
+
+
+DOSES = ("dose", "top_up")
+"""Questions whose answer is what goes into a bottle."""

@@ -1,0 +1,245 @@
+"""How a round's steps are said: done, and mentioned in whatever form. What may count is `claimed_steps`."""
+
+from __future__ import annotations
+
+from assistant.understand.text.patterns import Pattern
+
+_ONE = (
+    r"(?:he|she|they|it|him|her|them|this one|ANIMAL|(?:the |my |our |his |her )?(?:animals?|snake"
+    r"|lizard|gecko|tortoise|turtle"
+    r"|frog|toad|dragon|python|boa|skink|monitor|newt|reptile|critter|baby|babies|little one|little"
+    r" guy|big guy|guy|girl|boy"
+    r"|\w+ (?:snake|gecko|dragon|python|boa|tortoise|turtle|frog)))"
+)
+_ALL_OF_THEM = (
+    r"(?:both(?: of them)?|all (?:two|three|four|five|NUMBER|of them)(?: of them)?|everyone|everybody|they all)"
+    r"(?: (?:on|in) (?:the )?\w+(?: \w+)?)?"
+)
+_IS = r"(?: is| are| was| were| 's| has been| have been| has| am)?"
+_NOW = (
+    r"(?: all| now| safely| already| been| both| finally| just| fully| completely| totally| properly"
+    r"| really| nice and| safe and"
+)
+_NOW += r"| out and)*"
+_WAIT = r"(?:(?:holding|spare|travel|travelling|temporary|temp|waiting|plastic|carry|transport|feeding|other) )"
+TUB = r"(?:tub|box|bin|bucket|carrier|tote|container|bag|pillowcase|faunarium|crate)"
+_LITTER = (
+    r"(?:substrate|bedding|litter|paper|decor|decorations|furniture|furnishings|dishes|bowls?|hides?"
+    r"|branches|plants|everything|muck|mess|poop?|droppings"
+    r"|all (?:the |his |her |its )?(?:stuff|bits|things))"
+)
+DONE = (
+    r"(?:(?:all |both |now )*(?:done(?: with)?|finished(?: up| off)?(?: with)?|through(?= with)|over|completed?|sorted"
+    r"|taken care of|dealt with|ticked off|out of the way|seen to|behind (?:us|me)|wrapped up|crossed off))"
+)
+_WET_STUFF = r"(?:AGENT|STOCK|BOTTLE|disinfectant|spray)"
+
+_PATTERNS: tuple[tuple[str, str], ...] = (
+    # Waiting tubs come first: "back in the spare tub" is not back home.
+    ("move out", rf"\b{_ONE}{_IS}{_NOW} (?:back )?in(?:to)? (?:the |a |his |her |their |its )?{_WAIT}{TUB}\b"),
+    (
+        "move out",
+        r"\b(?:put|popped|placed|moved|got|transferred|shifted|relocated|boxed|tubbed|bagged|taken|took)\b"
+        rf"(?: \S+){{0,4}}? (?:in|into|to|over to|across to) (?:the |a |his |her |their |its )?{_WAIT}?{TUB}\b",
+    ),
+    (
+        "move out",
+        rf"\b{_ONE}{_IS}{_NOW} (?:sitting|waiting|settled|shut|tucked up|safe) in (?:the |a |his |her |its )?{TUB}\b",
+    ),
+    ("move out", rf"\bENCLOSURE(?: is| 's){_NOW} in (?:the |a |his |her |its ){TUB}\b"),
+    # "Keep him in the tub" is a wish, and tells of nothing done.
+    ("move out", rf"(?<!keep )(?<!leave )(?<!keeping )(?<!leaving )\b{_ONE}{_IS}{_NOW} in (?:the |a )?{TUB}\b"),
+    ("move out", rf"\b(?:took|got|taken|lifted|scooped|removed|pulled|fetched|moved|have|brought) {_ONE}{_NOW} out\b"),
+    ("move out", rf"\bmoved {_ONE}(?: across| over)?(?: to| into|$)"),
+    ("move out", r"\bmoved (?:ENCLOSURE )?out\b|\b(?:moving|move) out(?: is| 's)? " + DONE),
+    ("move out", rf"\b{_ONE}{_IS}{_NOW} (?:out|moved)\b"),
+    ("move out", rf"\b{_ALL_OF_THEM}(?: are| is| 's| have been| got)?{_NOW} (?:out|moved|tubbed|boxed)\b"),
+    # An animal's own name stands for its home, so "taken pepper out" is masked like a tank.
+    ("move out", r"\b(?:took|got|taken|lifted|scooped|fetched|moved|brought) ENCLOSURE out\b"),
+    ("move out", rf"\b(?:tubbed|boxed) (?:up )?{_ONE}|\b{_ONE}{_IS}{_NOW} (?:tubbed|boxed)\b"),
+    (
+        "move out",
+        r"^(?:all )?out$|^out (?:in (?:the |a |his |her |their |its )?"
+        + TUB
+        + r"s?\b|and|,|(?=(?:cleared|emptied|stripped|washed|scrubbed)\b))"
+        r"|\bENCLOSURE(?: is| 's| :) out\b|^(?:the )?ENCLOSURE out(?= ,|$)",
+    ),
+    ("return", rf"\b(?:put|popped|placed|moved|got|let|set) {_ONE}{_NOW} (?:straight )?(?:back|home)\b"),
+    ("return", r"\b(?:put|popped|placed|got|let) ENCLOSURE (?:straight )?back (?:in|home)\b"),
+    # With no "back" said, only "already" tells it from being put in the tub.
+    ("return", rf"\balready (?:put|popped|placed|got) (?:{_ONE}|(?:the |my )?(?:ANIMAL|ENCLOSURE)) in(?: again)?$"),
+    ("return", rf"\b(?:put|popped|placed) (?:{_ONE}|(?:the |my )?(?:ANIMAL|ENCLOSURE)) in (?:already|again)$"),
+    ("return", rf"\b{_ALL_OF_THEM}(?: are| is| 's| have| has)?{_NOW} (?:gone )?(?:back|home|returned)\b"),
+    (
+        "return",
+        r"^(?:the |my )?ENCLOSURE(?: is| are| 's)?(?: now| safely)* (?:back(?: in| home)?|home)(?: now| again)?\b",
+    ),
+    (
+        "return",
+        rf"\b{_ONE}{_IS}{_NOW} (?:gone )?(?:back|home|returned)\b|\breturned {_ONE}"
+        r"|^(?:all )?back (?:in|home)\b|^returned$",
+    ),
+    (
+        "rinse",
+        r"\b(?:washed|hosed|flushed|wiped)(?: \S+){0,3} (?:AGENT|STOCK|BOTTLE) off\b|\b(?:washed|wiped)"
+        r" off (?:the )?AGENT"
+        r"|^(?:all )?(?:the )?(?:AGENT|STOCK|disinfectant)(?: is| 's) (?:all |now )*off(?: now| it)?$",
+    ),
+    ("clear", r"\b(?:cleared|emptied|stripped|gutted|clearing(?: out)?(?: is| 's)? " + DONE + ")"),
+    (
+        "clear",
+        rf"\b(?:took|taken|got|pulled|removed|scooped|binned|chucked|threw|tipped|lifted)(?: out)? (?:the "
+        rf"|all |old |dirty |used |soiled |wet |rest of )*{_LITTER}",
+    ),
+    ("clear", rf"\b{_LITTER}(?: and {_LITTER})*{_IS}{_NOW} (?:out|gone|removed|binned)\b"),
+    (
+        "wash",
+        r"\b(?:washed|scrubbed|soaped|shampooed)\b(?!(?: \w+)? hands)|\b(?:washing|scrubbing|wash)(?: is| 's)? " + DONE,
+    ),
+    ("wash", rf"\b{DONE} (?:with )?(?:the )?(?:washing|scrubbing)|\b(?:done|finished) (?:with )?the wash\b"),
+    ("rinse", r"\b(?:done|finished) (?:with )?the rinse\b"),
+    ("wash", r"\brinsed (?:off |out )?(?:all )?(?:the )?(?:soap|suds|detergent|dish soap)"),
+    ("wash", r"\b(?:soap|suds|detergent)(?: is| are| 's| has been| all)* (?:rinsed|off|gone|washed)"),
+    (
+        "apply",
+        r"\b(?:sprayed|resprayed|applied|spritzed|squirted|doused|drenched|coated|slathered|misted|saturated|soaked|wetted)\b",
+    ),
+    ("apply", rf"\b{DONE} (?:with )?(?:the )?(?:spraying|applying)|\b(?:spraying|spray)(?: is| 's)? {DONE}"),
+    (
+        "apply",
+        rf"{_WET_STUFF}(?: is| 's| has)?(?: gone| all| now)* (?:on|down|on there|on it"
+        r"|applied)(?: now| everywhere| the (?:glass|walls?|tank|viv\w*|box|tub|cage|enclosure|lid"
+        r"|lot|surfaces?|sides|branches|hide|decor|base|inside)| ENCLOSURE| the ENCLOSURE)*(?: walls?| glass| floor)?$",
+    ),
+    ("apply", rf"\b(?:done|finished) putting (?:the |my )?{_WET_STUFF} (?:on|over|down)\b"),
+    ("apply", rf"\bbeen (?:all )?over (?:\S+ ){{1,3}}?with (?:the |my )?(?:{_WET_STUFF}|sprayer)\b"),
+    (
+        "apply",
+        r"\b(?:put|got|have|poured|brushed|wiped|used|laid|slapped|sloshed)(?: \S+){0,4}? (?:AGENT|STOCK"
+        r"|BOTTLE)(?: all)? (?:on|over|onto|in|down)\b",
+    ),
+    (
+        "apply",
+        r"\b(?:is|are|'s) (?:all |now |nicely )*(?:covered|dripping|drenched|coated)"
+        rf" (?:in|with) (?:the )?{_WET_STUFF}",
+    ),
+    ("apply", r"\bwiped(?: \S+){0,5}? (?:with|in) (?:the |my )?(?:AGENT|STOCK|BOTTLE)"),
+    ("apply", r"\bused (?:the |my )?(?:AGENT|STOCK|BOTTLE) (?:on|in) "),
+    ("hold", rf"\b{DONE} (?:with )?(?:the )?(?:holding|hold|wet time|soaking)"),
+    (
+        "hold",
+        r"\b(?:hold|holding|wet time|contact time|soak time|soaking|timer|time|DURATION|minutes|countdown)"
+        r"(?: is| are| 's| has| have)?(?: all)? (?:up|over|done|finished|complete|ended|served|passed|gone)\b"
+        r"(?! (?:the|your) )",
+    ),
+    (
+        "hold",
+        r"\b(?:stayed|kept|remained|been)(?: it| everything| all of it| nice and| really| good and"
+        r"| properly| soaking)* wet\b",
+    ),
+    ("hold", r"\bwet (?:the )?(?:whole|entire|full|all) (?:the )?(?:time|way|through|DURATION)|\bit never dried\b"),
+    (
+        "rinse",
+        r"\b(?:rinsed|hosed|flushed)\b|\b(?:rinsing|rinse)(?: is| 's)? "
+        + DONE
+        + rf"|\b{DONE} (?:with )?(?:the )?rinsing",
+    ),
+    ("wipe", r"\b(?:gone|been|went) over (?:\S+ ){1,3}with (?:clean|plain|fresh) water\b"),
+    ("wipe", rf"\bwiped\b|\bwiping(?: is| 's)? {DONE}|\b{DONE} (?:with )?(?:the )?wiping"),
+    (
+        "dry",
+        r"\bdry\b(?= ?(?:$|now|[,.!?]|and|as|too|already|all|to the touch|everywhere|inside|enough"
+        r"|again))|\b(?:dried|towelled|toweled)\b|\bdrying(?: is| 's)? " + DONE + rf"|\b{DONE} drying",
+    ),
+    (
+        "air",
+        rf"\b(?:aired|ventilated)\b|\b(?:airing|ventilating|ventilation)(?: out)?(?: is| 's)? {DONE}"
+        rf"|\b{DONE} (?:airing|ventilating)",
+    ),
+)
+_HINTS: dict[str, tuple[str, ...]] = {
+    "move out": (
+        "out",
+        "moved",
+        "tub",
+        "box",
+        "bin",
+        "bucket",
+        "carrier",
+        "tote",
+        "container",
+        "bag",
+        "pillow",
+        "faun",
+        "crate",
+    ),
+    "return": ("back", "home", "return", "already", "again"),
+    "clear": (
+        "clear",
+        "empt",
+        "strip",
+        "gutted",
+        "took",
+        "taken",
+        "pull",
+        "remov",
+        "scoop",
+        "binn",
+        "chuck",
+        "threw",
+        "tipp",
+        "lift",
+        "out",
+        "gone",
+        "got",
+    ),
+    "wash": ("wash", "scrub", "soap", "shampoo", "suds", "detergent"),
+    "apply": (
+        "cover",
+        "drip",
+        "laid",
+        "slapped",
+        "sloshed",
+        "spray",
+        "appl",
+        "squirt",
+        "spritz",
+        "dous",
+        "drench",
+        "coat",
+        "slather",
+        "mist",
+        "satur",
+        "soak",
+        "wett",
+        " on",
+        " over",
+        " down",
+        " in",
+        "wip",
+        "used",
+    ),
+    "hold": ("hold", "wet", "time", "soak", "DURATION", "minutes", "countdown", "dried"),
+    "rinse": ("rins", "hos", "flush", "wash", "wip", " off"),
+    "wipe": ("wip", "water"),
+    "dry": ("dry", "dri", "towel"),
+    "air": ("air", "ventil"),
+}
+STEPS = tuple((step, Pattern(pattern, *_HINTS[step])) for step, pattern in _PATTERNS)
+
+# The words of a step in any form, to see which one is asked about or still to come.
+MENTIONED: tuple[tuple[str, Pattern], ...] = tuple(
+    (step, Pattern(pattern))
+    for step, pattern in (
+        ("move out", r"\b(?:move|moving|moved|take|taking) (?:\w+ )?out\b"),
+        ("clear", r"\bclear(?:ed|ing)?\b"),
+        ("wash", r"\b(?:wash(?:ed|ing)?|scrub(?:bed|bing)?)\b(?!(?: \w+)? hands)"),
+        ("apply", r"\b(?:spray(?:ed|ing)?|appl(?:y|ied|ying)|mist(?:ed|ing)?)\b"),
+        ("hold", r"\bhold(?:ing)?\b"),
+        ("rinse", r"\b(?:rins(?:e|ed|ing)|hos(?:e|ed|ing))\b"),
+        ("wipe", r"\b(?:wip(?:e|ed|ing))\b"),
+        ("dry", r"\b(?:dr(?:y|ied|ying)|wet|damp)\b"),
+        ("air", r"\bair(?:ed|ing)?\b"),
+        ("return", r"\bback\b"),
+    )
+)

@@ -1,0 +1,118 @@
+"""Which question it is, when a text tells of the surface or the air: dried, kept wet, smells or not."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from dataclasses import replace
+from typing import Protocol
+
+from assistant.contract import Pending, Reading, Slots, World
+from assistant.core.record.state import Round
+from assistant.core.round.rounds import is_open
+from assistant.understand.parsing import Parsed
+from assistant.understand.steps.claimed_steps import Claims, cannot_tell
+from assistant.understand.steps.told import Told, smell_in_short
+
+FITS = 0.2
+"""Least chance of a question whose own rule speaks for it. Chosen, not measured."""
+BY_RULE = 0.9
+"""Confidence of a reading found so."""
+OF_THE_SURFACE = frozenset({"rewet", "dried_early", "still_smells"})
+"""Questions that tell of one surface; said right after the tool asked about one, they are of that one."""
+_STILL = re.compile(r"^(?:(?:yes|yeah|ok|it is|it 's|they are|all) ?,? ?)*still\b(?!.*\b(?:again|respray\w*|topped)\b)")
+""" "Still wet", when its time is over, is wet all the time; "misted it again, still wet" may not be."""
+_AND_RETURN = re.compile(
+    r"\b(?:can|may|could|shall|should|is) (?:he|she|it|they|i|we|ANIMAL|ENCLOSURE)\b.*"
+    r"\b(?:go|put|pop|back|home|return)\b"
+)
+
+
+class Looked(Protocol):
+    """One text as it was looked at."""
+
+    @property
+    def parsed(self) -> Parsed: ...
+    @property
+    def claims(self) -> Claims: ...
+    @property
+    def chances(self) -> Mapping[str, float]: ...
+    @property
+    def told(self) -> Told: ...
+    @property
+    def top(self) -> str: ...
+    @property
+    def spoken(self) -> bool: ...
+
+
+def of_the_surface(look: Looked, world: World) -> tuple[str, float] | None:
+    """The question and its confidence; None: nothing of the kind is told."""
+    told, chances = look.told, look.chances
+    if told.dried and told.gives_up:
+        return "clean_only", max(chances["clean_only"], BY_RULE)
+    rounds = [round_ for round_ in world.state.rounds.values() if is_open(round_)]
+    known = any(_on_hold(round_) for round_ in rounds)
+    if told.dried and (known or chances["dried_early"] >= FITS):
+        return "dried_early", max(chances["dried_early"], BY_RULE)
+    vouched = look.claims.stayed_wet and "hold" in look.claims.done
+    if told.wet_kept and not vouched and (known or chances["rewet"] + chances["done"] >= FITS):
+        return "rewet", max(chances["rewet"], BY_RULE)
+    return _of_the_air(look, rounds) if told.smell is not None or told.wet is not None else None
+
+
+def _of_the_air(look: Looked, rounds: list[Round]) -> tuple[str, float] | None:
+    chances = look.chances
+    if look.top == "return_check" or _AND_RETURN.search(look.parsed.plain):
+        return "return_check", max(chances["return_check"], BY_RULE)
+    other = set(look.claims.done) - {"dry", "air", "hold"}
+    if other and chances["still_smells"] < 0.5:
+        return None  # "rinsed, no smell": the steps, with what was smelt
+    rinsed = any({"rinse", "dry"} & set(round_.done) for round_ in rounds)
+    if chances["still_smells"] >= FITS or "AGENT" in look.parsed.plain or rinsed:
+        return "still_smells", max(chances["still_smells"], BY_RULE)
+    return None
+
+
+def _on_hold(round_: Round) -> bool:
+    return round_.hold is not None and "hold" not in round_.done
+
+
+def wet_answer(look: Looked, pending: Pending) -> Reading | None:
+    """ "It dried out" and "I couldn't see" answer "did it stay wet?"."""
+    yes = pending.on_yes
+    if not isinstance(yes, Reading) or yes.slots.stayed_wet is None:
+        return None
+    unseen = cannot_tell(look.parsed.plain) and not look.parsed.plain.endswith("?")
+    wet = False if unseen else look.claims.stayed_wet  # what nobody saw wet doesn't count
+    if wet is None and look.told.wet_kept and "apply" not in look.claims.done and _STILL.search(look.parsed.plain):
+        wet = True
+    if wet is None:
+        return None
+    answer = yes if yes.slots.stayed_wet is wet else pending.on_no
+    if not isinstance(answer, Reading):
+        answer = replace(yes, slots=replace(yes.slots, steps=("hold",), stayed_wet=wet))
+    return replace(answer, question=look.parsed.text, confidence=BY_RULE, spoken=look.spoken)
+
+
+def smell_answer(look: Looked, pending: Pending) -> Reading | None:
+    """ "Dry, bit of bleach", "none", after "Dry? Any smell?"."""
+    if "smell" not in pending.missing:
+        return None
+    smell = look.told.smell if look.told.smell is not None else smell_in_short(look.parsed.plain)
+    wet = False if look.claims.done == ("dry",) else look.told.wet
+    if (smell is None and wet is None) or set(look.claims.done) - {"dry"} or look.parsed.plain.endswith("?"):
+        return None
+    slots = replace(pending.reading.slots, smell=smell, wet=wet)
+    return Reading(look.parsed.text, "still_smells", slots, BY_RULE, (), (), look.spoken)
+
+
+def where_it_was_asked(intent: str, slots: Slots, world: World) -> Slots:
+    """With no enclosure named, what is told of a surface is told of the one that the tool has just asked about."""
+    pending, last = world.talk.pending, world.talk.last
+    if intent not in OF_THE_SURFACE or slots.enclosures or slots.choices or slots.every_enclosure:
+        return slots
+    if intent == "rewet" and "apply" in slots.steps and last is not None and last.values.get("next") == "apply":
+        return replace(slots, enclosures=(str(last.values["enclosure"]),))  # the one that is to be sprayed again
+    if pending is None or not pending.waits(world.now) or pending.reading.intent not in (*OF_THE_SURFACE, "done"):
+        return slots
+    return replace(slots, enclosures=pending.reading.slots.enclosures)

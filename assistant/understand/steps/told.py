@@ -1,0 +1,291 @@
+"""What a text tells of the surface and the air: dried before time, kept wet, smells or not, a wet patch.
+
+Said so, not asked or feared: "did it dry?", "so it doesn't dry out", "it smells funny, doesn't it?" tell nothing.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from typing import Literal
+
+from assistant.understand.text.known_words import ASKS_FIRST
+from assistant.understand.text.patterns import Pattern, words_in
+
+_PART = (
+    r"(?:lid|floor|base|bottom|top|sides?|back wall|back|front|doors?|glass|walls?|corners?|ends?|hide|branch(?:es)?"
+    r"|shelf|seams?|edges?|one side|one wall|one corner|one end|(?:one|some|half|part|parts|bits|most) of it"
+    r"|a patch|patches|the rest)"
+)
+_A_PART = Pattern(
+    rf"\b({_PART})(?: of (?:ENCLOSURE|it))?(?: is| are| 's| has| have| was| were| looks?)?(?: \w+)? dr(?:y|ied)\b", "dr"
+)
+
+_EARLY = Pattern(
+    r"\bbefore (?:its |the |their |it was )?(?:time|DURATION|(?:ten|five|NUMBER)?(?: minutes?| mins?)|wet time|timer"
+    r"|clock)"
+    r"(?: (?:was|were|is|ran|went))?(?: up| out| over| done| off)?\b"
+    r"|\bbefore (?:the |its |my )?DURATION\b|\bbefore (?:it|the time) (?:was|should) (?:up|over|done|time|supposed"
+    r" to|meant to|have)?\b|\bbefore time\b"
+    r"|\bahead of (?:its )?time\b"
+    r"|\b(?:too|way too|so) (?:early|soon|fast|quick|quickly)\b|\bdried early\b|\bearly\b"
+    r"|\bdid not (?:even )?(?:stay|keep|remain|last)\b|\bhas not stayed wet\b|\bdidnt stay\b",
+)
+_DRIED = Pattern(
+    r"\bdried (?:out|up|off|early|too|so|way|before|already|again|on me|on us|ahead)\b"
+    r"|\b(?:it|that|this|ENCLOSURE|surface|spray|film|AGENT|everything|some of it|half of it|part of it|the lot)"
+    r"(?: is| has| 's| have)?(?: all| gone| just| now| already| completely)* dried\b(?! (?:it|off with|with|the|that"
+    r"|this|him|her))"
+    r"|\bhas (?:already |gone and |gone )?dried\b"
+    r"|\b(?:is|are|gone|has gone|went|'s|going|looks) (?:all |bone |completely |totally )*dry (?:already|again"
+    r"|before|too|in (?:places"
+    r"|patches|spots|one corner))\b"
+    r"|\b(?:already|gone|went|has gone) (?:all |bone |completely )?dry\b|\bdry already\b|\bdry (?:patch|patches|spot"
+    r"|spots)\b"
+    r"|\bdid not (?:stay|keep|remain)(?: \w+){0,2} wet\b|\bhas not stayed wet\b|\bnot wet (?:any more|anymore|any"
+    r" longer)\b"
+    r"|\bno longer wet\b|\b(?:is|was) not wet\b|\bdid not stay wet\b|\bdid not last\b|\bdry before\b"
+    r"|\b(?:evaporated|dried up|run dry)\b|\bdrying too\b(?=.*\balready dry\b)",
+    *("dr", "wet", "last", "evap"),
+)
+_NOT_DRIED = Pattern(
+    r"\b(?:if|until|till|unless|will|would|should|could|might|may|going to|gonna|want|wants|let it|let the|how|why|what"
+    r"|when will|does|nearly|almost|about to|starting to|never|not dried|not dry|not yet|has not dried|did not dry"
+    r"|keep it from|so that|so it|to stop|to keep|prevent|in case|hope|hoping|afraid|worried|supposed|wait for|waiting"
+    r"|mealworms?|flowers|herbs|shrimp|mince|my hands|hands|towel|gloves|laundry|clothes|air is|in here|outside"
+    r"|before it (?:dries|dried)|once it|after it|as soon as|make sure|is dry now|rinsed|after rinsing)\b"
+)
+_GIVES_UP = Pattern(
+    r"\b(?:can not|could not|cannot) (?:do|wait|spare|face|stay|manage|be doing with|start|spray|hang)\b"
+    r"|\b(?:no|not got|have not got|do not have|out of|run out of|not enough|have not) (?:the |any |enough )?time\b"
+    r"|\bnot doing (?:another|it all|that)\b|\bno way (?:i am|i can)\b|\bhave to go\b|\bneed to go\b"
+)
+_AGAIN = Pattern(
+    r"\b(?:misted|sprayed|spritzed|wetted|wet|squirted|soaked|rewetted|rewet|re-wet)(?: (?:it|that|this|them"
+    r"|ENCLOSURE|'s|the \w+|over"
+    r"|down|all|a bit|some))* (?:again|once more|another time|a second time|twice|over again|another)\b"
+    r"|\b(?:gave|given|giving|got|had|put|added|laid)(?: (?:it|ENCLOSURE|that|them|the \w+|on|down))* (?:another|a"
+    r" second|some more"
+    r"|more|a bit more|a fresh|one more|an extra|a quick|a little)"
+    r" (?:light |quick |good |little )?(?:spray|mist|misting|coat|squirt|go|splash|wetting|pass|dose|round|spritz"
+    r"|AGENT)\b"
+    r"|\b(?:another|one more|a second) (?:light |quick )?(?:spray|misting|coat|squirt|wetting|spritz)\b"
+    r"|\b(?:sprayed|resprayed|misted|spritzed|squirted)(?: \S+){0,3} (?:to keep|so it (?:stays|keeps|is))\b"
+    r"|\b(?:rewetted|rewet|re wetted|re wet|remisted|re misted|re sprayed)\b|\bmore AGENT on\b"
+    r"|\btopped (?:it |the film |the wet |the spray )?up(?: with the (?:BOTTLE|spray))?(?: so it| to keep| while)\b"
+    r"|\b(?:kept|keeping|been keeping) (?:it|ENCLOSURE|that|them|everything|the \w+|the whole thing)(?: nice and|"
+    r" good and| all)?"
+    r" (?:wet|topped up|damp|soaked|misted)\b(?! (?:the |for the )?(?:whole|entire|full|all))",
+    *(
+        "again",
+        "more",
+        "another",
+        "second",
+        "twice",
+        "rewet",
+        "re",
+        "kept",
+        "keeping",
+        "fresh",
+        "extra",
+        "quick",
+        "little",
+        "topped",
+    ),
+)
+_STILL_WET = Pattern(
+    r"\bstill (?:all |nice and |good and |properly |soaking |dripping |really |very |glistening |shiny )*(?:wet"
+    r"|glistening|dripping|shiny|soaked)\b"
+    r"|\b(?:wet|glistening|dripping|soaking|soaked) (?:all over )?still\b|\b(?:has not|have not|not) dried (?:at all"
+    r"|yet|out)?\b"
+    r"|\b(?:staying|stays) (?:nice and )?wet\b|\bwet as anything\b|\bwet all over\b|\bnice and wet\b",
+    *("wet", "glisten", "dripping", "shiny", "soak", "dried"),
+)
+
+_SMELL = (
+    r"(?:smells?|smelling|smelly|smelled|smelt|stinks?|stinky|stinking|reeks?|whiffs?|whiffy|pongs?|niffs?|fumes?"
+    r"|odou?rs?|scents?|vapou?rs?)"
+)
+_NO_SMELL = Pattern(
+    rf"\b(?:any {_SMELL}|does it smell|is there a smell|{_SMELL}) ?\? ?,? ?(?:no|none|nope|nothing)\b"
+    rf"|\b(?:no|zero|not any|without|free of|nothing of a|not a|not even a|never a) (?:more |longer any |longer a "
+    rf"|bad |chemical |AGENT"
+    rf" |faint |hint of |trace of |sign of |lingering |trace of a |hint of a )*{_SMELL}\b"
+    rf"|\b{_SMELL}(?: of (?:the )?AGENT)?(?: is| are| 's| has| have| seems?)?(?: all| now| completely| finally|"
+    rf" totally| pretty much)*"
+    r" (?:gone|went away|cleared|cleared up|aired out|faded away|disappeared|vanished|over|away)\b"
+    r"|\b(?:can|could|do) not (?:really )?(?:smell|detect)(?: (?:any|anything|a thing|it|AGENT|much|the|that|any"
+    r" more|anymore|AGENT any"
+    r"|fumes))+"
+    r"|\bno longer (?:smells?|smell)\b|\b(?:does|do|did) not (?:smell|stink|reek)\b"
+    r"|\bsmells? (?:fine|ok|good|fresh|clean|normal|neutral|of nothing|of water|all right|alright|like nothing"
+    r"|perfectly)\b"
+    rf"|\b(?:odou?r|smell|scent|fume) free\b|\bsmells? of nothing\b|\bsmell nothing\b|\bthe air is (?:clear|clean"
+    rf"|fresh)\b",
+)
+_SMELLS = Pattern(
+    rf"\b{_SMELL}\b|\b(?:bit|hint|trace|touch|little) of (?:a |an )?(?:AGENT )?(?:smell|odou?r|AGENT (?:in the air"
+    rf"|left|still))\b",
+)
+_NO_ANSWER_TO_SMELL = Pattern(
+    r"\b(?:how|why|what|when|where|who|if|will|would|should|could|might|may|get rid|mask|hide|hate|love|like the"
+    r"|until|till|wait for"
+    r"|check for|sniff for|waiting|once|before|after|funny|of rain|weird|of poo|of poop|poo|poop|shed|gym|dinner"
+    r"|feet|candle|perfume"
+    r"|in my eyes?|cough\w*|dizzy|breathe|breathed|breathing|inhaled)\b"
+)
+_NOT_GONE = Pattern(
+    r"\b(?:not|never|has not|is not|have not)(?: all| quite| completely| really| yet)* (?:gone|cleared|faded"
+    r"|aired)\b|\bwill not go\b"
+)
+_WET_PATCH = Pattern(
+    r"\b(?:wet|damp|moist|soggy)(?:ish)? (?:patch|patches|spot|spots|corner|corners|bit|bits|area|areas|edge|edges"
+    r"|seam|seams|floor|base"
+    r"|lid|wall|walls|side|places|streaks?|drips?|drops?)\b|\bpuddles?\b|\b(?:drops|droplets|drips|water) (?:left|in"
+    r" the|on the|still)\b"
+    r"|\bstill (?:a (?:bit|little|touch|tad) |slightly |rather |quite |pretty )*(?:damp|moist|wettish|dampish)\b"
+    rf"|\b{_PART}(?: is| are| 's| feels?| looks?)(?: still| a bit| a little| slightly)* (?:wet|damp|moist)\b"
+    r"|\b(?:feels|is|it is|that is|looks) (?:a (?:bit|little|touch) |slightly |quite )?(?:damp|moist)\b",
+    *("wet", "damp", "moist", "soggy", "puddle", "drop", "drip", "water"),
+)
+_NO_PATCH = Pattern(
+    r"\b(?:no|not any|without|zero) (?:more |longer any )?(?:wet|damp|moist) (?:patch\w*|spots?|bits?|corners?)\b"
+    r"|\bno puddles?\b|\bno damp\b"
+    r"|\b(?:patch|patches|spot|puddle|damp|damp bit|wet bit)(?: is| has| are| have| 's)?(?: all| now)* (?:gone|dry"
+    r"|dried|dried up|wiped up)\b"
+    r"|\b(?:not|no longer) (?:wet|damp|moist)\b",
+    *("patch", "spot", "puddle", "damp", "wet", "moist"),
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Told:
+    """What a text tells."""
+
+    dried: bool = False
+    """It dried while it should have stayed wet, or a part did."""
+    too_early: bool = False
+    """In so many words before its time."""
+    part: str | None = None
+    wet_kept: Literal["sprayed", "seen"] | None = None
+    """During the wet time: sprayed again, or seen still wet."""
+    smell: bool | None = None
+    wet: bool | None = None
+    """After the rinse."""
+    gives_up: bool = False
+    """There is no time to do it over."""
+
+
+def told_in(plain: str) -> Told:
+    """What a masked text tells of the surface and the air.
+
+    plain: small words, names masked as ENCLOSURE, AGENT ..., signs apart.
+    """
+    if _asks(plain):
+        return Told()
+    plain = _THEN_ASKS.sub("", plain)
+    part = _A_PART.search(plain)
+    dried = _dried(plain) or (part is not None and not _doubted(plain))
+    again, still = _AGAIN.search(plain) is not None, _STILL_WET.search(plain) is not None
+    fears = _NOT_SPRAYED.search(plain)
+    kept: Literal["sprayed", "seen"] | None = "sprayed" if again and not fears else "seen" if still else None
+    if kept == "sprayed" and _DRY_AT_THE_END.search(plain) and not _NEVER_DRY.search(plain):
+        dried, kept = True, None  # "misted it again so it's dry now": whatever was meant, it isn't wet
+    return Told(
+        dried=dried and kept is None,
+        too_early=dried and _EARLY.search(plain) is not None,
+        part=part.group(1) if part is not None and dried else None,
+        wet_kept=kept,
+        smell=_smell(plain),
+        wet=_wet(plain),
+        gives_up=_GIVES_UP.search(plain) is not None,
+    )
+
+
+_DRY_AT_THE_END = re.compile(
+    r"\b(?:is|are|'s|has|went|gone)(?: (?:all|now|already|bone|completely|just|still))* (?:dry|dried)"
+    r"(?: (?:now|already|again|out|up|through))* ?[.!]?$"
+)
+_NEVER_DRY = re.compile(r"\b(?:before|until|till|not|never|nothing|no|unless|if)\b(?: \S+){0,4} (?:dry|dried)\b")
+_THEN_ASKS = re.compile(r" ?[,.;] ?(?:so |and |now )?(?:what|how|now what|can|may|could|should|do|is|shall|where)\b.*$")
+"""A question after what is told: "no smell now, can she go in"."""
+_DRY_BUT = re.compile(
+    r"\bdry\b[ ,.]*(?:but |and |with |still )*(?:a |the )*(?:bit|hint|trace|touch|little|faint)\b.*\bAGENT\b"
+)
+""" "Dry, bit of bleach": a smell, though no word of it is said."""
+_SHORT_SMELL = re.compile(
+    r"(?:\w+ ,? ?){0,4}\b(?:bit|hint|touch|trace|whiff|little|slight|faint)\b(?: \w+)?(?: of (?:a )?| )?(?:AGENT"
+    r"|STOCK)?"
+    r"|(?:\w+ ,? ?){0,3}(?:slightly|a bit|a little|some|faint|only just|barely)$"
+)
+_SHORT_NONE = re.compile(
+    r"(?:dry ,? ?|and |it is )*(?:none|nothing|nope none|none at all|not a thing|all clear|clear)(?: now)?$"
+)
+
+
+def smell_in_short(plain: str) -> bool | None:
+    """Right after it was asked: "bit of bleach", "a little", "none"."""
+    plain = plain.strip(" .!,")
+    if _SHORT_NONE.match(plain):
+        return False
+    return True if _SHORT_SMELL.match(plain) else None
+
+
+_NOT_SPRAYED = re.compile(
+    r"^(?:not|never|have not|did not|forgot|do i|should i)\b|\b(?:have not|did not|forgot to|(?:need|needs|have|has) to"
+    r"|going to|will|should|must|shall|could|can)\b(?! not keep)"
+)
+"""Not sprayed again, or not yet."""
+
+
+def _asks(plain: str) -> bool:
+    words = plain.split()
+    if plain.endswith("?") and "," not in plain:
+        return True
+    return (
+        bool(words)
+        and words[0] in ASKS_FIRST
+        and not re.match(r"(?:has|have) (?:already |gone |all |just )*dried\b|can not\b", plain)
+    )
+
+
+def _dried(plain: str) -> bool:
+    if not _DRIED.search(plain):
+        return False
+    return (
+        not _doubted(_EARLY.sub(" ", plain)) or re.search(r"\bdid not (?:stay|keep|remain|last)\b", plain) is not None
+    )
+
+
+def _doubted(plain: str) -> bool:
+    return _NOT_DRIED.search(_GIVES_UP.sub(" ", plain)) is not None
+
+
+def _smell(plain: str) -> bool | None:
+    """Whether it smells; None: nothing plain is said of it."""
+    if _DRY_BUT.search(plain):
+        return True
+    if not _SMELLS.search(plain) and not _NO_SMELL.search(plain):
+        return None
+    first = plain
+    if _NOT_GONE.search(first):
+        return True
+    if _NO_SMELL.search(first):
+        return None if re.search(r"\b(?:if|until|till|when|once|wait)\b", first) else False
+    if _NO_ANSWER_TO_SMELL.search(first):
+        return None
+    return True
+
+
+def _wet(plain: str) -> bool | None:
+    if _NO_PATCH.search(plain):
+        return False
+    if _WET_PATCH.search(plain) and not re.search(
+        r"\b(?:if|until|how|why|what|my hands?|towel|cloth|grass|floor mat)\b", plain
+    ):
+        return True
+    return None
+
+
+WORDS = words_in(_DRIED, _EARLY, _AGAIN, _STILL_WET, _NO_SMELL, _SMELLS, _NOT_GONE, _WET_PATCH, _NO_PATCH, _A_PART)
+"""Every word that a rule here turns on: known words, so that none is mended into another."""

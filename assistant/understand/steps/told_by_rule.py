@@ -1,0 +1,42 @@
+"""Questions that are known by a plain sign in the text, so that no likeness to another one takes them away."""
+
+from __future__ import annotations
+
+from collections.abc import Container
+
+from assistant.core.household import Household
+from assistant.understand.named.added import is_to_be_added
+from assistant.understand.named.drains import nobody_knows
+from assistant.understand.named.waiting import asks_who_is_out, into_a_tub, outbreak_told, stays_in_the_tub, tub_cleaned
+from assistant.understand.numbers.how_much_for import mix_for_many
+from assistant.understand.text.patterns import Pattern
+
+_A_CLEAN_TO_DO = Pattern(
+    r"(?:(?:ok|so|right|now|it is|this is|only|just) ,? ?)*(?:just |only )(?:a |the )?(?:quick |little )?"
+    r"(?:spot|deep|full|scale|quarantine) clean (?:of|for|in|on) (?:the |my )?(?:ENCLOSURE|ANIMAL)"
+    r"(?: please| now| today)?[ .!]*$"
+)
+""" "Just a spot clean of the river tank": wanted, and not said to be done."""
+MOVED_OUT = "moved out"
+"""An animal is said to be in a waiting tub: the step of moving it out."""
+
+
+def told_by_rule(plain: str, questions: Container[str], household: Household) -> str | None:
+    """The question that a masked text is by its signs, or `MOVED_OUT`; None: none."""
+    if "add" in questions and is_to_be_added(plain):
+        return "add"
+    if "tub" in questions and (tub_cleaned(plain) or asks_who_is_out(plain)):
+        return "tub"
+    if "tub" in questions and stays_in_the_tub(plain):
+        return "tub"
+    if "tub" in questions and into_a_tub(plain):
+        return MOVED_OUT
+    if "outbreak" in questions and outbreak_told(plain):
+        return "outbreak"
+    if "unknown_bottle" in questions and nobody_knows(plain):
+        return "unknown_bottle"
+    if "start" in questions and _A_CLEAN_TO_DO.match(plain):
+        return "start"
+    if "make_up" in questions and mix_for_many(plain, household):
+        return "make_up"
+    return None

@@ -1,0 +1,70 @@
+"""Which agents a text says were put on a surface, whatever question it asks besides.
+
+For the rule of agents that must not meet it counts that one was put on, even in a sentence that is answered as
+something else: "sprayed bleach, rinsed it, then vinegar: how long?".
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from assistant.core.household import Household
+from assistant.understand.named.names import Mention
+from assistant.understand.parsing import Parsed
+from assistant.understand.steps.claimed_steps import claims_in
+
+_NAMED = frozenset(("AGENT", "STOCK", "BOTTLE", "ENCLOSURE", "ANIMAL", "MEASURE", "ORGANISM"))
+_PRODUCTS = frozenset(("AGENT", "STOCK", "BOTTLE"))
+_FOLLOWS = re.compile(
+    r"^(?:and |then |and then |after that |followed by |next )*(?:the |some |my |a bit of )*(?:AGENT|STOCK|BOTTLE)"
+    r"(?: \w+){0,2}$"
+)
+"""Hardly more than a product: what was done with the one before was done with this."""
+_CLAUSE_ENDS = frozenset((",", ".", ";", "!", "then", "but", ":"))
+
+
+def touched_in(parsed: Parsed, household: Household) -> tuple[str, ...]:
+    """The agents claimed to have been put on, in the order said; nothing of what is asked, planned or denied."""
+    found: list[str] = []
+    putting_on = False
+    for clause, mentions in _clauses(parsed):
+        claims = claims_in(clause)
+        agents = [agent for mention in mentions if (agent := _agent_of(mention, household)) is not None]
+        if "apply" in claims.done:
+            putting_on = True
+        elif not (putting_on and _FOLLOWS.match(clause)):
+            continue
+        found += [agent for agent in agents if agent not in found]
+    return tuple(found)
+
+
+def _clauses(parsed: Parsed) -> Iterator[tuple[str, list[Mention]]]:
+    """Each clause with the names in it."""
+    named = iter(parsed.mentions)
+    words: list[str] = []
+    mentions: list[Mention] = []
+    for word in parsed.plain.split():
+        if word in _CLAUSE_ENDS:
+            yield " ".join(words), mentions
+            words, mentions = [], []
+            continue
+        words.append(word)
+        if word in _NAMED:
+            mention = next(named, None)
+            if mention is not None and word in _PRODUCTS:
+                mentions.append(mention)
+    yield " ".join(words), mentions
+
+
+def _agent_of(mention: Mention, household: Household) -> str | None:
+    """The agent that a name stands for; None: it can't be told which."""
+    agents = {thing.name for thing in mention.things if thing.kind == "agent"}
+    for thing in mention.things:
+        stock = household.stock(thing.name) if thing.kind == "stock" else None
+        bottle = household.bottle(thing.name) if thing.kind == "bottle" else None
+        if bottle is not None:
+            stock = household.stock(bottle.stock)
+        if stock is not None:
+            agents.add(stock.agent)
+    return agents.pop() if len(agents) == 1 else None

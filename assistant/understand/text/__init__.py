@@ -1,0 +1,1 @@
+"""Words as they are said and spelled, before anything is read in them."""
