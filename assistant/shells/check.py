@@ -8,7 +8,9 @@ from collections.abc import Callable, Iterator
 from dataclasses import asdict, dataclass
 from textwrap import fill
 
+from assistant.core.household import Bottle, Enclosure, Measure, Stock
 from assistant.hear.recogniser import CannotListen
+from assistant.hear.sound_alike import sound_by_dictionary, sounds_like
 from assistant.shells.folder import Folder, throw_away
 from assistant.shells.options import Options, opened_folder
 from assistant.store.keeping import KeepingFault, read_household
@@ -49,7 +51,11 @@ def _line(finding: Finding) -> str:
 
 def _findings(folder: Folder) -> Iterator[Finding]:
     yield Finding("data folder", True, str(folder.path))
-    for look in (_household, _record, _files):
+    household = _found(_household, folder)
+    yield household
+    if household.works:
+        yield _names(folder)
+    for look in (_record, _files):
         yield _found(look, folder)
     for hear_or_say in (_recogniser, _microphone, _speech, _loudspeaker):
         yield hear_or_say(folder)
@@ -71,6 +77,21 @@ def _household(folder: Folder) -> Finding:
     counts = (("bottles", kept.bottles), ("stocks", kept.stocks), ("measures", kept.measures))
     counted = ", ".join(f"{len(things)} {name}" for name, things in (*counts, ("enclosures", kept.enclosures)))
     return Finding("household", True, f"{folder.keeping}: {counted}")
+
+
+def _names(folder: Folder) -> Finding:
+    """Names and other names, whether one may be taken for another's when it is spoken."""
+    kept = read_household(folder.keeping, packaged_facts())
+    things: list[Bottle | Enclosure | Stock | Measure] = [*kept.bottles, *kept.enclosures, *kept.stocks, *kept.measures]
+    owners = [(name, at) for at, thing in enumerate(things) for name in (thing.name, *thing.also)]
+    sound = sound_by_dictionary()
+    for place, (name, owner) in enumerate(owners):
+        others = [other for other, at in owners[place + 1 :] if at != owner]
+        near = sounds_like(name, others, sound) or next((o for o in others if o.lower() == name.lower()), None)
+        if near is not None:
+            mend = "give one of them another name; typed, nothing is mistaken"
+            return Finding("names", False, f'"{name}" and "{near}" sound alike', mend, needed=False)
+    return Finding("names", True, f"{len(owners)}, and no two sound alike")
 
 
 def _record(folder: Folder) -> Finding:

@@ -249,6 +249,8 @@ class Interview:
                 new = self._read(section.kind, ask, typed, known)
                 if "call_word" in new:
                     new["call_word"] = self._heard_well(new["call_word"], "", self._unfit)
+                if "also" in new:
+                    new["also"] = self._heard_well_each(new["also"], section.kind, str(values.get("name", "")))
                 accept(new)
                 return new
 
@@ -286,14 +288,20 @@ class Interview:
                 return name
             name = other
 
+    def _heard_well_each(self, names: Sequence[str], kind: str, of: str) -> list[str]:
+        """Other names of the thing called `of`, which may sound like that one: either means it."""
+        return [self._heard_well(name, kind, lambda each: self._sounds_like(each, of)) for name in names]
+
     def _free(self, kind: str, name: str) -> None:
         for thing in self._file.content().get(kind, ()):
             if name.lower() in (each.lower() for each in (_name(thing), *thing.get("also", ()))):
                 raise Wrong(f'"{name}" already names {kind} "{_name(thing)}"', "give each a name of its own")
 
-    def _sounds_like(self, name: str) -> str:
+    def _sounds_like(self, name: str, of: str = "") -> str:
+        """A warning, or ""; of: the thing whose name it is, where that is on file already."""
         call_word = self._file.household().habits.call_word
-        near = sounds_like(name, (*self._names(), *([call_word] if call_word else [])))
+        others = [other for other in self._names() if other != of]
+        near = sounds_like(name, (*others, *([call_word] if call_word else [])))
         return f'"{name}" sounds like "{near}"; when you speak, one may be taken for the other' if near else ""
 
     def _unfit(self, call_word: str) -> str:

@@ -49,6 +49,17 @@ def kind_in_name(known: Known) -> str:
     return next((kind for kind in MEASURES if kind in known.values["name"].lower()), "syringe")
 
 
+_IN_WATER = re.compile(
+    r"\b(?:\w*(?:frog|toad|turtle|terrapin)s?|newts?|salamanders?|axolotls?|caecilians?|amphibians?|fish|tadpoles?)\b",
+    re.IGNORECASE,
+)
+
+
+def water_of(known: Known) -> str:
+    """ "part" for an amphibian or a water animal by its name, else "dry": some products are refused near the former."""
+    return "part" if _IN_WATER.search(str(known.values.get("animal", ""))) else "dry"
+
+
 def stock_named(known: Known) -> Mapping[str, Any]:
     stocks = known.content.get("stock", [])
     return next((stock for stock in stocks if stock.get("name") == known.values.get("stock")), {})

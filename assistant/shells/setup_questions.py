@@ -32,6 +32,7 @@ from assistant.shells.setup_defaults import (
     said_before,
     stock_named,
     stocks,
+    water_of,
 )
 
 _ALSO = Ask(
@@ -177,7 +178,7 @@ ENCLOSURE = Section(
             ("water",),
             "Does it live in water: dry, part or all?",
             '"part" and "all" also for amphibians; some products are refused near them.',
-            lambda known: "dry",
+            water_of,
             choices=lambda known: ("dry", "part", "all"),
         ),
         Ask(

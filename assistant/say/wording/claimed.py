@@ -5,10 +5,21 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 
 from assistant.contract import Answer, Line
+from assistant.core.household import Enclosure
 from assistant.core.record.state import Round
 from assistant.core.round.gate import claim_of
 from assistant.say.wording.plain import capital, listed, span
-from assistant.say.wording.steps import AS_A_CLEAN, DID, NAMES, NO_TIME, animal_of, name_of, steps_done, to_do_now
+from assistant.say.wording.steps import (
+    AS_A_CLEAN,
+    DID,
+    NAMES,
+    NO_TIME,
+    all_of,
+    animal_of,
+    name_of,
+    steps_done,
+    to_do_now,
+)
 
 
 def _recorded(answer: Answer) -> Line:
@@ -17,8 +28,9 @@ def _recorded(answer: Answer) -> Line:
     parts, shown = [], []
     for name, steps in recorded.items():
         round_ = details["rounds"].get(name)
-        parts.append(f"{capital(name)}: {steps_done(steps)}.")
-        shown.append(f"{capital(name)}: {steps_done(steps)}. {_then(name, steps, round_, answer)}".rstrip())
+        done = _done(steps, details["enclosures"].get(name))
+        parts.append(f"{capital(name)}: {done}.")
+        shown.append(f"{capital(name)}: {done}. {_then(name, steps, round_, answer)}".rstrip())
         if name in details["spent"]:
             shown.append("For a disinfection, mix fresh, spray again and keep it wet from there.")
         if name in details["taken_as_set"] and round_ is not None:
@@ -30,6 +42,12 @@ def _recorded(answer: Answer) -> Line:
         parts = [f"{capital(listed(recorded))}: {steps_done(recorded[first])}."]
     say = f"{' '.join(parts)} {then}".strip()
     return Line(say, "\n".join(shown))
+
+
+def _done(steps: tuple[str, ...], enclosure: Enclosure | None) -> str:
+    """The steps as done; of several animals it is said that all of them are out, so that one left inside is missed."""
+    several = all_of(enclosure) if "move out" in steps else ""
+    return f"{several} {steps_done(steps)}".lstrip()
 
 
 def _then(name: str, steps: tuple[str, ...], round_: Round | None, answer: Answer) -> str:

@@ -64,6 +64,12 @@ def animal_of(enclosure: Enclosure | None) -> str:
     return f"the {enclosure.animal}" if enclosure is not None and enclosure.animal else "the animal"
 
 
+def all_of(enclosure: Enclosure | None) -> str:
+    """ "both", "all 3" of the animals that live there; "" of one alone. One left behind would be sprayed."""
+    animals = enclosure.animals if enclosure is not None else 1
+    return "" if animals < 2 else "both" if animals == 2 else f"all {animals}"
+
+
 def name_of(enclosure: Any) -> str:
     return enclosure.name if isinstance(enclosure, Enclosure) else str(enclosure or "it")
 
@@ -71,6 +77,8 @@ def name_of(enclosure: Any) -> str:
 def to_do(step: str, enclosure: Enclosure | None, agent: Agent | None) -> str:
     """The one thing to do, in this enclosure, with this agent."""
     if step == "move out":
+        if all_of(enclosure):
+            return f"move {all_of(enclosure)} out, one a tub, unplug the heat"
         return f"move {animal_of(enclosure)} out, unplug the heat"
     if step == "apply" and agent is not None:
         cold = "heat off and cold first, then " if agent.needs_cold else ""

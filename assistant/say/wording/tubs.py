@@ -8,6 +8,7 @@ from typing import Any
 from assistant.contract import Answer, Line
 from assistant.core.household import Enclosure
 from assistant.say.wording.plain import capital, clock_aloud, listed, span
+from assistant.say.wording.steps import all_of
 
 
 def _animal(home: Enclosure | None, fallback: str = "the animal") -> str:
@@ -17,7 +18,9 @@ def _animal(home: Enclosure | None, fallback: str = "the animal") -> str:
 def _one(one: Mapping[str, Any], now: Any) -> str:
     waited = span((now - one["since"]).total_seconds()) if now > one["since"] else "just now"
     where = "loose" if one["loose"] else one["tub"] or "out"
-    return f"{_animal(one['home'], one['enclosure'])}: {where}, {waited}"
+    all_out = "" if one["loose"] or one["tub"] else all_of(one["home"])  # a tub named is one animal's
+    many = f", {all_out}" if all_out else ""
+    return f"{_animal(one['home'], one['enclosure'])}{many}: {where}, {waited}"
 
 
 def _who(answer: Answer) -> Line:

@@ -31,11 +31,27 @@ _ADDS = Pattern(
 )
 
 
+_BOUGHT = Pattern(
+    r"^(?:(?:ok|right|so|hey|oh|well|and|now|also) ,? ?)*(?:(?:i|we) )?(?:have )?(?:just |also )*"
+    r"(?:bought|got|purchased|picked up|ordered|been given|was given)(?: (?:me|myself|us))?"
+    r" (?:(?:a|an|my|some) (?:brand )?new|another|one more|a second|a third|a spare|an extra)"
+    r"(?: (?:small|big|large|little|spray|measuring|VOLUME|\w+))? "
+    r"(?:bottle|sprayer|enclosure|tank|viv|vivarium|cage|terrarium|product|cleaner|disinfectant|concentrate|syringe|spoon"
+    r"|measure|cup|jug|beaker)(?: (?:for|of|called) [^,?]*)?$"
+)
+_OF_A_PRODUCT = Pattern(r"\b(?:bottle|jug) of (?:AGENT|STOCK)\b|\bnew MEASURE of (?:AGENT|STOCK)\b")
+"""What is bought by the jug is the product."""
+_USED_TOO = Pattern(r"\b(?:filled|mixed|poured|sprayed|rinsed|with|unlabelled|leak\w*|smell\w*)\b")
+
+
 def is_to_be_added(plain: str) -> bool:
     """True when a thing is to be added to what the keeper owns, and nothing to a bottle or a bucket."""
-    return _ADDS.search(plain) is not None
+    bought = _BOUGHT.search(plain.strip(" .!")) is not None and _USED_TOO.search(plain) is None
+    return bought or _ADDS.search(plain) is not None
 
 
 def adds_in(plain: str) -> Adds | None:
     """What sort of thing is named; None: none is."""
+    if _OF_A_PRODUCT.search(plain):
+        return "stock"
     return next((kind for kind, pattern in _KINDS if pattern.search(plain)), None)

@@ -84,3 +84,17 @@ def test_an_animal_in_a_tub_with_no_clean_open_is_noted(tool: Tool) -> None:
 
 def test_nobody_waits_when_nobody_is_out(household: Household) -> None:
     assert Tool(household).say("tub").values["waiting"] == ()
+
+
+def test_of_several_animals_all_are_told_to_be_out(tool: Tool) -> None:
+    assert (
+        "both out, one a tub"
+        in tool.say("start", enclosures=("new arrival box",), bottles=("orange bottle",), start_over=True).say
+    )
+    assert "New arrival box: both out." in out(tool, "new arrival box").say
+    assert "leopard gecko: red tub" in tool.say("tub", enclosures=("new arrival box",)).say.casefold()
+
+
+def test_several_out_in_no_tub_that_was_named_are_told_as_all(tool: Tool) -> None:
+    tool.say("done", enclosures=("new arrival box",), steps=("move out",))
+    assert "leopard gecko, both: out" in tool.say("tub", enclosures=("new arrival box",)).say.casefold()

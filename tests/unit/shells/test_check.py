@@ -30,8 +30,36 @@ def test_what_works_is_counted_and_missing_voice_is_no_fault(run: Command, no_vo
 
 def test_each_part_is_an_object_with_json(run: Command, no_voice: None) -> None:
     found = [json.loads(line) for line in run("check", "--json").out.splitlines()]
-    parts = ["data folder", "household", "record", "files", "recogniser", "microphone", "speech", "loudspeaker"]
+    parts = [
+        "data folder",
+        "household",
+        "names",
+        "record",
+        "files",
+        "recogniser",
+        "microphone",
+        "speech",
+        "loudspeaker",
+    ]
     assert [finding["part"] for finding in found] == parts
+
+
+def test_an_other_name_that_sounds_like_another_things_is_told_and_no_fault(run: Command, no_voice: None) -> None:
+    (run.home / "keeping.toml").write_text(
+        '[[bottle]]\nname = "copper bottle"\ncapacity = "1 L"\nalso = ["marl spray"]\n'
+        '[[enclosure]]\nname = "slate hall"\nalso = ["marle spray"]\n',
+        encoding="utf-8",
+    )
+    ran = run("check")
+    assert ran.code == 0
+    assert '-- names: "marl spray" and "marle spray" sound alike' in " ".join(ran.out.split())
+
+
+def test_a_things_own_names_may_sound_alike(run: Command, no_voice: None) -> None:
+    (run.home / "keeping.toml").write_text(
+        '[[bottle]]\nname = "copper bottle"\ncapacity = "1 L"\nalso = ["coper bottle"]\n', encoding="utf-8"
+    )
+    assert "ok names: 2" in " ".join(run("check").out.split())
 
 
 def test_a_broken_household_is_told_with_how_to_mend_it(run: Command, no_voice: None) -> None:

@@ -201,6 +201,22 @@ def test_names_that_are_told_apart_badly_are_warned_of_and_may_be_changed(
     assert ran.code == 0
 
 
+def test_another_name_is_warned_of_too_but_not_for_its_own_thing(setup: Setup) -> None:
+    first = (*HABITS, "next", *BOTTLE[:1], "1 L", "", "yello bottle, lemon one", "")
+    own = setup(*first[:-1])
+    assert "sounds like" not in own.out
+    ran = setup("next", "left spray", "1 L", "", "lemmon one", "violet submarine")
+    assert 'sounds like "lemon one"' in ran.out
+
+
+@pytest.mark.parametrize(
+    ("animal", "offered"), [("White's tree frog", "part"), ("fire salamander", "part"), ("corn snake", "dry")]
+)
+def test_an_amphibian_is_offered_as_one(setup: Setup, animal: str, offered: str) -> None:
+    ran = setup(*HABITS, "next", "next", "next", "fern box", animal)
+    assert f"dry, part or all? [{offered}]" in ran.out
+
+
 def test_a_warned_of_name_is_kept_by_enter(setup: Setup) -> None:
     setup("", "", "tub", "")
     assert setup.household().habits.call_word == "tub"
