@@ -266,6 +266,8 @@ def _time_left(answer: Answer) -> Line:
             f"No wet time or airing is running{where}.",
             "\n".join([f"No clock is running{where}.", *map(_timer, running)]),
         )
+    if not details["asked"]:  # an eye is told of before any tank, however soon that is over
+        first = next((timer for timer in running if timer.step in ("eye", "skin")), first)
     say = f"{span(first.seconds)}, {_timer_name(first)}."
     others = sorted((t for t in running if t is not first), key=lambda t: t.step not in ("eye", "skin"))
     if others and not details["asked"]:
