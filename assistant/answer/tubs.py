@@ -118,6 +118,8 @@ def into_the_tub(answer: Answer, reading: Reading, world: World) -> Answer:
     homes = moved or list(reading.slots.enclosures)
     if not homes or not (moved or answer.message in ("the_round.done_where", "the_round.already")):
         return answer
+    if len(names) > 1 and len(names) == len(reading.slots.enclosures) and set(homes) == set(reading.slots.enclosures):
+        return _one_each(answer, reading, world)
     used = tuple(_used(names[0], home, world) for home in homes)
     use = world.state.tubs.get(names[0])
     if len(homes) > 1 or (use is not None and use.until is None and use.enclosure not in homes):
@@ -130,6 +132,28 @@ def into_the_tub(answer: Answer, reading: Reading, world: World) -> Answer:
             answer, message="tubs.noted", details=details, outcome=Outcome.ANSWER, missing=(), pending=None, events=used
         )
     return replace(answer, events=(*answer.events, *used))
+
+
+def _one_each(answer: Answer, reading: Reading, world: World) -> Answer:
+    """ "Juniper's in the blue tub and pepper's in the grey one": each in its own; one that won't do is asked of."""
+    pairs = tuple(zip(reading.slots.tubs, reading.slots.enclosures, strict=True))
+    fit = tuple(_used(name, home, world) for name, home in pairs if _will_do(world.state.tubs.get(name), home))
+    kept = replace(answer, events=(*answer.events, *fit))
+    for name, home in pairs:
+        use = world.state.tubs.get(name)
+        if use is not None and not _will_do(use, home):
+            taken = use.until is None and use.enclosure != home
+            cleaned = () if taken else (TubCleaned(name),)
+            message = "tubs.taken" if taken else "tubs.unclean"
+            return _ask(kept, reading, message, (use, name, [home]), (*cleaned, _used(name, home, world)), world)
+    return kept
+
+
+def _will_do(use: TubUse | None, home: str) -> bool:
+    """Whether a tub stands empty, and clean where one that isn't healthy was in it."""
+    if use is None or use.enclosure == home:
+        return True
+    return use.until is not None and (use.cleaned or use.group == "healthy")
 
 
 def _used(name: str, home: str, world: World) -> TubUsed:

@@ -70,7 +70,14 @@ def tubs_in(plain: str) -> tuple[str, ...]:
             words = words[1:]
         if words and not set(words) & _NO_NAME:
             found.append(" ".join((*words, match.group(2))))
+    if found:
+        sort = found[0].split()[-1]
+        found += [f"{one[1]} {sort}" for one in _THE_OTHER.finditer(plain) if one[1] not in _NO_NAME]
     return tuple(dict.fromkeys(found))
+
+
+_THE_OTHER = Pattern(r"\bin(?:to)? the ([a-z]+) one\b", " one")
+""" "... in the blue tub and pepper's in the grey one"."""
 
 
 _INTO = Pattern(
