@@ -14,6 +14,7 @@ from assistant.answer.meeting import touched_by
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Handler, Outcome, Pending, Reading, World
 from assistant.core.record.events import HoldDoubted
+from assistant.core.round.gate import timers
 from assistant.core.round.rounds import hold_is_running
 
 
@@ -26,7 +27,7 @@ def answer_to(reading: Reading, world: World) -> Answer:
     if trouble is not None:
         return trouble
     answer = _with_touches(handler_of(question.family, reading.intent)(reading, world), reading, world)
-    answer = _with_loose(answer, world)
+    answer = _with_what_comes_first(answer, world)
     return answer if question.family == "harm" else _said_back(answer, reading, world)  # first aid waits for no "yes"
 
 
@@ -52,8 +53,15 @@ def _unsure(reading: Reading, world: World) -> Answer:
     return _with_touches(Answer(None, Outcome.UNSURE, message, details, events=doubted), reading, world)
 
 
-def _with_loose(answer: Answer, world: World) -> Answer:
-    """The same, with the animals that are loose where it is about going on with the work: nothing is sprayed then."""
+BY_RINSE = ("eye", "skin")
+"""Steps of the clocks that run while somebody is rinsed."""
+
+
+def _with_what_comes_first(answer: Answer, world: World) -> Answer:
+    """The same, with what comes before going on with the work: an eye or a skin being rinsed, and animals loose."""
+    rinsing = tuple(timer for timer in timers(world.state, world.now) if timer.step in BY_RINSE and timer.seconds > 0)
+    if rinsing and answer.message == "the_round.next":
+        answer = replace(answer, details={**answer.details, "rinsing": rinsing})
     goes_on = answer.message in ("the_round.started", "the_round.next", "the_round.status")
     if not world.state.loose or not (goes_on or "apply" in answer.values.get("steps", ())):
         return answer

@@ -12,7 +12,7 @@ from typing import cast
 
 from assistant.contract import Answer, Line, Reading, Reply, World
 from assistant.core.round.reminders import Reminder
-from assistant.say.wording.loose import while_loose
+from assistant.say.wording.before_the_work import told_first
 from assistant.say.wording.reminders import reminder_line
 
 Wording = Callable[[Answer], Line]
@@ -48,7 +48,7 @@ FAMILIES = (
 
 def put_into_words(answer: Answer, reading: Reading, reminders: tuple[str, ...], world: World) -> Reply:
     """The reply to one turn."""
-    line = while_loose(line_of(answer), answer)
+    line = told_first(line_of(answer), answer)
     return Reply(
         question=reading.question,
         intent=answer.intent,
