@@ -107,8 +107,11 @@ ITEMS: tuple[str, ...] = (
 
 
 LONG_PHRASING = 6
-"""Words of a phrasing from which on a word that no other phrasing has keeps it from the language model: with all the
-typed ones in, "one in thirty two" was heard as "thirty to you"."""
+"""Words up to which a phrasing is short, and mostly one that is also spoken."""
+SHORT_SEEN, LONG_SEEN = 3, 6
+"""Phrasings that every word of a sampled one stands in, for a short and for a long one. What is typed in many ways has
+words that the ear must not listen for: with all of them in, "one in thirty two" was heard as "thirty to you". Of 128
+clips of unseen sentences 93 % were right or confirmed with 3 and 6 (1,175 words), 90 % with 1 and 2 (2,057 words)."""
 
 
 def _spoken(questions: Iterable[Question]) -> dict[str, tuple[str, ...]]:
@@ -117,15 +120,18 @@ def _spoken(questions: Iterable[Question]) -> dict[str, tuple[str, ...]]:
     seen = Counter(word for question in asked for phrasing in question.phrasings for word in set(phrasing.split()))
     return {
         question.name: (
-            *(
-                phrasing
-                for phrasing in question.phrasings
-                if len(phrasing.split()) <= LONG_PHRASING or all(seen[word] > 1 for word in phrasing.split())
-            ),
+            *(phrasing for phrasing in question.phrasings if _often_said(phrasing, seen)),
             question.example,
         )
         for question in asked
     }
+
+
+def _often_said(phrasing: str, seen: Counter[str]) -> bool:
+    """Whether each of its words stands in enough other phrasings."""
+    words = phrasing.split()
+    least = SHORT_SEEN if len(words) <= LONG_PHRASING else LONG_SEEN
+    return all(seen[word] >= least for word in words)
 
 
 def sayable(

@@ -8,7 +8,7 @@ from assistant.contract import Question
 from assistant.core.facts import Facts
 from assistant.core.household import Household
 from assistant.hear.spoken_form import ONES, TENS, words_of
-from assistant.hear.vocabulary import Sayable, Share, sayable, sentences
+from assistant.hear.vocabulary import LONG_SEEN, SHORT_SEEN, Sayable, Share, sayable, sentences
 
 
 def test_every_name_of_the_household_can_be_heard(
@@ -43,16 +43,20 @@ def test_every_phrasing_that_is_sampled_is_in_the_sample(
             assert not missing, (name, phrasing)
 
 
-def test_a_long_phrasing_with_a_word_of_its_own_is_left_out_of_the_sample(
+def test_a_phrasing_with_a_word_that_few_others_have_is_left_out_of_the_sample(
     questions: Mapping[str, Question], household: Household
 ) -> None:
     one = next(iter(questions.values()))
-    long, short = "would the gentleman kindly pour me the bleach", "gentleman pours"
-    asked = replace(one, phrasings=(long, short, "pour me the bleach", "would the bleach kindly"))
-    said = sayable([asked], household).phrasings[one.name]
-    assert short in said
-    assert long in said  # "gentleman" stands in two
-    assert long not in sayable([replace(asked, phrasings=(long,))], household).phrasings[one.name]
+    long, short = "would the gentleman kindly pour me the bleach", "pour the bleach"
+    others = tuple(f"{long} {number}" for number in range(LONG_SEEN - 1))
+
+    def sampled(*phrasings: str) -> tuple[str, ...]:
+        return sayable([replace(one, phrasings=phrasings)], household).phrasings[one.name]
+
+    assert long in sampled(long, *others)
+    assert long not in sampled(long, *others[1:])
+    assert short in sampled(short, *others[: SHORT_SEEN - 1])
+    assert short not in sampled(short, *others[: SHORT_SEEN - 2])
 
 
 def test_the_sample_is_the_same_every_time() -> None:
