@@ -33,8 +33,6 @@ def followed(text: str, world: World) -> Followed | None:
 
     A number to call and whether to make somebody sick are known at any time.
     """
-    if _VETS.search(text):
-        return Followed("number", None, "animal")
     if _NUMBER.search(text):
         return Followed("number", *(_harm_before(world) or (None, None)))
     just_told = _just_told(world)
@@ -104,9 +102,6 @@ _NUMBER = re.compile(
     r"|\b(?:poison (?:centre|center|control|line)|emergency|ambulance)(?: 's)? (?:number|phone)\b"
     r"|^(?:and |so |but )*(?:who|whom|what number|which number) (?:do|should|can|shall|must) (?:i|we)"
     r" (?:call|ring|phone)\b"
-)
-_VETS = re.compile(
-    r"\b(?:number|phone)(?: \w+)? (?:of|for) (?:the |my |our )?vet\b|\bvets?(?: 's)? (?:phone |telephone )?number\b"
 )
 _SICK = re.compile(
     r"\b(?:make|making|get) (?:him|her|them|it|myself|(?:the |my )?\w+) (?:be |to be )?(?:sick|vomit|throw up|puke)\b"
