@@ -45,6 +45,11 @@ class HeardTurn:
 
 
 @dataclass(frozen=True)
+class Began:
+    """The first sound has come: from now on it hears."""
+
+
+@dataclass(frozen=True)
 class Note:
     """Something about listening itself that the keeper must know."""
 
@@ -53,7 +58,7 @@ class Note:
     """The microphone is gone: this ends only with another note."""
 
 
-News: TypeAlias = HeardTurn | Note
+News: TypeAlias = HeardTurn | Note | Began
 
 
 class Ears:
@@ -131,8 +136,12 @@ class Ears:
     # ------------------------------------------------------------ the listening thread
 
     def _listen(self, microphone: Microphone, deliver: Callable[[News], None]) -> None:
+        heard_any = False
         try:
             for piece in microphone.listen():
+                if not heard_any:
+                    heard_any = True
+                    deliver(Began())
                 if isinstance(piece, Lost):
                     self._lost = True
                     self._turns.drop()

@@ -20,7 +20,7 @@ from assistant.hear.microphone import Microphone
 from assistant.hear.recogniser import CannotListen
 from assistant.shells.ears import words_of
 from assistant.shells.folder import Folder, ShellFault
-from assistant.shells.listening import Ears, HeardTurn, News, When
+from assistant.shells.listening import Began, Ears, HeardTurn, News, When
 from assistant.shells.mouth import Mouth
 from assistant.shells.once import stdin_lines
 from assistant.shells.options import Options
@@ -103,6 +103,8 @@ class Lines:
                 self._turn(Heard(news.text), ears)
             elif isinstance(news, HeardTurn):
                 self._turn(news.heard, ears)
+            elif isinstance(news, Began):
+                complain("listening")
             else:
                 complain(news.say)
                 self._mouth.say(news.say)

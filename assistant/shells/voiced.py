@@ -12,7 +12,7 @@ from prompt_toolkit.key_binding import KeyBindings, KeyPressEvent
 
 from assistant.contract import Heard, Reply
 from assistant.hear.microphone import Microphone
-from assistant.shells.listening import Ears, HeardTurn, News
+from assistant.shells.listening import Ears, HeardTurn, News, Note
 from assistant.shells.mouth import Mouth
 
 
@@ -31,7 +31,7 @@ class Voiced:
         def bring(news: News) -> None:
             if isinstance(news, HeardTurn):
                 turn(news.heard)
-            else:
+            elif isinstance(news, Note):
                 note(news.say)
                 self.mouth.say(news.say)
 

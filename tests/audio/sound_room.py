@@ -41,6 +41,7 @@ class SoundRoom:
         self._socket = folder / "native"
         self._pipe = folder / "mic"
         self._said: queue.Queue[bytes] = queue.Queue()
+        self._last_said = 0.0
         self._stop = threading.Event()
         self._feeding: threading.Thread | None = None
         self.noise: np.ndarray = np.zeros(0)
@@ -142,7 +143,7 @@ class SoundRoom:
         for begin in range(0, len(sound), PIECE):
             self._said.put(sound[begin : begin + PIECE].ljust(PIECE, b"\0"))
         wait_for(self._said.empty, len(sound) / 2 / RATE_HZ + 5, "the clip to be said")
-        return time.monotonic()
+        return self._last_said
 
     def _stop_feeding(self) -> None:
         self._stop.set()
@@ -162,6 +163,7 @@ class SoundRoom:
                     at += len(piece)
                 with suppress(queue.Empty):
                     piece += np.frombuffer(self._said.get_nowait(), dtype="<i2")
+                    self._last_said = time.monotonic()
                 piece += chance.normal(0, NOISE, len(piece)) + self._echo()
                 with suppress(BlockingIOError):
                     os.write(pipe, np.clip(piece, -32768, 32767).astype("<i2").tobytes())

@@ -51,10 +51,10 @@ def test_a_spoken_question_is_answered_aloud_when_the_turn_has_ended(
         ended = room.say(clip("how long does bleach have to stay wet"))
         reply = live.reply()
         sounded = room.wait_for_sound(mark, 10)
-        assert reply["intent"] == "hold_time"
+        assert reply["intent"] == "hold_time", reply["question"]
         assert reply["values"]["minutes"] == 10
         # 0.6 s of silence end the turn; the rest is the answer's own time. The bound is wide for a busy computer.
-        assert 0.5 < sounded - ended < 3.0
+        assert 0.5 < sounded - ended < 3.0, reply["question"]
 
 
 def test_by_the_call_word_only_what_follows_it_is_answered(room: SoundRoom, tmp_path: Path, clip: Any) -> None:

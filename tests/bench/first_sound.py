@@ -10,7 +10,6 @@ from __future__ import annotations
 
 import argparse
 import os
-import queue
 import sys
 import tempfile
 import time
@@ -71,7 +70,7 @@ def _asked(text: str, room: SoundRoom, live: Live, place: Path) -> float:
     ended = room.say(sound[: _spoken_bytes(sound)])
     try:
         live.reply()
-    except queue.Empty:
+    except AssertionError:
         print(f"        no reply | {text}", flush=True)
         return float("inf")
     waited = room.wait_for_sound(mark, 10) - ended - silence_needed(text) / 1000
