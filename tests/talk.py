@@ -25,7 +25,7 @@ def demo() -> Household:
 
 @cache
 def _reader() -> Reader:
-    return Reader(demo(), FACTS, QUESTIONS, packaged_weights())
+    return Reader(demo(), FACTS, QUESTIONS, *packaged_weights())
 
 
 @dataclass

@@ -191,4 +191,4 @@ def _reader(household: Household, facts: Facts, questions: Mapping[str, Question
     """Understanding, over this household; by itself, so that a test can put a table in its place."""
     from assistant.understand.reader import Reader
 
-    return Reader(household, facts, questions, packaged_weights())
+    return Reader(household, facts, questions, *packaged_weights())

@@ -24,8 +24,14 @@ PLACEHOLDERS = frozenset({*_AMOUNTS_AND_TOOLS, *_THINGS, "step", "stock_strength
 LEARNED = "learned.b64"
 """The file of intents/ that holds what the matcher learned from the others."""
 
+LEARNED_CRIES = "learned_cries.b64"
+"""The same of what was learned about harm."""
+
 OUTSIDE = "outside.txt"
 """The file of intents/ that holds what is not answered."""
+
+CRIES = "cries.txt"
+"""The file of intents/ that holds cries of harm, and ordinary talk in the same words."""
 
 _TEXTS = ("name", "family", "about", "example")
 _NEEDED = {*_TEXTS, "phrasings"}
@@ -59,9 +65,21 @@ def outside_lines() -> tuple[str, ...]:
     return tuple(line.strip() for line in lines if line.strip() and not line.startswith("#"))
 
 
-def packaged_weights() -> bytes:
-    """What the matcher learned from the questions, as `understand.matching.weights` packs it."""
-    return (files("assistant.intents") / LEARNED).read_bytes()
+def cry_lines() -> tuple[tuple[str, str], ...]:
+    """Lines and what they are: a question of harm, or "ordinary"."""
+    of, found = "", []
+    for line in (files("assistant.intents") / CRIES).read_text(encoding="utf-8").splitlines():
+        if line.startswith("# "):
+            of = line[2:]
+        elif line.strip():
+            found.append((line.strip(), of))
+    return tuple(found)
+
+
+def packaged_weights() -> tuple[bytes, bytes]:
+    """What was learned of the questions, and of harm, as `understand.matching.weights` packs it."""
+    folder = files("assistant.intents")
+    return (folder / LEARNED).read_bytes(), (folder / LEARNED_CRIES).read_bytes()
 
 
 def packaged_facts(folder: Traversable | None = None) -> Facts:

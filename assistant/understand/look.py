@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from assistant.contract import Question, Reading, Slots, World
+from assistant.understand.harm.learned_cries import HARMS, Evidence
 from assistant.understand.matching.learning import OUTSIDE
 from assistant.understand.parsing import Parsed, phrasing_words
 from assistant.understand.slots import Asked, slots_of
@@ -28,8 +29,23 @@ class Look:
     claims: Claims
     chances: Mapping[str, float]
     told: Told
+    evidence: Evidence
+    """For harm, of the words all together."""
     world: World
     spoken: bool
+
+    @property
+    def is_cry(self) -> bool:
+        """Whether it is harm by its words all together."""
+        return self.evidence.is_cry(self._chance_but_for(*HARMS, OUTSIDE))
+
+    @property
+    def is_no_cry(self) -> bool:
+        """Whether it isn't, though a rule may say so."""
+        return self.evidence.overrules(self._chance_but_for(*HARMS))
+
+    def _chance_but_for(self, *labels: str) -> float:
+        return max((chance for label, chance in self.chances.items() if label not in labels), default=0.0)
 
     @property
     def top(self) -> str:

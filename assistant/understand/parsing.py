@@ -20,13 +20,17 @@ from assistant.understand.numbers.spoken_numbers import NUMBER_WORDS, TENS
 from assistant.understand.text.english_words import spelled_right
 from assistant.understand.text.known_words import ITEMS, MATERIALS
 from assistant.understand.text.misheard import put_right
-from assistant.understand.text.words import ARTICLES, FILLERS, OPENERS, SIGNS, Token, tokens_of
+from assistant.understand.text.sounds import sound_of
+from assistant.understand.text.words import ARTICLES, FILLERS, OPENERS, SHORT_FOR, SIGNS, Token, tokens_of
 from assistant.understand.times.said_times import SaidWhen, when_in
 from assistant.understand.times.time_words import HINT
 
 SLIP = 80.0
 """Cut-off of rapidfuzz's ratio for a slip of an ordinary word: "sprayd" 92, "rinced" 83, "strat" 80."""
 _SHORTEST = 4
+BY_EAR = 55.0
+"""The same for one that sounds alike: "nekst" and "next" 67, "torking" and "talking" 57."""
+_NEAREST = 20
 SLIPPED_END = 85.0
 """The same for the word that a name ends in: "botle" and "bottel" for bottle 91 and 83, "battle" 83."""
 _ENDS = tuple(sorted(word for word in CONTAINERS | HOMES | TOOLS if len(word) > _SHORTEST))
@@ -100,8 +104,9 @@ class Parsed:
 @lru_cache(maxsize=4000)
 def phrasing_words(phrasing: str) -> tuple[str, ...]:
     """A phrasing's words as they are matched."""
-    if _PLAIN.fullmatch(phrasing) and not HINT.search(phrasing):  # most are, and there are many to read at start-up
-        return matched_words(phrasing.split())
+    words = phrasing.split()
+    if _PLAIN.fullmatch(phrasing) and not HINT.search(phrasing) and SHORT_FOR.keys().isdisjoint(words):
+        return matched_words(words)  # most are so plain, and there are many to read at start-up
     tokens = tokens_of(phrasing)
     return matched_words(_masked(tokens, (), _NO_AMOUNTS, when_in(tokens)))
 
@@ -141,8 +146,10 @@ class Parser:
             | SIGNS
         )
         self._repairs: dict[str, list[str]] = {}
-        for word in sorted(word for word in set(vocabulary) if len(word) >= _SHORTEST):
-            self._repairs.setdefault(word[0], []).append(word)
+        self._spellings = sorted(word for word in set(vocabulary) if len(word) >= _SHORTEST - 1)
+        for word in self._spellings:
+            if len(word) >= _SHORTEST:
+                self._repairs.setdefault(word[0], []).append(word)
         self._mend = lru_cache(maxsize=2000)(self._mended)
 
     def with_gallon(self, gallon: Gallon) -> Parser:
@@ -190,18 +197,26 @@ class Parser:
         ):
             return token
         slip = process.extractOne(token.text, _ENDS, scorer=fuzz.ratio, score_cutoff=SLIPPED_END)
-        return replace(token, text=slip[0]) if slip is not None else token
+        if slip is None or self._mend(token.text) != slip[0]:
+            return token  # "sprayd" is nearer to what was done than to a spray
+        return replace(token, text=slip[0])
 
     def _mended(self, word: str) -> str:
         """A slip of a known word as that word; anything else as it is."""
         if len(word) < _SHORTEST or word in self._known or not word.isalpha() or spelled_right(word):
             return word
-        if word[:2] == "wr" and word[1:] in self._known:
-            return word[1:]  # "wrinsed", spelled as it sounds
+        by_ear = self._sounds_like(word)
+        if by_ear is not None:
+            return by_ear
         # Thumbs and ears mostly get the first letter right; "popped" is no "topped".
         alike = self._repairs.get(word[0], ())
         slip = process.extractOne(word, alike, scorer=fuzz.ratio, score_cutoff=SLIP)
         return slip[0] if slip is not None else word
+
+    def _sounds_like(self, word: str) -> str | None:
+        """The known word that sounds the same, the nearest in letters where there are several."""
+        near = process.extract(word, self._spellings, scorer=fuzz.ratio, score_cutoff=BY_EAR, limit=_NEAREST)
+        return next((known for known, *_ in near if sound_of(known) == sound_of(word)), None)
 
 
 _LONGEST = 400

@@ -19,9 +19,10 @@ from assistant.core.quantities.quantity import Gallon
 from assistant.core.round.rounds import is_open
 from assistant.understand.certainty import best_of, with_doubts
 from assistant.understand.harm import alarms
-from assistant.understand.harm.cries import HIT_BY_MISTAKE, Cry, cry_heard
+from assistant.understand.harm.cries import HIT_BY_MISTAKE, Cry, cry_heard, cry_like
 from assistant.understand.harm.followed import followed
 from assistant.understand.harm.idioms import IDIOMS
+from assistant.understand.harm.learned_cries import LearnedCries
 from assistant.understand.harm.parts import hits_nobody, may_be_harm
 from assistant.understand.harm.patterns import WORDS as CRY_WORDS
 from assistant.understand.harm.treating import WORDS as TREATING_WORDS
@@ -50,26 +51,32 @@ from assistant.understand.steps.told import WORDS as TOLD_WORDS
 from assistant.understand.steps.told import told_in
 from assistant.understand.steps.told_by_rule import MOVED_OUT, told_by_rule
 from assistant.understand.steps.touched import touched_in
-from assistant.understand.text.known_words import EVERYDAY
+from assistant.understand.text.known_words import EVERYDAY, ITEMS, MATERIALS
+
+OF_THE_RULES = (
+    MATERIALS | ITEMS | EVERYDAY | CLAIM_WORDS | CRY_WORDS | PART_WORDS | TREATING_WORDS | alarms.WORDS | TOLD_WORDS
+)
+"""Words that the rules know."""
+
+
+def parser_of(household: Household, facts: Facts, phrasings: frozenset[str]) -> Parser:
+    """What takes a text apart. phrasings: the words of the phrasings; slips are mended to these and the rules' own."""
+    vocabulary = phrasings | OF_THE_RULES
+    return Parser(Names(household, facts, vocabulary), "US", vocabulary)
 
 
 class Reader:
     """Reads the turns of one household. Built once; knows nothing of the turn before but what the world holds."""
 
-    def __init__(self, household: Household, facts: Facts, questions: Mapping[str, Question], weights: bytes) -> None:
+    def __init__(
+        self, household: Household, facts: Facts, questions: Mapping[str, Question], weights: bytes, cries: bytes
+    ) -> None:
+        """weights, cries: what was learned of the questions, and of harm."""
         learned = opened(weights)
+        self._weigh_harm = LearnedCries(cries)
         self._matcher = Matcher(learned.rows, learned.model)
-        vocabulary = (
-            self._matcher.vocabulary
-            | EVERYDAY
-            | CLAIM_WORDS
-            | CRY_WORDS
-            | PART_WORDS
-            | TREATING_WORDS
-            | alarms.WORDS
-            | TOLD_WORDS
-        )
-        self._parser = parser = Parser(Names(household, facts, vocabulary), "US", vocabulary)
+        vocabulary = self._matcher.vocabulary | OF_THE_RULES
+        self._parser = parser = parser_of(household, facts, self._matcher.vocabulary)
         self._parse = lru_cache(maxsize=64)(lambda text, gallon="US": parser.with_gallon(gallon)(text))
         self._questions = questions
         self._facts = facts
@@ -88,7 +95,7 @@ class Reader:
         claims = claims_in(parsed.plain)
         told = told_in(parsed.plain)
         chances = with_clauses(parsed.marked, self._matcher.chances(parsed.words), self._matcher.chances)
-        look = Look(parsed, claims, chances, told, world, spoken)
+        look = Look(parsed, claims, chances, told, self._weigh_harm(parsed.plain), world, spoken)
         return fills.but_for_water(
             self._harm(look)
             or self._escape(look)
@@ -105,11 +112,14 @@ class Reader:
         last = look.world.talk.last
         cry = cry_heard(look.parsed.plain, last) or cry_heard(with_animals_by_name(look.parsed), last)
         cry = cry or _hit_by_name(look.parsed)
+        cry = None if cry is not None and look.is_no_cry else cry
         after = followed(look.parsed.plain, look.world) if cry is None or cry.place is None else None
         if after is not None and (cry is None or cry.intent == "splash") and "splash" in self._questions:
             slots = without_troubles(look.slots("splash"))
             slots = replace(slots, place=after.place, victim=after.victim, asked_of_harm=after.asked)
             return look.reading("splash", slots, BY_RULE)
+        if cry is None and look.is_cry:
+            cry = cry_like(look.evidence.harm, look.parsed.plain)
         if cry is None or cry.intent not in self._questions:
             return None
         if cry.intent == "splash" and only_a_germ(look.parsed.plain):
@@ -127,7 +137,8 @@ class Reader:
         plain, state = look.parsed.plain, look.world.state
         waits = any("move out" in r.done and is_open(r) for r in state.rounds.values())
         found = alarms.found(plain) and bool(state.loose)
-        if not found and not alarms.escaped(plain, one_waits=waits):
+        escaped = alarms.escaped(plain, one_waits=waits) and not look.is_no_cry
+        if not found and not escaped and not (look.is_cry and look.evidence.harm == "escape"):
             return None
         slots = replace(without_troubles(look.slots("escape")), found=found)
         return look.reading("escape", slots, BY_RULE)
@@ -135,7 +146,9 @@ class Reader:
     def _spill(self, look: Look) -> Reading | None:
         last, plain = look.world.talk.last, look.parsed.plain
         on_it = neutralises(plain) and ("neutral" in plain or (last is not None and last.intent == "spill"))
-        if "spill" not in self._questions or not (on_it or alarms.spilled(plain)):
+        spilled = alarms.spilled(plain) and not look.is_no_cry
+        like_a_spill = look.is_cry and look.evidence.harm == "spill"
+        if "spill" not in self._questions or not (on_it or spilled or like_a_spill):
             return None
         return look.reading("spill", without_troubles(look.slots("spill")), BY_RULE)
 

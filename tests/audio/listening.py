@@ -71,7 +71,7 @@ class DemoListener:
         questions = read_questions()
         said = sayable(questions.values(), household, facts.agents.values(), facts.organisms.values())
         self.recogniser = open_recogniser(said, models or cache / "no models", cache)
-        self._reader = Reader(household, facts, questions, packaged_weights())
+        self._reader = Reader(household, facts, questions, *packaged_weights())
         self._world = World(datetime(2026, 1, 5, 9, tzinfo=UTC), household, facts, questions, self._reader)
 
     def read(self, heard: Heard) -> Reading:

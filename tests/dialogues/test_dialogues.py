@@ -39,7 +39,7 @@ Talk = Callable[[Log], Sitting]
 @pytest.fixture(scope="module")
 def talk(facts: Facts, questions: Mapping[str, Question]) -> Talk:
     household = read_household(KEEPING, facts)
-    reader = Reader(household, facts, questions, packaged_weights())
+    reader = Reader(household, facts, questions, *packaged_weights())
     return lambda log: Sitting(log, household, facts, questions, reader)
 
 

@@ -74,7 +74,7 @@ def worlds(household: Household, facts: Facts, questions: Mapping[str, Question]
         tool.say("done", enclosures=("east tank",), steps=(step,))
         tool.now += timedelta(minutes=1)
     tool.now += timedelta(minutes=2)
-    reader = Reader(household, facts, questions, packaged_weights())
+    reader = Reader(household, facts, questions, *packaged_weights())
     before = World(datetime(2026, 5, 1, 8, tzinfo=tool.now.tzinfo), household, facts, questions, reader)
     return before, replace(before, now=tool.now, state=tool.state)
 

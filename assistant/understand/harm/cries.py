@@ -96,6 +96,17 @@ def cry_in(text: str) -> Cry | None:
     return splashed or _by_parts(text)
 
 
+def cry_like(harm: str, text: str) -> Cry | None:
+    """What a masked text that is like a cry, though no rule knows it, tells of where it got to and whom it hit."""
+    if harm == "wound":
+        return _treated(text)
+    if harm != "splash":
+        return None
+    named = [place for place, words in _NAMES_A_PLACE.items() if words.search(text)]
+    place = named[0] if len(named) == 1 else None
+    return Cry("splash", place, _victim(text, place))
+
+
 def _treated(text: str) -> Cry:
     return Cry("wound", "eye" if re.search(r"\beyes?\b", text) else None, "animal")
 
@@ -193,6 +204,16 @@ def _splash(text: str) -> Cry | None:
         return None
     return Cry("splash", place, _victim(text, place), _places_too(text, place))
 
+
+_NAMES_A_PLACE: dict[Place, re.Pattern[str]] = {
+    "eye": re.compile(r"\b(?:eyes?|eyeballs?|eyelids?|contacts?|lens(?:es)?|pupils?)\b"),
+    "mouth": re.compile(
+        r"\b(?:mouth|mouthful|tongue|lips?|swallow\w*|dr[aiu]nk|gulp\w*|swig\w*|sipp?\w*|slurp\w*|lick\w*|tasted?|ate)\b"
+    ),
+    "lungs": re.compile(r"\b(?:breath\w*|cough\w*|wheez\w*|chok\w*|lungs?|chest|inhal\w*|fumes?|dizzy|lightheaded)\b"),
+    "skin": re.compile(rf"\b(?:skin|{LIMBS}|cheeks?|neck|back|belly|scales)\b"),
+}
+"""Where a cry that no rule knows may have got to. More than one: asked."""
 
 _AND = re.compile(r"\b(?:and|also|too|both|plus|as well)\b|,")
 

@@ -30,17 +30,22 @@ class Learned:
 
     model: Linear
     rows: list[Row]
-    """The texts it was trained on, masked, so that start-up needn't mask thousands of phrasings again."""
+    """Texts it was trained on, masked, so that start-up needn't mask thousands of phrasings again."""
     trained_on: str
 
 
 def packed(
-    labels: tuple[str, ...], bias: tuple[float, ...], weights: Mapping[str, Weights], rows: Sequence[Row] = ()
+    labels: tuple[str, ...],
+    bias: tuple[float, ...],
+    weights: Mapping[str, Weights],
+    rows: Sequence[Row] = (),
+    keep: Sequence[Row] = (),
 ) -> bytes:
     """A model as it is kept in a file.
 
     labels: 255 at most.
-    rows: what it was trained on, where the texts are to be kept with it.
+    rows: what it was trained on, for the mark that tells whether the file is out of date.
+    keep: those whose texts are kept with it.
     """
     scale = max((abs(weight) for row in weights.values() for _, weight in row), default=1.0) / _LARGEST
     checksums, begins, pairs = array("I"), array("I"), bytearray()
@@ -54,7 +59,7 @@ def packed(
             if small:
                 pairs += bytes((place, small & 0xFF))
     begins.append(len(pairs))
-    texts = {label: [text for text, of in rows if of == label] for label in dict.fromkeys(of for _, of in rows)}
+    texts = {label: [text for text, of in keep if of == label] for label in dict.fromkeys(of for _, of in keep)}
     head = {"labels": labels, "bias": [round(one, 4) for one in bias], "scale": scale, "texts": texts}
     first = json.dumps({**head, "trained_on": fingerprint(rows)}).encode() + b"\n"
     body = first + _little(checksums) + _little(begins) + bytes(pairs)

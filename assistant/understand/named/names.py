@@ -17,6 +17,8 @@ from assistant.core.facts import Facts
 from assistant.core.household import Household
 from assistant.understand.named.animal_names import short_forms
 from assistant.understand.numbers.spoken_numbers import NUMBER_WORDS, ONES
+from assistant.understand.text.english_words import spelled_right
+from assistant.understand.text.sounds import sound_alike
 from assistant.understand.text.words import Token, tokens_of
 
 NameKind: TypeAlias = Literal["bottle", "stock", "enclosure", "animal", "measure", "agent", "organism"]
@@ -49,9 +51,12 @@ SLIPPED_WORD = 78.0
 """Cut-off of rapidfuzz's ratio for a name of one word: "vinigar" 86, "bleech" 83, "chlorhexadine" 92; "peach" 73."""
 SLIPPED_NAME = 82.0
 """The same for a name of several words: "firm box" for fern box 88; "slate tub" for maple tub 67."""
+BY_EAR = 60.0
+"""The same for either where it sounds the same: "chlorhexadeen" 77, "perspecks" 75."""
 CLEAR_LEAD = 5.0
 """A slip that lies this close to two things is one that could be either."""
 _SHORTEST_SLIP = 5
+_SHORT_WORD = 4
 _SHORT = 6
 """Words of a text in which a colour at the beginning or the end is surely a bottle."""
 
@@ -207,8 +212,13 @@ class Names:
         names = self._by_length.get(len(window), [])
         if len(window) > 1:  # "chlor hexidine", "vin egar": one word heard as two
             names = names + self._by_length.get(1, [])
-        nearest = process.extract(said, names, scorer=fuzz.ratio, score_cutoff=cut_off, limit=4)
-        close = [(name, score) for name, score, _ in nearest if self._may_be(window, said, name)]
+        by_ear = any(len(word) >= _SHORT_WORD and not spelled_right(word) for word in window)  # "bake a" is no beaker
+        nearest = process.extract(said, names, scorer=fuzz.ratio, score_cutoff=BY_EAR, limit=8)
+        close = [
+            (name, score)
+            for name, score, _ in nearest
+            if self._may_be(window, said, name) and (score >= cut_off or (by_ear and sound_alike(said, name)))
+        ]
         if not close:
             return []
         best = close[0][1]

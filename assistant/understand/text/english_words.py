@@ -27,7 +27,7 @@ def _stems(word: str) -> Iterator[str]:
     """The words that a word may be made of: "baked" of "bak" or "bake", "stopping" of "stopp" or "stop"."""
     for ending in ("s", "es", "d", "r", "ly", *_VERBS):
         stem = word.removesuffix(ending)
-        if stem == word or len(stem) < _STEM:
+        if stem == word or len(stem) < _STEM or (ending in ("d", "r") and stem[-1] != "e"):
             continue
         yield stem
         if ending in _VERBS:

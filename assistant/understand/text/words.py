@@ -52,9 +52,9 @@ _TOKEN = re.compile(
 )
 _BETWEEN_WORDS = re.compile(r"(?<=[^\W\d_])[-/](?=[^\W\d_])")
 
-# Written with the apostrophe lost, as thumbs and recognisers do, or short for more words. "its", "ill", "were" and
-# "well" are words of their own.
-_LOST_APOSTROPHE = {
+# Written with the apostrophe lost, as thumbs and recognisers do, by ear, or short for more words. "its", "ill", "were"
+# and "well" are words of their own.
+SHORT_FOR = {
     "dont": "do not",
     "didnt": "did not",
     "doesnt": "does not",
@@ -103,6 +103,45 @@ _LOST_APOSTROPHE = {
     "pls": "please",
     "plz": "please",
     "thx": "thanks",
+    "wot": "what",
+    "wat": "what",
+    "wots": "what is",
+    "wats": "what is",
+    "il": "i will",
+    "noe": "no",
+    "aks": "ask",
+    "hav": "have",
+    "haf": "have",
+    "gud": "good",
+    "iz": "is",
+    "woz": "was",
+    "wuz": "was",
+    "cos": "because",
+    "coz": "because",
+    "cuz": "because",
+    "shud": "should",
+    "wud": "would",
+    "cud": "could",
+    "wen": "when",
+    "da": "the",
+    "de": "the",
+    "dat": "that",
+    "dis": "this",
+    "wun": "one",
+    "thre": "three",
+    "fiv": "five",
+    "fife": "five",
+    "sevn": "seven",
+    "tenn": "ten",
+    "elevn": "eleven",
+    "twelv": "twelve",
+    "fourty": "forty",
+    "fiftey": "fifty",
+    "ninty": "ninety",
+    "hunderd": "hundred",
+    "hundered": "hundred",
+    "hundrid": "hundred",
+    "thousend": "thousand",
 }
 _ENDINGS = {"re": "are", "ve": "have", "ll": "will", "d": "would", "m": "am"}
 _OPEN_S = frozenset({"he", "she", "it", "that", "there", "what", "where", "how", "who", "here", "when", "everything"})
@@ -127,8 +166,8 @@ def tokens_of(text: str) -> tuple[Token, ...]:
 
 def _opened(word: str) -> tuple[str, ...]:
     """A word with its contraction opened: "she's" gives she and is, "tub's" gives tub and 's."""
-    if word in _LOST_APOSTROPHE:
-        return tuple(_LOST_APOSTROPHE[word].split())
+    if word in SHORT_FOR:
+        return tuple(SHORT_FOR[word].split())
     head, apostrophe, tail = word.rpartition("'")
     if not apostrophe or not head:
         return (word.strip("'"),)

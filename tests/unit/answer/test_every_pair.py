@@ -189,7 +189,7 @@ def test_droppings_and_leftover_soap_are_known(said: str, verdict: str, because:
 @pytest.fixture(scope="module")
 def reader() -> Reader:
     home = read_household(Path(__file__).parents[2] / "household.toml", FACTS)
-    return Reader(home, FACTS, read_questions(), packaged_weights())
+    return Reader(home, FACTS, read_questions(), *packaged_weights())
 
 
 @pytest.fixture

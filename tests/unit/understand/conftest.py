@@ -20,7 +20,7 @@ NOW = datetime(2026, 1, 5, 9, tzinfo=UTC)
 
 @pytest.fixture(scope="session")
 def reader(household: Household, facts: Facts, questions: Mapping[str, Question]) -> Reader:
-    return Reader(household, facts, questions, packaged_weights())
+    return Reader(household, facts, questions, *packaged_weights())
 
 
 @pytest.fixture

@@ -8,12 +8,12 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from learned import rows_of_harm, rows_of_questions
 from phrasings.said_as import written
 
 from assistant.contract import Question, Reading
-from assistant.store.packaged import outside_lines, packaged_weights
+from assistant.store.packaged import packaged_weights
 from assistant.understand.matching.learning import fingerprint
-from assistant.understand.matching.matching import rows_of
 from assistant.understand.matching.weights import opened
 from assistant.understand.parsing import matched_words, phrasing_words
 from assistant.understand.text.words import tokens_of
@@ -106,10 +106,9 @@ def test_no_test_phrasing_is_trained_on(questions: Mapping[str, Question]) -> No
     assert len(both) <= len(CASES) / 6, f"{len(both)} of {len(CASES)}"
 
 
-def test_the_learned_weights_are_of_these_phrasings(questions: Mapping[str, Question]) -> None:
-    assert fingerprint(rows_of(questions, outside_lines())) == opened(packaged_weights()).trained_on, (
-        "run: python tests/bench/train_matcher.py"
-    )
+def test_what_was_learned_is_of_these_phrasings_and_lines() -> None:
+    for rows, content in zip((rows_of_questions(), rows_of_harm()), packaged_weights(), strict=True):
+        assert fingerprint(rows) == opened(content).trained_on, "run: python tests/bench/train_matcher.py"
 
 
 def test_a_plain_phrasing_is_read_the_same_as_any_text(questions: Mapping[str, Question]) -> None:

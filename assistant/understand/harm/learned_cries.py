@@ -1,0 +1,83 @@
+"""What a text's words say all together, for and against harm: learned from many cries and much ordinary talk.
+
+The rules of this folder know what they were told of. This knows what such talk is like: it hears a cry in words that no
+rule has, and overrules a rule that fires in the middle of a long story about something else. Trained by
+tests/bench/train_matcher.py on `intents/cries.txt`, every phrasing and every line outside; measured in
+tests/bench/README.md.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import dataclass
+from typing import Literal, TypeAlias
+
+from assistant.contract import Question
+from assistant.understand.matching.learning import Row
+from assistant.understand.matching.weights import opened
+
+Harm: TypeAlias = Literal["splash", "wound", "escape", "spill"]
+HARMS: tuple[Harm, ...] = ("splash", "wound", "escape", "spill")
+ORDINARY = "ordinary"
+
+CERTAIN = 0.4
+"""Score from which on it is a cry, whatever else it may be."""
+LIKELY = 0.1
+"""The same for what comes near to no question."""
+NEAR = 0.5
+"""Chance of a question that is near."""
+UNLIKE = -0.6
+"""Score below which a rule is overruled..."""
+DOUBTFUL = -0.4
+"""...or below this, for what is surely about something else."""
+SURELY_OTHER = 0.9
+"""Chance of a question, or of being outside, that is surely so."""
+STORY = 11
+"""Words of a text that is long enough to overrule a rule; a short cry says too little."""
+
+
+@dataclass(frozen=True, slots=True)
+class Evidence:
+    """How far a text is like a cry: the harm it is likest to, and its score; 0 is as like as not."""
+
+    harm: Harm
+    score: float
+    words: int
+
+    def is_cry(self, question: float) -> bool:
+        """Whether it is one though no rule knows it. question: chance of the likeliest question that is no harm."""
+        return self.score >= (CERTAIN if question >= NEAR else LIKELY)
+
+    def overrules(self, other: float) -> bool:
+        """Whether what a rule took for a cry is none. other: the same, or the chance of being outside."""
+        return self.words >= STORY and self.score < (DOUBTFUL if other >= SURELY_OTHER else UNLIKE)
+
+
+class LearnedCries:
+    """Weighs a masked text."""
+
+    def __init__(self, content: bytes) -> None:
+        self._model = opened(content).model
+
+    def __call__(self, plain: str) -> Evidence:
+        words = plain.split()
+        scores = dict(zip(self._model.labels, self._model.scores(words), strict=True))
+        harm = max(HARMS, key=lambda label: scores[label])
+        return Evidence(harm, scores[harm], len(words))
+
+
+def rows_of_cries(
+    cries: Iterable[tuple[str, str]],
+    questions: Mapping[str, Question],
+    outside: Iterable[str],
+    plain: Callable[[str], str],
+) -> list[Row]:
+    """What it is trained on.
+
+    cries: lines with what they are, one of `HARMS` or `ORDINARY`. plain: a text as the rules read it.
+    """
+    rows = [(plain(text), label) for text, label in cries]
+    for name, question in questions.items():
+        rows += [(plain(text), name if name in HARMS else ORDINARY) for text in question.phrasings]
+    rows += [(plain(text), ORDINARY) for text in outside]
+    return list(dict.fromkeys(rows))
