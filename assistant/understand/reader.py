@@ -112,7 +112,8 @@ class Reader:
         last = look.world.talk.last
         cry = cry_heard(look.parsed.plain, last) or cry_heard(with_animals_by_name(look.parsed), last)
         cry = cry or _hit_by_name(look.parsed)
-        cry = None if cry is not None and look.is_no_cry else cry
+        if cry is not None and (look.is_no_cry or look.is_another_alarm):
+            cry = None
         after = followed(look.parsed.plain, look.world) if cry is None or cry.place is None else None
         if after is not None and (cry is None or cry.intent == "splash") and "splash" in self._questions:
             slots = without_troubles(look.slots("splash"))
@@ -209,7 +210,8 @@ class Reader:
             intent, confidence = thing, max(confidence, ENOUGH)
         if intent in (None, "choose_agent") and "surface" in self._questions and asks_of_the_unknown(plain):
             intent, confidence = "surface", ENOUGH
-        if (intent is None or confidence < ENOUGH) and self._asked_of_harm(plain):  # barely a question hides no cry
+        unsure = (intent is None or confidence < ENOUGH) and not look.is_no_cry
+        if unsure and self._asked_of_harm(plain):  # barely a question hides no cry
             return look.reading("splash", replace(without_troubles(look.slots("splash")), place=None), ENOUGH)
         if intent is None:
             touched = touched_in(look.parsed, look.world.household)

@@ -38,11 +38,22 @@ STORY = 11
 
 @dataclass(frozen=True, slots=True)
 class Evidence:
-    """How far a text is like a cry: the harm it is likest to, and its score; 0 is as like as not."""
+    """How far a text is like each harm; 0 is as like as not."""
 
-    harm: Harm
-    score: float
+    scores: Mapping[Harm, float]
     words: int
+
+    @property
+    def harm(self) -> Harm:
+        """What it is likest to."""
+        return max(HARMS, key=lambda harm: self.scores[harm])
+
+    @property
+    def score(self) -> float:
+        return self.scores[self.harm]
+
+    def is_surely(self, *harms: Harm) -> bool:
+        return self.harm in harms and self.score >= CERTAIN
 
     def is_cry(self, question: float) -> bool:
         """Whether it is one though no rule knows it. question: chance of the likeliest question that is no harm."""
@@ -62,8 +73,7 @@ class LearnedCries:
     def __call__(self, plain: str) -> Evidence:
         words = plain.split()
         scores = dict(zip(self._model.labels, self._model.scores(words), strict=True))
-        harm = max(HARMS, key=lambda label: scores[label])
-        return Evidence(harm, scores[harm], len(words))
+        return Evidence({harm: scores[harm] for harm in HARMS}, len(words))
 
 
 def rows_of_cries(

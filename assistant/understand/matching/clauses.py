@@ -22,7 +22,9 @@ of them stories, 12 more were right with it; of 200 lines outside one more was l
 _SHORTEST, _LONGEST = 3, 16
 _BREAKS = SIGNS - {":", "+", "^", "*", "/", "=", "-"}
 _JOINS = frozenset({"but", "so", "and", "because", "cos", "though", "only", "then"})
-_ASKS = words_of("how what which when where who why can could may should shall do does did is are am will would tell")
+_ASKS = words_of("how what which when where who why")
+_BEGINS = words_of("can could may should shall do does did is are am will would tell")
+"""These begin a question only where none has begun: "what bulb do I need" doesn't begin at "do"."""
 
 Chances = Mapping[str, float]
 
@@ -47,12 +49,14 @@ def _top(chances: Chances) -> str:
 def _parts(marked: Sequence[str]) -> Iterator[tuple[str, ...]]:
     """From each beginning of a part to the next break, and to the end of the turn."""
     breaks = [at for at, word in enumerate(marked) if word in _BREAKS]
-    starts = [0]
+    starts, begun = [0], False
     for at, word in enumerate(marked):
         if word in _BREAKS or word in _JOINS:
             starts.append(at + 1)
-        elif word in _ASKS and at:
+            begun = False
+        elif word in _ASKS or (word in _BEGINS and not begun):
             starts.append(at)
+            begun = begun or word in _ASKS
     seen = set()
     for start in dict.fromkeys(starts):
         stop = next((at for at in breaks if at > start), len(marked))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from assistant.understand.harm.patterns import ANIMAL
 from assistant.understand.text.patterns import Pattern
 
 _DRAINS: tuple[tuple[str, Pattern], ...] = (
@@ -56,9 +57,15 @@ _STORED = Pattern(
 )
 
 
+_OF_ANIMALS = Pattern(rf"\b(?:ENCLOSURE|{ANIMAL}|males?|females?)\b")
+_OF_PRODUCTS = Pattern(r"\b(?:AGENT|STOCK|BOTTLE|bottles?|products?|chemicals?|acids?|cleaners?)\b")
+
+
 def stored(plain: str) -> bool:
     """True when it is asked whether products may be kept side by side."""
-    return _STORED.search(plain) is not None and not re.search(r"\b(?:wet|on top|surface|mix\w*)\b", plain)
+    if _STORED.search(plain) is None or re.search(r"\b(?:wet|on top|surface|mix\w*)\b", plain):
+        return False
+    return _OF_ANIMALS.search(plain) is None or _OF_PRODUCTS.search(plain) is not None
 
 
 def drains_in(plain: str) -> tuple[str, ...]:
