@@ -18,6 +18,8 @@ ENOUGH = 0.55
 come out as a wrong question (tests/bench/README.md)."""
 BY_RULE = 0.97
 """Confidence of a reading found by rule: harm, agents that meet, plain claims."""
+BY_LIKENESS = 0.9
+"""The same of a cry that no rule knows, by its words all together."""
 _NEVER_OFFERED = frozenset({OUTSIDE, "yes", "no"})
 
 

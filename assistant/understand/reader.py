@@ -19,7 +19,7 @@ from assistant.core.quantities.quantity import Gallon
 from assistant.core.round.rounds import is_open
 from assistant.understand.certainty import best_of, with_doubts
 from assistant.understand.harm import alarms
-from assistant.understand.harm.cries import HIT_BY_MISTAKE, Cry, cry_heard, cry_like
+from assistant.understand.harm.cries import HIT_BY_MISTAKE, Cry, cry_after, cry_in, cry_like
 from assistant.understand.harm.followed import followed
 from assistant.understand.harm.idioms import IDIOMS
 from assistant.understand.harm.learned_cries import LearnedCries
@@ -28,7 +28,7 @@ from assistant.understand.harm.patterns import WORDS as CRY_WORDS
 from assistant.understand.harm.treating import WORDS as TREATING_WORDS
 from assistant.understand.harm.words import WORDS as PART_WORDS
 from assistant.understand.in_talk import InTalk
-from assistant.understand.look import BY_RULE, ENOUGH, Look, without_troubles
+from assistant.understand.look import BY_LIKENESS, BY_RULE, ENOUGH, Look, without_troubles
 from assistant.understand.matching.clauses import with_clauses
 from assistant.understand.matching.matching import Matcher
 from assistant.understand.matching.weights import opened
@@ -109,16 +109,17 @@ class Reader:
     # ------------------------------------------------------------ before anything else
 
     def _harm(self, look: Look) -> Reading | None:
-        last = look.world.talk.last
-        cry = cry_heard(look.parsed.plain, last) or cry_heard(with_animals_by_name(look.parsed), last)
-        cry = cry or _hit_by_name(look.parsed)
+        plain = look.parsed.plain
+        cry = cry_in(plain) or cry_in(with_animals_by_name(look.parsed)) or _hit_by_name(look.parsed)
         if cry is not None and (look.is_no_cry or look.is_another_alarm):
             cry = None
+        cry = cry or cry_after(plain, look.world.talk.last)
         after = followed(look.parsed.plain, look.world) if cry is None or cry.place is None else None
         if after is not None and (cry is None or cry.intent == "splash") and "splash" in self._questions:
             slots = without_troubles(look.slots("splash"))
             slots = replace(slots, place=after.place, victim=after.victim, asked_of_harm=after.asked)
             return look.reading("splash", slots, BY_RULE)
+        sure = BY_RULE if cry is not None else BY_LIKENESS
         if cry is None and look.is_cry:
             cry = cry_like(look.evidence.harm, look.parsed.plain)
         if cry is None or cry.intent not in self._questions:
@@ -129,7 +130,7 @@ class Reader:
         slots = replace(
             without_troubles(slots), place=cry.place, victim=cry.victim, got_out=cry.got_out, places_too=cry.too
         )
-        return look.reading(cry.intent, slots, BY_RULE)
+        return look.reading(cry.intent, slots, sure)
 
     def _escape(self, look: Look) -> Reading | None:
         """An animal that got out; with one loose on record also that it is found."""

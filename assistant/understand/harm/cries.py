@@ -56,14 +56,13 @@ class Cry:
     """After fumes: everybody is out, or it is asked when to go back in."""
 
 
-def cry_heard(text: str, last: Reply | None) -> Cry | None:
-    """As `cry_in`; right after a reply about a gas or fumes also that somebody is still where it is."""
-    cry = cry_in(text)
+def cry_after(text: str, last: Reply | None) -> Cry | None:
+    """Right after a reply about a gas or fumes: that somebody is still where it is, or that everybody is out."""
     fumes = last is not None and last.intent == "splash" and last.values.get("place") == "lungs"
-    if cry is None and fumes and _GOT_OUT.search(text):
+    if fumes and _GOT_OUT.search(text):
         return Cry("splash", "lungs", "person", got_out=True)
     gas = last is not None and ((last.outcome is Outcome.REFUSE and last.values.get("gas") is True) or fumes)
-    return Cry("splash", "lungs", "animal") if cry is None and gas and LEFT_INSIDE.search(text) else cry
+    return Cry("splash", "lungs", "animal") if gas and LEFT_INSIDE.search(text) else None
 
 
 def cry_in(text: str) -> Cry | None:

@@ -26,14 +26,14 @@ LIKELY = 0.1
 """The same for what comes near to no question."""
 NEAR = 0.5
 """Chance of a question that is near."""
-UNLIKE = -0.6
-"""Score below which a rule is overruled..."""
-DOUBTFUL = -0.4
-"""...or below this, for what is surely about something else."""
-SURELY_OTHER = 0.9
-"""Chance of a question, or of being outside, that is surely so."""
-STORY = 11
-"""Words of a text that is long enough to overrule a rule; a short cry says too little."""
+OVERRULES = (
+    (11, -0.6, 0.0),
+    (11, -0.4, 0.9),
+    (8, -0.5, 0.97),
+    (5, -0.9, 0.95),
+)
+"""A rule is overruled in a text of so many words, below that score, with that chance of being something else: a short
+cry says too little to be argued with, a story that is surely a question may well be overruled."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,7 +61,7 @@ class Evidence:
 
     def overrules(self, other: float) -> bool:
         """Whether what a rule took for a cry is none. other: the same, or the chance of being outside."""
-        return self.words >= STORY and self.score < (DOUBTFUL if other >= SURELY_OTHER else UNLIKE)
+        return any(self.words >= words and self.score < below and other >= chance for words, below, chance in OVERRULES)
 
 
 class LearnedCries:
