@@ -22,8 +22,8 @@ ORDINARY = "ordinary"
 
 CERTAIN = 0.4
 """Score from which on it is a cry, whatever else it may be."""
-LIKELY = 0.1
-"""The same for what comes near to no question."""
+LIKELY, LIKELY_SHORT, SHORT = -0.25, 0.1, 8
+"""The same for what comes near to no question, and in a text of fewer than so many words, that can say less."""
 NEAR = 0.5
 """Chance of a question that is near."""
 OVERRULES = (
@@ -57,7 +57,9 @@ class Evidence:
 
     def is_cry(self, question: float) -> bool:
         """Whether it is one though no rule knows it. question: chance of the likeliest question that is no harm."""
-        return self.score >= (CERTAIN if question >= NEAR else LIKELY)
+        if question >= NEAR:
+            return self.score >= CERTAIN
+        return self.score >= (LIKELY if self.words >= SHORT else LIKELY_SHORT)
 
     def overrules(self, other: float) -> bool:
         """Whether what a rule took for a cry is none. other: the same, or the chance of being outside."""
