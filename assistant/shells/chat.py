@@ -39,6 +39,7 @@ from assistant.store.keeping import KeepingFault
 from assistant.store.log import StoreFault
 
 if TYPE_CHECKING:  # the voice's libraries cost a typed start half a second
+    from assistant.shells.mouth import Mouth
     from assistant.shells.voiced import Voiced
 
 TICK_S = 1.0
@@ -73,12 +74,12 @@ def chat(options: Options) -> int:
         if options.voice:
             _by_voice(sitting, folder, options)
         elif options.json or not _is_a_terminal():
-            with _mouth(options.speak, wait=True) as speak:
-                _plain_lines(sitting, options, speak)
+            with _mouth(options.speak) as mouth:
+                _plain_lines(sitting, options, mouth)
         else:
             history = FileHistory(str(folder.history)) if _may_write(folder) else InMemoryHistory()
-            with _mouth(options.speak or sitting.household.habits.speak) as speak:
-                asyncio.run(Chat(sitting, _clock_from(options), history, speak, keeping=folder.keeping).run())
+            with _mouth(options.speak or sitting.household.habits.speak) as mouth:
+                asyncio.run(Chat(sitting, _clock_from(options), history, mouth, keeping=folder.keeping).run())
     return 0
 
 
@@ -94,26 +95,20 @@ def _by_voice(sitting: Sitting, folder: Folder, options: Options) -> None:
             Lines(sitting, options, now, mouth).run(ears, LEAVE)
             return
         history = FileHistory(str(folder.history)) if _may_write(folder) else InMemoryHistory()
-        talk = Chat(sitting, now, history, mouth.speak, Voiced(ears, mouth, microphone_of(options)), folder.keeping)
+        talk = Chat(sitting, now, history, mouth, Voiced(ears, mouth, microphone_of(options)), folder.keeping)
         asyncio.run(talk.run())
 
 
 @contextmanager
-def _mouth(wanted: bool, *, wait: bool = False) -> Iterator[Callable[[Reply], None]]:
-    """What speaks the replies, where that is wanted; the next one stops it unless it waits for each to end."""
+def _mouth(wanted: bool) -> Iterator[Mouth | None]:
+    """What speaks the replies, where that is wanted."""
     if not wanted:
-        yield lambda reply: None
+        yield None
         return
     from assistant.shells.mouth import Mouth
 
     with Mouth() as mouth:
-
-        def speak(reply: Reply) -> None:
-            mouth.speak(reply)
-            if wait:
-                mouth.wait()
-
-        yield speak
+        yield mouth
 
 
 def _is_a_terminal() -> bool:
@@ -136,7 +131,8 @@ def _clock_from(options: Options) -> Callable[[], datetime]:
     return lambda: (datetime.now().astimezone() + ahead).astimezone(options.at.tzinfo if options.at else None)
 
 
-def _plain_lines(sitting: Sitting, options: Options, speak: Callable[[Reply], None]) -> None:
+def _plain_lines(sitting: Sitting, options: Options, mouth: Mouth | None) -> None:
+    """Line by line; aloud, each reply ends before the next line is read."""
     now = _clock_from(options)
     for line in stdin_lines():
         if line.strip().lower() in LEAVE:
@@ -144,7 +140,9 @@ def _plain_lines(sitting: Sitting, options: Options, speak: Callable[[Reply], No
         if line.strip() or options.json:
             reply = sitting.hear(Heard(line), now())
             show(reply, options)
-            speak(reply)
+            if mouth is not None:
+                mouth.answer(reply)
+                mouth.wait()
 
 
 @dataclass
@@ -154,7 +152,8 @@ class Chat:
     sitting: Sitting
     now: Callable[[], datetime]
     history: History
-    speak: Callable[[Reply], None] = lambda reply: None
+    mouth: Mouth | None = None
+    """None: nothing is said aloud."""
     voiced: Voiced | None = None
     """None: typed only."""
     keeping: Path | None = None
@@ -244,8 +243,8 @@ class Chat:
         self._show(reply)
         if self.voiced is not None:
             self.voiced.answer(reply)
-        else:
-            self.speak(reply)
+        elif self.mouth is not None:
+            self.mouth.answer(reply)
 
     async def _watch(self) -> None:
         while True:
@@ -254,7 +253,7 @@ class Chat:
 
     def tick(self) -> None:
         """What the chat does by itself every second: says what came due, and notes that it runs."""
-        if self.voiced is not None and (self.voiced.ears.busy or self.voiced.mouth.speaking):
+        if (self.voiced is not None and self.voiced.ears.busy) or (self.mouth is not None and self.mouth.speaking):
             return  # never on top of the keeper, nor of a reply
         now = self.now()
         try:

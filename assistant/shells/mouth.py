@@ -32,6 +32,15 @@ class Mouth:
         """Says what came due and the reply, and returns at once."""
         self.say(spoken(reply))
 
+    def answer(self, reply: Reply) -> None:
+        """Says a reply and returns at once; "hush" is answered by silence, "slower" from now on."""
+        if reply.intent == "hush":
+            self.stop()
+            return
+        if reply.intent == "slower":
+            self.pace(slow=reply.values.get("slower") is True)
+        self.speak(reply)
+
     def say(self, text: str) -> None:
         """Says a text, and returns at once; the first failure is told, later ones are silent."""
         if self._silent:

@@ -56,11 +56,7 @@ class Voiced:
 
 
 def answer_aloud(reply: Reply, ears: Ears, mouth: Mouth) -> None:
-    """Speaks a reply; "hush" is answered by silence."""
-    if reply.intent == "hush":
-        mouth.stop()
-        return
-    if reply.intent == "slower":
-        mouth.pace(slow=reply.values.get("slower") is True)
-    mouth.speak(reply)
-    ears.replied(reply)
+    """Speaks a reply; what it asks is then listened for."""
+    mouth.answer(reply)
+    if reply.intent != "hush":
+        ears.replied(reply)

@@ -8,6 +8,7 @@ import os
 import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
+from dataclasses import dataclass, field
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
@@ -18,7 +19,7 @@ from prompt_toolkit.history import InMemoryHistory
 from prompt_toolkit.input import PipeInput, create_pipe_input
 from prompt_toolkit.output.vt100 import Vt100_Output
 
-from assistant.contract import Heard, Talk
+from assistant.contract import Heard, Reply, Talk
 from assistant.core.record.events import RinseBegun, RoundStarted, StepDone
 from assistant.core.record.fold import fold_all
 from assistant.shells.chat import Chat, bottom_line, completions
@@ -98,9 +99,20 @@ def test_tab_offers_the_households_names_and_the_questions(sitting: Sitting) -> 
 # ---------------------------------------------------------------- what it does by itself
 
 
+@dataclass
+class MuteMouth:
+    """Keeps what would be said aloud."""
+
+    said: list[Reply] = field(default_factory=list)
+    speaking: bool = False
+
+    def answer(self, reply: Reply) -> None:
+        self.said.append(reply)
+
+
 def test_a_reminder_is_shown_by_itself_once(sitting: Sitting, capsys: pytest.CaptureFixture[str]) -> None:
-    clock, spoken = HandClock(), []
-    chat = Chat(sitting, clock, InMemoryHistory(), spoken.append)
+    clock, mouth = HandClock(), MuteMouth()
+    chat = Chat(sitting, clock, InMemoryHistory(), mouth)  # type: ignore[arg-type]
     for text in ("start east tank", "moved out", "cleared", "washed", "sprayed"):
         sitting.hear(Heard(text), clock())
     for _ in range(20):
@@ -108,7 +120,25 @@ def test_a_reminder_is_shown_by_itself_once(sitting: Sitting, capsys: pytest.Cap
         chat.tick()
     shown = capsys.readouterr().out
     assert shown.count("East tank: wet time is over") == 1
-    assert [reply.say.split(". ")[0] for reply in spoken] == ["East tank: still wet?", "East tank: wet time is over"]
+    assert [reply.say.split(". ")[0] for reply in mouth.said] == [
+        "East tank: still wet?",
+        "East tank: wet time is over",
+    ]
+
+
+def test_what_came_due_waits_until_a_reply_is_said(sitting: Sitting) -> None:
+    clock, mouth = HandClock(), MuteMouth()
+    chat = Chat(sitting, clock, InMemoryHistory(), mouth)  # type: ignore[arg-type]
+    for text in ("start east tank", "moved out", "cleared", "washed", "sprayed"):
+        sitting.hear(Heard(text), clock())
+    mouth.speaking = True
+    for _ in range(11):
+        clock.time += timedelta(seconds=60)
+        chat.tick()
+    assert not mouth.said
+    mouth.speaking = False
+    chat.tick()
+    assert [reply.say.split(". ")[0] for reply in mouth.said] == ["East tank: wet time is over"]
 
 
 def test_a_chat_that_runs_keeps_the_wet_time_watched(sitting: Sitting) -> None:
