@@ -46,11 +46,6 @@ class Look:
         """Whether it isn't, though a rule may say so."""
         return self.evidence.overrules(self._chance_but_for(*HARMS))
 
-    @property
-    def is_another_alarm(self) -> bool:
-        """Whether it is surely an escape or a spill by its words, and no splash: "I can't see where it went"."""
-        return self.evidence.is_surely("escape", "spill") and self.evidence.scores["splash"] < 0
-
     def _chance_but_for(self, *labels: str) -> float:
         return max((chance for label, chance in self.chances.items() if label not in labels), default=0.0)
 

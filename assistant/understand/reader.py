@@ -101,6 +101,7 @@ class Reader:
             or self._escape(look)
             or self._meeting(look)
             or self._spill(look)
+            or self._like_harm(look)
             or self._filled(look)
             or self._in_talk(look)
             or self._question(look)
@@ -111,7 +112,7 @@ class Reader:
     def _harm(self, look: Look) -> Reading | None:
         plain = look.parsed.plain
         cry = cry_in(plain) or cry_in(with_animals_by_name(look.parsed)) or _hit_by_name(look.parsed)
-        if cry is not None and (look.is_no_cry or look.is_another_alarm):
+        if cry is not None and (look.is_no_cry or look.evidence.is_another_alarm):
             cry = None
         cry = cry or cry_after(plain, look.world.talk.last)
         after = followed(look.parsed.plain, look.world) if cry is None or cry.place is None else None
@@ -119,12 +120,15 @@ class Reader:
             slots = without_troubles(look.slots("splash"))
             slots = replace(slots, place=after.place, victim=after.victim, asked_of_harm=after.asked)
             return look.reading("splash", slots, BY_RULE)
-        sure = BY_RULE if cry is not None else BY_LIKENESS
-        if cry is None and look.is_cry:
-            cry = cry_like(look.evidence.harm, look.parsed.plain)
-        if cry is None or cry.intent not in self._questions:
-            return None
-        if cry.intent == "splash" and only_a_germ(look.parsed.plain):
+        return self._cried(cry, look, BY_RULE) if cry is not None else None
+
+    def _like_harm(self, look: Look) -> Reading | None:
+        """A cry that no rule knows, by its words all together."""
+        cry = cry_like(look.evidence.harm, look.parsed.plain) if look.is_cry else None
+        return self._cried(cry, look, BY_LIKENESS) if cry is not None else None
+
+    def _cried(self, cry: Cry, look: Look, sure: float) -> Reading | None:
+        if cry.intent not in self._questions or (cry.intent == "splash" and only_a_germ(look.parsed.plain)):
             return None
         slots = look.slots(cry.intent)
         slots = replace(
@@ -205,7 +209,8 @@ class Reader:
         plain = look.parsed.plain
         if intent == "done" and "surface" in self._questions and _names_a_material_alone(look):
             intent = "surface"
-        if intent is not None and (alarms.plain_talk(intent, plain) or (intent == "splash" and hits_nobody(plain))):
+        no_harm = (intent == "splash" and hits_nobody(plain)) or (intent in ("splash", "wound") and look.is_no_cry)
+        if intent is not None and (alarms.plain_talk(intent, plain) or no_harm):
             intent = None
         if intent is None and (thing := asked_of_items(look.parsed.plain, self._facts)) in self._questions:
             intent, confidence = thing, max(confidence, ENOUGH)

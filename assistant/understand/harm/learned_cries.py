@@ -22,11 +22,12 @@ ORDINARY = "ordinary"
 
 CERTAIN = 0.4
 """Score from which on it is a cry, whatever else it may be."""
-LIKELY, LIKELY_SHORT, SHORT = -0.25, 0.1, 8
+LIKELY, LIKELY_SHORT, SHORT = -0.15, 0.1, 8
 """The same for what comes near to no question, and in a text of fewer than so many words, that can say less."""
 NEAR = 0.5
 """Chance of a question that is near."""
 OVERRULES = (
+    (20, -0.5, 0.0),
     (11, -0.6, 0.0),
     (11, -0.4, 0.9),
     (8, -0.5, 0.97),
@@ -52,8 +53,10 @@ class Evidence:
     def score(self) -> float:
         return self.scores[self.harm]
 
-    def is_surely(self, *harms: Harm) -> bool:
-        return self.harm in harms and self.score >= CERTAIN
+    @property
+    def is_another_alarm(self) -> bool:
+        """Whether it is rather an escape or a spill than a splash or a wound: "I can't see where it went"."""
+        return self.score >= LIKELY_SHORT and self.harm in ("escape", "spill")
 
     def is_cry(self, question: float) -> bool:
         """Whether it is one though no rule knows it. question: chance of the likeliest question that is no harm."""

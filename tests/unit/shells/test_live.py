@@ -35,7 +35,7 @@ class Spoken:
     speaking: bool = False
     said: str = ""
 
-    def speak(self, reply: Reply) -> None:
+    def answer(self, reply: Reply) -> None:
         self.said = reply.say
 
 
@@ -49,8 +49,8 @@ def told(shell: str, *, keeper: bool, reply: bool) -> str:
         lines = Lines(sitting, options, lambda: NINE, mouth)  # type: ignore[arg-type]
         lines._tick(ears)
     else:
-        voiced: Any = SimpleNamespace(ears=ears, mouth=mouth, answer=mouth.speak)
-        Chat(sitting, lambda: NINE, InMemoryHistory(), voiced=voiced).tick()
+        voiced: Any = SimpleNamespace(ears=ears, mouth=mouth, answer=mouth.answer)
+        Chat(sitting, lambda: NINE, InMemoryHistory(), mouth, voiced).tick()  # type: ignore[arg-type]
     return mouth.said
 
 
