@@ -5,12 +5,12 @@ Ratios are kept to the letter, however old the stock. Percent and ppm take the a
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from assistant.answer.asking import ask
 from assistant.answer.product import Product
-from assistant.contract import Answer, Outcome, Reading, World
+from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.facts import Facts
 from assistant.core.mixing.chlorine import Chlorine, available_chlorine
 from assistant.core.mixing.decay import Age, age_of
@@ -107,6 +107,9 @@ def _of_target(wanted: Mix, product: Product, age: Age | None, reading: Reading,
 
 
 def ratio_of(said: SaidRatio, reading: Reading, world: World) -> Ratio | Answer:
+    """The ratio as read; what could be two mixes is asked."""
+    if said.may_be_turned:
+        return _turned(said, reading, world)
     try:
         ratio = read(said, world.household.habits.ratio)
     except OutOfRange:
@@ -114,6 +117,15 @@ def ratio_of(said: SaidRatio, reading: Reading, world: World) -> Ratio | Answer:
     if isinstance(ratio, EitherWay):
         return ask(reading, world, ("mix",), "mixing.either_way", {"n": ratio.as_in.n})
     return ratio
+
+
+def _turned(said: SaidRatio, reading: Reading, world: World) -> Answer:
+    """ "40 to 1": asked whether the forty is the water; "yes" answers for that."""
+    asked = ask(reading, world, ("mix",), "mixing.turned", {"said": said})
+    meant = SaidRatio(said.second, said.first, "to")
+    mixes = tuple(meant if one == said else one for one in reading.slots.mixes)
+    on_yes = replace(reading, slots=replace(reading.slots, mixes=mixes))
+    return replace(asked, pending=Pending(reading, world.now, missing=("mix",), on_yes=on_yes))
 
 
 def _age(product: Product, world: World) -> Age | None:

@@ -34,6 +34,13 @@ class SaidRatio:
     """Of a recipe ("one ounce to the gallon"): the concentrate as said; `first` and `second` are in its unit."""
     whole: Amount | None = None
     """Of a recipe: what it goes to or in, as said."""
+    sides: bool = False
+    """It was said which side is the water: "three parts vinegar to one of water". `first` is the concentrate."""
+
+    @property
+    def may_be_turned(self) -> bool:
+        """More of the first than of the second, and no word of which is the water: "40 to 1" may mean 1 to 40."""
+        return self.word != "in" and self.first > self.second and self.part is None and not self.sides
 
 
 @dataclass(frozen=True, slots=True)

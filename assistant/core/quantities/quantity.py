@@ -150,7 +150,8 @@ def read_unit(spelling: str, gallon: Gallon = "US") -> str:
 def read_mix(text: str) -> Mix:
     """What a bottle's mix is: "1 in 32", "1 to 32", "1:32", "0.06 percent", "500 ppm" or "neat".
 
-    Fails: BadQuantity if it is none of these, a part isn't above 0, or a percentage is over 100.
+    Fails: BadQuantity if it is none of these, a part isn't above 0, the first is the greater, or a percentage is over
+    100.
     """
     plain = text.strip()
     if plain.lower() in ("neat", "undiluted"):
@@ -163,6 +164,10 @@ def read_mix(text: str) -> Mix:
             _check_size(text, part)
         if word == "in" and said.second < said.first:
             raise BadQuantity(text, f'"{_short(text)}" has more parts than the whole', 'write it as "1 in 32"')
+        if said.may_be_turned:
+            raise BadQuantity(
+                text, f'"{_short(text)}" is more concentrate than water', 'write the water last: "1 to 32"'
+            )
         return said
     try:
         amount = read_amount(plain)

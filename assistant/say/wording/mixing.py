@@ -54,6 +54,16 @@ def _which_mix(answer: Answer) -> Line:
     return Line("Which mix? I heard more than one.")
 
 
+def _turned(answer: Answer) -> Line:
+    said: SaidRatio = answer.details["said"]
+    water, part = number(said.first), number(said.second)
+    return Line(f"{water} of water to {part} of concentrate? If not, say how many parts of each.")
+
+
+def _odd_number(answer: Answer) -> Line:
+    return Line(f"I heard {number(answer.details['number'])}, and no ratio that I know. One in what?")
+
+
 def _which_bottle(answer: Answer) -> Line:
     return Line(f"One bottle at a time: {listed(answer.details['candidates'], 'or')}?")
 
@@ -135,6 +145,8 @@ LINES: Mapping[str, Callable[[Answer], Line]] = {
     "mixing.missing": _missing,
     "mixing.which_volume": _which_volume,
     "mixing.which_mix": _which_mix,
+    "mixing.turned": _turned,
+    "mixing.odd_number": _odd_number,
     "mixing.which_bottle": _which_bottle,
     "mixing.which_product": _which_product,
     "mixing.too_much": _too_much,

@@ -14,6 +14,7 @@ from typing import Literal, TypeAlias
 from assistant.contract import Faulty
 from assistant.core.quantities.amounts import Amount, Mix, Neat, Percent, Ppm, RatioWord, SaidRatio
 from assistant.core.quantities.quantity import TOO_MUCH, BadQuantity, Gallon
+from assistant.understand.numbers.ratio_sides import PARTS_OF, WORDS_BEHIND, side_of_water
 from assistant.understand.numbers.recipes import Part, recipe_of
 from assistant.understand.numbers.sides import sides_from
 from assistant.understand.numbers.spoken_numbers import Number, number_at
@@ -119,9 +120,9 @@ class _Search(UnitReader):
     def _ratio(self, first: Number) -> int | None:
         """Takes a ratio that begins with that number; None: it is none."""
         first = self._misheard(first)
-        parts = self.word(first.end) in ("part", "parts", "measure")
+        parts = self.word(first.end) in PARTS_OF
         after = self._past_product(first.end + 1) if parts else first.end
-        joined = self._joint(after, parts)
+        joined = self._joint(after, parts) or (self._next_part(first.end + 1) if parts else None)
         if joined is None:
             return None
         word, begin = joined
@@ -129,15 +130,32 @@ class _Search(UnitReader):
         if second is None or (self.unit(second.end) is not None and self.word(second.end) != "parts"):
             return None
         end = second.end
-        if self.word(end) in ("part", "parts") and self.words[end + 1 : end + 3] != ["per", "million"]:
+        if self.word(end) in PARTS_OF and self.words[end + 1 : end + 3] != ["per", "million"]:
             end = self._past_product(end + 1)
-        return self._take_ratio(first, second, word, end)
+        if word == "in":
+            return self._take_ratio(first, second, word, end)
+        behind = self.words[second.end : second.end + WORDS_BEHIND]
+        water = side_of_water(self.words[first.end : begin], behind)
+        if water == "first":
+            first, second, word = second, first, "to"
+        # "Forty to one water" names the water and says less than it seems: only with its parts is it beyond doubt.
+        said = water is not None and (parts or first.value <= second.value or len(behind) > 1)
+        return self._take_ratio(first, second, word, end, sides=said)
 
-    def _take_ratio(self, first: Number, second: Number, word: RatioWord, end: int) -> int:
+    def _next_part(self, at: int) -> tuple[RatioWord, int] | None:
+        """ "Ten parts water, one part bleach": where the second begins when only its own "part" joins it."""
+        for begin in range(at, min(at + 5, len(self.words))):
+            number = number_at(self.tokens, begin)
+            if number is not None:
+                return ("to", begin) if self.word(number.end) in PARTS_OF else None
+        return None
+
+    def _take_ratio(self, first: Number, second: Number, word: RatioWord, end: int, *, sides: bool = False) -> int:
+        start = min(first.start, second.start)
         fault = first.faulty or second.faulty or _fault_of_parts(first.value, second.value, word)
         if fault:
-            return self._refuse(first.start, end, fault)
-        self._found.append(Found("mix", SaidRatio(first.value, second.value, word), first.start, end))
+            return self._refuse(start, end, fault)
+        self._found.append(Found("mix", SaidRatio(first.value, second.value, word, sides=sides), start, end))
         return end
 
     def _misheard(self, first: Number) -> Number:
