@@ -18,8 +18,9 @@ SHARPNESS = 4.0
 """Of the learned score, fitted so that the chances mean what they say (tests/bench/scorers.py --reliability)."""
 LIKENESS = 6.9
 """Of the likeness to the nearest phrasing, 0 to 1; fitted with the above."""
-LEANING = 0.4
-"""Towards `OUTSIDE`; fitted with the above."""
+LEANING = 0.7
+"""Towards `OUTSIDE`. The fit gives 0.4; with this, of 805 fresh phrasings none is lost, and of 301 lines outside two fewer
+are let in."""
 FLOOR = 50.0
 """Likeness, in points of 100, of a label none of whose texts is nearer than that."""
 NEAREST = 12
