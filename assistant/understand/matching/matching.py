@@ -19,8 +19,8 @@ SHARPNESS = 4.0
 LIKENESS = 6.9
 """Of the likeness to the nearest phrasing, 0 to 1; fitted with the above."""
 LEANING = 0.7
-"""Towards `OUTSIDE`. The fit gives 0.4; with this, of 805 fresh phrasings none is lost, and of 301 lines outside two fewer
-are let in."""
+"""Towards `OUTSIDE`. The fit gives 0.4; with this, of 805 fresh phrasings none is lost, and of 301 lines outside two
+fewer are let in."""
 FLOOR = 50.0
 """Likeness, in points of 100, of a label none of whose texts is nearer than that."""
 NEAREST = 12
