@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from datetime import datetime
+from fractions import Fraction
 from typing import Any
 
 from assistant.answer.asking import ask, names_of
@@ -20,7 +21,9 @@ from assistant.core.choice.together import meet
 from assistant.core.facts import Agent, Source
 from assistant.core.household import Bottle
 from assistant.core.mixing.dilution import mix
-from assistant.core.quantities.amounts import Amount, Mix
+from assistant.core.quantities.amounts import Amount, Mix, SaidRatio
+from assistant.core.quantities.ratio import Ratio, read
+from assistant.core.quantities.units import in_ml
 from assistant.core.record.events import AgentPoured, AgentsMet, BottleMixed, BottleRinsed, Event, Recorded, Voided
 from assistant.core.record.fold import fold
 from assistant.core.shelf.bottles import Life, held_in, is_on_record, left_of, life_of, taken_back, written
@@ -51,6 +54,7 @@ class _Fill:
 def mixed(reading: Reading, world: World) -> Answer:
     """Records what a bottle was filled with, or says what stands against it."""
     bottle = world.household.bottle(reading.slots.bottles[0]) if len(reading.slots.bottles) == 1 else None
+    reading = _with_its_concentrate(reading, bottle, world)
     product = product_in(reading, world)
     if isinstance(product, Answer):
         return _with_poured(product, bottle, reading, world)
@@ -67,6 +71,26 @@ def mixed(reading: Reading, world: World) -> Answer:
     if isinstance(fill, Answer):
         return _unrecorded(fill)
     return _recorded(fill, reading, world)
+
+
+def _with_its_concentrate(reading: Reading, bottle: Bottle | None, world: World) -> Reading:
+    """ "25 mils of bleach in the yellow bottle" is the concentrate where that much to the whole comes near its own mix.
+
+    The mix is then what that makes; else so much was mixed.
+    """
+    slots = reading.slots
+    if bottle is None or slots.mixes or slots.roles != ("product",) or not isinstance(bottle.mix, SaidRatio):
+        return reading
+    part, whole = in_ml(slots.volumes[0]), in_ml(bottle.capacity)
+    own = read(bottle.mix, world.household.habits.ratio)
+    if not isinstance(own, Ratio) or not own.share / NEAR_ITS_OWN <= part / whole <= own.share * NEAR_ITS_OWN:
+        return reading
+    measured = SaidRatio(Fraction(1), whole / part, "in")
+    return replace(reading, slots=replace(slots, mixes=(measured,), volumes=(), roles=()))
+
+
+NEAR_ITS_OWN = Fraction(5, 2)
+"""Times stronger or weaker than a bottle's own mix that a fill of it may be taken for."""
 
 
 def _unrecorded(answer: Answer) -> Answer:

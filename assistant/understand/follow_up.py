@@ -86,6 +86,12 @@ class Answering:
     spoken: bool
 
 
+CLAIMED = ("log_clean", "mixed", "rinsed_out")
+_LEFT_UNDONE = re.compile(
+    r"^(?:i |we |oh |but |and |have |just )*(?:forgot|forgotten|missed|skipped|left out|not|did not do|did not)\b"
+)
+
+
 def pending_of(world: World) -> Pending | None:
     """The tool's question that still waits; None: none, or it has lapsed."""
     pending = world.talk.pending
@@ -104,6 +110,8 @@ def is_short(parsed: Parsed, before: str | None = None) -> bool:
 
 def supplied(answering: Answering, pending: Pending) -> Reading | None:
     """The pending question with what was missing; None: the turn supplies none of it."""
+    if pending.reading.intent in CLAIMED and _LEFT_UNDONE.match(answering.parsed.plain):
+        return None  # "forgot the hospital one" names one that wasn't done
     fields = [field for kind in pending.missing for field in _SUPPLIES.get(kind, (kind + "s",))]
     given = _given(answering.slots)
     if "start_over" in fields and (over := _over(answering.parsed.plain)) is not None:

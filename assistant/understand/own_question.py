@@ -81,6 +81,8 @@ class OwnQuestion:
         # What is said to be sprayed stays a claim: that it touched a surface must not be lost.
         if claims.done and "apply" not in claims.done and (_another_question(look) or _on_another_day(look)):
             return None
+        if claims.done == ("move out",) and look.top == "tub" and is_told(plain) and _waits_to_be_moved(look):
+            return "done", max(chances["done"], 0.9)  # "they're both out, in a box each"
         if claims.done == ("clear",) and look.top == "log_clean" and not _under_way(look):
             return None  # "scooped poop in both": the day's chore
         if claims.done:
@@ -164,6 +166,11 @@ class OwnQuestion:
         if few and strange:
             return STRANGE_BUT_SURE if strange == 1 and label in _CHANGES_NOTHING else NEVER
         return STRANGE_ENOUGH if strange else ENOUGH
+
+
+def _waits_to_be_moved(look: Look) -> bool:
+    rounds = look.world.state.rounds.values()
+    return any(is_open(round_) and "move out" not in round_.done for round_ in rounds)
 
 
 def _under_way(look: Look) -> bool:

@@ -114,6 +114,8 @@ class Reader:
         cry = cry_in(plain) or cry_in(with_animals_by_name(look.parsed)) or _hit_by_name(look.parsed)
         if cry is not None and (look.is_no_cry or look.evidence.is_another_alarm):
             cry = None
+        if cry is not None and cry.intent == "wound" and look.evidence.is_rather("splash", "wound"):
+            cry = cry_like("splash", plain)  # "there's bleach on her belly": no wish to put it there
         cry = cry or cry_after(plain, look.world.talk.last)
         after = followed(look.parsed.plain, look.world) if cry is None or cry.place is None else None
         if after is not None and (cry is None or cry.intent == "splash") and "splash" in self._questions:
@@ -179,6 +181,8 @@ class Reader:
         if again is not None:
             return look.reading("together", replace(slots, bottles=(again,), agents=(), steps=()), BY_RULE)
         met = meets(look.parsed, slots, look.world, look.chances.get("together", 0.0))
+        if met is None and "mixed" in self._questions and fills.put_into(look.parsed.plain):
+            return look.reading("mixed", replace(look.slots("mixed"), steps=()), BY_RULE)
         if met is None:
             return None
         return look.reading("together", replace(slots, met=met, steps=()), BY_RULE)
@@ -231,6 +235,10 @@ class Reader:
         if intent == "done" and not slots.steps and cannot_tell(plain):
             slots = replace(slots, steps=("hold",), stayed_wet=False)  # what nobody saw wet doesn't count
         reading = look.reading(intent, slots, confidence)
+        if intent == "rinsed_out" and fills.only_emptied(plain):
+            reading = replace(
+                reading, slots=replace(slots, steps=()), doubts=(Doubt("polarity", "rinsed out and pumped through"),)
+            )
         if intent == "done" and look.claims.polarity == "doubtful":
             step = slots.steps[0] if slots.steps else "done"
             reading = replace(reading, doubts=(Doubt("polarity", step),))

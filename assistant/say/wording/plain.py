@@ -38,7 +38,7 @@ def clock(at: datetime, now: datetime) -> str:
 
 
 def clock_aloud(at: datetime, now: datetime) -> str:
-    """The same as one says it: "4 o'clock", "10 past 4", "half past 4", "20 to 5"."""
+    """The same as one says it: "4 o'clock", "10 past 4", "20 to 5"; of another day "4 in the afternoon on Sunday"."""
     there = at.astimezone(now.tzinfo)
     hour, next_hour = (there.hour + 11) % 12 + 1, there.hour % 12 + 1
     minute = there.minute
@@ -48,7 +48,11 @@ def clock_aloud(at: datetime, now: datetime) -> str:
         said = f"{'half' if minute == 30 else minute} past {hour}"
     else:
         said = f"{60 - minute} to {next_hour}"
-    return said + _day(there, now)
+    if there.date() == now.date():
+        return said
+    part = "morning" if there.hour < 12 else "afternoon" if there.hour < 18 else "evening"
+    hour_alone = said.removesuffix(" o'clock")
+    return f"{hour_alone} in the {part}{_day(there, now)}"
 
 
 def _day(there: datetime, now: datetime) -> str:

@@ -86,7 +86,8 @@ def _confirm(answer: Answer) -> Line:
     if steps:
         said = steps_done(steps)
         return Line(f"{name}{said}, or not {said}?")
-    return Line(f"{name}did I hear that right?")
+    untold = [doubt.heard for doubt in doubts if doubt.kind == "polarity"]
+    return Line(f"{name}{untold[0]} as well?" if untold else f"{name}did I hear that right?")
 
 
 def _not_recorded(answer: Answer) -> Line:

@@ -37,7 +37,7 @@ from assistant.understand.harm.patterns import (
     WISH,
     WOUND,
 )
-from assistant.understand.harm.treating import of_its_home, treats
+from assistant.understand.harm.treating import its_home_is_done, of_its_home, treats
 
 Place: TypeAlias = Literal["eye", "skin", "mouth", "lungs"]
 Victim: TypeAlias = Literal["person", "animal"]
@@ -59,6 +59,8 @@ class Cry:
 def cry_after(text: str, last: Reply | None) -> Cry | None:
     """Right after a reply about a gas or fumes: that somebody is still where it is, or that everybody is out."""
     fumes = last is not None and last.intent == "splash" and last.values.get("place") == "lungs"
+    if fumes and _MIXED_THEM.search(text):
+        return Cry("splash", "lungs", "person")
     if fumes and _GOT_OUT.search(text):
         return Cry("splash", "lungs", "person", got_out=True)
     gas = last is not None and ((last.outcome is Outcome.REFUSE and last.values.get("gas") is True) or fumes)
@@ -74,7 +76,7 @@ def cry_in(text: str) -> Cry | None:
     text = HEARD_AS_EYE.sub(lambda eye: f"{eye['my'] or 'in my'} eye", IDIOMS.sub(" ", text))
     if (SPRAYED_ANIMAL.search(text) or REACHED_IT.search(text)) and not _is_wish(text):
         return Cry("splash", "eye" if re.search(r"\beyes?\b", text) else "skin", "animal")
-    if _WOULD_IT_HURT.search(text):
+    if _WOULD_IT_HURT.search(text) or its_home_is_done(text):
         return None
     if _IN_ITS_EYE.match(text):
         return Cry("splash", "eye", "animal")
@@ -138,6 +140,13 @@ _GOT_OUT = re.compile(
     r"|^(?:i am |we are |she is |he is |feeling |i feel )?(?:a bit )?better(?: now| out here)*$"
 )
 """Right after fumes."""
+_MIXED_THEM = re.compile(
+    r"^(?:(?:oh|no|i think|because|maybe|i|we|have|just|may have|must have|accidentally) ,? ?)*"
+    r"(?:mixed|combined|put|poured|used) (?:them|the two|both|two(?: of them)?|it all)\b(?! (?:away|back|down|out))"
+    r"|^(?:the |it was (?:the )?|with (?:the )?)?(?:AGENT|STOCK|BOTTLE) (?:and|with|plus) (?:the )?"
+    r"(?:AGENT|STOCK|BOTTLE)\b"
+)
+"""Right after fumes: what made them."""
 _EYES_STING = re.compile(r"^(?!.*\b(?:in|into|splash\w*|squirt\w*|drip\w*) (?:\w+ )?eyes?\b).*\beyes?\b")
 """Eyes that sting with a cough, and nothing said to have got in them: fumes, so out first."""
 _A_TOOL = re.compile(

@@ -37,6 +37,8 @@ def followed(text: str, world: World) -> Followed | None:
         return Followed("number", *(_harm_before(world) or (None, None)))
     just_told = _just_told(world)
     before = _harm_before(world)
+    if before is not None and _NUMBER_ALONE.match(text):
+        return Followed("number", *before)
     if _SICK.search(text):
         return Followed("give", *(("mouth", before[1]) if before else ("mouth", None)))
     if before is None or (_STEP.search(text) and not just_told):
@@ -102,6 +104,10 @@ _NUMBER = re.compile(
     r"|\b(?:poison (?:centre|center|control|line)|emergency|ambulance)(?: 's)? (?:number|phone)\b"
     r"|^(?:and |so |but )*(?:who|whom|what number|which number) (?:do|should|can|shall|must) (?:i|we)"
     r" (?:call|ring|phone)\b"
+)
+_NUMBER_ALONE = re.compile(
+    r"^(?:and |so |but |ok |quick |please )*(?:what is|what was|give me|tell me|say|which is)?"
+    r" ?(?:the|that|their|a) (?:phone |telephone )?number(?: again| to (?:call|ring|phone))?(?: ?[?.])?$"
 )
 _SICK = re.compile(
     r"\b(?:make|making|get) (?:him|her|them|it|myself|(?:the |my )?\w+) (?:be |to be )?(?:sick|vomit|throw up|puke)\b"

@@ -20,7 +20,7 @@ Harm: TypeAlias = Literal["splash", "wound", "escape", "spill"]
 HARMS: tuple[Harm, ...] = ("splash", "wound", "escape", "spill")
 ORDINARY = "ordinary"
 
-CERTAIN = 0.4
+CERTAIN = 0.3
 """Score from which on it is a cry, whatever else it may be."""
 LIKELY, LIKELY_SHORT, SHORT = -0.15, 0.1, 8
 """The same for what comes near to no question, and in a text of fewer than so many words, that can say less."""
@@ -57,6 +57,10 @@ class Evidence:
     def is_another_alarm(self) -> bool:
         """Whether it is rather an escape or a spill than a splash or a wound: "I can't see where it went"."""
         return self.score >= LIKELY_SHORT and self.harm in ("escape", "spill")
+
+    def is_rather(self, one: Harm, other: Harm) -> bool:
+        """Whether it is the one and, clearly, not the other."""
+        return self.scores[one] >= CERTAIN and self.scores[one] >= self.scores[other] + 1
 
     def is_cry(self, question: float) -> bool:
         """Whether it is one though no rule knows it. question: chance of the likeliest question that is no harm."""

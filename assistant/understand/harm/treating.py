@@ -225,6 +225,18 @@ def of_its_home(text: str) -> bool:
     return _OF_A_HOME.search(told) is not None and _DIRECT.search(told) is None
 
 
+def its_home_is_done(text: str) -> bool:
+    """ "Going to do the gecko with chlorhex": keepers call a home by its animal, and a clean "doing" it."""
+    return _DOES_ITS_HOME.match(text) is not None
+
+
+_DOES_ITS_HOME = re.compile(
+    rf"^(?:(?:so|ok|right|now|then|and|well|i am|i|we are|we|going to|gonna|about to|just|want to|will|let us|let me"
+    rf"|time to|starting to|start|today|next) ,? ?)*(?:do|doing|did)"
+    rf" (?:the |my )?(?:\w+ )?{ANIMAL} (?:today |next |now |first )?(?:with|using) (?:the |my |some )?"
+    rf"(?:AGENT|STOCK|BOTTLE)(?: (?:today|next|now|first|then))*$"
+)
+
 _WHERE_IT_HAPPENED = re.compile(
     rf"\b(?:burn|burnt|burned|cut|scraped|scratched|rubbed|grazed|caught|bitten|bit) (?:himself|herself|itself|{_HIS}"
     rf" (?:\w+ )?{_BODY}) (?:on|by|against|under|with|in) (?:the |a |his |her )?\w+"

@@ -300,6 +300,7 @@ _BEFORE_A_COLOUR = frozenset(
         "mixing",
         "refilled",
         "topped",
+        "up",
         "use",
         "used",
         "using",

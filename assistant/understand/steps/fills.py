@@ -26,7 +26,8 @@ _TIME_LAST = re.compile(
     r"|yesterday(?: (?:morning|afternoon|evening|night))?|last night|(?:at|around) \S+(?: \S+){0,3})$"
 )
 _TOPPED = Pattern(
-    r"\btopped (?:up )?(?:\S+ ){0,3}?(?:up\b|with the same|with more|BOTTLE|it\b)|\btopped up\b|\btop up (?:is )?done\b"
+    r"\btopped (?!(?:it |that |her )?(?:up )?to the (?:line|top|mark|brim|neck))(?:up )?(?:\S+ ){0,3}?"
+    r"(?:up\b|with the same|with more|BOTTLE|it\b)|\btopped up\b|\btop up (?:is )?done\b"
 )
 _WITH_WATER = Pattern(
     r"\b(?:topped|filled|made|fill) (?:it |that |the rest |BOTTLE )?(?:up )?with (?:\w+ ){0,2}water\b"
@@ -65,6 +66,25 @@ _ONE_PRODUCT = re.compile(r"\b(?:AGENT|STOCK)\b")
 def tells(plain: str) -> bool:
     """One bottle was filled with one product, in plain words: it is a fill, even where the two must not meet."""
     return len(_ONE_PRODUCT.findall(plain)) <= 1 and _TELLS.search(plain) is not None and may_be_fill(plain)
+
+
+def put_into(plain: str) -> bool:
+    """So much of one product is said to have been put into a bottle: a fill, and no spraying."""
+    return len(_ONE_PRODUCT.findall(plain)) <= 1 and _PUT_INTO.search(plain) is not None and may_be_fill(plain)
+
+
+def only_emptied(plain: str) -> bool:
+    """Said to be empty, with no word of rinsing: what it held may still cling to it."""
+    return _EMPTIED.search(plain) is not None and _RINSED.search(plain) is None
+
+
+_PUT_INTO = Pattern(
+    r"^(?:(?:i|we|have|has|just|ok|okay|right|so|and|then|now|well|yes|there|also) ,? ?)*"
+    r"(?:put|poured|added|tipped|squirted|bunged|chucked|popped|measured)\b(?: \S+){0,5}? (?:AGENT|STOCK|MIX|VOLUME)"
+    r"(?: \S+){0,4}? in(?:to)? (?:the |my |this |that )?BOTTLE\b"
+)
+_EMPTIED = Pattern(r"\b(?:empt(?:y|ied|ying)|tipped|poured|drained|used|threw|chucked|dumped)\b")
+_RINSED = Pattern(r"\b(?:rins\w*|wash\w*|flush\w*|swill\w*|pump\w*|clean\w*|scrub\w*|sluic\w*|through)\b")
 
 
 def poured_into_it(plain: str, world: World) -> str | None:

@@ -29,4 +29,4 @@ def test_a_time_of_day_is_said_without_a_colon(hour: int, minute: int, said: str
 
 
 def test_another_day_is_named() -> None:
-    assert clock_aloud(datetime(2026, 5, 3, 16, 10, tzinfo=UTC), NOW) == "10 past 4 on Sunday 3 May"
+    assert clock_aloud(datetime(2026, 5, 3, 16, 10, tzinfo=UTC), NOW) == "10 past 4 in the afternoon on Sunday 3 May"
