@@ -145,6 +145,8 @@ def undo(reading: Reading, world: World) -> Answer:
     if not world.state.turns:
         return Answer(reading.intent, Outcome.ANSWER, "talk.nothing_to_undo", values={"undone": ()})
     last = world.state.turns[-1]
+    if reading.slots.steps:
+        return _instead(reading, world)
     return Answer(
         reading.intent,
         Outcome.ANSWER,
@@ -152,6 +154,19 @@ def undo(reading: Reading, world: World) -> Answer:
         details={"deeds": last.deeds, "at": last.at, "now": world.now},
         values={"undone": tuple({"event": d.event, "thing": d.thing, "step": d.step} for d in last.deeds)},
         events=(Voided(last.turn),),
+    )
+
+
+def _instead(reading: Reading, world: World) -> Answer:
+    """Takes back the steps that were of another enclosure, and asks whether they are of the one named."""
+    plain = undo(replace(reading, slots=Slots()), world)
+    meant = replace(reading, intent="done")
+    named, steps = reading.slots.enclosures, reading.slots.steps
+    details = {**plain.details, "enclosures": named, "steps": steps}
+    pending = Pending(meant, world.now, missing=() if named else ("enclosure",), on_yes=meant if named else None)
+    missing = () if named else ("enclosure",)
+    return replace(
+        plain, outcome=Outcome.ASK, message="talk.undone_instead", details=details, missing=missing, pending=pending
     )
 
 

@@ -13,7 +13,7 @@ from dataclasses import replace
 from assistant.contract import Pending, Question, Reading, Slots
 from assistant.understand import follow_up
 from assistant.understand.follow_up import Answering
-from assistant.understand.look import ENOUGH, Look, texts_of, words_of
+from assistant.understand.look import BY_RULE, ENOUGH, Look, texts_of, words_of
 from assistant.understand.matching.learning import OUTSIDE
 from assistant.understand.may_be import may_be
 from assistant.understand.named.items_said import items_in
@@ -22,6 +22,7 @@ from assistant.understand.parsing import matched_words
 from assistant.understand.slots import OF_ITEMS
 from assistant.understand.steps import fills
 from assistant.understand.steps.claimed_steps import cannot_tell, steps_named
+from assistant.understand.steps.elsewhere import meant_elsewhere
 from assistant.understand.steps.surface import smell_answer, wet_answer
 from assistant.understand.takes import given_to
 from assistant.understand.text.short_slips import LONGEST, told_apart
@@ -89,6 +90,9 @@ class InTalk:
         before = pending.reading if pending is not None else look.world.talk.last_reading
         if before is None or before.intent is None:
             return None
+        elsewhere = meant_elsewhere(look) if pending is None else None
+        if elsewhere is not None:
+            return look.reading("undo", elsewhere, BY_RULE)
         if pending is None and _asks_anew(look, before):
             return None
         full = look.chances[look.top] >= ENOUGH and look.top not in (OUTSIDE, before.intent, "yes", "no")

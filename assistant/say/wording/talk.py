@@ -208,6 +208,14 @@ def _undone(answer: Answer) -> Line:
     return Line(f"Taken back: {spoken}.", shown)
 
 
+def _undone_instead(answer: Answer) -> Line:
+    """Taken back, and whether it is so of the enclosure named."""
+    back, named = _undone(answer), answer.details["enclosures"]
+    did = steps_done(answer.details["steps"])
+    more = f"{capital(named[0])} {did}, then?" if named else f"Which one was {did}, then?"
+    return Line(f"{back.say} {more}", f"{back.show or back.say}\n{more}")
+
+
 def _hushed(answer: Answer) -> Line:
     return Line("Quiet. The clocks run on.")
 
@@ -274,4 +282,5 @@ LINES: dict[str, Callable[[Answer], Line]] = {
     "talk.why_unsourced": _why_unsourced,
     "talk.nothing_to_undo": _nothing_to_undo,
     "talk.undone": _undone,
+    "talk.undone_instead": _undone_instead,
 }
