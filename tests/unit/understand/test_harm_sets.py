@@ -1,7 +1,7 @@
 """Harm and ordinary talk as nine hands wrote them, each before the tool had read a line of it.
 
-Each set was measured once as it was written, and then learned from and mended by (DEVELOPERS.md has the figures of those
-first runs). Here they hold what was gained, in another household than the one they are learned in.
+Each set was measured once as it was written, and then learned from and mended by (DEVELOPERS.md has the figures of
+those first runs). Here they hold what was gained, in another household than the one they are learned in.
 """
 
 from __future__ import annotations
