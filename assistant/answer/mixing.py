@@ -151,6 +151,12 @@ def _ask_for(
 # ---------------------------------------------------------------- the answer
 
 
+def _has_room(batch: Mixed, asked: Mixed, world: World) -> bool:
+    """Whether a larger batch goes into anything: a bottle of the household's, or what was asked for."""
+    largest = max((in_ml(bottle.capacity) for bottle in world.household.bottles), default=Fraction(0))
+    return in_ml(batch.total) <= max(largest, in_ml(asked.total))
+
+
 def _measured(product: Product, mixed: Mixed, strength: Strength, reading: Reading, world: World) -> _Dose:
     names = reading.slots.measures
     tools = tuple(tool for tool in world.household.measures if not names or tool.name in names)
@@ -160,6 +166,8 @@ def _measured(product: Product, mixed: Mixed, strength: Strength, reading: Readi
     unmeasured = why_unmeasured(mixed.concentrate, tools, world.facts) if none_fits else None
     rough = none_fits or (measured is not None and not measured.good_enough)
     found = better(mixed, tools, world.facts) if rough and not reading.slots.uses_up else None
+    if found is not None and found.batch is not None and not _has_room(found.batch, mixed, world):
+        found = None
     return _Dose(product, mixed, strength, measured, unmeasured, _taken_from(product, reading, world), found)
 
 

@@ -99,7 +99,8 @@ def _read_ratio(answer: Answer) -> Line:
         say = "Equal parts: as much water as concentrate."
     else:
         lead = "One part and" if ratio.as_to[1] != 1 else "Equal parts: one and"
-        say = f"{lead} {water} of water: {parts} parts in all."
+        strength = f", {rounded(details['percent'])} percent" if details["percent"] is not None else ""
+        say = f"{lead} {water} of water: {parts} parts in all{strength}."
     lines = [say, f"The same mix: 1 in {parts}, or 1 to {water}."]
     mix: Mix = details["mix"]
     if isinstance(mix, SaidRatio) and mix.part is not None and mix.whole is not None:
