@@ -40,7 +40,7 @@ from assistant.understand.named.names import HOMES, Names
 from assistant.understand.named.referents import with_referent
 from assistant.understand.named.unknown_names import asks_of_the_unknown
 from assistant.understand.named.waiting import neutralises, only_a_germ
-from assistant.understand.numbers.number_doubts import HARM, with_guess_doubted
+from assistant.understand.numbers.number_doubts import HARM, mean_posterior, with_guess_doubted
 from assistant.understand.own_question import OwnQuestion, says_it_dried
 from assistant.understand.parsing import Parsed, Parser
 from assistant.understand.steps import fills
@@ -53,6 +53,8 @@ from assistant.understand.steps.told_by_rule import MOVED_OUT, told_by_rule
 from assistant.understand.steps.touched import touched_in
 from assistant.understand.text.known_words import EVERYDAY, ITEMS, MATERIALS
 
+HEARD_WELL = 0.7
+"""Mean posterior of a hearing from which on a cry is heard by likeness too: below, words are mostly wrong ones."""
 OF_THE_RULES = (
     MATERIALS | ITEMS | EVERYDAY | CLAIM_WORDS | CRY_WORDS | PART_WORDS | TREATING_WORDS | alarms.WORDS | TOLD_WORDS
 )
@@ -87,10 +89,12 @@ class Reader:
         """The reading of one turn; for a heard one, of its likeliest alternative, with its doubts."""
         if not heard.spoken:
             return self._read(heard.text, world, spoken=False)
-        text, reading = best_of(heard, lambda said: self._read(said, world, spoken=True))
+        well = mean_posterior(heard) >= HEARD_WELL
+        text, reading = best_of(heard, lambda said: self._read(said, world, spoken=True, by_likeness=well))
         return with_doubts(reading, text, heard, lambda said: self._parse(said, _gallon(world)))
 
-    def _read(self, text: str, world: World, spoken: bool) -> Reading:
+    def _read(self, text: str, world: World, spoken: bool, by_likeness: bool = True) -> Reading:
+        """by_likeness: whether a cry may be found by its words all together; in what was hardly heard it is none."""
         parsed = self._parse(text, _gallon(world))
         claims = claims_in(parsed.plain)
         told = told_in(parsed.plain)
@@ -101,7 +105,7 @@ class Reader:
             or self._escape(look)
             or self._meeting(look)
             or self._spill(look)
-            or self._like_harm(look)
+            or (self._like_harm(look) if by_likeness else None)
             or self._filled(look)
             or self._in_talk(look)
             or self._question(look)
