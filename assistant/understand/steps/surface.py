@@ -54,10 +54,31 @@ def of_the_surface(look: Looked, world: World) -> tuple[str, float] | None:
     known = any(_on_hold(round_) for round_ in rounds)
     if told.dried and (known or chances["dried_early"] >= FITS):
         return "dried_early", max(chances["dried_early"], BY_RULE)
+    if known and not set(look.claims.done) - {"dry", "hold", "apply"} and says_dry(look.parsed.plain):
+        return "dried_early", max(chances["dried_early"], BY_RULE)
     vouched = look.claims.stayed_wet and "hold" in look.claims.done
     if told.wet_kept and not vouched and (known or chances["rewet"] + chances["done"] >= FITS):
         return "rewet", max(chances["rewet"], BY_RULE)
     return _of_the_air(look, rounds) if told.smell is not None or told.wet is not None else None
+
+
+def says_dry(plain: str) -> bool:
+    """A part of the surface is told to be dry, whatever else is still wet; asked, feared or ahead it is not told."""
+    if plain.endswith("?") or _ASKS.match(plain):
+        return False
+    return _SAYS_DRY.search(_NOT_SAID_DRY.sub(" ", plain)) is not None
+
+
+_ASKS = re.compile(r"^(?:so |and |but |ok )*(?:is|are|was|did|does|do|will|how|when|what|if|can|has|have)\b")
+_NOT_SAID_DRY = re.compile(
+    r"\b(?:before|until|till|unless|nearly|almost|about to|not|never|nothing|nowhere|so|stops?|keep|would|could"
+    r"|will|going to|if|when|once|does|might|may|to|hand|hands|towel|cloth|fresh)\b(?: \w+){0,4}?"
+    r" (?:dry|dried|drying|drier)\b"
+)
+_SAYS_DRY = re.compile(
+    r"(?:\b(?:is|are|was|were|went|gone|has|have)|'s)(?: \w+){0,2}? (?:dry|dried)\b(?! (?:side|skin|goods|run))"
+    r"|\bno wet(?:ness)? left\b|\b(?:bone|all|already) dry\b|\bdid not stay wet\b"
+)
 
 
 def _of_the_air(look: Looked, rounds: list[Round]) -> tuple[str, float] | None:
