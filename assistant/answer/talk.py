@@ -10,6 +10,7 @@ from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Pending, Reading, Slots, World
 from assistant.core.facts import Source, UnknownFact
 from assistant.core.record.events import HabitChanged, Voided
+from assistant.core.record.state import PastTurn
 from assistant.core.round.rounds import hold_is_over
 
 
@@ -145,7 +146,9 @@ def undo(reading: Reading, world: World) -> Answer:
     if not world.state.turns:
         return Answer(reading.intent, Outcome.ANSWER, "talk.nothing_to_undo", values={"undone": ()})
     last = world.state.turns[-1]
-    if reading.slots.steps:
+    if reading.slots.corrects:
+        last = _turn_that_recorded(reading, world) or last
+    elif reading.slots.steps:
         return _instead(reading, world)
     return Answer(
         reading.intent,
@@ -155,6 +158,13 @@ def undo(reading: Reading, world: World) -> Answer:
         values={"undone": tuple({"event": d.event, "thing": d.thing, "step": d.step} for d in last.deeds)},
         events=(Voided(last.turn),),
     )
+
+
+def _turn_that_recorded(reading: Reading, world: World) -> PastTurn | None:
+    """The latest turn that put a step on record which is now said not to have been done; with it goes all it told."""
+    home, step = reading.slots.enclosures[0], reading.slots.steps[0]
+    turns = (t for t in reversed(world.state.turns) if any((d.thing, d.step) == (home, step) for d in t.deeds))
+    return next(turns, None)
 
 
 def _instead(reading: Reading, world: World) -> Answer:

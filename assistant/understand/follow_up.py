@@ -114,6 +114,8 @@ def supplied(answering: Answering, pending: Pending) -> Reading | None:
         return None  # "forgot the hospital one" names one that wasn't done
     fields = [field for kind in pending.missing for field in _SUPPLIES.get(kind, (kind + "s",))]
     given = _given(answering.slots)
+    if "start_over" in fields and _TELLS_A_STEP.search(answering.parsed.plain):
+        return None  # "sprayed bleach on basil's" is a claim, and no "go on"
     if "start_over" in fields and (over := _over(answering.parsed.plain)) is not None:
         return _joined(pending.reading, answering, replace(pending.reading.slots, start_over=over))
     if "step" in pending.missing and "steps" in given:
@@ -262,6 +264,9 @@ def _bottle_of_size(parsed: Parsed, slots: Slots, world: World) -> tuple[str, ..
     if not sizes or not re.search(r"\bthe (?:NUMBER|VOLUME)\b(?! of)", parsed.plain) or slots.bottles:
         return ()
     return tuple(bottle.name for bottle in world.household.bottles if bottle.capacity.amount == sizes[0])
+
+
+_TELLS_A_STEP = re.compile(r"\b(?:sprayed|misted|soaked|rinsed|washed|wiped|squirted|doused)\b")
 
 
 def _over(plain: str) -> bool | None:

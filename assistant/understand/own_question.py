@@ -19,6 +19,7 @@ from assistant.understand.named.openings import openings_in
 from assistant.understand.steps import fills
 from assistant.understand.steps.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.steps.claimed_steps import bare_done, cannot_tell, dried_early, only_dried
+from assistant.understand.steps.denied import only_partly
 from assistant.understand.steps.surface import of_the_surface
 from assistant.understand.text.known_words import CONNECTING
 from assistant.understand.times.moments import moment
@@ -81,6 +82,8 @@ class OwnQuestion:
         # What is said to be sprayed stays a claim: that it touched a surface must not be lost.
         if claims.done and "apply" not in claims.done and (_another_question(look) or _on_another_day(look)):
             return None
+        if claims.done and only_partly(plain):
+            return "status", 0.9
         if claims.done == ("move out",) and look.top == "tub" and is_told(plain) and _waits_to_be_moved(look):
             return "done", max(chances["done"], 0.9)  # "they're both out, in a box each"
         if claims.done == ("clear",) and look.top == "log_clean" and not _under_way(look):

@@ -46,6 +46,7 @@ from assistant.understand.parsing import Parsed, Parser
 from assistant.understand.steps import fills
 from assistant.understand.steps.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.steps.claimed_steps import cannot_tell, claims_in
+from assistant.understand.steps.denied import contradicts_the_record
 from assistant.understand.steps.surface import where_it_was_asked
 from assistant.understand.steps.told import WORDS as TOLD_WORDS
 from assistant.understand.steps.told import told_in
@@ -238,6 +239,9 @@ class Reader:
         slots = with_referent(slots, intent, look.parsed.plain, look.world)
         if intent == "done" and not slots.steps and cannot_tell(plain):
             slots = replace(slots, steps=("hold",), stayed_wet=False)  # what nobody saw wet doesn't count
+        wrong = contradicts_the_record(look, slots) if intent == "status" and "undo" in self._questions else None
+        if wrong is not None:
+            return look.reading("undo", wrong, BY_RULE)
         reading = look.reading(intent, slots, confidence)
         if intent == "rinsed_out" and fills.only_emptied(plain):
             reading = replace(

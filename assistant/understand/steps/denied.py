@@ -1,0 +1,34 @@
+"""A step on record that is said never to have been done: "actually I never rinsed", "I skipped the washing"."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+
+from assistant.contract import Slots
+from assistant.core.round.rounds import is_open
+from assistant.understand.look import Look
+
+_DENIES = re.compile(r"\b(?:never|not|skipped|missed|forgot|forgotten)\b")
+_AHEAD = re.compile(
+    r"\b(?:about to|going to|gonna|will|later|soon|next|should|shall|again|if|before|until|till|sure|know|think"
+    r"|remember|tell|why|when|what|how|who|did|do|does|can)\b"
+)
+"""To come, in doubt, or asked: nothing that contradicts the record."""
+_ONLY_PARTLY = re.compile(r"\bonly (?:\w+ ){0,2}(?:half|NUMBER)(?: of (?:it|them|that))?(?: so far| yet)?$")
+
+
+def contradicts_the_record(look: Look, slots: Slots) -> Slots | None:
+    """The step and the one enclosure whose record is said to be wrong; None: nothing contradicts it."""
+    plain = look.parsed.plain
+    if not slots.steps or plain.endswith("?") or not _DENIES.search(plain) or _AHEAD.search(plain):
+        return None
+    step = slots.steps[0]
+    rounds = [round_ for round_ in look.world.state.rounds.values() if is_open(round_) and step in round_.done]
+    names = [round_.enclosure for round_ in rounds if not slots.enclosures or round_.enclosure in slots.enclosures]
+    return replace(slots, enclosures=(names[0],), steps=(step,), corrects=True) if len(names) == 1 else None
+
+
+def only_partly(plain: str) -> bool:
+    """ "I only rinsed half": no step that is done."""
+    return _ONLY_PARTLY.search(plain) is not None
