@@ -52,9 +52,9 @@ class Live:
                 self.complaints.append(line.decode())
 
     def ready(self) -> None:
-        """Listening: the first sound has come, and how silent the room is is known."""
+        """Listening: the first sound has come, how silent the room is is known, and what loads ahead is loaded."""
         wait_for(lambda: any("listening" in line for line in self.complaints), 30, "the program to listen")
-        time.sleep(0.5)
+        time.sleep(2.0)
 
     def reply(self, seconds: float = 10) -> dict[str, Any]:
         try:
