@@ -123,7 +123,9 @@ def mix_in(product: Product, reading: Reading, world: World) -> Mix | Answer | N
         return ask(reading, world, ("mix",), "mixing.which_mix", {"candidates": mixes})
     if mixes:
         return mixes[0]
-    if reading.intent == "dose" and reading.slots.numbers:  # "at blah in forty": a mix that wasn't understood
+    if (
+        reading.intent in ("dose", "mixed") and reading.slots.numbers
+    ):  # "at blah in forty": a mix that wasn't understood
         return ask(reading, world, ("mix",), "mixing.odd_number", {"number": reading.slots.numbers[-1]})
     if product.bottle is not None and product.bottle.mix is not None and own_stock(product, world):
         return product.bottle.mix

@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from assistant.answer import answer_to
 from assistant.answer.asking import ask
+from assistant.answer.kept_wet import dried_early
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Pending, Reading, Slots, World
 from assistant.core.facts import Source, UnknownFact
@@ -145,11 +146,13 @@ def undo(reading: Reading, world: World) -> Answer:
     """Takes back what the latest turn recorded; said again, the one before it."""
     if not world.state.turns:
         return Answer(reading.intent, Outcome.ANSWER, "talk.nothing_to_undo", values={"undone": ()})
-    last = world.state.turns[-1]
+    last: PastTurn | None = world.state.turns[-1]
     if reading.slots.corrects:
-        last = _turn_that_recorded(reading, world) or last
+        last = _turn_that_recorded(reading, world)
     elif reading.slots.steps:
         return _instead(reading, world)
+    if last is None:  # told by what followed, or longer ago than undo goes: sprayed again, it starts from there
+        return dried_early(_lost(reading), world)
     return Answer(
         reading.intent,
         Outcome.ANSWER,
@@ -158,6 +161,12 @@ def undo(reading: Reading, world: World) -> Answer:
         values={"undone": tuple({"event": d.event, "thing": d.thing, "step": d.step} for d in last.deeds)},
         events=(Voided(last.turn),),
     )
+
+
+def _lost(reading: Reading) -> Reading:
+    """The same enclosure's wet time as one that didn't hold, which re-opens everything from the spraying on."""
+    slots = Slots(enclosures=reading.slots.enclosures, too_early=True)
+    return replace(reading, intent="dried_early", slots=slots)
 
 
 def _turn_that_recorded(reading: Reading, world: World) -> PastTurn | None:

@@ -62,9 +62,8 @@ OF_THE_RULES = (
 """Words that the rules know."""
 
 
-def parser_of(household: Household, facts: Facts, phrasings: frozenset[str]) -> Parser:
-    """What takes a text apart. phrasings: the words of the phrasings; slips are mended to these and the rules' own."""
-    vocabulary = phrasings | OF_THE_RULES
+def parser_of(household: Household, facts: Facts, vocabulary: frozenset[str]) -> Parser:
+    """What takes a text apart. vocabulary: what slips are mended to."""
     return Parser(Names(household, facts, vocabulary), "US", vocabulary)
 
 
@@ -79,7 +78,7 @@ class Reader:
         self._weigh_harm = LearnedCries(cries)
         self._matcher = Matcher(learned.rows, learned.model)
         vocabulary = self._matcher.vocabulary | OF_THE_RULES
-        self._parser = parser = parser_of(household, facts, self._matcher.vocabulary)
+        self._parser = parser = parser_of(household, facts, vocabulary)
         self._parse = lru_cache(maxsize=64)(lambda text, gallon="US": parser.with_gallon(gallon)(text))
         self._questions = questions
         self._facts = facts
@@ -228,6 +227,9 @@ class Reader:
         unsure = (intent is None or confidence < ENOUGH) and not look.is_no_cry
         if unsure and self._asked_of_harm(plain):  # barely a question hides no cry
             return look.reading("splash", replace(without_troubles(look.slots("splash")), place=None), ENOUGH)
+        wrong = contradicts_the_record(look, look.slots("status")) if intent in (None, "status") else None
+        if wrong is not None and "undo" in self._questions:
+            return look.reading("undo", wrong, BY_RULE)
         if intent is None:
             touched = touched_in(look.parsed, look.world.household)
             slots = Slots(stayed_wet=False if says_it_dried(look) else None, touched=touched)
@@ -239,9 +241,6 @@ class Reader:
         slots = with_referent(slots, intent, look.parsed.plain, look.world)
         if intent == "done" and not slots.steps and cannot_tell(plain):
             slots = replace(slots, steps=("hold",), stayed_wet=False)  # what nobody saw wet doesn't count
-        wrong = contradicts_the_record(look, slots) if intent == "status" and "undo" in self._questions else None
-        if wrong is not None:
-            return look.reading("undo", wrong, BY_RULE)
         reading = look.reading(intent, slots, confidence)
         if intent == "rinsed_out" and fills.only_emptied(plain):
             reading = replace(

@@ -2,8 +2,8 @@
 
 The rules of this folder know what they were told of. This knows what such talk is like: it hears a cry in words that no
 rule has, and overrules a rule that fires in the middle of a long story about something else. Trained by
-tests/bench/train_matcher.py on `intents/cries.txt`, every phrasing and every line outside; measured in
-tests/bench/README.md.
+tests/bench/train_matcher.py on `intents/cries.txt`, every phrasing and every line outside; its figures stand in
+DEVELOPERS.md.
 """
 
 from __future__ import annotations

@@ -9,21 +9,23 @@ from assistant.contract import Slots
 from assistant.core.round.rounds import is_open
 from assistant.understand.look import Look
 
-_DENIES = re.compile(r"\b(?:never|not|skipped|missed|forgot|forgotten)\b")
 _AHEAD = re.compile(
     r"\b(?:about to|going to|gonna|will|later|soon|next|should|shall|again|if|before|until|till|sure|know|think"
-    r"|remember|tell|why|when|what|how|who|did|do|does|can)\b"
+    r"|remember|tell|why|when|what|how|who)\b|^(?:did|do|does|have|has|can)\b"
 )
 """To come, in doubt, or asked: nothing that contradicts the record."""
 _ONLY_PARTLY = re.compile(r"\bonly (?:\w+ ){0,2}(?:half|NUMBER)(?: of (?:it|them|that))?(?: so far| yet)?$")
 
 
 def contradicts_the_record(look: Look, slots: Slots) -> Slots | None:
-    """The step and the one enclosure whose record is said to be wrong; None: nothing contradicts it."""
-    plain = look.parsed.plain
-    if not slots.steps or plain.endswith("?") or not _DENIES.search(plain) or _AHEAD.search(plain):
+    """The step and the one enclosure whose record is said to be wrong; None: nothing contradicts it.
+
+    slots: what else is named.
+    """
+    plain, claims = look.parsed.plain, look.claims
+    if claims.polarity != "not yet" or not claims.mentioned or plain.endswith("?") or _AHEAD.search(plain):
         return None
-    step = slots.steps[0]
+    step = claims.mentioned[0]
     rounds = [round_ for round_ in look.world.state.rounds.values() if is_open(round_) and step in round_.done]
     names = [round_.enclosure for round_ in rounds if not slots.enclosures or round_.enclosure in slots.enclosures]
     return replace(slots, enclosures=(names[0],), steps=(step,), corrects=True) if len(names) == 1 else None

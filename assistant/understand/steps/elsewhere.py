@@ -9,8 +9,9 @@ from assistant.contract import Outcome, Slots
 from assistant.core.household import Enclosure
 from assistant.core.round.rounds import is_open
 from assistant.understand.look import Look
+from assistant.understand.named.names import HOMES
 
-_HOME = r"(?:tank|tub|cage|box|viv|vivarium)"
+_HOME = f"(?:{'|'.join(sorted(HOMES))})"
 _CORRECTS = re.compile(
     r"^(?:(?:no|nope|wait|sorry|oops|oh|hang on|hold on|whoops|actually|not both) ,? ?)+"
     rf"(?:(?:i (?:meant|mean)|it was|that was|i said|just|only) )*(?:the |my )?(?P<home>ENCLOSURE|ANIMAL|\w+ one"
