@@ -213,7 +213,7 @@ class Slots:
     rinsed_first: bool | None = None
     """Whether the bottle was rinsed out before it was filled; None: not said."""
     corrects: bool = False
-    """It puts right the fill that was recorded just before, and takes that one's place."""
+    """It puts right what was recorded before: a fill, a step, or with what something was sprayed or begun."""
     plain_water: bool = False
     """The bottle was filled with water alone."""
     items: tuple[str, ...] = ()

@@ -77,6 +77,8 @@ def _with_steps(reading: Reading, world: World) -> Reading | Answer:
 
 def _which(claim: Reading, step: str, world: World) -> tuple[str, ...] | Answer:
     """The enclosures that a claim is of; the only one with that step still to do, or the only one that it fits."""
+    if claim.slots.corrects:
+        return which_rounds(claim, world, lambda round_: step in round_.done)
     first = which_rounds(claim, world, lambda round_: _still_to_do(round_, step, world))
     return first if not isinstance(first, Answer) else which_rounds(claim, world, lambda r: _would_fit(r, step, world))
 
@@ -261,6 +263,7 @@ def _answer(reading: Reading, told: list[_Told], ledger: Ledger) -> Answer:
             "recorded": recorded,
             "rounds": rounds,
             "windows": windows,
+            "sprayed_instead": reading.slots.corrects,
             "soap_again": tuple(n for n in recorded if _soap_again(n, recorded[n], ledger.world)),
             "airing": {
                 r.enclosure: airing_left_s(r, ledger.world.now)

@@ -52,7 +52,30 @@ class _Fill:
 
 
 def mixed(reading: Reading, world: World) -> Answer:
-    """Records what a bottle was filled with, or says what stands against it."""
+    """Records what a bottle was filled with, or says what stands against it.
+
+    Said to be another bottle than was recorded: that record goes, whatever is still to be asked of the other.
+    """
+    answer = _mixed(reading, world)
+    before = _put_right(reading, world)
+    if before is None or before[1] in reading.slots.bottles or answer.values.get("recorded"):
+        return answer
+    return replace(answer, events=(before[0], *answer.events), pending=_no_more_to_correct(answer.pending))
+
+
+def _no_more_to_correct(pending: Pending | None) -> Pending | None:
+    if pending is None:
+        return None
+
+    def plain(outcome: Answer | Reading | None) -> Any:
+        if not isinstance(outcome, Reading):
+            return outcome
+        return replace(outcome, slots=replace(outcome.slots, corrects=False))
+
+    return replace(pending, reading=plain(pending.reading), on_yes=plain(pending.on_yes), on_no=plain(pending.on_no))
+
+
+def _mixed(reading: Reading, world: World) -> Answer:
     bottle = world.household.bottle(reading.slots.bottles[0]) if len(reading.slots.bottles) == 1 else None
     reading = _with_its_concentrate(reading, bottle, world)
     product = product_in(reading, world)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from assistant.answer.asking import ask
 from assistant.answer.bottle_used import agents_in, holds_another, is_spent
 from assistant.answer.meeting import gas_made, touched_by
 from assistant.answer.on_record import Ledger, about, asking, nothing_open, steps_from, unrecorded, was_it_done
@@ -11,7 +12,7 @@ from assistant.answer.plan import Supply, ask_agent, basis_of, forbidden, second
 from assistant.answer.way_on import way_on
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.choice.together import uncleared
-from assistant.core.record.events import StepDone
+from assistant.core.record.events import DriedEarly, StepDone
 from assistant.core.record.state import Round
 from assistant.core.round.claims import Judgement, judge
 from assistant.core.round.jobs import as_kept_for
@@ -24,6 +25,10 @@ def sprayed(name: str, round_: Round | None, reading: Reading, ledger: Ledger) -
     world = replace(ledger.world, state=ledger.state)
     enclosure = world.household.enclosure(name)
     said = supply_in(reading, world)
+    if reading.slots.corrects:
+        if said is None:
+            return _with_what_then(name, reading, ledger)
+        world = _without_the_mistaken(name, round_, world)
     if said is None and round_ is not None and not _sprays(round_, world):
         return ask_agent(reading, world)  # soap isn't sprayed, so it was something else
     supply = said or (supply_of(round_.agent, round_.bottle, world) if round_ else None)
@@ -58,6 +63,25 @@ def sprayed(name: str, round_: Round | None, reading: Reading, ledger: Ledger) -
         return asking(reading, "the_round.is_it_cold", world, name, judgement, cold)
     ledger.note(step_of_spraying(name, round_, supply, world))
     return None
+
+
+def _with_what_then(name: str, reading: Reading, ledger: Ledger) -> Answer:
+    """ "I used the wrong bottle": what was sprayed counts for nothing, and with what it was is asked."""
+    ledger.note(DriedEarly(name))
+    known = tuple(bottle.name for bottle in ledger.world.household.bottles)
+    asked = replace(reading, slots=replace(reading.slots, enclosures=(name,)))
+    details = {"enclosure": name, "known": known}
+    return ask(asked, ledger.world, ("bottle", "stock", "agent"), "the_round.which_was_it", details)
+
+
+def _without_the_mistaken(name: str, round_: Round | None, world: World) -> World:
+    """The world for judging what was sprayed in truth: what was said in its place hadn't met it.
+
+    That it may have touched the surface stays on record, and has to come off like the rest.
+    """
+    mistaken = round_.agent if round_ is not None else None
+    touches = tuple(touch for touch in world.state.surfaces.get(name, ()) if touch.agent != mistaken)
+    return replace(world, state=replace(world.state, surfaces={**world.state.surfaces, name: touches}))
 
 
 def _only_cleans(judgement: Judgement, supply: Supply, name: str, reading: Reading, ledger: Ledger) -> Answer:

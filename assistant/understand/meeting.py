@@ -45,7 +45,7 @@ _ASKED = Pattern(
 _MEETING = Pattern(
     r"\b(?:mix|mixes|mixed|mixing|together|combine\w*|combining|after|before|meet|meets|react\w*|on"
     r" top of|over|follow\w*|blend|between|compatible|touch\w*|add|pour"
-    r"|gas|go with|goes with|alongside|in with|straight after|next to|then)\b"
+    r"|plus|combos?|combination|deadly|gas|go with|goes with|alongside|in with|straight after|next to|then)\b"
 )
 _DOSES = Pattern(r"\b(?:MIX|VOLUME)\b|\bhow (?:much|many|long)\b")
 _BETTER = Pattern(r"\b(?:better|best|which|stronger|cheaper|difference|instead|rather|work|works|kill|kills|or)\b")

@@ -28,6 +28,7 @@ from assistant.understand.times.time_words import HINT
 SLIP = 80.0
 """Cut-off of rapidfuzz's ratio for a slip of an ordinary word: "sprayd" 92, "rinced" 83, "strat" 80."""
 _SHORTEST = 4
+_SHORTEST_SWAP = 3
 BY_EAR = 55.0
 """The same for one that sounds alike: "nekst" and "next" 67, "torking" and "talking" 57."""
 _NEAREST = 20
@@ -161,7 +162,7 @@ class Parser:
     def __call__(self, text: str) -> Parsed:
         """Takes one text apart."""
         mended_numbers = put_right(tokens_of(text[:_LONGEST]))
-        tokens = tuple(self._with_its_end_mended(token) for token in mended_numbers.tokens)
+        tokens = tuple(self._with_its_end_mended(self._swapped_back(token)) for token in mended_numbers.tokens)
         mentions = self._names.in_text(tokens)
         taken = {place for mention in mentions for place in range(mention.start, mention.end)}
         when = when_in(tokens)
@@ -186,6 +187,16 @@ class Parser:
             when=when,
             guessed=mended_numbers.guessed,
         )
+
+    def _swapped_back(self, token: Token) -> Token:
+        """ "Teh", "nxet", "undo" typed as "udno": two letters side by side have changed places."""
+        word = token.text
+        if len(word) < _SHORTEST_SWAP or not word.isalpha() or word in self._known or spelled_right(word):
+            return token
+        swapped = {word[:at] + word[at + 1] + word[at] + word[at + 2 :] for at in range(len(word) - 1)}
+        known = [other for other in swapped if other in self._known]
+        known = [other for other in known if spelled_right(other)] if len(known) > 1 else known
+        return replace(token, text=known[0]) if len(known) == 1 else token
 
     def _with_its_end_mended(self, token: Token) -> Token:
         """ "botle" and "tnak" are put right before names are looked for, since names end in them."""
@@ -254,9 +265,13 @@ def _masked(
     return masked
 
 
+SOAPS = frozenset({"soap", "detergent", "dish soap"})
+"""Names of a product that are left as words."""
+
+
 def _kind_of(mention: Mention) -> str:
     """A mention as a masked word; soap is a word of the washing as well, so it stays."""
-    if mention.said in ("soap", "detergent", "dish soap"):
+    if mention.said in SOAPS:
         return mention.said
     kinds = [thing.kind for thing in mention.things]
     for kind in ("bottle", "enclosure", "animal"):

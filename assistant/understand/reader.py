@@ -47,6 +47,10 @@ from assistant.understand.steps import fills
 from assistant.understand.steps.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.steps.claimed_steps import cannot_tell, claims_in
 from assistant.understand.steps.denied import contradicts_the_record
+from assistant.understand.steps.done_over import WORDS as DONE_OVER_WORDS
+from assistant.understand.steps.done_over import is_kept_wet, left_out, sprayed_over
+from assistant.understand.steps.other_product import WORDS as OTHER_PRODUCT_WORDS
+from assistant.understand.steps.other_product import other_product
 from assistant.understand.steps.surface import where_it_was_asked
 from assistant.understand.steps.told import WORDS as TOLD_WORDS
 from assistant.understand.steps.told import told_in
@@ -57,7 +61,17 @@ from assistant.understand.text.known_words import EVERYDAY, ITEMS, MATERIALS
 HEARD_WELL = 0.7
 """Mean posterior of a hearing from which on a cry is heard by likeness too: below, words are mostly wrong ones."""
 OF_THE_RULES = (
-    MATERIALS | ITEMS | EVERYDAY | CLAIM_WORDS | CRY_WORDS | PART_WORDS | TREATING_WORDS | alarms.WORDS | TOLD_WORDS
+    MATERIALS
+    | ITEMS
+    | EVERYDAY
+    | CLAIM_WORDS
+    | CRY_WORDS
+    | PART_WORDS
+    | TREATING_WORDS
+    | alarms.WORDS
+    | TOLD_WORDS
+    | DONE_OVER_WORDS
+    | OTHER_PRODUCT_WORDS
 )
 """Words that the rules know."""
 
@@ -103,11 +117,13 @@ class Reader:
         return fills.but_for_water(
             self._harm(look)
             or self._escape(look)
+            or self._other_product(look)
             or self._meeting(look)
             or self._spill(look)
             or (self._like_harm(look) if by_likeness else None)
             or self._filled(look)
             or self._in_talk(look)
+            or self._done_over(look)
             or self._question(look)
         )
 
@@ -154,6 +170,11 @@ class Reader:
             return None
         slots = replace(without_troubles(look.slots("escape")), found=found)
         return look.reading("escape", slots, BY_RULE)
+
+    def _other_product(self, look: Look) -> Reading | None:
+        """What was used is said to have been another product than the one on record."""
+        found = other_product(look)
+        return found if found is not None and found.intent in self._questions else None
 
     def _spill(self, look: Look) -> Reading | None:
         last, plain = look.world.talk.last, look.parsed.plain
@@ -206,6 +227,13 @@ class Reader:
     def _asked_of_harm(self, plain: str) -> bool:
         """What is no question may be a cry: then "not sure" is no answer, and it is asked where it got to."""
         return "splash" in self._questions and not only_a_germ(plain) and may_be_harm(IDIOMS.sub(" ", plain))
+
+    def _done_over(self, look: Look) -> Reading | None:
+        """A part sprayed again, or never: told of a surface that has been sprayed."""
+        again, never = sprayed_over(look), left_out(look)
+        if again is not None:
+            return look.reading("rewet" if is_kept_wet(look) else "done", again, BY_RULE)
+        return look.reading("dried_early", never, BY_RULE) if never is not None else None
 
     def _question(self, look: Look) -> Reading:
         told = told_by_rule(look.parsed.plain, self._questions, look.world.household)

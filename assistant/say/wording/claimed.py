@@ -40,6 +40,8 @@ def _recorded(answer: Answer) -> Line:
     then = _then(first, recorded[first], details["rounds"].get(first), answer)
     if len(recorded) > 1 and len(set(recorded.values())) == 1:
         parts = [f"{capital(listed(recorded))}: {steps_done(recorded[first])}."]
+    if details["sprayed_instead"]:
+        parts = [f"Put right. {capital(listed(recorded))}: sprayed with {details['agents'][first].name}."]
     say = f"{' '.join(parts)} {then}".strip()
     return Line(say, "\n".join(shown))
 
@@ -212,6 +214,12 @@ def _unknown_mix(answer: Answer) -> Line:
     return Line(f"No. {bottle} holds an unknown mix. Don't use it; rinse it out, pump it through, then tell me.")
 
 
+def _which_was_it(answer: Answer) -> Line:
+    known = answer.details["known"]
+    say = f"{capital(answer.details['enclosure'])}: then that spraying doesn't count. Which bottle was it?"
+    return Line(say, f"{say} {capital(listed(known, 'or'))}?")
+
+
 def _holds_another(answer: Answer) -> Line:
     bottle, holds, said = (answer.details[key] for key in ("bottle", "holds", "said"))
     return Line(
@@ -252,6 +260,7 @@ LINES: dict[str, Callable[[Answer], Line]] = {
     "the_round.is_it_cold": _is_it_cold,
     "the_round.unknown_mix": _unknown_mix,
     "the_round.holds_another": _holds_another,
+    "the_round.which_was_it": _which_was_it,
     "the_round.refused_agent": _refused_agent,
     "the_round.refused_in_water": _refused_in_water,
 }

@@ -8,7 +8,8 @@ from assistant.understand.text.patterns import Pattern
 # Bits of text without one of which the pattern can't match.
 _HINTS = words_of(
     "reek lick ow ouch ringworm water eye ANIMAL aid cough mouth gulp swallow burn fumes smell"
-    " gas chlorine drink dry dried see hand elbow arm foot knee sleeve leg bum hip scratch sick ill asthma sniff"
+    " gas chlorine drink dry dried see hand elbow arm foot knee sleeve leg bum hip scratch sick ill asthma sniff itching"
+    " wrist shoulder back feet cut stink odor odour whiff nose head"
 )
 
 IDIOMS = Pattern(
@@ -45,11 +46,16 @@ IDIOMS = Pattern(
     r"|him|her|it|them)\b"
     r"|\b(?:got|have|had|hold|holding|with)(?: (?:the|a|my|an|one|NUMBER))? (?:BOTTLE|ANIMAL|MEASURE"
     r"|bottle|jug|syringe|cloth"
-    r"|sponge|brush|sprayer|towel)s? in (?:my|one|the|each) (?:other |left |right |free )?hand\b"
+    r"|sponge|brush|sprayer|towel)s? in (?:my|one|the|each|both|both my) (?:other |left |right |free )?hands?\b"
     r"(?: and (?:a|the|my) \w+ in the other)?|\b(?:still|got|left) in hand\b|\bwith my elbow\b"
     r"|\bmy (?:elbow|arm|foot|knee|hand|sleeve|bum|leg|hip) (?:just )?(?:knocked|caught|kicked|hit|tipped|bumped"
     r"|nudged)"
     r" (?:over )?(?:the|a|my) (?:AGENT|STOCK|BOTTLE|bottle|jug|bucket|lid|shelf|table|rack)\b"
+    r"|\bitching to\b|\bmy (?:arms?|wrists?|back|feet|legs|shoulders?|knees) (?:is |are |'s )?killing me\b"
+    r"|\bcuts? (?:it|that|this|the \w+|down)(?: \w+)? (?:down|short)\b|\bcut down\b"
+    r"|\b(?:reeks?|stinks?|odor|odour|smells?|whiff)\b[^.,;!]* (?:in|inside|from) (?:the |his |her |its )?"
+    r"(?:ENCLOSURE|tank|box|tub|cage|viv|vivarium)\b"
+    r"|\b(?:put|stick|stuck|poke|poked|got) my (?:nose|head) (?:in|inside|into|over|near|to)\b"
     # Wet with what, and why cracked, is not passed over.
     r"|\bmy hands (?:are|were) (?:all |still |too |so )*(?:(?:wet|full|soaked|dirty|filthy|soapy|slippery|cracked)\b"
     r"(?! (?:in|with|of|from|by|after|and|but)\b)|(?:cold|freezing|tied|shaking|gloved|busy)\b)"

@@ -1,0 +1,105 @@
+"""What is told after the spraying and names no step: a part done over ("touched up the corner") or left out.
+
+Both open the round again, as sprayed anew or as never wetted: whatever was meant, that is the reading that can't make
+anything ready too early.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from assistant.contract import Slots
+from assistant.core.round.rounds import hold_is_running, is_open
+from assistant.understand.look import Look
+from assistant.understand.may_be import is_told
+from assistant.understand.text.patterns import Pattern, words_in
+
+_PARTS = (
+    r"(?:(?:left|right|top|bottom|back|front|far|near|other|whole|one|inside|last|odd|same|little|plastic|wooden|mesh)"
+    r" )*(?:lid|floor|base|bottom|top|sides?|back|front|doors?|glass|walls?|corners?|ends?|hides?|branch(?:es)?|decor"
+    r"|shel(?:f|ves)|seams?|edges?|rims?|tracks?|runners?|vents?|mesh|ledges?|panels?|ceiling|roof|logs?|rocks?"
+    r"|bits?|parts?|patch(?:es)?|spots?|areas?|place|insides?)"
+)
+_HOME = r"(?:ENCLOSURE|it|that|this|them|the (?:tank|cage|viv|vivarium|box|tub|enclosure|lot|whole thing))"
+_THING = rf"(?:{_HOME}|(?:(?:the|his|her|its|that|this|a|an|one|two|some|few|couple|of|both|all|those) )*{_PARTS})"
+_SPRAYED_OVER = Pattern(
+    rf"\b(?:touched up|patched up|redid|re did|redone|retouched|resprayed|went (?:back )?over) (?:on )?{_THING}\b"
+    rf"|\btouched {_THING} up\b"
+    rf"|\b(?:did|done|hit|got|caught|gone over|been over|went over) {_THING}"
+    r"(?: (?:again|once more|one more time|a second time|over again|over|twice|another time))+\b"
+    rf"|\b(?:given|gave) {_THING} (?:another|a second|one more|an extra|a|one last|a last|a final|a quick"
+    r")(?: \w+)? (?:go|once over|going over|coat|round|squirt|blast|hit|layer|touch up|bit|lick|do)\b"
+    rf"|\b(?:spritzed|squirted|blasted|dabbed|daubed) {_THING}\b"
+    rf"|\bmissed {_THING}(?: \w+){{0,3}},? (?:so|and|but) (?:\w+ ){{0,3}}(?:did|done|got|hit|sprayed|caught) "
+    r"(?:it|that|them)\b"
+    r"|\b(?:another|one more|a second|a fresh|an extra|one last)(?: quick| light| little)?"
+    r" (?:round|go|coat|layer|lick|blast|dose) (?:of|with) (?:the |some )*(?:AGENT|STOCK|BOTTLE)\b"
+    r"|\b(?:is|are|'s|there is|have got|has got) (?:more|fresh|new|some more)(?: \w+)? (?:AGENT|STOCK)"
+    r" (?:on|in) (?:it|there|ENCLOSURE|the \w+)\b"
+    rf"|\btopped up the (?:spray|wet|film|AGENT) on {_THING}\b"
+    rf"|\b(?:gave|given) {_THING} (?:a|one|another)(?: \w+){{1,3}} with (?:the |some )*(?:AGENT|STOCK|BOTTLE)\b"
+    rf"|\b(?:went over|did|done|cleaned|gone over) {_THING}(?: \w+){{0,2}} (?:again )?(?:with|using)"
+    r" (?:the |some |a bit of |a little )*(?:AGENT|STOCK|BOTTLE)\b",
+    *("touch", "patched", "redid", "re did", "redone", "respray", "over", "again", "twice", "once more", "time"),
+    *("topped", "gave", "given", "spritz", "squirt", "blast", "dab", "daub", "missed", "AGENT", "STOCK", "BOTTLE"),
+)
+_WITH_WATER = Pattern(
+    r"\b(?:with|of|in|using) (?:some |the |a |clean |plain |fresh |warm |hot |cold )*(?:water|towels?|cloths?|paper|rag)\b"
+    r"|\b(?:rins\w+|wash\w+|dri\w+|dry\w*|wip\w+|hos\w+|towel\w*|scrub\w*|soap)\b",
+)
+"""Done over with water or a cloth, or as a step that has a name: no spraying."""
+_LEFT_OUT = Pattern(
+    rf"\b(?:missed|skipped|left out|overlooked|forgot|forgot about|forgotten)(?: (?:to (?:do|spray|get|hit|cover|mist|wet)"
+    rf"|spraying|doing))? (?P<part>{_THING})\b"
+    rf"|\b(?:did not|had not|have not|never) (?:do|done|did|get|got|hit|spray|sprayed|cover|covered|reach|reached|mist"
+    rf"|wet) (?P<part_b>{_THING})\b"
+    rf"|\b(?P<part_c>{_THING})(?: was| were| has| have| had| got| is| are)? (?:not|never|n't)(?: been| actually| even)*"
+    r" (?:done|sprayed|covered|got|hit|reached|misted|wetted|touched)\b"
+    rf"|\b(?P<part_d>{_THING}) (?:was|were|got|has been|had been|is|are) (?:missed|skipped|left out|forgotten|left)\b",
+    *("miss", "skip", "left", "overlook", "forgot", "not", "never"),
+)
+_NO_PART = frozenset({"ENCLOSURE", "it", "that", "this", "them", "the lot"})
+
+
+def sprayed_over(look: Look) -> Slots | None:
+    """The slots of a part sprayed again; None: nothing of the kind is told, or nothing has been sprayed yet."""
+    plain = look.parsed.plain
+    if not _sprayed(look) or _WITH_WATER.search(plain) or set(look.claims.done) - {"apply"}:
+        return None
+    if plain.endswith("?") or not is_told(plain.removeprefix("did ")):
+        return None
+    return replace(look.slots("done"), steps=("apply",)) if _SPRAYED_OVER.search(plain) else None
+
+
+def is_kept_wet(look: Look) -> bool:
+    """Sprayed over while a wet time runs."""
+    return any(hold_is_running(r, look.world.now) for r in look.world.state.rounds.values() if is_open(r))
+
+
+def left_out(look: Look) -> Slots | None:
+    """The slots of a part that was never sprayed; None: nothing of the kind is told, or nothing has been sprayed."""
+    plain = look.parsed.plain
+    if not _sprayed(look) or plain.endswith("?") or set(look.claims.mentioned) - {"apply", "return"}:
+        return None
+    if _ASKS_OR_AHEAD.search(plain) or set(look.claims.done) - {"return"}:
+        return None
+    found = _LEFT_OUT.search(plain)
+    part = next((said for said in found.groups() if said is not None), None) if found is not None else None
+    if part is None or part in _NO_PART:
+        return None
+    bare = part
+    for word in ("the ", "his ", "her ", "its ", "that ", "this ", "a "):
+        bare = bare.removeprefix(word)
+    return replace(look.slots("dried_early"), part=bare, too_early=True)
+
+
+def _sprayed(look: Look) -> bool:
+    return any(is_open(r) and "apply" in r.done for r in look.world.state.rounds.values())
+
+
+_ASKS_OR_AHEAD = Pattern(
+    r"^(?:so |and |but |ok )*(?:did|do|does|have|has|is|are|was|were|can|what|how|which|if|should|will)\b"
+    r"|\b(?:if|in case|make sure|nothing|nowhere|about to|going to|will|before|until|not sure|do not know|think|might)\b"
+)
+WORDS = words_in(_SPRAYED_OVER, _LEFT_OUT)
+"""Words that the rules here turn on."""

@@ -1,0 +1,225 @@
+"""Another product than the one on record, told after the fact: "I used the yellow one, not the pink", "wrong bottle".
+
+Of a spraying the one that was meant stays known as a touch; of a fill the record is put right; of a clean that has
+just begun the product is changed.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+
+from assistant.contract import Outcome, Reading, Slots, World
+from assistant.core.household import Household
+from assistant.core.round.rounds import is_open
+from assistant.understand.follow_up import pending_of
+from assistant.understand.look import BY_RULE, Look
+from assistant.understand.named.names import Mention, Thing
+from assistant.understand.parsing import SOAPS, Parsed
+from assistant.understand.steps import fills
+from assistant.understand.text.patterns import Pattern, words_in
+
+_OPENS = Pattern(
+    r"^(?:(?:no|nope|wait|oh|oops|sorry|actually|hang on|hold on|whoops|damn|dammit|shit|crap|god|um|uh|er|ah|argh|my"
+    r" mistake|my bad|correction|scratch that|i was wrong|but|and|so) ,? ?)+"
+)
+_WRONG = Pattern(
+    r"\bwrong (?:bottle|one|sprayer|spray|stuff|product|mix|cleaner|colou?r|BOTTLE|AGENT)\b|\bby (?:mistake|accident)\b"
+    r"|\b(?:accidentally|mistakenly)\b|\bmixed (?:them|the bottles|the two|the sprays) up\b|\bmixed up the bottles\b",
+    *("wrong", "by mis", "by acc", "accident", "mistake", "mixed"),
+)
+_NOT_THAT = Pattern(
+    r"(?:^| )(?:,? ?(?:and |but )?(?:not|instead of|rather than|in place of|was not|is not|in stead of|should have been"
+    r"|meant to (?:use|grab|take|pick up|be)|thought (?:it|that|i|this) (?:was|had|grabbed|used))(?: it)?"
+    r"(?: was| were)?(?: with| from)?) (?:(?:the|my|that|a|any) )?(?:BOTTLE|STOCK|AGENT|\w+ one|\w+)(?: that was| it was)?"
+    r"(?= |$)",
+    *("not", "instead", "rather", "in place", "in stead", "should", "meant", "thought"),
+)
+_WITH = (
+    r"(?:with|from|out of|using|in)? ?(?:the |my |some |a bit of |it |that |accidentally |mistakenly )*"
+    r"(?:BOTTLE|STOCK|AGENT|PRODUCT)"
+)
+_TELLS = Pattern(
+    rf"\b(?:used|grabbed|took|taken|picked up|squirted|misted|spritzed|sprayed|had|did it|done it|reached for|went with)"
+    rf"(?: it| that| this)? (?:accidentally |mistakenly |actually |all )*{_WITH}\b"
+    rf"|\b(?:it|that|this|what i (?:used|sprayed|had)|the (?:spray|bottle|one|stuff)(?: i (?:used|had|sprayed))?)"
+    rf" (?:was|is|'s|were) (?:actually |really |in fact |from |out of )*{_WITH}\b"
+    rf"|^{_WITH}(?: one| bottle)?(?: it was| that was| i used| i meant| instead)?$"
+    rf"|\bi (?:meant|mean) {_WITH}\b",
+    *("BOTTLE", "STOCK", "AGENT", "PRODUCT"),
+)
+_TO_USE = Pattern(
+    rf"^(?:(?:i am|i will be|it is|i|we are|make it|make that|do it|let us) )?(?:(?:using|use|with|going with|going for"
+    rf"|meant|mean|said|taking|it) )*{_WITH}\b(?: one| bottle)?(?: instead| it is| i meant| for this| for this one| then"
+    rf"| please)*(?: ,? ?(?:not|instead of|rather than) .*)?$"
+)
+""" "With the pink one", of a clean in which nothing has been sprayed."""
+_FILLED = Pattern(rf"\b(?:filled|mixed|made up|refilled|topped up|put it in|went in(?:to)?|poured it in(?:to)?) {_WITH}\b")
+_TO_COME = Pattern(
+    r"\b(?:if|can i|could i|should i|may i|will|going to|about to|next time|tomorrow|later|want to|would|is it ok"
+    r"|what (?:if|now|happens)|whether|do i)\b"
+)
+_ASKS = Pattern(r"^(?:is|are|was|were|did|do|does|can|could|should|how|what|which|when|where|who|why)\b")
+
+
+@dataclass(frozen=True, slots=True)
+class _Said:
+    """What is said to have been used instead, and whether there is a word of it at all."""
+
+    thing: Thing | None
+    tells: bool
+    fills: bool
+
+
+def other_product(look: Look) -> Reading | None:
+    """The spraying, the fill or the clean with the product that it is now said to have been; None: nothing of it."""
+    world, plain = look.world, look.parsed.plain.strip(" .!,")
+    plainly = _WRONG.search(plain) is not None or _NOT_THAT.search(plain) is not None
+    if look.parsed.plain.endswith("?") or _TO_COME.search(plain) or (pending_of(world) is not None and not plainly):
+        return None
+    fill = fills.before_it_is_put_right(world)
+    rounds = [r for r in world.state.rounds.values() if is_open(r)]
+    if fill is None and not rounds:
+        return None
+    said = _said(look.parsed, plain, world.household)
+    if said is None:
+        return None
+    if fill is not None:
+        return _filled(look, fill, said)
+    begun = _begun_just_now(world) or tuple(r.enclosure for r in rounds if "apply" not in r.done)[:2]
+    sprayed = any("apply" in r.done for r in rounds)
+    if said.fills:
+        return None
+    if said.thing is not None and not sprayed and (len(begun) == 1 or _begun_just_now(world)):
+        if _TO_USE.search(_OPENS.sub("", plain)):
+            return _begun(look, said.thing, begun)
+        return look.reading("done", replace(_of(said.thing, look.slots("done")), steps=("apply",)), BY_RULE)
+    return _sprayed(look, said.thing) if sprayed else None
+
+
+def _begun_just_now(world: World) -> tuple[str, ...]:
+    """The enclosures that the turn before began to clean."""
+    last = world.talk.last
+    begun = last is not None and last.intent == "start" and last.outcome is Outcome.ANSWER
+    return tuple(last.values["enclosures"]) if last is not None and begun and "enclosures" in last.values else ()
+
+
+def _said(parsed: Parsed, plain: str, household: Household) -> _Said | None:
+    opened, wrong, not_that = _OPENS.match(plain), _WRONG.search(plain), _NOT_THAT.search(plain)
+    if not (opened or wrong or not_that):
+        return None
+    things = tuple(_things(parsed, household))
+    masked = _named_by_colour(plain, household)
+    rest = _OPENS.sub("", masked) if opened else masked
+    if _ASKS.match(rest):
+        return None
+    denied = _NOT_THAT.search(masked)
+    kept = [thing for place, thing in things if denied is None or not denied.start() <= place < denied.end()]
+    if not kept:
+        bare = wrong is not None and len(plain.split()) <= 8 and not things
+        return _Said(None, False, False) if bare else None
+    told = _WRONG.sub(" ", _NOT_THAT.sub(" ", rest)).strip(" .!,")
+    told = _OPENS.sub("", told).strip(" ,")
+    tells = _TELLS.search(told) is not None or _TO_USE.search(told) is not None
+    filled = _FILLED.search(told) is not None
+    if not tells and not filled:
+        return None
+    if len({(thing.kind, thing.name) for thing in kept}) != 1:
+        return None
+    return _Said(kept[0], tells, filled)
+
+
+def _things(parsed: Parsed, household: Household) -> Iterator[tuple[int, Thing]]:
+    """Each product named, by name or by its bottle's colour alone, with its place in the masked text."""
+    mentions = iter([mention for mention in parsed.mentions if mention.said not in SOAPS])  # soap stays a word
+    place = 0
+    masked = _named_by_colour(parsed.plain.strip(" .!,"), household)
+    plain = parsed.plain.strip(" .!,").split()
+    for index, word in enumerate(masked.split()):
+        if word == "PRODUCT":
+            yield place, Thing("bottle", _of_colour(plain[index], household) or "")
+        elif word in _MASKS:
+            mention = next(mentions, None)
+            thing = _product(mention) if mention is not None else None
+            if thing is not None and word in _PRODUCTS:
+                yield place, thing
+        place += len(word) + 1
+
+
+def _product(mention: Mention) -> Thing | None:
+    """The one product that a name stands for; None: it stands for none, or for several."""
+    for kind in ("bottle", "stock", "agent"):
+        found = [thing for thing in mention.things if thing.kind == kind]
+        if found:
+            return found[0] if len(found) == 1 else None
+    return None
+
+
+def _named_by_colour(plain: str, household: Household) -> str:
+    """ "Not the pink": a colour that stands for its bottle, masked word for word."""
+    words = plain.split()
+    for index, word in enumerate(words):
+        after = words[index + 1] if index + 1 < len(words) else ""
+        before = words[index - 1] if index else ""
+        alone = after in ("", ",", "not", "instead", "and", "but", "by", "one", "rather", "it", "was", "bottle")
+        if before in ("the", "my") and alone and _of_colour(word, household) is not None:
+            words[index] = "PRODUCT"
+    return " ".join(words)
+
+
+def _of_colour(word: str, household: Household) -> str | None:
+    bottles = [bottle.name for bottle in household.bottles if bottle.colour == word]
+    return bottles[0] if len(bottles) == 1 else None
+
+
+def _of(thing: Thing, slots: Slots) -> Slots:
+    """The slots with that product and no other."""
+    bare = replace(slots, bottles=(), stocks=(), agents=(), choices=(), unknown=())
+    if thing.kind == "bottle":
+        return replace(bare, bottles=(thing.name,))
+    return replace(bare, stocks=(thing.name,)) if thing.kind == "stock" else replace(bare, agents=(thing.name,))
+
+
+def _sprayed(look: Look, thing: Thing | None) -> Reading:
+    slots = replace(look.slots("done"), steps=("apply",), corrects=True)
+    slots = _of(thing, slots) if thing is not None else slots
+    last = look.world.talk.last
+    told = last.values.get("enclosures") if last is not None and last.intent in ("done", "rewet") else None
+    rounds = look.world.state.rounds
+    if not slots.enclosures and told and all(is_open(rounds.get(n)) and "apply" in rounds[n].done for n in told):
+        slots = replace(slots, enclosures=tuple(told))
+    return look.reading("done", slots, BY_RULE)
+
+
+def _filled(look: Look, fill: Reading, said: _Said) -> Reading | None:
+    """The fill told before, of the other bottle, or with the other product."""
+    if said.thing is None or not (said.fills or said.tells):
+        return None
+    slots = fill.slots
+    if said.thing.kind == "bottle":
+        if slots.bottles == (said.thing.name,):
+            return None
+        named = slots.agents or slots.stocks
+        own = {} if named or slots.volumes else {"mixes": _said_mixes(look.world, slots)}
+        return look.reading("mixed", replace(slots, bottles=(said.thing.name,), **own), BY_RULE)
+    return look.reading("mixed", replace(_of(said.thing, slots), bottles=slots.bottles), BY_RULE)
+
+
+def _said_mixes(world: World, slots: Slots) -> tuple[object, ...]:
+    """The mixes that the keeper said themselves: the other bottle has a ratio of its own."""
+    before = world.talk.last_reading
+    return slots.mixes if before is not None and before.slots.mixes else ()
+
+
+def _begun(look: Look, thing: Thing, homes: tuple[str, ...]) -> Reading:
+    round_ = look.world.state.rounds[homes[0]]
+    slots = replace(_of(thing, look.slots("start")), enclosures=homes, start_over=True, corrects=True)
+    organisms = (round_.organism,) if round_.organism is not None else ()
+    slots = replace(slots, organisms=organisms, clean_as=round_.job or None)
+    return look.reading("start", slots, BY_RULE)
+
+
+_PRODUCTS = frozenset({"BOTTLE", "STOCK", "AGENT"})
+_MASKS = _PRODUCTS | {"ENCLOSURE", "ANIMAL", "MEASURE", "ORGANISM"}
+WORDS = words_in(_WRONG, _NOT_THAT, _TELLS)
+"""Words that the rules here turn on."""
