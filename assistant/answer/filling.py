@@ -77,7 +77,10 @@ def _no_more_to_correct(pending: Pending | None) -> Pending | None:
 
 def _mixed(reading: Reading, world: World) -> Answer:
     bottle = world.household.bottle(reading.slots.bottles[0]) if len(reading.slots.bottles) == 1 else None
-    reading = _with_its_concentrate(reading, bottle, world)
+    told = _with_its_concentrate(reading, bottle, world)
+    if isinstance(told, Answer):
+        return _unrecorded(told)
+    reading = told
     product = product_in(reading, world)
     if isinstance(product, Answer):
         return _with_poured(product, bottle, reading, world)
@@ -96,20 +99,30 @@ def _mixed(reading: Reading, world: World) -> Answer:
     return _recorded(fill, reading, world)
 
 
-def _with_its_concentrate(reading: Reading, bottle: Bottle | None, world: World) -> Reading:
+def _with_its_concentrate(reading: Reading, bottle: Bottle | None, world: World) -> Reading | Answer:
     """ "25 mils of bleach in the yellow bottle" is the concentrate where that much to the whole comes near its own mix.
 
-    The mix is then what that makes; else so much was mixed.
+    The mix is then what that makes; where it doesn't, it is asked whether so much ready mix is meant.
     """
     slots = reading.slots
     if bottle is None or slots.mixes or slots.roles != ("product",) or not isinstance(bottle.mix, SaidRatio):
         return reading
     part, whole = in_ml(slots.volumes[0]), in_ml(bottle.capacity)
     own = read(bottle.mix, world.household.habits.ratio)
-    if not isinstance(own, Ratio) or not own.share / NEAR_ITS_OWN <= part / whole <= own.share * NEAR_ITS_OWN:
+    if not isinstance(own, Ratio):
         return reading
     measured = SaidRatio(Fraction(1), whole / part, "in")
-    return replace(reading, slots=replace(slots, mixes=(measured,), volumes=(), roles=()))
+    concentrate = replace(reading, slots=replace(slots, mixes=(measured,), volumes=(), roles=()))
+    if own.share / NEAR_ITS_OWN <= part / whole <= own.share * NEAR_ITS_OWN:
+        return concentrate
+    if part >= whole:
+        return reading
+    ready = replace(reading, slots=replace(slots, mixes=(bottle.mix,), roles=()))
+    details = {"bottle": bottle, "volume": slots.volumes[0], "ratio": own}
+    pending = Pending(ready, world.now, missing=("concentrate",), on_yes=ready, on_no=concentrate)
+    values = {"bottle": bottle.name}
+    missing = ("concentrate",)
+    return Answer(reading.intent, Outcome.ASK, "shelf.ready_mix", details, values, missing=missing, pending=pending)
 
 
 NEAR_ITS_OWN = Fraction(5, 2)

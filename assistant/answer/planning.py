@@ -12,7 +12,7 @@ from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.facts import Source
 from assistant.core.household import Enclosure
 from assistant.core.quantities.units import convert
-from assistant.core.record.events import ChoreDone, QuarantineRestarted
+from assistant.core.record.events import ChoreDone, QuarantineRestarted, Voided
 from assistant.core.record.state import Restart
 from assistant.core.round.rounds import is_open
 from assistant.core.shelf.chores import CHORES, CLEANS, Due, due_of, in_working_order, missed_first
@@ -151,6 +151,7 @@ def log_clean(reading: Reading, world: World) -> Answer:
     if at > world.now:
         return ask(reading, world, ("when",), "planning.logged_ahead")
     names = tuple(home.name for home in homes)
+    before = _logged_before(world) if slots.corrects else None
     return Answer(
         reading.intent,
         Outcome.ANSWER,
@@ -162,10 +163,20 @@ def log_clean(reading: Reading, world: World) -> Answer:
             "when": slots.when,
             "now": world.now,
             "open": tuple(name for name in names if is_open(world.state.rounds.get(name))),
+            "corrects": before is not None,
         },
         values={"recorded": True, "enclosures": names, "chores": slots.chores, "at": at},
-        events=tuple(ChoreDone(name, chore, at) for name in names for chore in slots.chores),
+        events=(
+            *((Voided(before),) if before is not None else ()),
+            *(ChoreDone(name, chore, at) for name in names for chore in slots.chores),
+        ),
     )
+
+
+def _logged_before(world: World) -> str | None:
+    """The turn that logged chores last, whose day is now said to have been another; None: the last logged none."""
+    last = world.state.turns[-1] if world.state.turns else None
+    return last.turn if last is not None and any(deed.event == "ChoreDone" for deed in last.deeds) else None
 
 
 # ---------------------------------------------------------------- quarantine

@@ -148,6 +148,8 @@ def undo(reading: Reading, world: World) -> Answer:
         return Answer(reading.intent, Outcome.ANSWER, "talk.nothing_to_undo", values={"undone": ()})
     last: PastTurn | None = world.state.turns[-1]
     if reading.slots.corrects:
+        if len(reading.slots.enclosures) > 1:
+            return _not_done_where(reading, world)
         last = _turn_that_recorded(reading, world)
     elif reading.slots.steps:
         return _instead(reading, world)
@@ -167,6 +169,15 @@ def _lost(reading: Reading) -> Reading:
     """The same enclosure's wet time as one that didn't hold, which re-opens everything from the spraying on."""
     slots = Slots(enclosures=reading.slots.enclosures, too_early=True)
     return replace(reading, intent="dried_early", slots=slots)
+
+
+def _not_done_where(reading: Reading, world: World) -> Answer:
+    """ "I never rinsed", with several cleans that have a rinse on record: asked of which."""
+    candidates = reading.slots.enclosures
+    unnamed = replace(reading, slots=replace(reading.slots, enclosures=()))
+    return ask(
+        unnamed, world, ("enclosure",), "talk.not_done_where", {"candidates": candidates, "steps": reading.slots.steps}
+    )
 
 
 def _turn_that_recorded(reading: Reading, world: World) -> PastTurn | None:

@@ -108,7 +108,7 @@ ITEMS: tuple[str, ...] = (
 
 LONG_PHRASING = 6
 """Words up to which a phrasing is short, and mostly one that is also spoken."""
-SHORT_SEEN, LONG_SEEN = 3, 6
+SHORT_SEEN, LONG_SEEN = 6, 12
 """Phrasings that every word of a sampled one stands in, for a short and for a long one. What is typed in many ways has
 words that the ear must not listen for: with all of them in, "one in thirty two" was heard as "thirty to you". Of 128
 clips of unseen sentences 93 % were right or confirmed with 3 and 6 (1,175 words), 90 % with 1 and 2 (2,057 words)."""

@@ -12,7 +12,7 @@ from typing import Any
 
 from assistant.contract import Choice, Pending, Reading, Slots, World
 from assistant.core.quantities.amounts import Amount, Percent, SaidRatio
-from assistant.understand.numbers.corrections import still_doubted, with_number
+from assistant.understand.numbers.corrections import instead_of, not_that, still_doubted, with_number
 from assistant.understand.numbers.scaled import factor_in, scaled
 from assistant.understand.parsing import Parsed
 from assistant.understand.takes import all_given, asks_only, given_to
@@ -22,7 +22,7 @@ from assistant.understand.text.patterns import Pattern
 _ANSWER = Pattern(r"^(?:(?:yes|ok|um|er|oh) ?,? ?)*")
 _CORRECTS = Pattern(
     r"^(?:no|nope|not|wait|sorry|i said|i meant|i mean|actually|make that|rather)\b|\b(?:i said|i"
-    r" meant|i mean|make that|instead)\b"
+    r" meant|i mean|make that|instead)\b|\b(?:not|rather than) (?:the )?(?:NUMBER|MIX|VOLUME|DURATION|BOTTLE)$"
 )
 _ANOTHER = Pattern(
     r"(?:\btoo|\bas well|\balso)(?: \?)?$"
@@ -141,6 +141,12 @@ def corrected(answering: Answering, before: Reading, world: World) -> Reading | 
     slots = answering.slots
     if before.slots.met:
         return None  # that two agents met is no question to ask again
+    meant = not_that(answering.parsed, slots)
+    if meant is not None:
+        if meant.number is not None and len(meant.slots.numbers) == 1:
+            put_right = instead_of(before, meant.number, meant.slots.numbers[0])
+            return _joined(before, answering, put_right) if put_right is not None else None
+        slots = meant.slots
     question = world.questions.get(before.intent or "")
     given = given_to(question, slots) if question is not None else _given(slots)
     factor = factor_in(answering.parsed.plain)

@@ -18,6 +18,7 @@ from assistant.understand.matching.learning import OUTSIDE
 from assistant.understand.may_be import may_be
 from assistant.understand.named.items_said import items_in
 from assistant.understand.numbers.scaled import factor_in
+from assistant.understand.of_the_last import of_the_last_answer
 from assistant.understand.parsing import matched_words
 from assistant.understand.slots import OF_ITEMS
 from assistant.understand.steps import fills
@@ -47,11 +48,15 @@ class InTalk:
         pending = follow_up.pending_of(look.world)
         if pending is not None and "start_over" in pending.missing and follow_up.goes_on(look.parsed):
             return follow_up.supplied(Answering(look.parsed, Slots(), look.spoken), pending)
+        if pending is not None and "concentrate" in pending.missing:
+            told = fills.concentrate_or_mix(look.parsed.plain, pending)
+            if told is not None:
+                return replace(told, question=look.parsed.text, spoken=look.spoken)
         if pending is not None and cannot_tell(look.parsed.plain):
             unseen = wet_answer(look, pending)
             if unseen is not None:
                 return unseen
-        answer = self._yes_or_no(look, pending) or _of_the_last_answer(look)
+        answer = self._yes_or_no(look, pending) or of_the_last_answer(look)
         if answer is not None:
             return answer
         if pending is not None:
@@ -197,23 +202,6 @@ class InTalk:
         return short and set(said) <= words and plainly and not asks
 
 
-def _of_the_last_answer(look: Look) -> Reading | None:
-    """ "Why that order?", "for how long?", about what was answered just now."""
-    last, before = look.world.talk.last, look.world.talk.last_reading
-    plain = look.parsed.plain.strip(" .!?,")
-    if last is None or before is None or before.intent is None or last.intent not in (before.intent, "why", "repeat"):
-        return None
-    if plain.startswith("why ") and look.top == before.intent:
-        return look.reading("why", Slots(), 0.9)
-    if before.intent == "together" and not before.slots.met and _DID_IT.fullmatch(plain):
-        return replace(before, question=look.parsed.text, slots=replace(before.slots, met=True), spoken=look.spoken)
-    if before.intent == "wound" and _AND_THAT.match(plain) and len(plain.split()) <= 6:
-        return look.reading("wound", look.slots("wound"), 0.9)
-    if _FOR_HOW_LONG.fullmatch(plain) and before.intent == "works_on":
-        return replace(before, question=look.parsed.text, spoken=look.spoken)
-    return None
-
-
 def _names_an_item(look: Look) -> bool:
     """ "And the gloves?": hardly more than a thing."""
     items = items_in(look.parsed.plain, look.world.facts)
@@ -243,16 +231,6 @@ def _asked_before(look: Look, pending: Pending | None) -> str | None:
     return before.intent if before is not None else None
 
 
-_DID_IT = re.compile(
-    r"(?:(?:um|uh|oh|oh no|well|but|ok|no|yes|sorry|too late|god|shit|help) ?,? ?)*"
-    r"(?:(?:i|we|he|she|my \w+) (?:have )?(?:already |just )*(?:did|done|mixed|put|poured)"
-    r"(?: it| that| them| both| this)?(?: already| just now| together| now| before)*"
-    r"|too late|it is (?:already )?(?:done|mixed)(?: already)?)"
-)
-""" "I already did", right after it was asked whether two may meet."""
-_AND_THAT = re.compile(r"(?:and|or|so|ok|but) (?!i |he |she |it |the timer)|(?:what|how) about\b")
-""" "What about iodine?", right after a wish to treat an animal was refused."""
-_FOR_HOW_LONG = re.compile(r"(?:and |ok )?(?:for )?how long(?: for| then)?|how (?:hot|strong|warm)(?: then)?")
 _WHOLE = re.compile(r"^(?:can |is )?(?:the |some |neat )?(?:AGENT|BOTTLE|STOCK) (?:ok |safe |fine )?(?:on|onto|for) ")
 _WHAT_FOR = re.compile(r"^(?:and |so )?(?:what|which|which one) (?:for|against|kills|works on)\b")
 _ASKING = frozenset({"what", "how", "which", "where", "when", "who", "why"})

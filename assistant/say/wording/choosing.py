@@ -54,7 +54,7 @@ def _together(answer: Answer) -> Line:
     if pair.verdict == "fine":
         return _shown(f"Fine, by what I have. {_reason(answer)} The labels decide.", answer)
     if pair.verdict == "rinse_between":
-        return _shown(f"Rinse between. {_reason(answer)}", answer)
+        return _shown(f"Rinse between, and not in one bottle. {_reason(answer)}", answer)
     if pair.gas:
         return _shown(f"Never. {_reason(answer)} On a surface, rinse and dry between.", answer)
     return _shown(f"Never in one bottle. {_reason(answer)} On a surface, rinse between.", answer)

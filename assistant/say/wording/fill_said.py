@@ -14,6 +14,7 @@ from assistant.core.quantities.units import spoken
 from assistant.core.record.state import Fill
 from assistant.say.wording.amounts import number, shown
 from assistant.say.wording.plain import capital, clock, clock_aloud, digits, listed
+from assistant.say.wording.reckoning import said_amount
 
 
 def mix_said(wanted: Mix | None, ratio: Ratio | None = None, *, heard: bool = False) -> str:
@@ -100,6 +101,13 @@ def _mixed_shown(answer: Answer) -> list[str]:
     return lines
 
 
+def _ready_mix(answer: Answer) -> Line:
+    details = answer.details
+    mix = mix_said(details["bottle"].mix, details["ratio"], heard=False)
+    volume = said_amount(details["volume"])
+    return Line(f"Is that {volume} of ready mix{mix}? No, and I take it as the concentrate.")
+
+
 def _filled_which(answer: Answer) -> Line:
     known = answer.details["known"]
     return Line("Which bottle did you fill?", f"Which bottle did you fill: {listed(known, 'or')}?" if known else "")
@@ -159,6 +167,7 @@ def _met(answer: Answer) -> Line:
 
 LINES: dict[str, Callable[[Answer], Line]] = {
     "shelf.mixed": _mixed,
+    "shelf.ready_mix": _ready_mix,
     "shelf.filled_which": _filled_which,
     "shelf.filled_with": _filled_with,
     "shelf.filled_how_strong": _filled_how_strong,

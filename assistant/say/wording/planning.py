@@ -120,7 +120,7 @@ def _logged(answer: Answer) -> Line:
     chores = listed(chore for chore in details["chores"])
     when = "" if details["when"] is None else f", {_ago(details['at'], details['now'])}"
     where = homes[0].name if len(homes) == 1 else f"{len(homes)} enclosures"
-    say = f"Logged: {where}, {chores}{when}."
+    say = f"{'Put right' if details['corrects'] else 'Logged'}: {where}, {chores}{when}."
     lines = [say, f"{capital(listed(home.name for home in homes))}."]
     if details["open"]:
         lines.append(f"The clean open in {listed(details['open'])} stays open: this readies nothing.")

@@ -208,6 +208,11 @@ def _undone(answer: Answer) -> Line:
     return Line(f"Taken back: {spoken}.", shown)
 
 
+def _not_done_where(answer: Answer) -> Line:
+    candidates, steps = answer.details["candidates"], answer.details["steps"]
+    return Line(f"Which wasn't {steps_done(steps)}: {listed(candidates, 'or')}?")
+
+
 def _undone_instead(answer: Answer) -> Line:
     """Taken back, and whether it is so of the enclosure named."""
     back, named = _undone(answer), answer.details["enclosures"]
@@ -283,4 +288,5 @@ LINES: dict[str, Callable[[Answer], Line]] = {
     "talk.nothing_to_undo": _nothing_to_undo,
     "talk.undone": _undone,
     "talk.undone_instead": _undone_instead,
+    "talk.not_done_where": _not_done_where,
 }

@@ -8,8 +8,8 @@ from assistant.understand.text.patterns import Pattern
 # Bits of text without one of which the pattern can't match.
 _HINTS = words_of(
     "reek lick ow ouch ringworm water eye ANIMAL aid cough mouth gulp swallow burn fumes smell"
-    " gas chlorine drink dry dried see hand elbow arm foot knee sleeve leg bum hip scratch sick ill asthma sniff itching"
-    " wrist shoulder back feet cut stink odor odour whiff nose head"
+    " gas chlorine drink dry dried see hand elbow arm foot knee sleeve leg bum hip scratch sick ill asthma sniff"
+    " itching wrist shoulder back feet cut stink odor odour whiff nose head"
 )
 
 IDIOMS = Pattern(
@@ -46,7 +46,7 @@ IDIOMS = Pattern(
     r"|him|her|it|them)\b"
     r"|\b(?:got|have|had|hold|holding|with)(?: (?:the|a|my|an|one|NUMBER))? (?:BOTTLE|ANIMAL|MEASURE"
     r"|bottle|jug|syringe|cloth"
-    r"|sponge|brush|sprayer|towel)s? in (?:my|one|the|each|both|both my) (?:other |left |right |free )?hands?\b"
+    r"|sponge|brush|sprayer|towel)s? in (?:my|his|her|their|one|the|each|both|both my) (?:other |left |right |free )?hands?\b"
     r"(?: and (?:a|the|my) \w+ in the other)?|\b(?:still|got|left) in hand\b|\bwith my elbow\b"
     r"|\bmy (?:elbow|arm|foot|knee|hand|sleeve|bum|leg|hip) (?:just )?(?:knocked|caught|kicked|hit|tipped|bumped"
     r"|nudged)"

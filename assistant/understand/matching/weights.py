@@ -3,8 +3,9 @@
 A feature is kept by its checksum alone, in order, so that nothing is unpacked at start-up: opening it takes a
 millisecond, a look half a microsecond. Two features of a text fall on one checksum once in some hundred thousand.
 
-The file is base64 of: a line of JSON (labels, bias, scale, the texts it was trained on), then the checksums, where
-each feature's weights begin, and the weights as pairs of bytes, label's place and weight.
+The file is base64 of: how many features there are and how long the head is, the head (JSON, deflated: labels, bias,
+scale, the texts it was trained on), the checksums, where each feature's weights begin, and the weights as pairs of
+bytes, label's place and weight.
 """
 
 from __future__ import annotations
@@ -21,6 +22,8 @@ from dataclasses import dataclass
 from assistant.understand.matching.learning import Linear, Row, Weights, fingerprint
 
 _LINE = 120
+_SIZES = 8
+"""Bytes before the head."""
 _LARGEST = 127
 
 
@@ -61,19 +64,18 @@ def packed(
     begins.append(len(pairs))
     texts = {label: [text for text, of in keep if of == label] for label in dict.fromkeys(of for _, of in keep)}
     head = {"labels": labels, "bias": [round(one, 4) for one in bias], "scale": scale, "texts": texts}
-    first = json.dumps({**head, "trained_on": fingerprint(rows)}).encode() + b"\n"
-    body = first + _little(checksums) + _little(begins) + bytes(pairs)
-    text = binascii.b2a_base64(len(checksums).to_bytes(4, "little") + body, newline=False)
+    first = zlib.compress(json.dumps({**head, "trained_on": fingerprint(rows)}).encode(), 9)
+    sizes = _little(array("I", (len(checksums), len(first))))
+    text = binascii.b2a_base64(sizes + first + _little(checksums) + _little(begins) + bytes(pairs), newline=False)
     return b"\n".join(text[at : at + _LINE] for at in range(0, len(text), _LINE)) + b"\n"
 
 
 def opened(content: bytes) -> Learned:
     """A model from its file's content."""
     raw = binascii.a2b_base64(content)
-    count = int.from_bytes(raw[:4], "little")
-    end = raw.index(b"\n")
-    head = json.loads(raw[4:end])
-    begin = end + 1
+    count, size = _array(raw[:_SIZES])
+    begin = _SIZES + size
+    head = json.loads(zlib.decompress(raw[_SIZES:begin]))
     checksums = _array(raw[begin : begin + 4 * count])
     begins = _array(raw[begin + 4 * count : begin + 8 * count + 4])
     look = _Looked(checksums, begins, raw[begin + 8 * count + 4 :], head["scale"])

@@ -177,6 +177,8 @@ class Names:
             return True
         if before in _BEFORE_A_COLOUR or (before in ("the", "my") and at > 1 and words[at - 2] in _BEFORE_A_COLOUR):
             return False
+        if before in _BEFORE_A_BOTTLE and any(thing.kind == "bottle" for thing in things):
+            return False  # "made the pink up last night", "doing a fresh yellow"
         opens = at == 0 and after in ("'s", "has")
         return not (opens or (len(words) <= _SHORT and before in ("", "the", "my", "no", "and")))
 
@@ -284,8 +286,12 @@ _AFTER_A_NAME = frozenset(
         "yet",
         "and",
         "from",
+        *("up", "this", "last", "yesterday", "today", "tonight", "again", "instead", "not", "earlier", "just", "by"),
+        *("to", "tomorrow", "will", "would", "should", "can", "did", "does", "since", "before", "after", "or", "got"),
     }
 )
+_BEFORE_A_BOTTLE = frozenset({"the", "my", "that", "this", "fresh", "new", "full", "of", "made", "flushed", "rinsed"})
+"""Words before a colour that is a bottle's, wherever in a sentence it stands."""
 _BEFORE_A_COLOUR = frozenset(
     {
         "in",

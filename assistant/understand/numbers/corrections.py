@@ -3,12 +3,55 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import Any
 
 from assistant.contract import Doubt, Reading, Slots
 from assistant.core.quantities.amounts import Amount, Mix, Percent, Ppm, SaidRatio
+from assistant.understand.parsing import Parsed
+
+
+@dataclass(frozen=True, slots=True)
+class NotThat:
+    """ "Fifteen, not fifty": the slots without what is denied, and the bare number that is, if it is one."""
+
+    slots: Slots
+    number: Fraction | None
+
+
+def not_that(parsed: Parsed, slots: Slots) -> NotThat | None:
+    """What is meant, where an amount is said and another denied; None: none is denied, or nothing else is said."""
+    denied = [found for found in parsed.amounts.found if _is_denied(parsed, found.start)]
+    if len(denied) != 1 or len(parsed.amounts.found) < 2:
+        return None
+    value = denied[0].value
+    kept: dict[str, Any] = {
+        field: tuple(other for other in getattr(slots, field) if other != value)
+        for field in ("mixes", "volumes", "numbers", "durations")
+    }
+    if len(kept["volumes"]) != len(slots.volumes):
+        kept["roles"] = ()
+    return NotThat(replace(slots, **kept), value if isinstance(value, Fraction) else None)
+
+
+def _is_denied(parsed: Parsed, start: int) -> bool:
+    before = [token.text for token in parsed.tokens[:start]]
+    while before and before[-1] in ("the", "a", "my"):
+        before.pop()
+    return bool(before) and (before[-1] == "not" or before[-2:] in (["instead", "of"], ["rather", "than"]))
+
+
+def instead_of(before: Reading, denied: Fraction, number: Fraction) -> Slots | None:
+    """The number that is denied replaced; None: it stands nowhere in what was asked."""
+    named = {said_number(denied)}
+    for field in ("mixes", "volumes", "numbers", "durations"):
+        values = getattr(before.slots, field)
+        for place, value in enumerate(values):
+            changed = _put(value, number, named)
+            if changed is not None:
+                return _with(before.slots, field, (*values[:place], changed, *values[place + 1 :]))
+    return None
 
 
 def with_number(before: Reading, number: Fraction) -> Slots:

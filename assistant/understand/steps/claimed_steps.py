@@ -28,7 +28,7 @@ _ASKED = Pattern(
     r"|may i|should i|whether|remember if|know if|sure if|see if|check if|check that|make sure|(?<!that )is it"
     r"|(?<!that )was it|are they|is (?:he|she))\b"
     r"|\b(?:is|did|have|has|does|do|was) not (?:it|i|he|she|they)$|\bor (?:no|not)$"
-    r"|, right \?$|, (?:yes|yeah|no|ok) \?$"
+    r"|, right \?$|, (?:yes|yeah|no|ok) \?$|\byes or no\b"
 )
 _NOT_YET = Pattern(
     r"\b(?:not|never|cannot|without|unable|nor|neither|nearly|almost|not quite|barely|hardly|half"
@@ -192,7 +192,9 @@ def _stayed_wet(text: str) -> bool | None:
 
 
 _TAG = Pattern(
-    r", ?(?:is|are|was|were|did|do|does|have|has|had) (?:not )?(?:it|i|he|she|they|we|you|that)(?: not)? ?\??$", ","
+    r", ?(?:is|are|was|were|did|do|does|have|has|had) (?:not )?(?:it|i|he|she|they|we|you|that)(?: not)? ?\??$"
+    r"|,? yes or no ?\??$",
+    *(",", "yes or no"),
 )
 """ "It's dry, isn't it?" asks, however it begins."""
 

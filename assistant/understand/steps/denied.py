@@ -18,7 +18,7 @@ _ONLY_PARTLY = re.compile(r"\bonly (?:\w+ ){0,2}(?:half|NUMBER)(?: of (?:it|them
 
 
 def contradicts_the_record(look: Look, slots: Slots) -> Slots | None:
-    """The step and the one enclosure whose record is said to be wrong; None: nothing contradicts it.
+    """The step and the enclosures whose record may be what is said to be wrong; None: nothing contradicts it.
 
     slots: what else is named.
     """
@@ -28,7 +28,7 @@ def contradicts_the_record(look: Look, slots: Slots) -> Slots | None:
     step = claims.mentioned[0]
     rounds = [round_ for round_ in look.world.state.rounds.values() if is_open(round_) and step in round_.done]
     names = [round_.enclosure for round_ in rounds if not slots.enclosures or round_.enclosure in slots.enclosures]
-    return replace(slots, enclosures=(names[0],), steps=(step,), corrects=True) if len(names) == 1 else None
+    return replace(slots, enclosures=tuple(names), steps=(step,), corrects=True) if names else None
 
 
 def only_partly(plain: str) -> bool:

@@ -44,13 +44,14 @@ _SPRAYED_OVER = Pattern(
     *("topped", "gave", "given", "spritz", "squirt", "blast", "dab", "daub", "missed", "AGENT", "STOCK", "BOTTLE"),
 )
 _WITH_WATER = Pattern(
-    r"\b(?:with|of|in|using) (?:some |the |a |clean |plain |fresh |warm |hot |cold )*(?:water|towels?|cloths?|paper|rag)\b"
+    r"\b(?:with|of|in|using) (?:some |the |a |clean |plain |fresh |warm |hot |cold )*"
+    r"(?:water|towels?|cloths?|paper|rag)\b"
     r"|\b(?:rins\w+|wash\w+|dri\w+|dry\w*|wip\w+|hos\w+|towel\w*|scrub\w*|soap)\b",
 )
 """Done over with water or a cloth, or as a step that has a name: no spraying."""
 _LEFT_OUT = Pattern(
-    rf"\b(?:missed|skipped|left out|overlooked|forgot|forgot about|forgotten)(?: (?:to (?:do|spray|get|hit|cover|mist|wet)"
-    rf"|spraying|doing))? (?P<part>{_THING})\b"
+    rf"\b(?:missed|skipped|left out|overlooked|forgot|forgot about|forgotten)(?: (?:to (?:do|spray|get|hit|cover"
+    rf"|mist|wet)|spraying|doing))? (?P<part>{_THING})\b"
     rf"|\b(?:did not|had not|have not|never) (?:do|done|did|get|got|hit|spray|sprayed|cover|covered|reach|reached|mist"
     rf"|wet) (?P<part_b>{_THING})\b"
     rf"|\b(?P<part_c>{_THING})(?: was| were| has| have| had| got| is| are)? (?:not|never|n't)(?: been| actually| even)*"
@@ -99,7 +100,8 @@ def _sprayed(look: Look) -> bool:
 
 _ASKS_OR_AHEAD = Pattern(
     r"^(?:so |and |but |ok )*(?:did|do|does|have|has|is|are|was|were|can|what|how|which|if|should|will)\b"
-    r"|\b(?:if|in case|make sure|nothing|nowhere|about to|going to|will|before|until|not sure|do not know|think|might)\b"
+    r"|\b(?:if|in case|make sure|nothing|nowhere|about to|going to|will|before|until|not sure"
+    r"|do not know|think|might)\b"
 )
 WORDS = words_in(_SPRAYED_OVER, _LEFT_OUT)
 """Words that the rules here turn on."""

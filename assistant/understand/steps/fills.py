@@ -8,7 +8,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
-from assistant.contract import Doubt, Outcome, Reading, Slots, World
+from assistant.contract import Doubt, Outcome, Pending, Reading, Slots, World
 from assistant.core.quantities.quantity import read_mix
 from assistant.core.round.rounds import is_open
 from assistant.understand.steps.claimed_steps import not_yet
@@ -126,6 +126,19 @@ _POURED_IN = Pattern(
     r"(?: \w+){0,2}? (?:in|into|to) (?:it|that|there|that one|this one|the same (?:one|bottle)|the bottle)\b"
     r"|\b(?:poured|put|added|tipped|chucked|dumped) (?:in|it in|into it) (?:some |a bit of |the )?(?:AGENT|STOCK)\b"
 )
+
+
+def concentrate_or_mix(plain: str, pending: Pending) -> Reading | None:
+    """ "Concentrate", "ready mix", after it was asked which of the two so much was; None: neither is said."""
+    if plain.endswith("?") or len(plain.split()) > 8:
+        return None
+    mix, concentrate = _READY_MIX.search(plain), _CONCENTRATE.search(plain)
+    told = pending.on_yes if mix and not concentrate else pending.on_no if concentrate and not mix else None
+    return told if isinstance(told, Reading) else None
+
+
+_READY_MIX = Pattern(r"\b(?:ready|diluted|(?:already|made|mixed) (?:up|mixed|diluted)|mix)\b")
+_CONCENTRATE = Pattern(r"\b(?:concentrate[d]?|neat|undiluted|straight|pure|not diluted)\b")
 
 
 def asked(plain: str) -> bool:

@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 
 from assistant.contract import Outcome, Reading, Slots, World
 from assistant.core.household import Household
+from assistant.core.quantities.amounts import Mix
 from assistant.core.round.rounds import is_open
 from assistant.understand.follow_up import pending_of
 from assistant.understand.look import BY_RULE, Look
@@ -29,9 +30,10 @@ _WRONG = Pattern(
     *("wrong", "by mis", "by acc", "accident", "mistake", "mixed"),
 )
 _NOT_THAT = Pattern(
-    r"(?:^| )(?:,? ?(?:and |but )?(?:not|instead of|rather than|in place of|was not|is not|in stead of|should have been"
-    r"|meant to (?:use|grab|take|pick up|be)|thought (?:it|that|i|this) (?:was|had|grabbed|used))(?: it)?"
-    r"(?: was| were)?(?: with| from)?) (?:(?:the|my|that|a|any) )?(?:BOTTLE|STOCK|AGENT|\w+ one|\w+)(?: that was| it was)?"
+    r"(?:^| )(?:,? ?(?:and |but )?(?:not|instead of|rather than|in place of|was not|is not|in stead of"
+    r"|should have been|meant to (?:use|grab|take|pick up|be)|thought (?:it|that|i|this) (?:was|had|grabbed|used))"
+    r"(?: it)?(?: was| were)?(?: with| from)?) (?:(?:the|my|that|a|any) )?(?:BOTTLE|STOCK|AGENT|\w+ one|\w+)"
+    r"(?: that was| it was)?"
     r"(?= |$)",
     *("not", "instead", "rather", "in place", "in stead", "should", "meant", "thought"),
 )
@@ -40,7 +42,8 @@ _WITH = (
     r"(?:BOTTLE|STOCK|AGENT|PRODUCT)"
 )
 _TELLS = Pattern(
-    rf"\b(?:used|grabbed|took|taken|picked up|squirted|misted|spritzed|sprayed|had|did it|done it|reached for|went with)"
+    rf"\b(?:used|grabbed|took|taken|picked up|squirted|misted|spritzed|sprayed|had|did it|done it"
+    rf"|reached for|went with)"
     rf"(?: it| that| this)? (?:accidentally |mistakenly |actually |all )*{_WITH}\b"
     rf"|\b(?:it|that|this|what i (?:used|sprayed|had)|the (?:spray|bottle|one|stuff)(?: i (?:used|had|sprayed))?)"
     rf" (?:was|is|'s|were) (?:actually |really |in fact |from |out of )*{_WITH}\b"
@@ -49,12 +52,14 @@ _TELLS = Pattern(
     *("BOTTLE", "STOCK", "AGENT", "PRODUCT"),
 )
 _TO_USE = Pattern(
-    rf"^(?:(?:i am|i will be|it is|i|we are|make it|make that|do it|let us) )?(?:(?:using|use|with|going with|going for"
-    rf"|meant|mean|said|taking|it) )*{_WITH}\b(?: one| bottle)?(?: instead| it is| i meant| for this| for this one| then"
-    rf"| please)*(?: ,? ?(?:not|instead of|rather than) .*)?$"
+    rf"^(?:(?:i am|i will be|it is|i|we are|make it|make that|do it|let us) )?(?:(?:using|use|with|going with"
+    rf"|going for|meant|mean|said|taking|it) )*{_WITH}\b(?: one| bottle)?(?: instead| it is| i meant| for this"
+    rf"| for this one| then| please)*(?: ,? ?(?:not|instead of|rather than) .*)?$"
 )
 """ "With the pink one", of a clean in which nothing has been sprayed."""
-_FILLED = Pattern(rf"\b(?:filled|mixed|made up|refilled|topped up|put it in|went in(?:to)?|poured it in(?:to)?) {_WITH}\b")
+_FILLED = Pattern(
+    rf"\b(?:filled|mixed|made up|refilled|topped up|put it in|went in(?:to)?|poured it in(?:to)?) {_WITH}\b"
+)
 _TO_COME = Pattern(
     r"\b(?:if|can i|could i|should i|may i|will|going to|about to|next time|tomorrow|later|want to|would|is it ok"
     r"|what (?:if|now|happens)|whether|do i)\b"
@@ -199,13 +204,13 @@ def _filled(look: Look, fill: Reading, said: _Said) -> Reading | None:
     if said.thing.kind == "bottle":
         if slots.bottles == (said.thing.name,):
             return None
-        named = slots.agents or slots.stocks
-        own = {} if named or slots.volumes else {"mixes": _said_mixes(look.world, slots)}
-        return look.reading("mixed", replace(slots, bottles=(said.thing.name,), **own), BY_RULE)
+        named = slots.agents or slots.stocks or slots.volumes
+        mixes = slots.mixes if named else _said_mixes(look.world, slots)
+        return look.reading("mixed", replace(slots, bottles=(said.thing.name,), mixes=mixes), BY_RULE)
     return look.reading("mixed", replace(_of(said.thing, slots), bottles=slots.bottles), BY_RULE)
 
 
-def _said_mixes(world: World, slots: Slots) -> tuple[object, ...]:
+def _said_mixes(world: World, slots: Slots) -> tuple[Mix, ...]:
     """The mixes that the keeper said themselves: the other bottle has a ratio of its own."""
     before = world.talk.last_reading
     return slots.mixes if before is not None and before.slots.mixes else ()

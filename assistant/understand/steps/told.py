@@ -61,8 +61,8 @@ _GIVES_UP = Pattern(
     r"|\bnot doing (?:another|it all|that)\b|\bno way (?:i am|i can)\b|\bhave to go\b|\bneed to go\b"
 )
 _AGAIN = Pattern(
-    r"\b(?:misted|sprayed|spritzed|wetted|(?<!\bgot )(?<!\bis )(?<!\bwas )wet|squirted|soaked|rewetted|rewet|re-wet)(?: (?:it|that|this|them"
-    r"|ENCLOSURE|'s|the \w+|over"
+    r"\b(?:misted|sprayed|spritzed|wetted|(?<!\bgot )(?<!\bis )(?<!\bwas )wet|squirted|soaked|rewetted"
+    r"|rewet|re-wet)(?: (?:it|that|this|them|ENCLOSURE|'s|the \w+|over"
     r"|down|all|a bit|some))* (?:again|once more|another time|a second time|twice|over again|another)\b"
     r"|\b(?:gave|given|giving|got|had|put|added|laid)(?: (?:it|ENCLOSURE|that|them|the \w+|on|down))* (?:another|a"
     r" second|some more"

@@ -1,0 +1,111 @@
+"""What goes on from the answer just given: "for how long?", "I already did", "did those two too", "it was sunday"."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from fractions import Fraction
+
+from assistant.contract import Outcome, Reading, Reply, Slots
+from assistant.core.quantities.amounts import Amount
+from assistant.understand.look import BY_RULE, Look
+
+
+def of_the_last_answer(look: Look) -> Reading | None:
+    """ "Why that order?", "for how long?", about what was answered just now."""
+    last, before = look.world.talk.last, look.world.talk.last_reading
+    plain = look.parsed.plain.strip(" .!?,")
+    if last is None or before is None or before.intent is None or last.intent not in (before.intent, "why", "repeat"):
+        return None
+    if plain.startswith("why ") and look.top == before.intent:
+        return look.reading("why", Slots(), 0.9)
+    if before.intent == "together" and not before.slots.met and _DID_IT.fullmatch(plain):
+        return replace(before, question=look.parsed.text, slots=replace(before.slots, met=True), spoken=look.spoken)
+    if before.intent == "wound" and _AND_THAT.match(plain) and len(plain.split()) <= 6:
+        return look.reading("wound", look.slots("wound"), 0.9)
+    if _FOR_HOW_LONG.fullmatch(plain) and before.intent in _OF_A_GERM:
+        return _for_how_long(look, before)
+    if look.top == "choose_agent" and before.intent in _OF_A_GERM and before.slots.organisms:
+        slots = look.slots("choose_agent")
+        if not (slots.organisms or slots.job or slots.materials):
+            return look.reading("choose_agent", replace(slots, organisms=before.slots.organisms), 0.9)
+    if before.intent == "log_clean" and last.values.get("recorded") is True:
+        return _logged_too(look, before, plain)
+    if before.intent == "dose" and last.outcome is Outcome.ANSWER:
+        return _put_in_instead(look, last)
+    return None
+
+
+def _for_how_long(look: Look, before: Reading) -> Reading | None:
+    """Of the illness just spoken of, with what was just said to work on it."""
+    if not before.slots.organisms or (before.intent == "outbreak" and "long" not in look.parsed.plain):
+        return None
+    intent = "choose_agent" if before.intent == "outbreak" else before.intent
+    slots = Slots(organisms=before.slots.organisms) if before.intent == "outbreak" else before.slots
+    return replace(before, question=look.parsed.text, intent=intent, slots=slots, spoken=look.spoken)
+
+
+def _logged_too(look: Look, before: Reading, plain: str) -> Reading | None:
+    """ "Did juniper and pepper too", "actually it was sunday", right after a chore was logged."""
+    slots = look.slots("log_clean")
+    if look.parsed.plain.endswith("?"):
+        return None
+    if _TOO.fullmatch(plain) and (slots.enclosures or slots.every_enclosure):
+        kept = replace(before.slots, enclosures=slots.enclosures, every_enclosure=slots.every_enclosure)
+        kept = replace(kept, when=slots.when or before.slots.when, chores=slots.chores or before.slots.chores)
+        return look.reading("log_clean", replace(kept, choices=slots.choices, corrects=False), BY_RULE)
+    if _ONLY_ANOTHER.fullmatch(plain) and slots.enclosures and not slots.chores:
+        return look.reading("log_clean", replace(before.slots, enclosures=slots.enclosures, corrects=True), BY_RULE)
+    if slots.when is not None and _IT_WAS.match(plain) and not (slots.enclosures or slots.chores):
+        return look.reading("log_clean", replace(before.slots, when=slots.when, corrects=True), BY_RULE)
+    return None
+
+
+def _put_in_instead(look: Look, dose: Reply) -> Reading | None:
+    """ "Put in thirty instead of twenty-three", right after a dose: how strong that made it."""
+    found = [found.value for found in look.parsed.amounts.found]
+    if len(found) != 2 or not _PUT_IN.match(look.parsed.plain):
+        return None
+    poured, told = (value.amount if isinstance(value, Amount) else value for value in found)
+    concentrate, total = dose.values.get("concentrate"), dose.values.get("total")
+    if not isinstance(concentrate, Amount) or not isinstance(total, Amount):
+        return None
+    if not isinstance(poured, Fraction) or not isinstance(told, Fraction) or abs(told - concentrate.amount) > 1:
+        return None
+    before = look.world.talk.last_reading
+    assert before is not None, "a dose was answered"
+    volumes = (Amount(poured, concentrate.unit), total)
+    slots = replace(before.slots, mixes=(), numbers=(), bottles=(), volumes=volumes, roles=("product", "total"))
+    return look.reading("mix_strength", slots, BY_RULE)
+
+
+_OF_A_GERM = frozenset({"works_on", "choose_agent", "outbreak"})
+_TOO = re.compile(
+    r"(?:(?:and|i|we|also|then|oh|yes|plus) )*(?:(?:did|done|do|log|logged|same (?:for|with)|the same for|as well as)"
+    r" )?(?:the )?(?:ENCLOSURE|ANIMAL)(?:(?: ,)?(?: and)?(?: the)? (?:ENCLOSURE|ANIMAL))*(?: \S+){0,3}?"
+    r" (?:too|as well|also|the same)"
+)
+_ONLY_ANOTHER = re.compile(
+    r"(?:(?:no|nope|wait|sorry|oops|actually|not that one|i meant|i mean|it was|that was) ,? ?)+(?:the |my )?"
+    r"(?:ENCLOSURE|ANIMAL)(?: i meant| it was| i mean)?"
+)
+_IT_WAS = re.compile(
+    r"(?:(?:no|actually|wait|sorry|oh|that is wrong|but|well) ,? ?)*(?:(?:it|that|this) (?:was|were)|was"
+    r"|i (?:did|meant)(?: it| that)?|make (?:it|that))?(?: on| actually)? ?\S+(?: \S+){0,3}$"
+)
+_PUT_IN = re.compile(
+    r"(?:(?:oh|no|oops|but|i|we|have|just|ok|well|wait) ,? ?)*(?:put|poured|added|used|measured|drew|got|gave|tipped)"
+    r"(?: it| in| up)* (?:NUMBER|VOLUME) (?:in )?(?:,? ?(?:instead of|not|rather than)) (?:NUMBER|VOLUME)"
+)
+
+
+_DID_IT = re.compile(
+    r"(?:(?:um|uh|oh|oh no|well|but|ok|no|yes|sorry|too late|god|shit|help) ?,? ?)*"
+    r"(?:(?:i|we|he|she|my \w+) (?:have )?(?:already |just )*(?:did|done|mixed|put|poured)"
+    r"(?: it| that| them| both| this)?(?: already| just now| together| now| before)*"
+    r"|too late|it is (?:already )?(?:done|mixed)(?: already)?)"
+)
+""" "I already did", right after it was asked whether two may meet."""
+_AND_THAT = re.compile(r"(?:and|or|so|ok|but) (?!i |he |she |it |the timer)|(?:what|how) about\b")
+""" "What about iodine?", right after a wish to treat an animal was refused."""
+_FOR_HOW_LONG = re.compile(r"(?:and |ok )?(?:for )?how long(?: for| then)?|how (?:hot|strong|warm)(?: then)?")
