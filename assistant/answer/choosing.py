@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 
 from assistant.answer.asking import ask
 from assistant.answer.meeting import UNKNOWN_FACT, agent_of, gas_made, still_on_it, touched_by
-from assistant.answer.named import PRODUCTS
+from assistant.answer.named import PRODUCTS, unknown_mix
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.choice.together import NOT_LISTED, SAME, UNKNOWN, danger, meet, worst
@@ -34,8 +34,9 @@ def together(reading: Reading, world: World) -> Answer:
         return refusal
     if reading.slots.met:
         return _have_met(meeting, reading, world)
-    if meeting.bottle in world.state.unknown_mixes and len(reading.slots.agents) < 2:
-        return _unknown_mix(meeting.bottle, reading)
+    bottle = meeting.bottle
+    if bottle is not None and bottle in world.state.unknown_mixes and len(reading.slots.agents) < 2:
+        return unknown_mix(bottle, reading, verdict="never", gas=None, agents=())
     if len(meeting.agents) < 2 and any(agent.family == UNKNOWN for agent in meeting.agents):
         return _verdict(meeting.agents[0], meeting.agents[0], None, reading, world)
     if len(meeting.agents) < 2:
@@ -139,18 +140,6 @@ def _verdict(first: Agent, second: Agent, pair: Pair | None, reading: Reading, w
         },
         cautions=("caution-label-first",),
         sources=(reason.cited(),),
-    )
-
-
-def _unknown_mix(bottle: str | None, reading: Reading) -> Answer:
-    """A bottle that holds an unknown mix is put to no use at all."""
-    return Answer(
-        reading.intent,
-        Outcome.REFUSE,
-        "the_round.unknown_mix",
-        details={"bottle": bottle},
-        values={"verdict": "never", "gas": None, "agents": (), "bottle": bottle},
-        cautions=("caution-label-first",),
     )
 
 

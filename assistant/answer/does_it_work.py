@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from assistant.answer.asking import ask
-from assistant.answer.named import germ_named, supply_named, unknown_product
+from assistant.answer.named import germ_named, of_an_unknown_mix, supply_named, unknown_product
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.choice.choosing import Need, Offer, choose
 from assistant.core.choice.evidence import Evidence, weigh
@@ -18,6 +18,9 @@ from assistant.core.shelf.bottles import all_as_filled
 
 def works_on(reading: Reading, world: World) -> Answer:
     """Does this agent work on that organism, how strong and how long; and what does, where it doesn't."""
+    unknown = of_an_unknown_mix(reading, world, verdict="unknown", minutes=None, strength_percent=None)
+    if unknown is not None:
+        return unknown
     organism = germ_named(reading, world)
     agent, bottle, stock = supply_named(reading, world)
     if organism is None:

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from assistant.answer.asking import ask
 from assistant.answer.meeting import still_on_it
-from assistant.answer.named import supply_named, unknown_product
+from assistant.answer.named import of_an_unknown_mix, supply_named, unknown_product
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.choice.surfaces import standing
@@ -16,6 +16,9 @@ from assistant.core.facts import Agent, Material
 
 def surface(reading: Reading, world: World) -> Answer:
     """May this agent touch that material, for how long, and can the material be disinfected at all."""
+    unknown = of_an_unknown_mix(reading, world, verdict=None)
+    if unknown is not None:
+        return unknown
     agent, _, _ = supply_named(reading, world)
     material = _material(reading, world)
     if agent is not None and agent.family == UNKNOWN:

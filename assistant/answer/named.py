@@ -95,3 +95,21 @@ def unknown_product(reading: Reading, world: World, verdict: str | None) -> Answ
         cautions=("caution-label-first",),
         sources=(fact.cited(),),
     )
+
+
+def of_an_unknown_mix(reading: Reading, world: World, **values: object) -> Answer | None:
+    """A bottle named that holds an unknown mix is put to no use at all; None: none is named."""
+    bottle = next((name for name in reading.slots.bottles if name in world.state.unknown_mixes), None)
+    return unknown_mix(bottle, reading, **values) if bottle is not None else None
+
+
+def unknown_mix(bottle: str, reading: Reading, **values: object) -> Answer:
+    """The refusal. values: what this question always tells, as far as it can be told."""
+    return Answer(
+        reading.intent,
+        Outcome.REFUSE,
+        "the_round.unknown_mix",
+        details={"bottle": bottle},
+        values={"bottle": bottle, **values},
+        cautions=("caution-label-first",),
+    )

@@ -39,7 +39,7 @@ from assistant.understand.named.items_said import asked_of_items
 from assistant.understand.named.names import HOMES, Names
 from assistant.understand.named.referents import with_referent
 from assistant.understand.named.unknown_names import asks_of_the_unknown
-from assistant.understand.named.waiting import neutralises, only_a_germ
+from assistant.understand.named.waiting import into_a_tub, neutralises, only_a_germ
 from assistant.understand.numbers.number_doubts import HARM, mean_posterior, with_guess_doubted
 from assistant.understand.own_question import OwnQuestion, says_it_dried
 from assistant.understand.parsing import Parsed, Parser
@@ -166,7 +166,8 @@ class Reader:
         waits = any("move out" in r.done and is_open(r) for r in state.rounds.values())
         found = alarms.found(plain) and bool(state.loose)
         escaped = alarms.escaped(plain, one_waits=waits) and not look.is_no_cry
-        if not found and not escaped and not (look.is_cry and look.evidence.harm == "escape"):
+        like = look.is_cry and look.evidence.harm == "escape" and not into_a_tub(plain)
+        if not found and not escaped and not like:
             return None
         slots = replace(without_troubles(look.slots("escape")), found=found)
         return look.reading("escape", slots, BY_RULE)

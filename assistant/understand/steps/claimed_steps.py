@@ -179,9 +179,20 @@ def cannot_tell(text: str) -> bool:
     return _NOT_SEEN.search(text) is not None
 
 
+_NOT_ALL_WET = Pattern(
+    r"\b(?:except|apart from|aside from|other than|but for|bar|save for|all but|mostly|most of|mainly|nearly all"
+    r"|almost all|almost|nearly|partly|partially|in places|half of it|some of it|too early|too soon|at first"
+    r"|to begin with|for a bit|for a while|until about|till about|but not)\b"
+    r"|\bbut (?:\S+ ){1,4}(?:dried|dry|rinsed|wiped)\b"
+)
+""" "Wet, but for the lid", "mostly": not all of it, or not all the time."""
+
+
 def _stayed_wet(text: str) -> bool | None:
     if cannot_tell(text):
         return None
+    if _NOT_ALL_WET.search(text) and (_STAYED.search(text) or re.search(r"\bwet\b|^(?:yes|yeah|yep)\b", text)):
+        return False
     if re.search(
         r"\b(?:(?<!\bi )(?<!\bwe )never dried|it did not dry|has not dried)\b(?! (?:it|the|that|this)\b)", text
     ):

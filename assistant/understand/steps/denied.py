@@ -14,6 +14,9 @@ _AHEAD = re.compile(
     r"|remember|tell|why|when|what|how|who)\b|^(?:did|do|does|have|has|can)\b"
 )
 """To come, in doubt, or asked: nothing that contradicts the record."""
+_DENIES = re.compile(
+    r"\b(?:not|never|no|none|nothing|neither|nor|without|skip(?:ped)?|forgot(?:ten)?|missed|left out|only|half|un\w+)\b"
+)
 _ONLY_PARTLY = re.compile(r"\bonly (?:\w+ ){0,2}(?:half|NUMBER)(?: of (?:it|them|that))?(?: so far| yet)?$")
 
 
@@ -25,6 +28,8 @@ def contradicts_the_record(look: Look, slots: Slots) -> Slots | None:
     plain, claims = look.parsed.plain, look.claims
     if claims.polarity != "not yet" or not claims.mentioned or plain.endswith("?") or _AHEAD.search(plain):
         return None
+    if not _DENIES.search(plain):
+        return None  # "I had to spray it twice" denies nothing
     step = claims.mentioned[0]
     rounds = [round_ for round_ in look.world.state.rounds.values() if is_open(round_) and step in round_.done]
     names = [round_.enclosure for round_ in rounds if not slots.enclosures or round_.enclosure in slots.enclosures]

@@ -8,10 +8,13 @@ from dataclasses import replace
 from typing import Protocol
 
 from assistant.contract import Pending, Reading, Slots, World
+from assistant.core.quantities.amounts import Amount
+from assistant.core.quantities.units import convert
 from assistant.core.record.state import Round
 from assistant.core.round.rounds import is_open
 from assistant.understand.parsing import Parsed
 from assistant.understand.steps.claimed_steps import Claims, cannot_tell
+from assistant.understand.steps.stayed_wet import wet_said
 from assistant.understand.steps.told import Told, smell_in_short
 
 FITS = 0.2
@@ -43,6 +46,8 @@ class Looked(Protocol):
     def top(self) -> str: ...
     @property
     def spoken(self) -> bool: ...
+    @property
+    def world(self) -> World: ...
 
 
 def of_the_surface(look: Looked, world: World) -> tuple[str, float] | None:
@@ -103,8 +108,21 @@ def wet_answer(look: Looked, pending: Pending) -> Reading | None:
     yes = pending.on_yes
     if not isinstance(yes, Reading) or yes.slots.stayed_wet is None:
         return None
+    rounds = [r for name in yes.slots.enclosures if (r := look.world.state.rounds.get(name)) is not None]
+    if rounds and not any(map(_on_hold, rounds)):
+        return None  # it has been answered in other words meanwhile
+    said = wet_said(look.parsed.plain)
+    if said == "unsure":
+        slots = Slots(enclosures=yes.slots.enclosures)
+        return Reading(look.parsed.text, "next", slots, BY_RULE, (), (), look.spoken)  # which asks it again
     unseen = cannot_tell(look.parsed.plain) and not look.parsed.plain.endswith("?")
     wet = False if unseen else look.claims.stayed_wet  # what nobody saw wet doesn't count
+    if said is not None and not unseen:
+        wet = said == "wet"
+    elif wet is None and _YES_AND.match(look.parsed.plain) and set(look.claims.done) & set(AFTER_THE_HOLD):
+        wet = True
+    if wet is not False and (says_dry(look.parsed.plain) or _for_less(look, yes)):
+        wet = False
     if wet is None and look.told.wet_kept and "apply" not in look.claims.done and _STILL.search(look.parsed.plain):
         wet = True
     if wet is None:
@@ -112,7 +130,24 @@ def wet_answer(look: Looked, pending: Pending) -> Reading | None:
     answer = yes if yes.slots.stayed_wet is wet else pending.on_no
     if not isinstance(answer, Reading):
         answer = replace(yes, slots=replace(yes.slots, steps=("hold",), stayed_wet=wet))
+    further = tuple(step for step in look.claims.done if step in AFTER_THE_HOLD) if wet else ()
+    if further and answer.slots.steps == ("hold",):  # "rinsed it, and yes, it stayed wet"
+        answer = replace(answer, slots=replace(answer.slots, steps=("hold", *further)))
     return replace(answer, question=look.parsed.text, confidence=BY_RULE, spoken=look.spoken)
+
+
+_YES_AND = re.compile(r"(?:yes|yeah|yep|yup|it did)\b")
+AFTER_THE_HOLD = ("rinse", "wipe", "dry")
+"""Steps that are told in one breath with the answer to whether it stayed wet."""
+
+
+def _for_less(look: Looked, asked: Reading) -> bool:
+    """ "It stayed wet for nine minutes", of a wet time of ten."""
+    spans = [found.value for found in look.parsed.amounts.found if found.kind == "duration"]
+    said = [convert(span, "s").amount for span in spans if isinstance(span, Amount)]
+    rounds = [look.world.state.rounds.get(name) for name in asked.slots.enclosures]
+    needed = [r.hold.seconds for r in rounds if r is not None and r.hold is not None and r.hold.seconds is not None]
+    return bool(said and needed) and max(said) < max(needed)
 
 
 def smell_answer(look: Looked, pending: Pending) -> Reading | None:

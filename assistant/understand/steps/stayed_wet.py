@@ -1,0 +1,77 @@
+"""What answers "did it stay wet the whole time?".
+
+Wet is what was seen wet all over to the end; a part that dried, or a span that is too short, is a no. What is neither
+seen nor denied ("probably") is asked again.
+"""
+
+from __future__ import annotations
+
+import re
+from typing import Literal, TypeAlias
+
+from assistant.understand.text.patterns import Pattern
+
+WetSaid: TypeAlias = Literal["wet", "dried", "unsure"]
+
+_PART = (
+    r"(?:(?:left|right|back|front|top|bottom|far|near|one|other) )*(?:lid|floor|base|bottom|top|sides?|back|front"
+    r"|doors?|glass|walls?|corners?|ends?|hide|branch(?:es)?|shelf|seams?|edges?|roof|mesh|bit|bits|patch(?:es)?|spots?"
+    r"|places|half|middle)"
+)
+_NEVER_DRIED = Pattern(
+    r"\b(?:never|did not|has not|nothing|nowhere|not (?:a |one )?(?:bit|spot|part|patch)?)(?: \w+){0,2}"
+    r" (?:dried|dry|drying)\b|\bno dry (?:spots?|patch(?:es)?|bits?|parts?)\b"
+)
+_DRIED = Pattern(
+    rf"\b(?:dried|dry|drier|drying|patchy|streaky|evaporated)\b"
+    rf"|\b(?:only|just) (?:the |a |one |some )*{_PART}\b|\b(?:not|except|bar|but for|apart from|aside from|other than"
+    rf"|minus|save) (?:for )?(?:the |a |one |its )*{_PART}\b"
+    r"|\b(?:most|nearly all|almost all|half|some|part|bits?) of it\b|\bnot (?:all|quite|really|entirely|completely|the"
+    r" whole|everywhere|fully)\b|\b(?:mostly|mainly|nearly|almost|partly)\b|\b(?:too early|too soon|cut it short)\b"
+)
+_DRY_NOW = re.compile(
+    r"(?:it |that |ENCLOSURE |is |all |bone |now |the |ok |and )*(?:dry|dried)(?: now| already| off)*"
+)
+_NO = Pattern(
+    r"^(?:(?:oh|um|uh|er|well|sorry|damn|ah|hmm) ,? ?)*(?:no|nope|nah|not|afraid not|sadly not|unfortunately not"
+    r"|it did not|did not|negative)\b"
+)
+_YES = (
+    r"(?:yes|yeah|yep|yup|aye|yah|sure|ok|definitely|certainly|absolutely|of course|it did|they did|all good"
+    r"|sure did)"
+)
+_WET = Pattern(
+    rf"^(?:{_YES}\b(?: ?,? )?)*(?:(?:and|it|that|they|all of it|everything|the lot|the whole thing|stayed|kept|was|were"
+    r"|is|did|has|been|remained|i|we|nice and|good and|properly|soaking|sopping|dripping|really|still|all|looked|looks"
+    r"|to me|sat there|there|in there|when|checked|just now|now|watched|saw|made sure|had|the|whole|entire|full|every"
+    r"|time|throughout|till|until|to|right|up|through|end|it's|way|over|everywhere|wet|glistening|shiny|minutes|minute"
+    r"|DURATION|of it|i looked|rinsed|long|whole time|top to bottom|of them|both|misting|misted|spraying|topping|topped"
+    r"|wetting|again|twice|once|kept on|it up|so|yes|a few times|and again|while|with|eye|on|my|an|bit|for) ?,? ?)*$"
+)
+_SEEN = Pattern(
+    rf"^{_YES}$|\bwet\b|\bglistening\b|\bshiny\b|\bsoaking\b|\bdripping\b|\bwhole\b|\bentire\b|\bthroughout\b"
+    r"|\ball (?:of it|the way|the time|over|along)\b|\bwatched\b|\beye on\b|\bkept (?:on )?(?:misting|spraying|topping"
+    r"|wetting)\b|\btopped it up\b|^it did\b|^all good$|\bto the end\b"
+)
+_PERHAPS = Pattern(
+    r"^(?:\w+ ){0,3}?(?:probably|maybe|perhaps|i think(?: so)?|i guess(?: so)?|i suppose(?: so)?|i hope so|should have"
+    r"|might have|must have|i reckon(?: so)?|more or less|pretty much|i believe so|fairly sure|pretty sure|hopefully"
+    r"|as far as i (?:know|could see|can tell))\b"
+)
+
+
+def wet_said(plain: str) -> WetSaid | None:
+    """What a masked text says, right after it was asked; None: it is no answer."""
+    plain = plain.strip(" .!,").replace(" ,", ",").replace(",", " ,")
+    if plain.endswith("?") or len(plain.split()) > 18:
+        return None
+    if _DRY_NOW.fullmatch(plain):
+        return None  # since when, only the keeper knows
+    without = _NEVER_DRIED.sub(" wet ", plain)
+    if _DRIED.search(without):
+        return "dried"
+    if _PERHAPS.match(plain):
+        return "unsure"
+    if _NO.match(without) and len(without.split()) <= 6 and "wet" not in without:
+        return "dried"
+    return "wet" if _WET.match(without) and _SEEN.search(without) else None
