@@ -107,7 +107,7 @@ def nothing_open(reading: Reading, world: World, name: str | None = None) -> Ans
 
     With what it was sprayed may come only with the answer, so that it was goes along.
     """
-    names = (name,) if name is not None else reading.slots.enclosures[:1]
+    names = (name,) if name is not None else reading.slots.enclosures[:1] or _about_to_start(world)
     sprayed = tuple(step for step in reading.slots.steps if step == "apply")
     slots = replace(reading.slots, enclosures=names, steps=sprayed, openings=None, stayed_wet=None)
     start = replace(reading, intent="start", slots=slots, doubts=())
@@ -115,3 +115,11 @@ def nothing_open(reading: Reading, world: World, name: str | None = None) -> Ans
     details = {"enclosure": names[0] if names else None}
     answer = ask(start, world, missing, "the_round.done_where", details, recorded=False)
     return replace(answer, intent=reading.intent)
+
+
+def _about_to_start(world: World) -> tuple[str, ...]:
+    """The enclosures of a clean that waits for its product: what is told meanwhile is told of those."""
+    waits = world.talk.pending
+    if waits is None or not waits.waits(world.now) or waits.reading.intent != "start":
+        return ()
+    return waits.reading.slots.enclosures

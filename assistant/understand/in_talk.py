@@ -66,6 +66,9 @@ class InTalk:
         share = self._share_of_it(look, pending)
         if share is not None:
             return share
+        elsewhere = meant_elsewhere(look) if pending is None else None
+        if elsewhere is not None:
+            return look.reading("undo", elsewhere, BY_RULE)
         short = follow_up.is_short(look.parsed, _asked_before(look, pending))
         if not short or plain in _EXACT or (look.claims.done and not (pending and "step" in pending.missing)):
             return None
@@ -95,9 +98,6 @@ class InTalk:
         before = pending.reading if pending is not None else look.world.talk.last_reading
         if before is None or before.intent is None:
             return None
-        elsewhere = meant_elsewhere(look) if pending is None else None
-        if elsewhere is not None:
-            return look.reading("undo", elsewhere, BY_RULE)
         if pending is None and _asks_anew(look, before):
             return None
         full = look.chances[look.top] >= ENOUGH and look.top not in (OUTSIDE, before.intent, "yes", "no")

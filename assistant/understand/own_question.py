@@ -90,7 +90,7 @@ class OwnQuestion:
             return None  # "scooped poop in both": the day's chore
         if claims.done:
             sure = chances[OUTSIDE] < OUTSIDE_FOR_SURE or len(look.parsed.words) == 1
-            no_bottle = look.top == "rinsed_out" and "bottle" not in plain.lower()
+            no_bottle = look.top == "rinsed_out" and ("bottle" not in plain.lower() or _WITH_THE_BOTTLE.search(plain))
             beaten = look.top in _BEATS_A_CLAIM and chances[look.top] >= ENOUGH
             wins = not beaten or no_bottle or chances["done"] >= 0.25
             return ("done", max(chances["done"], 0.9)) if sure and wins else None
@@ -253,6 +253,8 @@ _BEATS_A_CLAIM = frozenset(
     | {"mix_strength", "top_up", "make_up", "bleach_now", "measure_with"}
 )
 """Questions that aren't a claim of a step though they hold the words of one."""
+_WITH_THE_BOTTLE = re.compile(r"\b(?:with|from|using) (?:the |my )?BOTTLE\b")
+""" "Rinsed with the green bottle": what was sprayed, not rinsed out."""
 _ANOTHER_MATTER = re.compile(
     r"^(?:so |right |ok |now )*(?:start|begin) (?:the |my |with |on )*(?:ENCLOSURE|ANIMAL)\b"
     r"|\bwhat (?:then|next|now|comes next)\b ?\??$|\band then \?$|^(?:scratch|undo|cancel|strike) (?:that|it)\b"

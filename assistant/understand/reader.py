@@ -48,7 +48,7 @@ from assistant.understand.steps.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.steps.claimed_steps import cannot_tell, claims_in
 from assistant.understand.steps.denied import contradicts_the_record
 from assistant.understand.steps.done_over import WORDS as DONE_OVER_WORDS
-from assistant.understand.steps.done_over import is_kept_wet, left_out, sprayed_over
+from assistant.understand.steps.done_over import got_in, is_kept_wet, left_out, not_rinsed_off, sprayed_over
 from assistant.understand.steps.other_product import WORDS as OTHER_PRODUCT_WORDS
 from assistant.understand.steps.other_product import other_product
 from assistant.understand.steps.surface import where_it_was_asked
@@ -119,6 +119,7 @@ class Reader:
             or self._escape(look)
             or self._other_product(look)
             or self._meeting(look)
+            or self._got_in(look)
             or self._spill(look)
             or (self._like_harm(look) if by_likeness else None)
             or self._filled(look)
@@ -142,7 +143,14 @@ class Reader:
             slots = without_troubles(look.slots("splash"))
             slots = replace(slots, place=after.place, victim=after.victim, asked_of_harm=after.asked)
             return look.reading("splash", slots, BY_RULE)
-        return self._cried(cry, look, BY_RULE) if cry is not None else None
+        if cry is None or (cry.intent == "splash" and got_in(look) is not None):
+            return None
+        return self._cried(cry, look, BY_RULE)
+
+    def _got_in(self, look: Look) -> Reading | None:
+        """A product that dripped or leaked onto what is being cleaned: it is on it, however it came there."""
+        slots = got_in(look)
+        return look.reading("done", slots, BY_RULE) if slots is not None and "done" in self._questions else None
 
     def _like_harm(self, look: Look) -> Reading | None:
         """A cry that no rule knows, by its words all together."""
@@ -234,6 +242,9 @@ class Reader:
         again, never = sprayed_over(look), left_out(look)
         if again is not None:
             return look.reading("rewet" if is_kept_wet(look) else "done", again, BY_RULE)
+        residue = not_rinsed_off(look)
+        if residue is not None and "undo" in self._questions:
+            return look.reading("undo", residue, BY_RULE)
         return look.reading("dried_early", never, BY_RULE) if never is not None else None
 
     def _question(self, look: Look) -> Reading:

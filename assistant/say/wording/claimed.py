@@ -101,6 +101,11 @@ def _gap(answer: Answer) -> Line:
     judgement = answer.details["judgement"]
     name = capital(name_of(answer.details["enclosure"]))
     before = _recorded_before(answer)
+    if (judgement.gap, judgement.step) == ("apply", "rinse"):  # the soap rinsed off is told in the same word
+        return Line(
+            f"{before}{name}: {NAMES[judgement.gap]} isn't on record before {NAMES[judgement.step]}. Was that done? "
+            "If only the soap is rinsed off, say no."
+        )
     return Line(
         f"{before}{name}: {NAMES[judgement.gap]} isn't on record before {NAMES[judgement.step]}. Was that done?"
     )
@@ -127,6 +132,9 @@ def _mid_hold(answer: Answer) -> Line:
     judgement = answer.details["judgement"]
     name = capital(name_of(answer.details["enclosure"]))
     left = span(judgement.left_s or 0)
+    done_ = _recorded_before(answer)
+    if done_:
+        return Line(f"{done_}{left} of wet time left, so not {DID[judgement.step]}. Or is it? Then it starts over.")
     return Line(
         f"{name}: {left} of wet time left, not recorded. Is it really {DID[judgement.step]}? Then it starts over."
     )

@@ -6,7 +6,7 @@ from assistant.contract import World
 from assistant.core.round.reminders import Reminder
 from assistant.say.wording.clocks import clocks_parted_line
 from assistant.say.wording.harm import poison_centre, vet
-from assistant.say.wording.plain import capital, count
+from assistant.say.wording.plain import capital, count, span
 
 ITEM_OVER = {
     "soak": "soaked long enough. Rinse it well, then dry it.",
@@ -51,7 +51,7 @@ def reminder_line(reminder: Reminder, world: World) -> str:
             return clocks_parted_line(world)
         case _:
             animal = _animal(reminder.thing, world)
-            waited = count(reminder.minutes, "minute")
+            waited = span(60 * reminder.minutes)
             return f"{thing}: {animal} has waited {waited} in the tub. Shut in, warm enough, away from fumes?"
 
 

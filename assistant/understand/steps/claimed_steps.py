@@ -42,7 +42,8 @@ _NOT_YET = Pattern(
     r"|in a (?:minute|sec|second|moment)|{to_come}|waiting (?:for|on)|wait for|starting|start|started"
     r"|begun|beginning|except|apart from|bar|missed"
     r"|skipped|skip|instead|ought|most of|some of|part of|parts of|bits? of|all but|everything but"
-    r"|everything except|one side)\b".replace("{to_come}", "next up")
+    r"|everything except|one side"
+    r"|(?:one|two|some|only one|half) of (?:them|the \w+|these|those)|only one)\b".replace("{to_come}", "next up")
 )
 _UNDER_WAY = Pattern(
     r"\b(?:i am|am|we are|is|are|'s|just|now|still|busy|currently|{subject})? ?(?:washing|scrubbing"
@@ -136,6 +137,8 @@ def claims_in(text: str) -> Claims:
             against += [step for step in _mentioned(clause, steps) if step not in against]
             if not done:
                 worst = polarity
+    taken_back = [step for step in done if step in against and _retracts(step, clauses)]
+    done = [step for step in done if step not in taken_back]
     if done and worst in ("not yet", "asked"):
         worst = "claimed"
     if asks == "all" and done:
@@ -143,6 +146,12 @@ def claims_in(text: str) -> Claims:
     if done and _NOT_ALL.search(plain):
         against, done, worst = done + against, [], "not yet"
     return Claims(tuple(done), worst, tuple(against), stayed)
+
+
+def _retracts(step: str, clauses: Sequence[str]) -> bool:
+    """ "Rinsed, dry, hang on, not dry": the last clause that names the step denies it."""
+    last = next(clause for clause in reversed(clauses) if step in _mentioned(clause, _steps_of(clause)))
+    return _polarity(last, last) == "not yet" and step in _mentioned(last, _steps_of(last))
 
 
 _OR_ONLY = Pattern(r" or (?:only|just|did i only|have i only) ", " or ")
@@ -268,6 +277,8 @@ def _without_harmless(clause: str) -> str:
 
 def _steps_of(clause: str) -> list[str]:
     """The steps that a clause names as done, in the order said."""
+    if _OF_ANOTHER.match(clause):
+        return []
     found: list[tuple[int, str]] = []
     rest = clause
     for step, pattern in STEPS:
@@ -291,8 +302,40 @@ _TOLD_TO = Pattern(
 """Before "bleach on the tank", which alone is a claim: told or asked to, it is none."""
 
 
+_OF_SOMETHING_ELSE = Pattern(
+    r"(?: off| out| down| over| up)*(?: all)?(?: (?:the|my|his|her|its|their|a|an|some|both|these|those|this|that))*"
+    r"(?: (?:water|food|plastic|other|fake|little|big|old|wet|left|right))*"
+    r" (?:hands?|gloves?|bowls?|hides?|plants?|branch(?:es)?|dish(?:es)?|decor|rocks?|logs?|toys?|tongs|tweezers|hooks?"
+    r"|scoops?|sponges?|cloths?|rags?|brush(?:es)?|buckets?|sink|bath|shower|floor of the room|worktop|counter|table"
+    r"|outside|ANIMAL|snakes?|geckos?|pythons?|dragons?|lizards?|tortoises?|turtles?|frogs?|him|her|them(?=$| off)"
+    r"|hair|face|clothes|shirt|syringes?|jugs?|tub (?:he|she|they|it)|tub that (?:he|she|they|it))\b"
+)
+_BY_SOMETHING_ELSE = Pattern(
+    r"(?:\b(?:hands?|gloves?|bowls?|hides?|plants?|branch(?:es)?|dish(?:es)?|rocks?|logs?|toys?|tongs|tweezers|hooks?|decor"
+    r"|sponges?|cloths?|rags?|buckets?|laundry|towels?)|\b(?:friend|mum|mom|dad|sister|brother|neighbou?r|mate|boss|wife"
+    r"|husband) 's \w+|\b(?:the|my) other \w+)(?: is| are| 's| was| were| all| now| both| nice and| finally)* $"
+)
+""" "The hides are dry", "my friend's tank is rinsed": no step of what is being cleaned."""
+_OF_ANOTHER = Pattern(
+    r"(?:(?:and|but|so|ok|well|oh|also) )*(?:(?:my |the |our )?(?:friend|mum|mom|dad|sister|brother|neighbou?r|mate|boss)"
+    r" 's \w+|the other (?!one\b|animals?|ANIMAL)\w+|my (?:hands?|gloves|hair|car|kitchen|bath\w*))\b"
+)
+_WITH_A_PRODUCT = Pattern(
+    r"(?: \S+){0,3}? (?:with|in|using) (?:the |some |my |a |a bit of |more )*(?:\w+ )?(?:AGENT|STOCK|BOTTLE)\b"
+)
+
+
 def _counts(step: str, match: re.Match[str]) -> bool:
     after = match.string[match.end() :]
+    if step in ("rinse", "wash", "wipe", "dry", "apply"):
+        if _OF_SOMETHING_ELSE.match(after) and not (step == "apply" and _WITH_A_PRODUCT.search(after)):
+            return False
+        if _BY_SOMETHING_ELSE.search(match.string[: match.start()]):
+            return False
+    if step in ("rinse", "wipe", "dry") and _WITH_A_PRODUCT.match(after) and " off" not in after:
+        return False  # "rinsed with vinegar": put on, and nothing rinsed off
+    if step == "apply" and re.match(r"(?: \S+){0,4}? with (?:just |only |plain |clean |warm |some |tap )*water\b", after):
+        return False
     if re.search(r"\bto (?:\w+ )?$", match.string[: match.start()]):
         return False  # "fine to put him back" is a wish
     if step == "move out":

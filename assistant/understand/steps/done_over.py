@@ -36,12 +36,61 @@ _SPRAYED_OVER = Pattern(
     r" (?:round|go|coat|layer|lick|blast|dose) (?:of|with) (?:the |some )*(?:AGENT|STOCK|BOTTLE)\b"
     r"|\b(?:is|are|'s|there is|have got|has got) (?:more|fresh|new|some more)(?: \w+)? (?:AGENT|STOCK)"
     r" (?:on|in) (?:it|there|ENCLOSURE|the \w+)\b"
-    rf"|\btopped up the (?:spray|wet|film|AGENT) on {_THING}\b"
+    rf"|\btopped up (?:the (?:spray|wet|film|AGENT) on )?{_THING}(?: with (?:the |some )*(?:bottle|spray|BOTTLE|AGENT"
+    r"|STOCK))?$"
+    r"|\b(?:did|put on|laid|gave (?:it|them)|sprayed|added|needed|got)"
+    r" (?:a|an|another|one more|DURATION)(?: second| third| further"
+    r"| extra| quick| light| last)* (?:coat|layer|squirt|spray|misting|mist|pass|lick)\b"
+    r"|\b(?:quick|little|light|extra|another|one more|a last|a final) (?:squirt|spritz|spray|mist|blast) (?:on|of|in|over"
+    r"|at|to)\b|\bsprayed (?:a (?:bit|little|touch)|some|a few) more\b"
+    rf"|\bhad to (?:do|redo|re do|spray|respray|go over|hit|get) {_THING}(?: \w+)?(?: again)?$"
     rf"|\b(?:gave|given) {_THING} (?:a|one|another)(?: \w+){{1,3}} with (?:the |some )*(?:AGENT|STOCK|BOTTLE)\b"
     rf"|\b(?:went over|did|done|cleaned|gone over) {_THING}(?: \w+){{0,2}} (?:again )?(?:with|using)"
     r" (?:the |some |a bit of |a little )*(?:AGENT|STOCK|BOTTLE)\b",
     *("touch", "patched", "redid", "re did", "redone", "respray", "over", "again", "twice", "once more", "time"),
-    *("topped", "gave", "given", "spritz", "squirt", "blast", "dab", "daub", "missed", "AGENT", "STOCK", "BOTTLE"),
+    *(
+        "coat",
+        "layer",
+        "squirt",
+        "spray",
+        "mist",
+        "pass",
+        "had to",
+        "topped",
+        "gave",
+        "given",
+        "spritz",
+        "squirt",
+        "blast",
+        "dab",
+        "daub",
+        "missed",
+        "AGENT",
+        "STOCK",
+        "BOTTLE",
+    ),
+)
+_GOT_IN = Pattern(
+    r"\b(?:splashed|dripped|spilled|spilt|leaked|tipped|knocked|dropped|squirted|splashes|drips|drops|ran|got)\b"
+    r"(?: \w+){0,4}? (?:in|into|inside|on|onto|over|down) (?:it|there|in there|ENCLOSURE|the (?:\w+ )?(?:tank|cage|viv"
+    r"|vivarium|box|enclosure|glass)|(?:the )?(?:floor|wall|side|sides|lid|bottom|back|door) of (?:it|ENCLOSURE))\b",
+    *("splash", "drip", "spil", "leak", "tipped", "knocked", "drop", "squirt", "ran", "got"),
+)
+_A_PRODUCT = Pattern(r"\b(?:AGENT|STOCK|BOTTLE)\b", "AGENT", "STOCK", "BOTTLE")
+_A_BODY = Pattern(
+    r"\b(?:ANIMAL|snake|gecko|lizard|python|dragon|tortoise|turtle|frog|me|him|her|them|us|myself|eyes?|hands?|arms?|face"
+    r"|mouth|skin|legs?|feet|foot|fingers?|nose|hair|tail|belly|child|kid|son|daughter|cat|dog|clothes|shirt|sleeve)\b"
+)
+_OFF_AGAIN = Pattern(
+    r"\b(?:still|bit of|little|some|traces? of|see|smear of|puddle of|left over|drops? of)(?: \w+){0,3}? (?:soap|suds"
+    r"|bubbles|foam|residue|AGENT|BOTTLE|STOCK)(?: \w+){0,2}? (?:in|on|at|down|along|under|left)\b"
+    r"|\bstill (?:a |some )?(?:bit|little|trace|smear|drop)s? of \w+ (?:on|in)\b"
+    r"|\b(?:soap|suds|bubbles|foam|residue) (?:is |are )?(?:still|left|in|on)\b|\bstill (?:soapy|slimy|slippery|sudsy)\b"
+    r"|\brinse water (?:was|is|came|looked|ran) (?:\w+ )?(?:dirty|cloudy|soapy|brown|foamy|bleachy)\b"
+    r"|\b(?:film|residue|streaks?|smears?) (?:on|left on|all over|across|down)\b|\b(?:is|it's|looks|'s)(?: all| a bit"
+    r"| still)? (?:streaky|smeary|filmy)\b|\bonly rinsed (?:the|one|half|part|some|a)\b",
+    *("soap", "suds", "bubbl", "foam", "residue", "AGENT", "BOTTLE", "STOCK", "still", "rinse", "film", "streak"),
+    *("smear", "only"),
 )
 _WITH_WATER = Pattern(
     r"\b(?:with|of|in|using) (?:some |the |a |clean |plain |fresh |warm |hot |cold )*"
@@ -70,6 +119,31 @@ def sprayed_over(look: Look) -> Slots | None:
     if plain.endswith("?") or not is_told(plain.removeprefix("did ")):
         return None
     return replace(look.slots("done"), steps=("apply",)) if _SPRAYED_OVER.search(plain) else None
+
+
+def got_in(look: Look) -> Slots | None:
+    """The slots of a product that got onto a surface by accident, of which a clean is open; None: nothing is told."""
+    plain, last = look.parsed.plain, look.world.talk.last
+    if not any(is_open(r) for r in look.world.state.rounds.values()) or not is_told(plain):
+        return None
+    if (last is not None and last.intent in ("splash", "spill")) or _A_BODY.search(plain):
+        return None
+    if not _A_PRODUCT.search(plain) or not _GOT_IN.search(plain):
+        return None
+    return replace(look.slots("done"), steps=("apply",))
+
+
+def not_rinsed_off(look: Look) -> Slots | None:
+    """The slots of a rinse that left something: soap, a film, a bit of what was sprayed; None: nothing is told."""
+    plain = look.parsed.plain
+    rounds = [r for r in look.world.state.rounds.values() if is_open(r) and "rinse" in r.done]
+    if not rounds or plain.endswith("?") or _ASKS_OR_AHEAD.search(plain) or "smell" in plain:
+        return None
+    if _OFF_AGAIN.search(plain) is None:
+        return None
+    slots = look.slots("undo")
+    names = slots.enclosures or tuple(r.enclosure for r in rounds)
+    return replace(slots, enclosures=names, steps=("rinse",), corrects=True)
 
 
 def is_kept_wet(look: Look) -> bool:
@@ -103,5 +177,5 @@ _ASKS_OR_AHEAD = Pattern(
     r"|\b(?:if|in case|make sure|nothing|nowhere|about to|going to|will|before|until|not sure"
     r"|do not know|think|might)\b"
 )
-WORDS = words_in(_SPRAYED_OVER, _LEFT_OUT)
+WORDS = words_in(_SPRAYED_OVER, _LEFT_OUT, _GOT_IN, _OFF_AGAIN)
 """Words that the rules here turn on."""

@@ -15,7 +15,8 @@ _HOME = f"(?:{'|'.join(sorted(HOMES))})"
 _CORRECTS = re.compile(
     r"^(?:(?:no|nope|wait|sorry|oops|oh|hang on|hold on|whoops|actually|not both) ,? ?)+"
     rf"(?:(?:i (?:meant|mean)|it was|that was|i said|just|only) )*(?:the |my )?(?P<home>ENCLOSURE|ANIMAL|\w+ one"
-    rf"|(?:\w+ )?{_HOME})(?: (?:i meant|i mean|only|not both|that was|it was))?(?: ?[.!])*$"
+    rf"|(?:\w+ )?{_HOME}|neighbou?r|wrong \w+|next door)(?: 's)?(?: (?:that )?i (?:just )?(?:did|sprayed|rinsed|washed|dried"
+    rf"|cleared|wiped|moved out|emptied))?(?: (?:i meant|i mean|only|not both|that was|it was))?(?: ?[.!])*$"
 )
 
 
@@ -29,7 +30,7 @@ def meant_elsewhere(look: Look) -> Slots | None:
         return None
     recorded = last.values.get("enclosures") or ()
     found = _CORRECTS.match(look.parsed.plain)
-    if found is None or last.values.get("recorded") is not True or look.claims.done:
+    if found is None or last.values.get("recorded") is not True or set(look.claims.done) - set(before.slots.steps):
         return None
     slots = look.slots("done")
     named = slots.enclosures or _by_its_looks(found["home"], look)

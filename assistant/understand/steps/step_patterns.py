@@ -69,6 +69,13 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     # With no "back" said, only "already" tells it from being put in the tub.
     ("return", rf"\balready (?:put|popped|placed|got) (?:{_ONE}|(?:the |my )?(?:ANIMAL|ENCLOSURE)) in(?: again)?$"),
     ("return", rf"\b(?:put|popped|placed) (?:{_ONE}|(?:the |my )?(?:ANIMAL|ENCLOSURE)) in (?:already|again)$"),
+    (
+        "return",
+        rf"\b(?:{_ONE}|{_ALL_OF_THEM}|he|she|they|it|(?:the |my )?(?:ANIMAL|ENCLOSURE))(?: has| have| is| are| 's)?{_NOW}"
+        r" (?:got|climbed|crawled|crept|slipped|jumped|ran|went|wandered|snuck|hopped|escaped|sneaked|gone) "
+        rf"(?:straight |right )?back (?:in(?!to)|inside|into (?:it|there|the wet|ENCLOSURE))\b(?! {TUB})"
+        rf"(?! (?:the|his|her|their|a|its) (?:{_WAIT})?{TUB})",
+    ),
     ("return", rf"\b{_ALL_OF_THEM}(?: are| is| 's| have| has)?{_NOW} (?:gone )?(?:back|home|returned)\b"),
     (
         "return",
@@ -124,6 +131,12 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
         rf" (?:in|with) (?:the )?{_WET_STUFF}",
     ),
     ("apply", r"\bwiped(?: \S+){0,5}? (?:with|in) (?:the |my )?(?:AGENT|STOCK|BOTTLE)"),
+    (
+        "apply",
+        r"\b(?:rinsed|dried|hosed|flushed|mopped)(?: \S+){0,3}? (?:with|in|using) (?:the |some |my |a |a bit of |more )*"
+        r"(?:\w+ )?(?:AGENT|STOCK|BOTTLE)\b(?! off)",
+    ),
+    ("wash", r"\b(?:rinsed|wiped)(?: \S+){0,3}? with (?:\w+ ){0,2}?(?:soapy|soap|suds)\b"),
     ("apply", r"\bused (?:the |my )?(?:AGENT|STOCK|BOTTLE) (?:on|in) "),
     ("hold", rf"\b{DONE} (?:with )?(?:the )?(?:holding|hold|wet time|soaking)"),
     (
@@ -193,7 +206,7 @@ _HINTS: dict[str, tuple[str, ...]] = {
         "gone",
         "got",
     ),
-    "wash": ("wash", "scrub", "soap", "shampoo", "suds", "detergent"),
+    "wash": ("rins", "wip", "wash", "scrub", "soap", "shampoo", "suds", "detergent"),
     "apply": (
         "cover",
         "drip",
@@ -218,6 +231,10 @@ _HINTS: dict[str, tuple[str, ...]] = {
         " in",
         "wip",
         "used",
+        "rins",
+        "dried",
+        "flush",
+        "mopp",
     ),
     "hold": ("hold", "wet", "time", "soak", "DURATION", "minutes", "countdown", "dried"),
     "rinse": ("rins", "hos", "flush", "wash", "wip", " off"),

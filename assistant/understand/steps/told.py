@@ -145,8 +145,11 @@ _WET_PATCH = Pattern(
     r" the|on the|still)\b"
     r"|\bstill (?:a (?:bit|little|touch|tad) |slightly |rather |quite |pretty )*(?:damp|moist|wettish|dampish)\b"
     rf"|\b{_PART}(?: is| are| 's| feels?| looks?)(?: still| a bit| a little| slightly)* (?:wet|damp|moist)\b"
+    r"|\bcondensation\b|\b(?:water )?bowl(?: has| got| was| is)? (?:tipped|spilled|spilt|knocked|fell|fallen|leaked)\b"
+    r"|\b(?:tipped|spilled|spilt|knocked|dropped) (?:over )?(?:the |his |her |some |a bit of )*(?:water|bowl)(?: \w+)? "
+    r"(?:in|over|inside)\b|\bput (?:\w+ ){0,3}wet (?:\w+ )?(?:back|in)\b"
     r"|\b(?:feels|is|it is|that is|looks) (?:a (?:bit|little|touch) |slightly |quite )?(?:damp|moist)\b",
-    *("wet", "damp", "moist", "soggy", "puddle", "drop", "drip", "water"),
+    *("wet", "damp", "moist", "soggy", "puddle", "drop", "drip", "water", "condens", "bowl"),
 )
 _NO_PATCH = Pattern(
     r"\b(?:no|not any|without|zero) (?:more |longer any )?(?:wet|damp|moist) (?:patch\w*|spots?|bits?|corners?)\b"

@@ -17,6 +17,13 @@ _A_CLEAN_TO_DO = Pattern(
     r"(?: please| now| today)?[ .!]*$"
 )
 """ "Just a spot clean of the river tank": wanted, and not said to be done."""
+_BEGINS = Pattern(
+    r"(?:(?:ok|so|right|now|let us|i will|i am going to|going to|please|can you|and|hey) ,? ?)*(?:start|begin|starting|starting on"
+    r"|start on|begin on|beginning|doing|do) (?:on |with |a clean of |cleaning )?(?:the |my )?(?:ENCLOSURE|ANIMAL)"
+    r"(?: (?:and|,) (?:the |my )?(?:ENCLOSURE|ANIMAL))* (?:with|using|in) (?:the |some |my )?(?:BOTTLE|AGENT|STOCK)"
+    r"(?: ,|[.;]| and| so) ?(?:how|what|when|which|is|can|do|will|does|remind|tell)\b"
+)
+""" "Start the river tank with bleach, how long does it stay wet?": begun, whatever is asked in the same breath."""
 MOVED_OUT = "moved out"
 """An animal is said to be in a waiting tub: the step of moving it out."""
 
@@ -35,7 +42,7 @@ def told_by_rule(plain: str, questions: Container[str], household: Household) ->
         return "outbreak"
     if "unknown_bottle" in questions and nobody_knows(plain):
         return "unknown_bottle"
-    if "start" in questions and _A_CLEAN_TO_DO.match(plain):
+    if "start" in questions and (_A_CLEAN_TO_DO.match(plain) or _BEGINS.match(plain)):
         return "start"
     if "make_up" in questions and mix_for_many(plain, household):
         return "make_up"
