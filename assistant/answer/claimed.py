@@ -53,7 +53,9 @@ def done(reading: Reading, world: World) -> Answer:
         return names
     if steps and not names:
         return nothing_open(claim, world)
-    told = [_claims_for(name, claim, ledger) for name in names]
+    apart = dict(claim.slots.apart)
+    claims = {name: about(claim, name, in_order(frozenset(apart[name]))) if name in apart else claim for name in names}
+    told = [_claims_for(name, claims[name], ledger) for name in names]
     ledger.note(*told_of(names, claim))
     _windows(claim, ledger)
     return _answer(claim, told, ledger)

@@ -27,7 +27,7 @@ from assistant.answer.under_way import next
 from assistant.answer.way_on import step_now
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.household import Enclosure
-from assistant.core.record.events import Event, Resumed, RoundStarted, StepDone
+from assistant.core.record.events import Event, Resumed, RoundStarted, StepDone, Voided
 from assistant.core.record.fold import OFF_AGAIN
 from assistant.core.round.jobs import JOBS, as_kept_for
 from assistant.core.round.rounds import in_order, is_open
@@ -145,6 +145,7 @@ def _started(reading: Reading, supply: Supply, enclosures: tuple[Enclosure, ...]
         cautions=(*too_weak(wet, supply.agent), *what_soaks_in(enclosures, world.facts), *STARTING),
         sources=(*wet.sources, *((world.facts[JOBS[job].fact].cited(),) if job else ())),
         events=(
+            *_begun_by_mistake(reading, enclosures, world),
             *(_round_of(enclosure, supply, organism, job, world) for enclosure in enclosures),
             *(_kept(enclosures, supply, world) if reading.slots.corrects else ()),
             *(touched_by(e.name, supply.agent.id, world) for e in enclosures if "apply" in reading.slots.steps),
@@ -157,6 +158,13 @@ def _kept(enclosures: tuple[Enclosure, ...], supply: Supply, world: World) -> tu
     rounds = [world.state.rounds[e.name] for e in enclosures if e.name in world.state.rounds]
     kept = [(r.enclosure, step) for r in rounds for step in BEFORE_ANY_PRODUCT if step in r.done]
     return tuple(StepDone(name, step) for name, step in kept if step in supply.agent.steps)
+
+
+def _begun_by_mistake(reading: Reading, enclosures: tuple[Enclosure, ...], world: World) -> tuple[Event, ...]:
+    """What takes back the clean begun in the turn before, where another enclosure was meant."""
+    last = world.state.turns[-1] if reading.slots.corrects and world.state.turns else None
+    begun = {deed.thing for deed in last.deeds if deed.event == "RoundStarted"} if last is not None else set()
+    return (Voided(last.turn),) if last is not None and begun - {e.name for e in enclosures} else ()
 
 
 BEFORE_ANY_PRODUCT = ("move out", "clear", "wash")

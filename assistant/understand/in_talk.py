@@ -23,7 +23,7 @@ from assistant.understand.parsing import matched_words
 from assistant.understand.slots import OF_ITEMS
 from assistant.understand.steps import fills
 from assistant.understand.steps.claimed_steps import cannot_tell, steps_named
-from assistant.understand.steps.elsewhere import meant_elsewhere
+from assistant.understand.steps.elsewhere import begun_elsewhere, meant_elsewhere
 from assistant.understand.steps.surface import smell_answer, wet_answer
 from assistant.understand.takes import given_to
 from assistant.understand.text.short_slips import LONGEST, told_apart
@@ -69,6 +69,9 @@ class InTalk:
         elsewhere = meant_elsewhere(look) if pending is None else None
         if elsewhere is not None:
             return look.reading("undo", elsewhere, BY_RULE)
+        begun = begun_elsewhere(look) if pending is None else None
+        if begun is not None:
+            return look.reading("start", begun, BY_RULE)
         short = follow_up.is_short(look.parsed, _asked_before(look, pending))
         if not short or plain in _EXACT or (look.claims.done and not (pending and "step" in pending.missing)):
             return None

@@ -42,6 +42,7 @@ from assistant.understand.numbers.strengths import bare_numbers, mixes_in
 from assistant.understand.numbers.wanted_unit import wanted_unit
 from assistant.understand.parsing import Parsed
 from assistant.understand.steps import fills
+from assistant.understand.steps.apart import steps_apart
 from assistant.understand.steps.claimed_steps import Claims
 from assistant.understand.steps.told import Told, told_in
 from assistant.understand.steps.touched import touched_in
@@ -248,6 +249,7 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         smell=told.smell if smells else None,
         wet=_wet(claims, told) if smells and asked.intent != "done" else None,
         openings=openings_in(plain) if asked.intent == "done" else None,
+        apart=steps_apart(parsed) if asked.intent == "done" and len(slots.enclosures) > 1 else (),
         every_enclosure=every or slots.every_enclosure,
         pressed=asked.intent == "return_check" and bool(_PRESSED.search(plain)),
         cold=(asked.intent == "return_check" and bool(_CHILLED.search(plain)))

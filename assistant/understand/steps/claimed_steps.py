@@ -317,7 +317,8 @@ _BY_SOMETHING_ELSE = Pattern(
 )
 """ "The hides are dry", "my friend's tank is rinsed": no step of what is being cleaned."""
 _OF_ANOTHER = Pattern(
-    r"(?:(?:and|but|so|ok|well|oh|also) )*(?:(?:my |the |our )?(?:friend|mum|mom|dad|sister|brother|neighbou?r|mate|boss)"
+    r"(?:(?:and|but|so|ok|well|oh|also) )*(?:(?:my |the |our )?(?:friend|mum|mom|dad|sister|brother|neighbou?r|mate"
+    r"|boss)"
     r" 's \w+|the other (?!one\b|animals?|ANIMAL)\w+|my (?:hands?|gloves|hair|car|kitchen|bath\w*))\b"
 )
 _WITH_A_PRODUCT = Pattern(
@@ -334,7 +335,9 @@ def _counts(step: str, match: re.Match[str]) -> bool:
             return False
     if step in ("rinse", "wipe", "dry") and _WITH_A_PRODUCT.match(after) and " off" not in after:
         return False  # "rinsed with vinegar": put on, and nothing rinsed off
-    if step == "apply" and re.match(r"(?: \S+){0,4}? with (?:just |only |plain |clean |warm |some |tap )*water\b", after):
+    if step == "apply" and re.match(
+        r"(?: \S+){0,4}? with (?:just |only |plain |clean |warm |some |tap )*water\b", after
+    ):
         return False
     if re.search(r"\bto (?:\w+ )?$", match.string[: match.start()]):
         return False  # "fine to put him back" is a wish

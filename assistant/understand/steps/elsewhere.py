@@ -12,12 +12,55 @@ from assistant.understand.look import Look
 from assistant.understand.named.names import HOMES
 
 _HOME = f"(?:{'|'.join(sorted(HOMES))})"
-_CORRECTS = re.compile(
-    r"^(?:(?:no|nope|wait|sorry|oops|oh|hang on|hold on|whoops|actually|not both) ,? ?)+"
-    rf"(?:(?:i (?:meant|mean)|it was|that was|i said|just|only) )*(?:the |my )?(?P<home>ENCLOSURE|ANIMAL|\w+ one"
-    rf"|(?:\w+ )?{_HOME}|neighbou?r|wrong \w+|next door)(?: 's)?(?: (?:that )?i (?:just )?(?:did|sprayed|rinsed|washed|dried"
-    rf"|cleared|wiped|moved out|emptied))?(?: (?:i meant|i mean|only|not both|that was|it was))?(?: ?[.!])*$"
+_STEP = r"(?:did|sprayed|rinsed|washed|dried|cleared|wiped|moved out|emptied|cleaned|started|meant|mean|said)"
+_OPENS = re.compile(
+    r"^(?:(?:no|nope|wait|sorry|oops|oh|hang on|hold on|whoops|actually|not both|argh|my mistake|my bad|but) ,? ?)+"
 )
+_CORRECTS = re.compile(
+    rf"^(?:(?:i (?:just |only )?{_STEP}|it was|that was|it is|i am (?:at|on|doing|in)|just|only|all|for|in|wrong one"
+    rf"|wrong {_HOME}|,) ?)*(?:the |my )?(?P<home>ENCLOSURE|ANIMAL|\w+ one|(?:\w+ )?{_HOME}|neighbou?r|wrong \w+"
+    rf"|next door)"
+    rf"(?: 's)?(?: (?:that )?i (?:just )?{_STEP})?"
+    r"(?P<tail> (?:i meant|i mean|only|not both|that was|it was|instead)| ,? ?not (?:this|that|it|both|this one"
+    r"|that one"
+    r"|the (?:ENCLOSURE|ANIMAL|\w+)|ENCLOSURE|ANIMAL))*(?: ?[.!])*$"
+)
+_MARKED = re.compile(
+    rf"^(?:i (?:meant|mean)|only|just the|wrong (?:one|{_HOME}))\b|\bnot (?:this|that|both|the|ENCLOSURE)\b|\bi meant$"
+)
+"""What corrects without a "no" in front: "I meant basil", "only the river tank"."""
+
+
+def _corrects(look: Look) -> re.Match[str] | None:
+    plain = look.parsed.plain.strip(" .!")
+    opened = _OPENS.match(plain)
+    rest = plain[opened.end() :] if opened is not None else plain
+    return _CORRECTS.match(rest) if opened is not None or _MARKED.search(rest) else None
+
+
+def begun_elsewhere(look: Look) -> Slots | None:
+    """ "No, the window cage", right after a clean was begun: the same there, and none where it was begun.
+
+    None: no such thing.
+    """
+    last, before = look.world.talk.last, look.world.talk.last_reading
+    if last is None or before is None or last.intent != "start" or last.outcome is not Outcome.ANSWER:
+        return None
+    begun = tuple(last.values.get("enclosures") or ())
+    if not begun or before.intent != "start" or _corrects(look) is None or look.claims.done:
+        return None
+    named = _meant(look)
+    if not named or named == begun:
+        return None
+    return replace(before.slots, enclosures=named, corrects=True, start_over=None)
+
+
+def _meant(look: Look) -> tuple[str, ...]:
+    """The enclosure that is said to be meant, without the one that is said not to be."""
+    slots = look.slots("done")
+    if len(slots.enclosures) < 2 or " not " not in look.parsed.plain:
+        return slots.enclosures
+    return slots.enclosures[:1]
 
 
 def meant_elsewhere(look: Look) -> Slots | None:
@@ -29,11 +72,10 @@ def meant_elsewhere(look: Look) -> Slots | None:
     if last is None or before is None or last.intent != "done" or last.outcome is not Outcome.ANSWER:
         return None
     recorded = last.values.get("enclosures") or ()
-    found = _CORRECTS.match(look.parsed.plain)
+    found = _corrects(look)
     if found is None or last.values.get("recorded") is not True or set(look.claims.done) - set(before.slots.steps):
         return None
-    slots = look.slots("done")
-    named = slots.enclosures or _by_its_looks(found["home"], look)
+    named = _meant(look) or _by_its_looks(found["home"], look)
     if len(named) > 1 or tuple(recorded) == named:
         return None
     return replace(before.slots, enclosures=named)

@@ -29,6 +29,11 @@ _WRONG = Pattern(
     r"|\b(?:accidentally|mistakenly)\b|\bmixed (?:them|the bottles|the two|the sprays) up\b|\bmixed up the bottles\b",
     *("wrong", "by mis", "by acc", "accident", "mistake", "mixed"),
 )
+_INSTEAD = Pattern(
+    r"\binstead\b|\b(?:switch\w*|chang\w+|swap\w*) (?:over )?to\b|\b(?:ran|run|running) out\b",
+    *("instead", "switch", "chang", "swap", "out"),
+)
+""" "I'll use the yellow instead", "switching to bleach": of a clean in which nothing has been sprayed."""
 _NOT_THAT = Pattern(
     r"(?:^| )(?:,? ?(?:and |but )?(?:not|instead of|rather than|in place of|was not|is not|in stead of"
     r"|should have been|meant to (?:use|grab|take|pick up|be)|thought (?:it|that|i|this) (?:was|had|grabbed|used))"
@@ -52,7 +57,8 @@ _TELLS = Pattern(
     *("BOTTLE", "STOCK", "AGENT", "PRODUCT"),
 )
 _TO_USE = Pattern(
-    rf"^(?:(?:i am|i will be|it is|i|we are|make it|make that|do it|let us) )?(?:(?:using|use|with|going with"
+    rf"^(?:(?:i am|i will be|i will|we will|it is|i|we are|make it|make that|do it|let us|actually|ok) )*"
+    rf"(?:(?:using|use|with|going with|switch|switching|switched|change|changing|changed|swap|swapping|swapped|over|to"
     rf"|going for|meant|mean|said|taking|it) )*{_WITH}\b(?: one| bottle)?(?: instead| it is| i meant| for this"
     rf"| for this one| then| please)*(?: ,? ?(?:not|instead of|rather than) .*)?$"
 )
@@ -61,7 +67,8 @@ _FILLED = Pattern(
     rf"\b(?:filled|mixed|made up|refilled|topped up|put it in|went in(?:to)?|poured it in(?:to)?) {_WITH}\b"
 )
 _TO_COME = Pattern(
-    r"\b(?:if|can i|could i|should i|may i|will|going to|about to|next time|tomorrow|later|want to|would|is it ok"
+    r"\b(?:if|can i|could i|should i|may i|(?<!i )(?<!we )will|going to|about to|next time|tomorrow|later|want to"
+    r"|would|is it ok"
     r"|what (?:if|now|happens)|whether|do i)\b"
 )
 _ASKS = Pattern(r"^(?:is|are|was|were|did|do|does|can|could|should|how|what|which|when|where|who|why)\b")
@@ -111,7 +118,8 @@ def _begun_just_now(world: World) -> tuple[str, ...]:
 
 def _said(parsed: Parsed, plain: str, household: Household) -> _Said | None:
     opened, wrong, not_that = _OPENS.match(plain), _WRONG.search(plain), _NOT_THAT.search(plain)
-    if not (opened or wrong or not_that):
+    instead = _INSTEAD.search(plain) is not None
+    if not (opened or wrong or not_that or instead):
         return None
     things = tuple(_things(parsed, household))
     masked = _named_by_colour(plain, household)
@@ -128,6 +136,8 @@ def _said(parsed: Parsed, plain: str, household: Household) -> _Said | None:
     tells = _TELLS.search(told) is not None or _TO_USE.search(told) is not None
     filled = _FILLED.search(told) is not None
     if not tells and not filled:
+        return None
+    if instead and not (opened or wrong or not_that) and not _TO_USE.search(told):
         return None
     if len({(thing.kind, thing.name) for thing in kept}) != 1:
         return None

@@ -71,7 +71,8 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("return", rf"\b(?:put|popped|placed) (?:{_ONE}|(?:the |my )?(?:ANIMAL|ENCLOSURE)) in (?:already|again)$"),
     (
         "return",
-        rf"\b(?:{_ONE}|{_ALL_OF_THEM}|he|she|they|it|(?:the |my )?(?:ANIMAL|ENCLOSURE))(?: has| have| is| are| 's)?{_NOW}"
+        rf"\b(?:{_ONE}|{_ALL_OF_THEM}|he|she|they|it|(?:the |my )?(?:ANIMAL|ENCLOSURE))(?: has| have| is| are"
+        rf"| 's)?{_NOW}"
         r" (?:got|climbed|crawled|crept|slipped|jumped|ran|went|wandered|snuck|hopped|escaped|sneaked|gone) "
         rf"(?:straight |right )?back (?:in(?!to)|inside|into (?:it|there|the wet|ENCLOSURE))\b(?! {TUB})"
         rf"(?! (?:the|his|her|their|a|its) (?:{_WAIT})?{TUB})",
@@ -133,7 +134,8 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("apply", r"\bwiped(?: \S+){0,5}? (?:with|in) (?:the |my )?(?:AGENT|STOCK|BOTTLE)"),
     (
         "apply",
-        r"\b(?:rinsed|dried|hosed|flushed|mopped)(?: \S+){0,3}? (?:with|in|using) (?:the |some |my |a |a bit of |more )*"
+        r"\b(?:rinsed|dried|hosed|flushed|mopped)(?: \S+){0,3}? (?:with|in|using) (?:the |some |my |a |a bit of "
+        r"|more )*"
         r"(?:\w+ )?(?:AGENT|STOCK|BOTTLE)\b(?! off)",
     ),
     ("wash", r"\b(?:rinsed|wiped)(?: \S+){0,3}? with (?:\w+ ){0,2}?(?:soapy|soap|suds)\b"),

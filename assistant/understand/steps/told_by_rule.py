@@ -18,7 +18,8 @@ _A_CLEAN_TO_DO = Pattern(
 )
 """ "Just a spot clean of the river tank": wanted, and not said to be done."""
 _BEGINS = Pattern(
-    r"(?:(?:ok|so|right|now|let us|i will|i am going to|going to|please|can you|and|hey) ,? ?)*(?:start|begin|starting|starting on"
+    r"(?:(?:ok|so|right|now|let us|i will|i am going to|going to|please|can you|and|hey) ,? ?)*(?:start|begin"
+    r"|starting|starting on"
     r"|start on|begin on|beginning|doing|do) (?:on |with |a clean of |cleaning )?(?:the |my )?(?:ENCLOSURE|ANIMAL)"
     r"(?: (?:and|,) (?:the |my )?(?:ENCLOSURE|ANIMAL))* (?:with|using|in) (?:the |some |my )?(?:BOTTLE|AGENT|STOCK)"
     r"(?: ,|[.;]| and| so) ?(?:how|what|when|which|is|can|do|will|does|remind|tell)\b"
