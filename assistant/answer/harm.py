@@ -62,6 +62,8 @@ def _followed(reading: Reading, world: World, place: str | None, victim: str) ->
     if asked == "number":
         return _numbers(reading, world, place, victim)
     left = _rinse_left_s(place, victim, world) if place is not None else 0.0
+    if asked == "collapsed" and not (victim == "animal" and place == "lungs"):
+        return _told_on(_answer(reading, world, "harm.collapsed", place or "lungs", victim, left), left)
     if asked == "give":
         return _told_on(_answer(reading, world, "harm.nothing_given", place or "mouth", victim, left), left)
     if place is None:

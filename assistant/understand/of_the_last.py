@@ -106,6 +106,10 @@ _DID_IT = re.compile(
     r"|too late|it is (?:already )?(?:done|mixed)(?: already)?)"
 )
 """ "I already did", right after it was asked whether two may meet."""
-_AND_THAT = re.compile(r"(?:and|or|so|ok|but) (?!i |he |she |it |the timer)|(?:what|how) about\b")
+_AND_THAT = re.compile(
+    r"(?:and|or|so|ok|but) (?!i |he |she |it |the timer)|(?:what|how) about\b"
+    r"|(?:how much|how strong|what strength|diluted|weaker|watered down|just (?:a |one )?(?:bit|little|drop|dab)|only (?:a "
+    r")?(?:bit|little|drop|dab)|even (?:a |one )?(?:bit|little|drop)|at what|which one|what with)\b"
+)
 """ "What about iodine?", right after a wish to treat an animal was refused."""
 _FOR_HOW_LONG = re.compile(r"(?:and |ok )?(?:for )?how long(?: for| then)?|how (?:hot|strong|warm)(?: then)?")

@@ -132,14 +132,21 @@ class Reader:
 
     def _harm(self, look: Look) -> Reading | None:
         plain = look.parsed.plain
-        cry = cry_in(plain) or cry_in(with_animals_by_name(look.parsed)) or _hit_by_name(look.parsed)
+        cry = cry_in(plain) or cry_in(with_animals_by_name(look.parsed))
         if cry is not None and (look.is_no_cry or look.evidence.is_another_alarm):
             cry = None
+        cry = cry or _hit_by_name(look.parsed)
         if cry is not None and cry.intent == "wound" and look.evidence.is_rather("splash", "wound"):
             cry = cry_like("splash", plain)  # "there's bleach on her belly": no wish to put it there
         cry = cry or cry_after(plain, look.world.talk.last)
-        after = followed(look.parsed.plain, look.world) if cry is None or cry.place is None else None
-        if after is not None and (cry is None or cry.intent == "splash") and "splash" in self._questions:
+        after = followed(look.parsed.plain, look.world)
+        if after is not None and after.asked != "collapsed" and cry is not None and cry.place is not None:
+            after = None
+        if (
+            after is not None
+            and (cry is None or cry.intent == "splash" or after.asked == "collapsed")
+            and "splash" in self._questions
+        ):
             slots = without_troubles(look.slots("splash"))
             slots = replace(slots, place=after.place, victim=after.victim, asked_of_harm=after.asked)
             return look.reading("splash", slots, BY_RULE)

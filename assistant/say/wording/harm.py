@@ -167,6 +167,18 @@ def _see_it(answer: Answer) -> Line:
     )
 
 
+def _collapsed(answer: Answer) -> Line:
+    people = answer.details["people"]
+    if answer.details["victim"] == "animal":
+        return _line(
+            f"Call {vet(people)}, now. Fresh air, lukewarm water over it on the way. Nothing by mouth.", answer
+        )
+    return _line(
+        f"Call {emergency(people)}, now. Fumes: don't go in after them, open doors from outside. Nothing by mouth.",
+        answer,
+    )
+
+
 def _numbers(answer: Answer) -> Line:
     people = answer.details["people"]
     if answer.details["victim"] == "animal":
@@ -205,6 +217,7 @@ LINES: Mapping[str, Callable[[Answer], Line]] = {
     "harm.lens": _lens,
     "harm.see_it": _see_it,
     "harm.numbers": _numbers,
+    "harm.collapsed": _collapsed,
     "harm.where": _where,
     "harm.wound": _wound,
     **ALARM_LINES,

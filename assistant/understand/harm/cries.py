@@ -63,6 +63,13 @@ def cry_after(text: str, last: Reply | None) -> Cry | None:
         return Cry("splash", "lungs", "person")
     if fumes and _GOT_OUT.search(text):
         return Cry("splash", "lungs", "person", got_out=True)
+    if last is not None and last.intent == "unknown_bottle" and _SMELLS_OF_IT.search(text):
+        return Cry("splash", "lungs", "person")
+    if last is not None and last.intent in ("dose", "make_up") and _TO_SOAK_IN.search(text):
+        return _treated(text)
+    gas_told = last is not None and last.outcome is Outcome.REFUSE and last.values.get("gas") is True
+    if (gas_told or fumes) and (_WHAT_NOW.match(text) or _STINKS.match(text)):
+        return Cry("splash", "lungs", "person")
     gas = last is not None and ((last.outcome is Outcome.REFUSE and last.values.get("gas") is True) or fumes)
     return Cry("splash", "lungs", "animal") if gas and LEFT_INSIDE.search(text) else None
 
@@ -76,6 +83,10 @@ def cry_in(text: str) -> Cry | None:
     text = HEARD_AS_EYE.sub(lambda eye: f"{eye['my'] or 'in my'} eye", IDIOMS.sub(" ", text))
     if (SPRAYED_ANIMAL.search(text) or REACHED_IT.search(text)) and not _is_wish(text):
         return Cry("splash", "eye" if re.search(r"\beyes?\b", text) else "skin", "animal")
+    if _HIT_IT.search(text) and not text.endswith("?") and not _is_wish(text):
+        return Cry("splash", "eye" if re.search(r"\beyes?\b", text) else "skin", "animal")
+    if _HEAD.search(text):
+        return Cry("splash", "lungs", "person")
     if _WOULD_IT_HURT.search(text) or its_home_is_done(text):
         return None
     if _IN_ITS_EYE.match(text):
@@ -119,8 +130,37 @@ def _by_parts(text: str) -> Cry | None:
     return None if found is None else Cry("splash", found.place, "animal" if found.animal else "person")
 
 
+_HIT_IT = re.compile(
+    rf"^(?:(?:oh|no|i|we|have|just|accidentally|god|shit|help|my \w+|and|so|then) ,? ?)*(?:wiped|rubbed|bathed"
+    rf"|washed|cleaned"
+    rf"|rinsed|soaked|misted|dabbed|sprayed|dipped|dunked|doused) (?:the |my |poor )*(?:\w+ )?{ANIMAL}(?: \w+){{0,2}}?"
+    r" (?:with|in) (?:the |my |some |a bit of )*(?:\w+ )?(?:AGENT|STOCK|BOTTLE)\b"
+    rf"|\b(?:spray|mist|AGENT|STOCK|BOTTLE|some of it) (?:has |just |accidentally )*(?:hit|caught|reached|landed on"
+    rf"|went on"
+    rf"|went over|got on|got onto|splashed|drenched) (?:the |my |poor )*(?:\w+ )?{ANIMAL}\b"
+)
+""" "I wiped the gecko down with alcohol", "the spray hit the snake"."""
+_HEAD = re.compile(
+    r"\b(?:my |got a |have a |a )?(?:head (?:hurts|aches|is (?:pounding|spinning|banging|splitting|killing me))"
+    r"|headache)\b"
+    r"(?=.*\b(?:smell\w*|fumes?|stinks?|reeks?|AGENT|STOCK|spray\w*)\b)"
+    r"|\b(?:smell\w*|fumes?|stinks?|reeks?|AGENT|STOCK|spray\w*)\b.*\b(?:headache|head (?:hurts|aches|spinning))\b"
+)
+_SMELLS_OF_IT = re.compile(r"\b(?:it |that )?(?:smells|stinks|reeks|smelt|smelled|sniffed|gassy|fumes|fizz\w*)\b")
+_TO_SOAK_IN = re.compile(rf"\b(?:{ANIMAL}|him|her|it|them) to (?:soak|bathe|bath|sit|swim|lie|drink)\b")
+_WHAT_NOW = re.compile(
+    r"^(?:(?:oh|so|and|ok|help|god|shit|quick|please|but|no) ,? ?)*(?:what (?:do|should|shall|can|must) (?:i|we) do"
+    r"|what now|now what|help|then what|and now|do i (?:rinse|pour|open|air)\w*)\b"
+)
+_STINKS = re.compile(
+    r"^(?:(?:oh|and|now|it|that|the room|god|,) ?)*(?:is |really )*(?:stinks?|reeks?|fizz\w*|bubbl\w*|smok\w*"
+    r"|steam\w*)\b"
+)
 HIT_BY_MISTAKE = re.compile(
-    r"^(?=.*\b(?:crap|shit|damn|dammit|oops|whoops|oh no|oh god|god|bugger|help|accident\w*|mistake)\b)"
+    r"\b(?:sprayed|squirted|misted|splashed) (?:the |my |poor |little )*ENCLOSURE with (?:the |my )?(?:BOTTLE|AGENT"
+    r"|STOCK)"
+    r" (?:instead of|not|rather than) (?:the |his |her |its )?(?:\w+ )?water\b"
+    r"|^(?=.*\b(?:crap|shit|damn|dammit|oops|whoops|oh no|oh god|god|bugger|help|accident\w*|mistake)\b)"
     r".*\b(?:sprayed|squirted|splashed|misted|hit|doused|soaked) (?:the |my |poor |little )*ENCLOSURE\b(?! 's)"
 )
 _IN_ITS_EYE = re.compile(

@@ -15,8 +15,9 @@ from assistant.contract import World
 from assistant.core.record.state import Rinse
 from assistant.core.round.rounds import is_open, rinse_left_s
 
-AskedOfHarm: TypeAlias = Literal["again", "give", "lens", "stop", "still", "number"]
-"""What is asked: all of it again, something by mouth, a lens, to stop rinsing, what if it goes on, or a number."""
+AskedOfHarm: TypeAlias = Literal["again", "give", "lens", "stop", "still", "number", "collapsed"]
+"""What is asked: all of it again, something by mouth, a lens, to stop rinsing, what if it goes on, or a number; or that
+somebody collapsed, which comes before all of it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,6 +34,9 @@ def followed(text: str, world: World) -> Followed | None:
 
     A number to call and whether to make somebody sick are known at any time.
     """
+    down = _down(text, world)
+    if down is not None:
+        return down
     if _NUMBER.search(text):
         return Followed("number", *(_harm_before(world) or (None, None)))
     just_told = _just_told(world)
@@ -48,6 +52,21 @@ def followed(text: str, world: World) -> Followed | None:
         return None
     victim = "person" if _A_PERSON.search(text) else before[1]
     return Followed(asked, before[0], victim)
+
+
+def _down(text: str, world: World) -> Followed | None:
+    """Somebody unconscious, not breathing or in fits; of an animal only where a product may have done it."""
+    before = _harm_before(world)
+    known = _AN_ANIMAL.search(text) is not None or (before is not None and before[1] == "animal")
+    animal = known and not _PEOPLE.search(text)
+    if _ASKED_OF_IT.search(text):
+        return None
+    place = before[0] if before is not None else None
+    if animal and _DOWN_ANIMAL.search(text) and (before is not None or _FROM_IT.search(text)):
+        return Followed("collapsed", place, "animal")
+    if not animal and _DOWN.search(text):
+        return Followed("collapsed", place, "person")
+    return None
 
 
 def _asked(text: str, just_told: bool) -> AskedOfHarm | None:
@@ -96,6 +115,25 @@ def _harm_before(world: World) -> tuple[Any, Any] | None:
     return (latest.place, latest.victim) if latest is not None else None
 
 
+_DOWN = re.compile(
+    r"\b(?:passed out|collapsed|unconscious|fainted|keeled over|blacked out|lost consciousness|unresponsive"
+    r"|(?:is|are|'s|has) not (?:breathing|responding|waking)|stopped breathing|(?:will|can) not wake|not breathing"
+    r"|turn(?:ed|ing) blue|having a (?:fit|seizure)|seizures?|convuls\w+|fitting on the)\b"
+)
+_DOWN_ANIMAL = re.compile(
+    _DOWN.pattern + r"|\b(?:limp|floppy|gasping|twitching|paralysed|paralyzed|not moving|(?:is|does|has) not mov\w+"
+    r"|stopped moving|not right|breathing (?:funny|weird\w*|odd\w*|hard|fast|heavily|strange\w*|badly)"
+    r"|(?:open|opening) (?:his |her |its )?mouth|mouth open|foaming|dying|upside down)\b"
+)
+_AN_ANIMAL = re.compile(
+    r"\b(?:ANIMAL|ENCLOSURE|snake|gecko|lizard|dragon|python|tortoise|turtle|frog|boa|skink|chameleon)\b"
+)
+_PEOPLE = re.compile(
+    r"\b(?:husband|wife|mum|mom|dad|son|daughter|child|kid|baby|toddler|boy|girl|man|woman|partner|friend|brother"
+    r"|sister|someone|somebody|person)\b"
+)
+_FROM_IT = re.compile(r"\b(?:AGENT|STOCK|BOTTLE|MIX|spray\w*|mist\w*|fumes?|smell|disinfect\w*|clean\w*|bleach\w*)\b")
+_ASKED_OF_IT = re.compile(r"^(?:what if|if|can|could|will|would|does|do|how|should)\b|\bwhat if\b|\bonce\b")
 _FEW = 10
 _RECENT = timedelta(hours=1)
 """So long after a rinse began "it still stings" is about it; first-aid-eye-urgent has the same hour."""

@@ -191,6 +191,18 @@ _SO_MUCH = Pattern(
     rf"|drops?|dose|dosage)\b.*\b{ANIMAL}\b{_NOT_HOME}"
 )
 """A word that is no product of cleaning, an amount and an animal: "wormex mils, ball python"."""
+_IN_ITS_WATER = Pattern(
+    r"^(?!.*\b(?:soak|scrub|wash|clean the|disinfect) (?:the |his |her )?(?:\w+ )?(?:bowl|dish)\b)"
+    r"(?!.*\bto (?:soak|clean|disinfect|wash|bleach|sterili[sz]e) (?:it|them)\b)"
+    r".*\b(?:put|add|pour|drop|use|mix|squirt|splash|give)\b.*\b(?:AGENT|STOCK|BOTTLE)\b.*\b(?:in|into|to)"
+    r" (?:the |his |her |its |their )?(?:water (?:bowl|dish)|drinking water|drinking bowl|drink)\b"
+    rf"|\bgive (?:the |my )?(?:\w+ )?(?:{ANIMAL}|ENCLOSURE|him|her|it|them) (?:a |some )?(?:drink|sip|bit|little"
+    rf"|drop)\b"
+    r".*\b(?:AGENT|STOCK|BOTTLE)\b"
+    rf"|\b(?:AGENT|STOCK|BOTTLE|MIX)\b.*\b(?:{ANIMAL}|him|her|them) to (?:soak|bathe|bath|sit|swim|drink)\b",
+    *("water", "drink", "soak", "bath", "swim", "give"),
+)
+""" "A drop of bleach in the water bowl": what it drinks is no surface."""
 _OF_A_HOME = re.compile(
     rf"\b(?:on|onto|for|in|into|of|clean|disinfect|wash|do|strip|soak|spray|treat|scrub|wipe|bleach) (?:(?:the|his"
     rf"|her|my"
@@ -203,7 +215,7 @@ def treats(text: str) -> bool:
     """True when a masked text wishes to put something on or into an animal, or asks the dose of a medicine."""
     if _ACCIDENT.search(text) or _RUBS_ITSELF.search(text):
         return False
-    if _ROUTES.search(text):
+    if _ROUTES.search(text) or _IN_ITS_WATER.search(text):
         return True
     if (_MEDICINE.search(text) or _SO_MUCH.search(text)) and not _OF_A_SYRINGE.search(text):
         return not (_OF_A_HOME.search(text) and not re.search(rf"\b{_DOSED}\b", text))
