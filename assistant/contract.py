@@ -172,7 +172,7 @@ class Slots:
     victim: Literal["person", "animal"] | None = None
     places_too: tuple[Literal["eye", "skin", "mouth", "lungs"], ...] = ()
     """Where else it got to, in the same breath."""
-    asked_of_harm: Literal["again", "give", "lens", "stop", "still", "number"] | None = None
+    asked_of_harm: Literal["again", "give", "lens", "stop", "still", "number", "collapsed"] | None = None
     """Asked of the harm just told of: what now, something by mouth, a lens, the end of rinsing, a number."""
     stock_strength: Amount | None = None
     """A strength of the concentrate itself stated in the question ("from six percent bleach"), percent."""
@@ -400,9 +400,10 @@ class Question:
 
 @dataclass(frozen=True)
 class Talk:
-    """What the conversation remembers between turns of one sitting. Never recorded."""
+    """What the talk remembers between turns of one sitting, never recorded. `germ`: an illness told, and when."""
 
     pending: Pending | None = None
+    germ: tuple[str, datetime] | None = None
     last: Reply | None = None
     last_reading: Reading | None = None
     takes_back: bool = False

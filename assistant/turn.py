@@ -108,4 +108,7 @@ def _talk_after(world: World, reading: Reading, answer: Answer, reply: Reply, pe
         last_reading=before if reading.intent in ABOUT_TALK else reading,
         takes_back=steps_heard,
         told_until=world.now,
+        germ=(reading.slots.organisms[0], world.now)
+        if reading.intent == "outbreak" and reading.slots.organisms
+        else world.talk.germ,
     )

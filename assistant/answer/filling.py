@@ -105,7 +105,9 @@ def _with_its_concentrate(reading: Reading, bottle: Bottle | None, world: World)
     The mix is then what that makes; where it doesn't, it is asked whether so much ready mix is meant.
     """
     slots = reading.slots
-    if bottle is None or slots.mixes or slots.roles != ("product",) or not isinstance(bottle.mix, SaidRatio):
+    if bottle is None or slots.mixes or len(slots.roles) != 1 or slots.roles[0] not in ("product", ""):
+        return reading
+    if not isinstance(bottle.mix, SaidRatio):
         return reading
     part, whole = in_ml(slots.volumes[0]), in_ml(bottle.capacity)
     own = read(bottle.mix, world.household.habits.ratio)
@@ -115,7 +117,7 @@ def _with_its_concentrate(reading: Reading, bottle: Bottle | None, world: World)
     concentrate = replace(reading, slots=replace(slots, mixes=(measured,), volumes=(), roles=()))
     if own.share / NEAR_ITS_OWN <= part / whole <= own.share * NEAR_ITS_OWN:
         return concentrate
-    if part >= whole:
+    if part >= whole or (slots.roles == ("",) and part >= whole / LITTLE_OF_IT):
         return reading
     ready = replace(reading, slots=replace(slots, mixes=(bottle.mix,), roles=()))
     details = {"bottle": bottle, "volume": slots.volumes[0], "ratio": own}
@@ -125,6 +127,8 @@ def _with_its_concentrate(reading: Reading, bottle: Bottle | None, world: World)
     return Answer(reading.intent, Outcome.ASK, "shelf.ready_mix", details, values, missing=missing, pending=pending)
 
 
+LITTLE_OF_IT = 4
+"""Part of a bottle from which on a volume, with no word of what it is, is taken as so much mix."""
 NEAR_ITS_OWN = Fraction(5, 2)
 """Times stronger or weaker than a bottle's own mix that a fill of it may be taken for."""
 

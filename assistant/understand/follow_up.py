@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from assistant.contract import Choice, Pending, Reading, Slots, World
-from assistant.core.quantities.amounts import Amount, Percent, SaidRatio
+from assistant.core.quantities.amounts import Amount, Percent, Ppm, SaidRatio
 from assistant.understand.numbers.corrections import instead_of, not_that, still_doubted, with_number
 from assistant.understand.numbers.scaled import factor_in, scaled
 from assistant.understand.parsing import Parsed
@@ -147,6 +147,8 @@ def corrected(answering: Answering, before: Reading, world: World) -> Reading | 
             put_right = instead_of(before, meant.number, meant.slots.numbers[0])
             return _joined(before, answering, put_right) if put_right is not None else None
         slots = meant.slots
+    if before.intent == "works_on" and _on_what_nobody_knows(answering.parsed.plain, slots):
+        return None  # "and chlorhexidine on parvo": not the germ asked of before
     question = world.questions.get(before.intent or "")
     given = given_to(question, slots) if question is not None else _given(slots)
     factor = factor_in(answering.parsed.plain)
@@ -166,11 +168,34 @@ def corrected(answering: Answering, before: Reading, world: World) -> Reading | 
         return _joined(before, answering, replace(before.slots, volumes=(said,)))
     elif "numbers" in given and len(given) == 1:
         return _joined(before, answering, with_number(before, slots.numbers[-1]))
+    if {"bottles", "stocks", "agents"} & given.keys() and "mixes" not in given:
+        before = _without_its_ppm(before, given, world)
     if not given and not slots.choices and not slots.unknown and not slots.faulty:
         return None
     if before.intent == "share_tool" and "enclosures" in given:
         return _joined(before, answering, _taken_elsewhere(before.slots, given["enclosures"][0]))
     return _joined(before, answering, _merged(before.slots, given, slots))
+
+
+def _without_its_ppm(before: Reading, given: dict[str, Any], world: World) -> Reading:
+    """Parts per million are of chlorine: asked of another agent, the mix is asked for anew."""
+    mixes = tuple(mix for mix in before.slots.mixes if not isinstance(mix, Ppm))
+    bottles = (world.household.bottle(name) for name in given.get("bottles", ()))
+    stocks = [*given.get("stocks", ()), *(bottle.stock for bottle in bottles if bottle is not None)]
+    found = (world.household.stock(name) for name in stocks)
+    agents = [*given.get("agents", ()), *(stock.agent for stock in found if stock is not None)]
+    chlorine = all(world.facts.agents[agent].family == "chlorine" for agent in agents if agent in world.facts.agents)
+    return before if chlorine else replace(before, slots=replace(before.slots, mixes=mixes))
+
+
+def _on_what_nobody_knows(plain: str, slots: Slots) -> bool:
+    """A word where a germ is named, that names none."""
+    return not (slots.organisms or slots.materials or slots.enclosures) and _ON_A_WORD.search(plain) is not None
+
+
+_ON_A_WORD = re.compile(
+    r"\b(?:on|against|for|kill|kills) (?!(?:it|that|them|those|this|us|both|sure|real|now|long)\b)[a-z]{3,}$"
+)
 
 
 def may_be_asked_again(intent: str | None, world: World) -> bool:
@@ -237,6 +262,8 @@ def _merged(base: Slots, given: dict[str, Any], answer: Slots) -> Slots:
         cleared |= {"volumes": (), "bottles": (), "numbers": ()}
     if {"bottles", "stocks", "agents"} & given.keys():
         cleared |= {"stocks": (), "agents": ()}
+    if "bottles" in given and base.bottles:
+        cleared |= {"share_wanted": None}
     if "bottles" in given and not given.get("agents") and base.mixes:
         cleared |= {"stocks": base.stocks, "agents": base.agents}
     if {"bottles", "stocks", "agents"} & given.keys():

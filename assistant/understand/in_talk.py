@@ -139,7 +139,7 @@ class InTalk:
             return follow_up.corrected(answering, before, look.world)
         if pending is not None and pending.reading.doubts:
             return follow_up.corrected(answering, before, look.world)
-        return None
+        return _goes_on_choosing(look, pending) if pending is not None else None
 
     def _adds_to_it(self, answering: Answering, pending: Pending, look: Look) -> Reading | None:
         """ "Bleach", when the mix was asked for: noted, and the mix is asked for again."""
@@ -203,6 +203,17 @@ class InTalk:
             return False  # "no wait what was I"
         short = 0 < len(said) <= 6 or word_for_word
         return short and set(said) <= words and plainly and not asks
+
+
+def _goes_on_choosing(look: Look, pending: Pending) -> Reading | None:
+    """ "And vinegar?", after "does bleach work on it?", while something else still waits for a yes or a no."""
+    before = look.world.talk.last_reading
+    if before is None or before.intent is None or before.intent == pending.reading.intent:
+        return None
+    slots = look.slots(before.intent)
+    if not follow_up.goes_on_choosing(look.parsed, slots, before):
+        return None
+    return follow_up.corrected(Answering(look.parsed, slots, look.spoken), before, look.world)
 
 
 def _names_an_item(look: Look) -> bool:

@@ -45,6 +45,12 @@ def is_told(plain: str) -> bool:
     return _NOT_TOLD.search(plain) is None
 
 
+_RINSED_OUT = re.compile(
+    r"\b(?:rins\w*|wash\w*|flush\w*|swill\w*|swish\w*|swirl\w*|clean\w*|empt\w+|sluic\w+|pump\w*|squeez\w+|drain\w*"
+    r"|scrub\w*|hos\w+|shook|shak\w+|run through|ran through|through|tipped|poured|chucked|dumped|got rid|rid of|out)\b"
+)
+_HAS_LEFT = re.compile(r"(?:so |and |i am |i )*(?:left with|have|got|there is) (?:VOLUME|NUMBER)\b")
+""" "Left with 200 mils of chlorhexidine": what is there, not how to be rid of it."""
 LIKELY = 0.85
 """Least chance of what is told of a surface in words that no rule knows."""
 _AGREES = frozenset({"yes", "correct", "right", "sure", "ahead", "exactly", "indeed"})
@@ -64,7 +70,11 @@ def may_be(intent: str, parsed: Parsed, claims: Claims, chance: float = 0.0) -> 
         return False  # "do I spray again"
     if intent == "mixed" and not (fills.may_be_fill(parsed.plain) and fills.names_what(parsed.plain)):
         return False
-    if intent == "rinsed_out" and (parsed.plain.endswith("?") or LOOKS_BACK.search(parsed.plain)):
+    if intent == "rinsed_out" and (
+        parsed.plain.endswith("?") or LOOKS_BACK.search(parsed.plain) or not _RINSED_OUT.search(parsed.plain)
+    ):
+        return False
+    if intent == "pour_away" and _HAS_LEFT.match(parsed.plain):
         return False
     if intent in OF_THE_SURFACE:
         return _likely_of_the_surface(intent, parsed.plain, chance)

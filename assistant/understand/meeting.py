@@ -20,7 +20,7 @@ _MET = Pattern(
     rf"|\b(?:sprayed|used|applied|misted|wiped)\b(?: \S+)? {_PRODUCT}(?: \S+){{0,4}}? (?:on top of"
     rf"|over|on|onto|after|right after|straight after|with|and) (?:the |some |my )?{_PRODUCT}"
     rf"|\b(?:sprayed|used|applied|misted|put)\b(?: \S+){{0,4}}? {_PRODUCT}"
-    rf"(?: (?!rins|wash|dr[iy]|wip|hos|flush)\S+){{0,3}}? (?:then|followed by|and after that)"
+    rf"(?: (?!rins|wash|dr[iy]|wip|hos|flush)\S+){{0,7}}? (?:then|followed by|and after that)"
     rf"(?: the| some| my)? {_PRODUCT}"
     rf"|\b(?:mixed|combined|blended)(?: up| together)? (?:the |some |my "
     rf"|in )*{_PRODUCT}(?: \S+){{0,3}}? (?:and|with|in|into|to) (?:the |some |my )*{_PRODUCT}"

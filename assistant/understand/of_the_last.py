@@ -25,6 +25,11 @@ def of_the_last_answer(look: Look) -> Reading | None:
         return look.reading("wound", look.slots("wound"), 0.9)
     if _FOR_HOW_LONG.fullmatch(plain) and before.intent in _OF_A_GERM:
         return _for_how_long(look, before)
+    if _FOR_HOW_LONG.fullmatch(plain) and "long" in plain and before.intent in _WITH_A_PRODUCT:
+        return _how_long_with_it(look, before)
+    if before.intent == "outbreak" and before.slots.organisms and _ENOUGH_FOR_IT.match(plain):
+        slots = replace(look.slots("works_on"), organisms=before.slots.organisms)
+        return look.reading("works_on", slots, 0.9)
     if look.top == "choose_agent" and before.intent in _OF_A_GERM and before.slots.organisms:
         slots = look.slots("choose_agent")
         if not (slots.organisms or slots.job or slots.materials):
@@ -38,11 +43,25 @@ def of_the_last_answer(look: Look) -> Reading | None:
 
 def _for_how_long(look: Look, before: Reading) -> Reading | None:
     """Of the illness just spoken of, with what was just said to work on it."""
-    if not before.slots.organisms or (before.intent == "outbreak" and "long" not in look.parsed.plain):
+    if not before.slots.organisms or (before.intent != "works_on" and "long" not in look.parsed.plain):
         return None
     intent = "choose_agent" if before.intent == "outbreak" else before.intent
     slots = Slots(organisms=before.slots.organisms) if before.intent == "outbreak" else before.slots
     return replace(before, question=look.parsed.text, intent=intent, slots=slots, spoken=look.spoken)
+
+
+def _how_long_with_it(look: Look, before: Reading) -> Reading:
+    """ "For how long?", after a dose or a soak was told: how long that stays wet, and never how long to air."""
+    if before.intent == "treat_item":
+        return replace(before, question=look.parsed.text, spoken=look.spoken)
+    slots = before.slots
+    named = Slots(bottles=slots.bottles, stocks=slots.stocks, agents=slots.agents, enclosures=slots.enclosures)
+    return look.reading("hold_time", named, 0.9)
+
+
+_WITH_A_PRODUCT = frozenset(
+    {"dose", "treat_item", "make_up", "mixed", "in_bottle", "top_up", "surface", "mix_strength"}
+)
 
 
 def _logged_too(look: Look, before: Reading, plain: str) -> Reading | None:
@@ -79,6 +98,12 @@ def _put_in_instead(look: Look, dose: Reply) -> Reading | None:
     return look.reading("mix_strength", slots, BY_RULE)
 
 
+_ENOUGH_FOR_IT = re.compile(
+    r"(?:so |and |but |ok )*(?:is|will|would|does|can) (?:the |my |some )?(?:BOTTLE|AGENT|STOCK) (?:be )?(?:enough"
+    r"|do|ok"
+    r"|any good|strong enough|good enough|work|kill it|right|do it|fix it)\b|(?:and |what about |or )(?:the )?(?:BOTTLE"
+    r"|AGENT|STOCK)$"
+)
 _OF_A_GERM = frozenset({"works_on", "choose_agent", "outbreak"})
 _TOO = re.compile(
     r"(?:(?:and|i|we|also|then|oh|yes|plus) )*(?:(?:did|done|do|log|logged|same (?:for|with)|the same for|as well as)"
@@ -108,7 +133,8 @@ _DID_IT = re.compile(
 """ "I already did", right after it was asked whether two may meet."""
 _AND_THAT = re.compile(
     r"(?:and|or|so|ok|but) (?!i |he |she |it |the timer)|(?:what|how) about\b"
-    r"|(?:how much|how strong|what strength|diluted|weaker|watered down|just (?:a |one )?(?:bit|little|drop|dab)|only (?:a "
+    r"|(?:how much|how strong|what strength|diluted|weaker|watered down|just (?:a |one )?(?:bit|little|drop|dab)"
+    r"|only (?:a "
     r")?(?:bit|little|drop|dab)|even (?:a |one )?(?:bit|little|drop)|at what|which one|what with)\b"
 )
 """ "What about iodine?", right after a wish to treat an animal was refused."""

@@ -166,6 +166,8 @@ class Parser:
         mentions = self._names.in_text(tokens)
         taken = {place for mention in mentions for place in range(mention.start, mention.end)}
         when = when_in(tokens)
+        if when is not None and is_a_mix(tokens, when, mentions):
+            when = None
         if when is not None and taken.isdisjoint(range(when.start, when.end)):
             taken |= set(range(when.start, when.end))
         else:
@@ -228,6 +230,13 @@ class Parser:
         """The known word that sounds the same, the nearest in letters where there are several."""
         near = process.extract(word, self._spellings, scorer=fuzz.ratio, score_cutoff=BY_EAR, limit=_NEAREST)
         return next((known for known, *_ in near if sound_of(known) == sound_of(word)), None)
+
+
+def is_a_mix(tokens: Sequence[Token], when: SaidWhen, mentions: Sequence[Mention]) -> bool:
+    """ "The yellow bottle at 1:50": where something to mix is named, one to fifty and no time of day."""
+    said = "".join(token.text for token in tokens[when.start : when.end])
+    products = any(thing.kind in ("bottle", "stock", "agent") for mention in mentions for thing in mention.things)
+    return products and re.fullmatch(r"(?:at|of)?1:\d+", said) is not None
 
 
 _LONGEST = 400

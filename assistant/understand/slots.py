@@ -40,7 +40,7 @@ from assistant.understand.named.waiting import (
 from assistant.understand.numbers.poured import roles_of, share_left, share_wanted, strokes_in, uses_up
 from assistant.understand.numbers.strengths import bare_numbers, mixes_in
 from assistant.understand.numbers.wanted_unit import wanted_unit
-from assistant.understand.parsing import Parsed
+from assistant.understand.parsing import Parsed, is_a_mix
 from assistant.understand.steps import fills
 from assistant.understand.steps.apart import steps_apart
 from assistant.understand.steps.claimed_steps import Claims
@@ -130,6 +130,8 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
         faulty=parsed.amounts.faulty,
         **names,
     )
+    if slots.share_wanted is not None:  # "a quarter of the yellow one" is no ratio
+        slots = replace(slots, numbers=tuple(number for number in slots.numbers if number != slots.share_wanted))
     if asked.intent in _POURED_TOGETHER:
         slots = _unfolded(slots)
     if asked.intent == "bleach_now" and len(slots.numbers) == 1 and not slots.temperatures:
@@ -312,6 +314,8 @@ def _when(parsed: Parsed, asked: Asked) -> SaidTime | None:
     question = asked.world.questions.get(asked.intent or "")
     if said is None and question is not None and any("{when}" in text for text in question.phrasings):
         said = when_in(parsed.tokens, bare=True)
+        if said is not None and is_a_mix(parsed.tokens, said, parsed.mentions):
+            said = None
     return moment(said, asked.world.now) if said is not None else None
 
 

@@ -7,6 +7,7 @@ wrong enclosure, so the reading stays without a name and the answer asks, or goe
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import timedelta
 from typing import Any
 
 from assistant.contract import Reading, Slots, World
@@ -29,10 +30,12 @@ def with_referent(slots: Slots, intent: str, plain: str, world: World) -> Slots:
     """The slots of a question with what its pronoun stands for put in; as they were where nothing fits."""
     question = world.questions.get(intent)
     before = _just_before(world)
-    if question is None or before is None or not asks_only(question) or intent in _VOUCHES or slots.choices:
+    if before is None:
+        return replace(slots, **_of_the_illness_told(slots, intent, world))
+    if question is None or not asks_only(question) or intent in _VOUCHES or slots.choices:
         return slots
     kinds = kinds_of(question)
-    filled: dict[str, Any] = {}
+    filled: dict[str, Any] = _of_the_illness_told(slots, intent, world)
     if kinds & {"bottle", "stock", "agent"} and not any(getattr(slots, field) for field in _PRODUCT):
         product = {field: value for field in _PRODUCT if len(value := getattr(before.slots, field)) == 1}
         same = _IT.search(plain) or _THE_SAME_AGAINST.match(plain)
@@ -43,6 +46,18 @@ def with_referent(slots: Slots, intent: str, plain: str, world: World) -> Slots:
     if takes_home and len(homes) == 1 and not filled and _HIM.search(plain):
         filled["enclosures"] = homes
     return replace(slots, **filled) if filled else slots
+
+
+def _of_the_illness_told(slots: Slots, intent: str, world: World) -> dict[str, Any]:
+    """The illness that was told of a while ago, for what is to be used, soaked or kept wet after it."""
+    told = world.talk.germ
+    if told is None or intent not in _AFTER_AN_ILLNESS or slots.organisms or slots.job == "mites":
+        return {}
+    return {"organisms": (told[0],)} if world.now - told[1] <= WHILE_IT_LASTS else {}
+
+
+WHILE_IT_LASTS = timedelta(minutes=30)
+_AFTER_AN_ILLNESS = frozenset({"treat_item", "choose_agent", "hold_time", "works_on"})
 
 
 def _just_before(world: World) -> Reading | None:

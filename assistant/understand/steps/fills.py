@@ -246,6 +246,7 @@ def on_the_same_day(slots: Slots, before: Reading) -> Slots:
 
 _OF_A_TIME = frozenset(
     {"{when}", "{number}", "it", "was", "that", "actually", "about", "around", "but", "at", "no", "one"}
+    | {"i", "filled", "mixed", "made", "did", "up", "done"}
 )
 
 
@@ -260,7 +261,8 @@ def before_it_is_put_right(world: World) -> Reading | None:
     if last.outcome is not Outcome.ANSWER or not last.values.get("recorded") or before.slots.topped_up:
         return None
     mix = last.values.get("mix")
-    mixes = before.slots.mixes or ((read_mix(mix),) if isinstance(mix, str) else ())
+    measured = bool(before.slots.volumes) and set(before.slots.roles) <= {"product", ""}
+    mixes = before.slots.mixes or ((read_mix(mix),) if isinstance(mix, str) and not measured else ())
     return replace(before, slots=replace(before.slots, mixes=mixes, corrects=True))
 
 

@@ -17,12 +17,26 @@ _A_CLEAN_TO_DO = Pattern(
     r"(?: please| now| today)?[ .!]*$"
 )
 """ "Just a spot clean of the river tank": wanted, and not said to be done."""
+_IS_IT_ENOUGH = Pattern(
+    r"(?:(?:so|and|ok|but) )*(?:will|would|is|are|does) (?:VOLUME|NUMBER)(?: of (?:the |that )?(?:AGENT|STOCK|it|stuff"
+    r"|concentrate))? (?:be )?(?:do|enough|right|ok|fine|plenty|too much|too little|about right|correct)\b.*\bBOTTLE\b",
+    "BOTTLE",
+)
+""" "Will ten mils do for the yellow bottle?": of the concentrate, in the whole bottle."""
+_FOR_A_PART = Pattern(
+    r"(?:(?:so|and|ok|but) )*(?:how much|what)(?: \w+){0,4}? (?:for|in|goes in|to fill) (?:a |about |only "
+    r"|just )*(?:half|quarter"
+    r"|third|NUMBER)(?: of)? (?:a |the |my )?BOTTLE\b",
+    "BOTTLE",
+)
+""" "How much for a quarter of the yellow one?" """
 _BEGINS = Pattern(
-    r"(?:(?:ok|so|right|now|let us|i will|i am going to|going to|please|can you|and|hey) ,? ?)*(?:start|begin"
+    r"(?:^|^.*[,.;] (?:so |and |then )*)(?:(?:ok|so|right|now|let us|i will|i am going to|going to|please|can you"
+    r"|and|hey) ,? ?)*(?:start|begin"
     r"|starting|starting on"
     r"|start on|begin on|beginning|doing|do) (?:on |with |a clean of |cleaning )?(?:the |my )?(?:ENCLOSURE|ANIMAL)"
     r"(?: (?:and|,) (?:the |my )?(?:ENCLOSURE|ANIMAL))* (?:with|using|in) (?:the |some |my )?(?:BOTTLE|AGENT|STOCK)"
-    r"(?: ,|[.;]| and| so) ?(?:how|what|when|which|is|can|do|will|does|remind|tell)\b"
+    r"(?:$| please$|(?: ,|[.;]| and| so) ?(?:how|what|when|which|is|can|do|will|does|remind|tell)\b)"
 )
 """ "Start the river tank with bleach, how long does it stay wet?": begun, whatever is asked in the same breath."""
 MOVED_OUT = "moved out"
@@ -31,6 +45,12 @@ MOVED_OUT = "moved out"
 
 def told_by_rule(plain: str, questions: Container[str], household: Household) -> str | None:
     """The question that a masked text is by its signs, or `MOVED_OUT`; None: none."""
+    if "start" in questions and (_A_CLEAN_TO_DO.match(plain) or _BEGINS.match(plain)):
+        return "start"
+    if "mix_strength" in questions and _IS_IT_ENOUGH.match(plain):
+        return "mix_strength"
+    if "dose" in questions and _FOR_A_PART.match(plain):
+        return "dose"
     if "add" in questions and is_to_be_added(plain):
         return "add"
     if "tub" in questions and (tub_cleaned(plain) or asks_who_is_out(plain)):
@@ -43,8 +63,6 @@ def told_by_rule(plain: str, questions: Container[str], household: Household) ->
         return "outbreak"
     if "unknown_bottle" in questions and nobody_knows(plain):
         return "unknown_bottle"
-    if "start" in questions and (_A_CLEAN_TO_DO.match(plain) or _BEGINS.match(plain)):
-        return "start"
     if "make_up" in questions and mix_for_many(plain, household):
         return "make_up"
     return None
