@@ -25,6 +25,7 @@ from assistant.answer.plan import (
 from assistant.answer.sharing import hands_first
 from assistant.answer.under_way import next
 from assistant.answer.way_on import step_now
+from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.household import Enclosure
 from assistant.core.record.events import Event, Resumed, RoundStarted, StepDone, Voided
@@ -39,7 +40,7 @@ def start(reading: Reading, world: World) -> Answer:
     enclosures = _enclosures_to_start(reading, world)
     if isinstance(enclosures, Answer):
         return enclosures
-    supply = supply_in(reading, world) or _what_alone_does_it(reading, world)
+    supply = supply_in(reading, world) or _what_alone_does_it(reading, world) or _as_it_was(reading, enclosures, world)
     refusal = _refusal(reading, supply, enclosures, world)
     if refusal is not None:
         return refusal
@@ -57,6 +58,14 @@ def start(reading: Reading, world: World) -> Answer:
     if other is not None:
         return replace(other, events=_touched_as_said(reading, supply, enclosures, world))
     return _started(reading, supply, enclosures, world)
+
+
+def _as_it_was(reading: Reading, enclosures: tuple[Enclosure, ...], world: World) -> Supply | None:
+    """ "Start over": with what the open clean was begun with."""
+    rounds = [world.state.rounds.get(enclosure.name) for enclosure in enclosures]
+    if not reading.slots.start_over or len(rounds) != 1 or rounds[0] is None or not is_open(rounds[0]):
+        return None
+    return supply_of(rounds[0].agent, rounds[0].bottle, world)
 
 
 def _what_alone_does_it(reading: Reading, world: World) -> Supply | None:
@@ -108,6 +117,9 @@ def _enclosures_to_start(reading: Reading, world: World) -> tuple[Enclosure, ...
     every = world.household.enclosures
     if not names and len(every) == 1:
         return every
+    begun = open_rounds(world)
+    if not names and reading.slots.start_over and len(begun) == 1:
+        names = (begun[0].enclosure,)
     if not names:
         return ask(reading, world, ("enclosure",), "the_round.start_which", {"known": tuple(e.name for e in every)})
     return tuple(e for e in every if e.name in names)

@@ -10,7 +10,7 @@ from assistant.answer.kept_wet import dried_early
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Pending, Reading, Slots, World
 from assistant.core.facts import Source, UnknownFact
-from assistant.core.record.events import HabitChanged, Voided
+from assistant.core.record.events import DriedEarly, Event, HabitChanged, Sensed, Voided
 from assistant.core.record.state import PastTurn
 from assistant.core.round.rounds import hold_is_over
 
@@ -111,7 +111,7 @@ def yes(reading: Reading, world: World) -> Answer:
     """The answer that a waiting question gives to "yes"; with nothing waiting it changes nothing."""
     pending = _waiting(world)
     if pending is None:
-        return _stayed_wet_which(world) or Answer(reading.intent, Outcome.UNSURE, "talk.nothing_waiting")
+        return _stayed_wet_which(reading, world) or Answer(reading.intent, Outcome.UNSURE, "talk.nothing_waiting")
     if pending.on_yes is None:
         return Answer(
             reading.intent, Outcome.ASK, "talk.which_then", missing=pending.missing, pending=_kept(pending, world)
@@ -119,12 +119,14 @@ def yes(reading: Reading, world: World) -> Answer:
     return _come_to(pending.on_yes, reading, world)
 
 
-def _stayed_wet_which(world: World) -> Answer | None:
+def _stayed_wet_which(reading: Reading, world: World) -> Answer | None:
     """ "Yes", after two wet times were asked about at once: it vouches for neither before it is told which."""
     over = tuple(r.enclosure for r in open_rounds(world) if hold_is_over(r, world.now))
     if len(over) < 2:
         return None
     vouched = Reading("", "done", Slots(steps=("hold",), stayed_wet=True), confidence=1.0)
+    if {"both", "all"} & set(reading.question.casefold().split()):
+        return answer_to(replace(vouched, slots=replace(vouched.slots, enclosures=over)), world)
     return ask(vouched, world, ("enclosure",), "the_round.which", {"candidates": over})
 
 
@@ -161,8 +163,21 @@ def undo(reading: Reading, world: World) -> Answer:
         "talk.undone",
         details={"deeds": last.deeds, "at": last.at, "now": world.now},
         values={"undone": tuple({"event": d.event, "thing": d.thing, "step": d.step} for d in last.deeds)},
-        events=(Voided(last.turn),),
+        events=(Voided(last.turn), *_to_do_again(reading, world)),
     )
+
+
+def _to_do_again(reading: Reading, world: World) -> tuple[Event, ...]:
+    """What was done on top of a step that is denied, and has to be done again: the spraying, or the drying."""
+    if not reading.slots.corrects:
+        return ()
+    name, step = reading.slots.enclosures[0], reading.slots.steps[0]
+    round_ = world.state.rounds.get(name)
+    if round_ is None:
+        return ()
+    if step in ("move out", "clear", "wash") and "apply" in round_.done:
+        return (DriedEarly(name),)
+    return (Sensed(name, None, True),) if step == "rinse" and "dry" in round_.done else ()
 
 
 def _lost(reading: Reading) -> Reading:

@@ -56,6 +56,10 @@ class InTalk:
             unseen = wet_answer(look, pending)
             if unseen is not None:
                 return unseen
+        if pending is not None and look.claims.done:  # "yes, rinsed, dry": the steps as well
+            told = wet_answer(look, pending)
+            if told is not None:
+                return told
         answer = self._yes_or_no(look, pending) or of_the_last_answer(look)
         if answer is not None:
             return answer

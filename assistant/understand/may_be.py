@@ -74,6 +74,8 @@ def may_be(intent: str, parsed: Parsed, claims: Claims, chance: float = 0.0) -> 
         parsed.plain.endswith("?") or LOOKS_BACK.search(parsed.plain) or not _RINSED_OUT.search(parsed.plain)
     ):
         return False
+    if intent == "undo" and re.match(r"(?:which|what|who|how|why|where|when)\b", parsed.plain):
+        return False
     if intent == "pour_away" and _HAS_LEFT.match(parsed.plain):
         return False
     if intent in OF_THE_SURFACE:

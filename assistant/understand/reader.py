@@ -44,13 +44,15 @@ from assistant.understand.numbers.number_doubts import HARM, mean_posterior, wit
 from assistant.understand.own_question import OwnQuestion, says_it_dried
 from assistant.understand.parsing import Parsed, Parser
 from assistant.understand.steps import fills
+from assistant.understand.steps.came_to_nothing import WORDS as NOTHING_WORDS
+from assistant.understand.steps.came_to_nothing import something_else_put_on, was_never_aired, wet_time_was_none
 from assistant.understand.steps.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.steps.claimed_steps import cannot_tell, claims_in
-from assistant.understand.steps.denied import contradicts_the_record
+from assistant.understand.steps.denied import contradicts_the_record, meant_ahead
 from assistant.understand.steps.done_over import WORDS as DONE_OVER_WORDS
 from assistant.understand.steps.done_over import got_in, is_kept_wet, left_out, not_rinsed_off, sprayed_over
 from assistant.understand.steps.other_product import WORDS as OTHER_PRODUCT_WORDS
-from assistant.understand.steps.other_product import other_product
+from assistant.understand.steps.other_product import other_product, unnamed_product
 from assistant.understand.steps.surface import where_it_was_asked
 from assistant.understand.steps.told import WORDS as TOLD_WORDS
 from assistant.understand.steps.told import told_in
@@ -72,6 +74,7 @@ OF_THE_RULES = (
     | TOLD_WORDS
     | DONE_OVER_WORDS
     | OTHER_PRODUCT_WORDS
+    | NOTHING_WORDS
 )
 """Words that the rules know."""
 
@@ -189,7 +192,7 @@ class Reader:
 
     def _other_product(self, look: Look) -> Reading | None:
         """What was used is said to have been another product than the one on record."""
-        found = other_product(look)
+        found = other_product(look) or unnamed_product(look)
         return found if found is not None and found.intent in self._questions else None
 
     def _spill(self, look: Look) -> Reading | None:
@@ -252,7 +255,18 @@ class Reader:
         residue = not_rinsed_off(look)
         if residue is not None and "undo" in self._questions:
             return look.reading("undo", residue, BY_RULE)
-        return look.reading("dried_early", never, BY_RULE) if never is not None else None
+        if never is not None:
+            return look.reading("dried_early", never, BY_RULE)
+        return self._came_to_nothing(look)
+
+    def _came_to_nothing(self, look: Look) -> Reading | None:
+        """Told later on: it was too short, the wrong mix, dirty again, never aired, or something else was put on."""
+        none, other, shut = wet_time_was_none(look), something_else_put_on(look), was_never_aired(look)
+        if none is not None:
+            return look.reading("dried_early", none, BY_RULE)
+        if other is not None:
+            return look.reading("done", other, BY_RULE)
+        return look.reading("still_smells", shut, BY_RULE) if shut is not None else None
 
     def _question(self, look: Look) -> Reading:
         told = told_by_rule(look.parsed.plain, self._questions, look.world.household)
@@ -275,6 +289,7 @@ class Reader:
         if unsure and self._asked_of_harm(plain):  # barely a question hides no cry
             return look.reading("splash", replace(without_troubles(look.slots("splash")), place=None), ENOUGH)
         wrong = contradicts_the_record(look, look.slots("status")) if intent in (None, "status") else None
+        wrong = wrong or meant_ahead(look)
         if wrong is not None and "undo" in self._questions:
             return look.reading("undo", wrong, BY_RULE)
         if intent is None:

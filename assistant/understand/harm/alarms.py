@@ -211,11 +211,16 @@ def escaped(text: str, *, one_waits: bool) -> bool:
 
     one_waits: an animal waits in a tub on record; only then is "out of the tub" no step of a clean.
     """
-    if _NOT_AN_ESCAPE.search(text):
+    if _NOT_AN_ESCAPE.search(text) or _OUT_OF_STUFF.search(text):
         return False
     if _ESCAPED.search(text) or _OUT.search(text):
         return True
     return _OUT_OF_THE_TUB.search(text) is not None and (one_waits or text.endswith("!"))
+
+
+_OUT_OF_STUFF = Pattern(
+    r"\bout of (?:food|water|mice|crickets|his skin|her skin|its skin|shed|breath|sight|reach|date)\b"
+)
 
 
 def found(text: str) -> bool:

@@ -9,7 +9,7 @@ from assistant.understand.text.patterns import Pattern
 _HINTS = words_of(
     "reek lick ow ouch ringworm water eye ANIMAL aid cough mouth gulp swallow burn fumes smell"
     " gas chlorine drink dry dried see hand elbow arm foot knee sleeve leg bum hip scratch sick ill asthma sniff"
-    " itching sprayed misted wiped rinsed washed wrist shoulder back feet cut stink odor odour whiff nose head"
+    " own itching sprayed misted wiped rinsed washed wrist shoulder back feet cut stink odor odour whiff nose head"
 )
 
 IDIOMS = Pattern(
@@ -55,7 +55,8 @@ IDIOMS = Pattern(
     r"|\b(?:my \w+|he|she|they|someone) (?:has |have |just |already )*(?:sprayed|misted|wiped|rinsed|washed) (?:it|that"
     r"|ENCLOSURE|the (?:tank|box|tub|cage|viv|vivarium|glass|lid|floor|walls?))\b(?! (?:in|into|on|onto) (?:my|his"
     r"|her))"
-    r"|\bitching to\b|\bmy (?:arms?|wrists?|back|feet|legs|shoulders?|knees) (?:is |are |'s )?killing me\b"
+    r"|\bon (?:his|her|its|their|my|our) own\b|\bitching to\b|\bmy (?:arms?|wrists?|back|feet|legs|shoulders?"
+    r"|knees) (?:is |are |'s )?killing me\b"
     r"|\bcuts? (?:it|that|this|the \w+|down)(?: \w+)? (?:down|short)\b|\bcut down\b"
     r"|\b(?:reeks?|stinks?|odor|odour|smells?|whiff)\b[^.,;!]* (?:in|inside|from) (?:the |his |her |its )?"
     r"(?:ENCLOSURE|tank|box|tub|cage|viv|vivarium)\b"

@@ -294,6 +294,7 @@ _BEFORE_A_BOTTLE = frozenset({"the", "my", "that", "this", "fresh", "new", "full
 """Words before a colour that is a bottle's, wherever in a sentence it stands."""
 _BEFORE_A_COLOUR = frozenset(
     {
+        "then",
         "in",
         "into",
         "for",

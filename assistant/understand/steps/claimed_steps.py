@@ -225,7 +225,9 @@ def _asks(text: str) -> str:
         return "all"
     if re.search(r"^\S+ (?:what|which|who|where|when)(?: one| with| bottle)? ?\??$", text):
         return "all"  # "sprayed what?"
-    if text.endswith("?") and not re.search(r"[.,;!] ?(?:what|how|when|which|can|is|now what)\b", text):
+    if text.endswith("?") and not re.search(
+        r"[.,;!] ?(?:so |and )?(?:what|how|when|which|can|is|may|should|could|shall|do|does|now what)\b", text
+    ):
         return "all"
     return ""
 
@@ -266,7 +268,7 @@ def _polarity(clause: str, text: str) -> Polarity:
 _HARMLESS = Pattern(
     r"\b(?:it did not dry(?: out)?|it never dried|not (?:a )?(?:problem|bad)|no problem|half (?:an hour|a"
     r" litre|the (?:bottle|bleach|mix|stock|time))|wet the whole time|whole time"
-    r"|still wet when|stayed wet|and a half|not long ago|no need to ask|if you (?:must|want to) know"
+    r"|still wet when|stayed wet|and a half|not long ago|too soon|too early|no need to ask|if you (?:must|want to) know"
     r"|as you said|when you said)\b"
 )
 
@@ -307,7 +309,7 @@ _OF_SOMETHING_ELSE = Pattern(
     r"(?: (?:water|food|plastic|other|fake|little|big|old|wet|left|right))*"
     r" (?:hands?|gloves?|bowls?|hides?|plants?|branch(?:es)?|dish(?:es)?|decor|rocks?|logs?|toys?|tongs|tweezers|hooks?"
     r"|scoops?|sponges?|cloths?|rags?|brush(?:es)?|buckets?|sink|bath|shower|floor of the room|worktop|counter|table"
-    r"|outside|ANIMAL|snakes?|geckos?|pythons?|dragons?|lizards?|tortoises?|turtles?|frogs?|him|her|them(?=$| off)"
+    r"|outside|ANIMAL|snakes?|geckos?|pythons?|dragons?|lizards?|tortoises?|turtles?|frogs?|him|her"
     r"|hair|face|clothes|shirt|syringes?|jugs?|tub (?:he|she|they|it)|tub that (?:he|she|they|it))\b"
 )
 _BY_SOMETHING_ELSE = Pattern(
@@ -341,6 +343,12 @@ def _counts(step: str, match: re.Match[str]) -> bool:
         return False
     if re.search(r"\bto (?:\w+ )?$", match.string[: match.start()]):
         return False  # "fine to put him back" is a wish
+    if step == "move out" and re.match(
+        r" of (?!(?:the |his |her |their |its |my |a )*(?:\w+ )?(?:ENCLOSURE|there|tank|box|cage|viv"
+        r"|vivarium|tub|enclosure|it|home|house|terrarium|hide)\b)",
+        after,
+    ):
+        return False  # out of food, out of his skin
     if step == "move out":
         return not re.match(
             r" of (?:the |his |her |their |its |a )?(?:\w+ )?(?:"

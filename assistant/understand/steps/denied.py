@@ -36,6 +36,25 @@ def contradicts_the_record(look: Look, slots: Slots) -> Slots | None:
     return replace(slots, enclosures=tuple(names), steps=(step,), corrects=True) if names else None
 
 
+def meant_ahead(look: Look) -> Slots | None:
+    """ "No, I meant I will rinse it", right after it was recorded as done; None: nothing of the kind."""
+    last, before = look.world.talk.last, look.world.talk.last_reading
+    if last is None or before is None or last.intent != "done" or last.values.get("recorded") is not True:
+        return None
+    found = _MEANT_AHEAD.match(look.parsed.plain)
+    if found is None or not set(look.claims.mentioned) & set(before.slots.steps):
+        return None
+    step = next(step for step in look.claims.mentioned if step in before.slots.steps)
+    return replace(look.slots("undo"), enclosures=tuple(last.values["enclosures"])[:1], steps=(step,), corrects=True)
+
+
+_MEANT_AHEAD = re.compile(
+    r"(?:(?:no|nope|wait|sorry|oh|not yet|hang on|hold on|actually) ,? ?)+(?:(?:i (?:meant|mean|said)|that"
+    r"|it is) ?,? ?)*"
+    r"i (?:will|am (?:going|about) to|have (?:still )?(?:to|got to)|still (?:have|need) to|need to|must|should)\b"
+)
+
+
 def only_partly(plain: str) -> bool:
     """ "I only rinsed half": no step that is done."""
     return _ONLY_PARTLY.search(plain) is not None

@@ -6,9 +6,8 @@ import re
 from dataclasses import replace
 
 from assistant.contract import Outcome, Slots
-from assistant.core.household import Enclosure
-from assistant.core.round.rounds import is_open
 from assistant.understand.look import Look
+from assistant.understand.named.by_kind import open_homes, words_of_home
 from assistant.understand.named.names import HOMES
 
 _HOME = f"(?:{'|'.join(sorted(HOMES))})"
@@ -83,12 +82,6 @@ def meant_elsewhere(look: Look) -> Slots | None:
 
 def _by_its_looks(said: str, look: Look) -> tuple[str, ...]:
     """ "The glass one", "the cage": the only enclosure with an open clean that is made of that, or called so."""
-    world = look.world
     word = said.split()[-1] if said.split()[-1] != "one" else said.split()[0]
-    homes = [home for home in world.household.enclosures if home.name in world.state.rounds]
-    fitting = [home.name for home in homes if is_open(world.state.rounds[home.name]) and word in _words_of(home)]
+    fitting = [home.name for home in open_homes(look.world) if word in words_of_home(home)]
     return tuple(fitting) if len(fitting) == 1 else ()
-
-
-def _words_of(home: Enclosure) -> set[str]:
-    return {*home.name.split(), *(home.material or "").split()}

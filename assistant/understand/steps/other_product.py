@@ -116,6 +116,26 @@ def _begun_just_now(world: World) -> tuple[str, ...]:
     return tuple(last.values["enclosures"]) if last is not None and begun and "enclosures" in last.values else ()
 
 
+_THE_OTHER = Pattern(
+    r"\b(?:sprayed|used|misted|squirted|did)(?: \w+){0,3}? (?:with|from|using) (?:the|a|an|my) (?:other|another"
+    r"|different|wrong"
+    r"|spare|new|old) (?:bottle|one|sprayer|spray|stuff)\b"
+)
+""" "Sprayed with the other bottle": which, is asked."""
+
+
+def unnamed_product(look: Look) -> Reading | None:
+    """A spraying from a bottle that isn't named, and isn't the one of the clean; None: nothing of the kind."""
+    plain = look.parsed.plain
+    open_ones = [r for r in look.world.state.rounds.values() if is_open(r)]
+    slots = look.slots("done")
+    if not open_ones or plain.endswith("?") or _THE_OTHER.search(plain) is None or "apply" not in look.claims.done:
+        return None
+    if slots.bottles or slots.stocks or slots.agents:
+        return None
+    return look.reading("done", replace(slots, steps=("apply",), unknown=(), choices=(), corrects=True), BY_RULE)
+
+
 def _said(parsed: Parsed, plain: str, household: Household) -> _Said | None:
     opened, wrong, not_that = _OPENS.match(plain), _WRONG.search(plain), _NOT_THAT.search(plain)
     instead = _INSTEAD.search(plain) is not None

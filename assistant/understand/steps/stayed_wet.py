@@ -29,6 +29,10 @@ _DRIED = Pattern(
     r"|\b(?:most|nearly all|almost all|half|some|part|bits?) of it\b|\bnot (?:all|quite|really|entirely|completely|the"
     r" whole|everywhere|fully)\b|\b(?:mostly|mainly|nearly|almost|partly)\b|\b(?:too early|too soon|cut it short)\b"
 )
+_TOO_SOON = re.compile(r"\b(?:too (?:early|soon|quick\w*)|cut it short|straight (?:away|off)|right away|at once)\b")
+_AFTER_IT = re.compile(
+    r"(?:,| and| then)* (?:i (?:have )?)?(?:rinsed|wiped (?:it|off|twice)|hosed|washed off|towelled)\b"
+)
 _DRY_NOW = re.compile(
     r"(?:it |that |ENCLOSURE |is |all |bone |now |the |ok |and )*(?:dry|dried)(?: now| already| off)*"
 )
@@ -67,6 +71,9 @@ def wet_said(plain: str) -> WetSaid | None:
         return None
     if _DRY_NOW.fullmatch(plain):
         return None  # since when, only the keeper knows
+    if not _TOO_SOON.search(plain):  # "stayed wet, rinsed, dried": what came after it is told as well
+        cut = _AFTER_IT.search(plain)
+        plain = plain[: cut.start()].strip(" ,") if cut is not None and cut.start() > 0 else plain
     without = _NEVER_DRIED.sub(" wet ", plain)
     if _DRIED.search(without):
         return "dried"

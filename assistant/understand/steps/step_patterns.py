@@ -77,6 +77,16 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
         rf"(?:straight |right )?back (?:in(?!to)|inside|into (?:it|there|the wet|ENCLOSURE))\b(?! {TUB})"
         rf"(?! (?:the|his|her|their|a|its) (?:{_WAIT})?{TUB})",
     ),
+    (
+        "return",
+        rf"\b{_ONE}(?: has| have)?{_NOW} (?:fell|fallen|jumped|dropped|climbed|crawled|slipped|ran"
+        rf"|hopped) (?:straight )?in"
+        r"(?:to)?(?: it| there| the wet)?(?=$| ,| and\b| now\b)",
+    ),
+    (
+        "return",
+        rf"^(?:{_ONE}|both(?: of them)?|all of them|they both)(?: is| are| 's){_NOW} in(?: now| again)?(?=$| ,)",
+    ),
     ("return", rf"\b{_ALL_OF_THEM}(?: are| is| 's| have| has)?{_NOW} (?:gone )?(?:back|home|returned)\b"),
     (
         "return",
@@ -188,7 +198,7 @@ _HINTS: dict[str, tuple[str, ...]] = {
         "faun",
         "crate",
     ),
-    "return": ("back", "home", "return", "already", "again"),
+    "return": ("back", "home", "return", "already", "again", " in"),
     "clear": (
         "clear",
         "empt",

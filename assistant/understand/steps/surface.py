@@ -55,6 +55,8 @@ def of_the_surface(look: Looked, world: World) -> tuple[str, float] | None:
     told, chances = look.told, look.chances
     if told.dried and told.gives_up:
         return "clean_only", max(chances["clean_only"], BY_RULE)
+    if told.dried and told.sprayed_again and "apply" in look.claims.done:
+        return "done", BY_RULE  # "the corner dried, so I sprayed it again": from there
     rounds = [round_ for round_ in world.state.rounds.values() if is_open(round_)]
     known = any(_on_hold(round_) for round_ in rounds)
     if told.dried and (known or chances["dried_early"] >= FITS):
@@ -77,7 +79,8 @@ def says_dry(plain: str) -> bool:
 _ASKS = re.compile(r"^(?:so |and |but |ok )*(?:is|are|was|did|does|do|will|how|when|what|if|can|has|have)\b")
 _NOT_SAID_DRY = re.compile(
     r"\b(?:before|until|till|unless|nearly|almost|about to|not|never|nothing|nowhere|so|stops?|keep|would|could"
-    r"|will|going to|if|when|once|does|might|may|to|hand|hands|towel|cloth|fresh)\b(?: \w+){0,4}?"
+    r"|will|going to|getting|starting|beginning|if|when|once|does|might|may|to|hand|hands|towel|cloth"
+    r"|fresh)\b(?: \w+){0,4}?"
     r" (?:dry|dried|drying|drier)\b"
 )
 _SAYS_DRY = re.compile(

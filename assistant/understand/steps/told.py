@@ -18,7 +18,9 @@ _PART = (
     r"|a patch|patches|the rest)"
 )
 _A_PART = Pattern(
-    rf"\b({_PART})(?: of (?:ENCLOSURE|it))?(?: is| are| 's| has| have| was| were| looks?)?(?: \w+)? dr(?:y|ied)\b", "dr"
+    rf"\b({_PART})(?: of (?:ENCLOSURE|it))?(?: is| are| 's| has| have| was| were| looks?)?"
+    r"(?: (?!getting|going|nearly|almost|about|starting|still|never|not|will|would|might|could)\w+)? dr(?:y|ied)\b",
+    "dr",
 )
 
 _EARLY = Pattern(
@@ -175,6 +177,7 @@ class Told:
     smell: bool | None = None
     wet: bool | None = None
     """After the rinse."""
+    sprayed_again: bool = False
     gives_up: bool = False
     """There is no time to do it over."""
 
@@ -201,6 +204,7 @@ def told_in(plain: str) -> Told:
         wet_kept=kept,
         smell=_smell(plain),
         wet=_wet(plain),
+        sprayed_again=again and not fears and _DRY_AT_THE_END.search(plain) is None,
         gives_up=_GIVES_UP.search(plain) is not None,
     )
 

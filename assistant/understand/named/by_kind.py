@@ -1,0 +1,34 @@
+"""An enclosure called by what it is: "the tank", where of all open cleans only one is of a tank."""
+
+from __future__ import annotations
+
+import re
+
+from assistant.contract import World
+from assistant.core.household import Enclosure
+from assistant.core.round.rounds import is_open
+from assistant.understand.named.names import HOMES
+
+_THE_HOME = re.compile(rf"\b(?:the|that|this) ({'|'.join(sorted(HOMES))})\b(?! of\b| number\b)")
+_WAITS_IN = re.compile(r"\b(?:in|into|to|from|out of) (?:the|that|this) (?:tub|box|bin)\b")
+
+
+def called_by_its_kind(plain: str, world: World) -> tuple[str, ...]:
+    """The one enclosure with an open clean, of several, that is called so; empty: none, or more than one."""
+    homes = open_homes(world)
+    found = _THE_HOME.search(plain)
+    if len(homes) < 2 or found is None or _WAITS_IN.search(plain):
+        return ()
+    fitting = tuple(home.name for home in homes if found[1] in words_of_home(home))
+    return fitting if len(fitting) == 1 else ()
+
+
+def open_homes(world: World) -> tuple[Enclosure, ...]:
+    """The enclosures with an open clean."""
+    rounds = world.state.rounds
+    return tuple(home for home in world.household.enclosures if is_open(rounds.get(home.name)))
+
+
+def words_of_home(home: Enclosure) -> set[str]:
+    """What an enclosure may be called: the words of its name and its material."""
+    return {*home.name.split(), *(home.material or "").split()}
