@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import takewhile
 
 from assistant.answer.asking import ask
 from assistant.answer.bottle_used import holds_another, is_spent, taken_as_set
@@ -130,6 +131,7 @@ def _started(reading: Reading, supply: Supply, enclosures: tuple[Enclosure, ...]
     job = reading.slots.clean_as or ""
     wet = wet_time_of(supply, as_kept_for(enclosures[0], job), organism, world)
     timed = "hold" in supply.agent.steps
+    already = _already(reading, enclosures, supply, world)
     return Answer(
         reading.intent,
         Outcome.ANSWER,
@@ -143,6 +145,7 @@ def _started(reading: Reading, supply: Supply, enclosures: tuple[Enclosure, ...]
             "taken_as_set": taken_as_set(supply, world),
             "spent": is_spent(supply, world),
             "job": job,
+            "already": already,
             "hands": any(hands_first(e.name, world) for e in enclosures),
         },
         values={
@@ -159,17 +162,22 @@ def _started(reading: Reading, supply: Supply, enclosures: tuple[Enclosure, ...]
         events=(
             *_begun_by_mistake(reading, enclosures, world),
             *(_round_of(enclosure, supply, organism, job, world) for enclosure in enclosures),
-            *(_kept(enclosures, supply, world) if reading.slots.corrects else ()),
+            *(StepDone(enclosure.name, step) for enclosure in enclosures for step in already),
             *(touched_by(e.name, supply.agent.id, world) for e in enclosures if "apply" in reading.slots.steps),
         ),
     )
 
 
-def _kept(enclosures: tuple[Enclosure, ...], supply: Supply, world: World) -> tuple[Event, ...]:
-    """What was done before the product was changed and stays done: nothing of it depends on the product."""
+def _already(reading: Reading, enclosures: tuple[Enclosure, ...], supply: Supply, world: World) -> tuple[str, ...]:
+    """Steps that are done as it begins: told in the same breath, or done before the product was changed.
+
+    Only those before anything is sprayed, in order and up to the first that is missing in any of the enclosures.
+    """
     rounds = [world.state.rounds[e.name] for e in enclosures if e.name in world.state.rounds]
-    kept = [(r.enclosure, step) for r in rounds for step in BEFORE_ANY_PRODUCT if step in r.done]
-    return tuple(StepDone(name, step) for name, step in kept if step in supply.agent.steps)
+    told = reading.slots.steps
+    kept = [step for step in BEFORE_ANY_PRODUCT if reading.slots.corrects and all(step in r.done for r in rounds)]
+    before = (step for step in supply.agent.steps if step in BEFORE_ANY_PRODUCT)
+    return tuple(takewhile(lambda step: step in told or step in kept, before))
 
 
 def _begun_by_mistake(reading: Reading, enclosures: tuple[Enclosure, ...], world: World) -> tuple[Event, ...]:

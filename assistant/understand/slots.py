@@ -295,6 +295,8 @@ def _steps(claims: Claims, told: Told, intent: str | None) -> tuple[str, ...]:
         return ("apply",) if told.wet_kept == "sprayed" else ()
     if intent in ("dried_early", "still_smells", "clean_only", "leave_off"):
         return ()
+    if intent == "start":
+        return claims.done if claims.polarity == "claimed" else ()  # "start it with bleach, she is out already"
     return claims.done if intent == "done" else claims.mentioned or claims.done
 
 

@@ -30,7 +30,7 @@ SLOWER = (1.0, 0.85, 1.2)
 def main() -> None:
     options = argparse.ArgumentParser(description=__doc__)
     options.add_argument("--every", type=int, default=1, help="take every n-th sentence")
-    options.add_argument("--show", action="store_true", help="print every number that got through wrong")
+    options.add_argument("--show", action="store_true", help="print every clip that came out wrong")
     options.add_argument("--clips", type=Path, help="where said clips are kept between runs")
     given = options.parse_args()
     with tempfile.TemporaryDirectory() as folder:
@@ -50,7 +50,7 @@ def main() -> None:
                     judged = listener.judged(text, hear_all(listener.recogniser, pieces(sound)))
                     tally.add(judged)
                     every.add(judged)
-                    if given.show and judged.wrong == "number":
+                    if given.show and judged.verdict == "wrong":
                         print(f"  {speaker.voice} | {text} | {judged.heard.text}")
             _print("clean" if noise_db is None else f"fan {noise_db} dB", tally)
         _print("all", every)

@@ -61,8 +61,12 @@ def _started(answer: Answer) -> Line:
     enclosures: tuple[Enclosure, ...] = details["enclosures"]
     supply, wet = details["supply"], details["wet"]
     names = capital(listed(e.name for e in enclosures))
-    first = capital(to_do("move out", enclosures[0], supply.agent))
-    if len(enclosures) > 1:
+    already = details["already"]
+    step = next(step for step in supply.agent.steps if step not in already)
+    first = capital(to_do(step, enclosures[0], supply.agent))
+    if already:
+        first = f"{capital(steps_done(already))}. Next: {first[0].lower()}{first[1:]}"
+    elif len(enclosures) > 1:
         first = "Move the animals out, one a tub, unplug the heat"
     bottle = f", {supply.bottle.name}" if supply.bottle is not None else ""
     sort = details["job"]

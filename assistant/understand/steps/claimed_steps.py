@@ -126,7 +126,11 @@ def claims_in(text: str) -> Claims:
     for number, clause in enumerate(clauses):
         steps = _steps_of(clause)
         polarity = _polarity(clause, text)
-        carried = negated and not re.match(r"(?:i|it|he|she|they|we|that|the|\{)", clause) and "but" not in plain
+        carried = (
+            negated
+            and not re.match(r"(?:i|it|he|she|they|we|that|the|ANIMAL|ENCLOSURE|\{)", clause)
+            and "but" not in plain
+        )
         if polarity == "claimed" and (carried or (asks and number == 0)):
             polarity = "asked" if asks else "not yet"
         negated = polarity == "not yet"
@@ -268,7 +272,8 @@ def _polarity(clause: str, text: str) -> Polarity:
 _HARMLESS = Pattern(
     r"\b(?:it did not dry(?: out)?|it never dried|not (?:a )?(?:problem|bad)|no problem|half (?:an hour|a"
     r" litre|the (?:bottle|bleach|mix|stock|time))|wet the whole time|whole time"
-    r"|still wet when|stayed wet|and a half|not long ago|too soon|too early|no need to ask|if you (?:must|want to) know"
+    r"|still wet when|stayed wet|and a half|not long ago|too soon|too early|no need to ask|half past|if you (?:must"
+    r"|want to) know"
     r"|as you said|when you said)\b"
 )
 

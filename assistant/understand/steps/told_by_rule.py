@@ -36,7 +36,7 @@ _BEGINS = Pattern(
     r"|starting|starting on"
     r"|start on|begin on|beginning|doing|do) (?:on |with |a clean of |cleaning )?(?:the |my )?(?:ENCLOSURE|ANIMAL)"
     r"(?: (?:and|,) (?:the |my )?(?:ENCLOSURE|ANIMAL))* (?:with|using|in) (?:the |some |my )?(?:BOTTLE|AGENT|STOCK)"
-    r"(?:$| please$|(?: ,|[.;]| and| so) ?(?:how|what|when|which|is|can|do|will|does|remind|tell)\b)"
+    r"(?: please)?(?:$| ?[,.;]| and\b| so\b)"
 )
 """ "Start the river tank with bleach, how long does it stay wet?": begun, whatever is asked in the same breath."""
 MOVED_OUT = "moved out"
