@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-
 from assistant.understand.named.names import Mention
 from assistant.understand.parsing import Parsed
 from assistant.understand.steps.claimed_steps import claims_in
+from assistant.understand.steps.named_in_clauses import named_in_clauses
 
 _ENDS = frozenset((",", ".", ";", "!", "and", "then", "but", "while", "plus"))
-_MASKS = frozenset(("AGENT", "STOCK", "BOTTLE", "ENCLOSURE", "ANIMAL", "MEASURE", "ORGANISM"))
+_HOMES = frozenset(("ENCLOSURE", "ANIMAL"))
 
 
 def steps_apart(parsed: Parsed) -> tuple[tuple[str, tuple[str, ...]], ...]:
@@ -20,7 +19,8 @@ def steps_apart(parsed: Parsed) -> tuple[tuple[str, tuple[str, ...]], ...]:
     told: dict[str, list[str]] = {}
     before: list[str] = []
     home: str | None = None
-    for clause, homes in _clauses(parsed):
+    for clause, mentions in named_in_clauses(parsed, _ENDS, _HOMES):
+        homes = [name for mention in mentions for name in _only(mention)]
         claims = claims_in(clause)
         if claims.polarity in ("asked", "not yet") and claims.mentioned:
             return ()
@@ -34,24 +34,6 @@ def steps_apart(parsed: Parsed) -> tuple[tuple[str, tuple[str, ...]], ...]:
         before = []
     apart = tuple((name, tuple(dict.fromkeys(steps))) for name, steps in told.items() if steps)
     return apart if len(apart) > 1 and len({steps for _, steps in apart}) > 1 else ()
-
-
-def _clauses(parsed: Parsed) -> Iterator[tuple[str, list[str]]]:
-    """Each clause with the enclosures that it names."""
-    mentions = iter(parsed.mentions)
-    words: list[str] = []
-    homes: list[str] = []
-    for word in parsed.plain.split():
-        if word in _ENDS:
-            yield " ".join(words), homes
-            words, homes = [], []
-            continue
-        words.append(word)
-        if word in _MASKS:
-            mention = next(mentions, None)
-            if mention is not None and word in ("ENCLOSURE", "ANIMAL"):
-                homes += _only(mention)
-    yield " ".join(words), homes
 
 
 def _only(mention: Mention) -> list[str]:

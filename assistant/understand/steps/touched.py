@@ -7,14 +7,13 @@ something else: "sprayed bleach, rinsed it, then vinegar: how long?".
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
 
 from assistant.core.household import Household
 from assistant.understand.named.names import Mention
 from assistant.understand.parsing import Parsed
 from assistant.understand.steps.claimed_steps import claims_in
+from assistant.understand.steps.named_in_clauses import named_in_clauses
 
-_NAMED = frozenset(("AGENT", "STOCK", "BOTTLE", "ENCLOSURE", "ANIMAL", "MEASURE", "ORGANISM"))
 _PRODUCTS = frozenset(("AGENT", "STOCK", "BOTTLE"))
 _FOLLOWS = re.compile(
     r"^(?:and |then |and then |after that |followed by |next )*(?:the |some |my |a bit of )*(?:AGENT|STOCK|BOTTLE)"
@@ -28,7 +27,7 @@ def touched_in(parsed: Parsed, household: Household) -> tuple[str, ...]:
     """The agents claimed to have been put on, in the order said; nothing of what is asked, planned or denied."""
     found: list[str] = []
     putting_on = False
-    for clause, mentions in _clauses(parsed):
+    for clause, mentions in named_in_clauses(parsed, _CLAUSE_ENDS, _PRODUCTS):
         claims = claims_in(clause)
         agents = [agent for mention in mentions if (agent := _agent_of(mention, household)) is not None]
         if "apply" in claims.done:
@@ -37,24 +36,6 @@ def touched_in(parsed: Parsed, household: Household) -> tuple[str, ...]:
             continue
         found += [agent for agent in agents if agent not in found]
     return tuple(found)
-
-
-def _clauses(parsed: Parsed) -> Iterator[tuple[str, list[Mention]]]:
-    """Each clause with the names in it."""
-    named = iter(parsed.mentions)
-    words: list[str] = []
-    mentions: list[Mention] = []
-    for word in parsed.plain.split():
-        if word in _CLAUSE_ENDS:
-            yield " ".join(words), mentions
-            words, mentions = [], []
-            continue
-        words.append(word)
-        if word in _NAMED:
-            mention = next(named, None)
-            if mention is not None and word in _PRODUCTS:
-                mentions.append(mention)
-    yield " ".join(words), mentions
 
 
 def _agent_of(mention: Mention, household: Household) -> str | None:
