@@ -80,9 +80,18 @@ class LearnedCries:
         self._model = opened(content).model
 
     def __call__(self, plain: str) -> Evidence:
-        words = plain.split()
+        words = without_stops(plain).split()
         scores = dict(zip(self._model.labels, self._model.scores(words), strict=True))
         return Evidence({harm: scores[harm] for harm in HARMS}, len(words))
+
+
+def without_stops(plain: str) -> str:
+    """A masked text without its full stops, which tell of the writer and not of harm."""
+    return " ".join(word for word in plain.split() if word != ".")
+
+
+def _stopless(plain: Callable[[str], str]) -> Callable[[str], str]:
+    return lambda text: without_stops(plain(text))
 
 
 def rows_of_cries(
@@ -95,6 +104,7 @@ def rows_of_cries(
 
     cries: lines with what they are, one of `HARMS` or `ORDINARY`. plain: a text as the rules read it.
     """
+    plain = _stopless(plain)
     rows = [(plain(text), label) for text, label in cries]
     for name, question in questions.items():
         rows += [(plain(text), name if name in HARMS else ORDINARY) for text in question.phrasings]

@@ -228,6 +228,8 @@ class Names:
         for name, score in close:
             if score >= best - CLEAR_LEAD:
                 things += [thing for thing in self._things[self._spelled[name]] if thing not in things]
+        if len(window) == 1 and spelled_right(said) and all(thing.weak for thing in things):
+            return []  # "agree" is no green
         return [Mention(_strongest(things), said, at, at + len(window), best)]
 
     def _may_be(self, window: list[str], said: str, name: str) -> bool:

@@ -41,7 +41,7 @@ def _stems(word: str) -> Iterator[str]:
 _WORDS = words_of(
     """
     able about abscess absolutely accent accident accurate acetic acid across acrylic actually add adenovirus adult
-    affirmative afraid afresh aft afternoon again against age aging ago ahead ahh aid air alarm alcohol all allow
+    affirmative afraid afresh aft afternoon again against age aging ago agree ahead ahh aid air alarm alcohol all allow
     almost along alot already alright also altogether aluminium aluminum always american ammonia ammonium amount and
     animal another answer antibiotic anxious any anybody anyone anything anyway anywhere apart apparently apply
     appointment appreciate approximately aquarium are area arm around arrival arrive ask asleep asthma ate aunt
