@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field, replace
 
 from assistant.answer.asking import ask
+from assistant.answer.plan import supply_in
 from assistant.answer.way_on import step_now
 from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.record.events import Event, Recorded, Sensed
@@ -111,10 +112,21 @@ def nothing_open(reading: Reading, world: World, name: str | None = None) -> Ans
     sprayed = tuple(step for step in reading.slots.steps if step == "apply")
     slots = replace(reading.slots, enclosures=names, steps=sprayed, openings=None, stayed_wet=None)
     start = replace(reading, intent="start", slots=slots, doubts=())
+    if names and sprayed and supply_in(reading, world) is not None:
+        return _shall_i_begin(reading, start, names[0], world)
     missing = ("bottle", "stock", "agent") if names else ("enclosure",)
     details = {"enclosure": names[0] if names else None}
     answer = ask(start, world, missing, "the_round.done_where", details, recorded=False)
     return replace(answer, intent=reading.intent)
+
+
+def _shall_i_begin(reading: Reading, start: Reading, name: str, world: World) -> Answer:
+    """ "Sprayed it with the yellow bottle", and no clean is open there: "yes" begins one with that."""
+    supply = supply_in(reading, world)
+    answer = ask(
+        start, world, ("start",), "the_round.shall_i_begin", {"enclosure": name, "supply": supply}, recorded=False
+    )
+    return replace(answer, intent=reading.intent, pending=Pending(start, world.now, on_yes=start))
 
 
 def _about_to_start(world: World) -> tuple[str, ...]:

@@ -56,6 +56,14 @@ class InTalk:
             unseen = wet_answer(look, pending)
             if unseen is not None:
                 return unseen
+        cold = pending.on_yes if pending is not None else None
+        if (
+            isinstance(cold, Reading)
+            and cold.slots.heat_cold
+            and look.slots("done").heat_cold
+            and not plain.endswith("?")
+        ):
+            return replace(cold, question=look.parsed.text, spoken=look.spoken)  # asked, and said in full
         if pending is not None and look.claims.done:  # "yes, rinsed, dry": the steps as well
             told = wet_answer(look, pending)
             if told is not None:

@@ -75,7 +75,12 @@ def _logged_too(look: Look, before: Reading, plain: str) -> Reading | None:
         return look.reading("log_clean", replace(kept, choices=slots.choices, corrects=False), BY_RULE)
     if _ONLY_ANOTHER.fullmatch(plain) and slots.enclosures and not slots.chores:
         return look.reading("log_clean", replace(before.slots, enclosures=slots.enclosures, corrects=True), BY_RULE)
-    if slots.when is not None and _IT_WAS.match(plain) and not (slots.enclosures or slots.chores):
+    if (
+        slots.when is not None
+        and _IT_WAS.match(plain)
+        and not _ASKS.match(plain)
+        and not (slots.enclosures or slots.chores)
+    ):
         return look.reading("log_clean", replace(before.slots, when=slots.when, corrects=True), BY_RULE)
     return None
 
@@ -115,9 +120,11 @@ _ONLY_ANOTHER = re.compile(
     r"(?:ENCLOSURE|ANIMAL)(?: i meant| it was| i mean)?"
 )
 _IT_WAS = re.compile(
-    r"(?:(?:no|actually|wait|sorry|oh|that is wrong|but|well) ,? ?)*(?:(?:it|that|this) (?:was|were)|was"
-    r"|i (?:did|meant)(?: it| that)?|make (?:it|that))?(?: on| actually)? ?\S+(?: \S+){0,3}$"
+    r"(?:(?:no|actually|wait|sorry|oh|that is wrong|but|well) ,? ?)*"
+    r"(?:(?:it|that|this) (?:was|were)|was|i (?:did|meant)(?: it| that)?|make (?:it|that)|no|actually|sorry)"
+    r"(?: on| actually| ,)* ?\S+(?: \S+){0,3}$"
 )
+_ASKS = re.compile(r"(?:what|which|who|when|how|is|are|did|do|does|can|should|any)\b")
 _PUT_IN = re.compile(
     r"(?:(?:oh|no|oops|but|i|we|have|just|ok|well|wait) ,? ?)*(?:put|poured|added|used|measured|drew|got|gave|tipped)"
     r"(?: it| in| up)* (?:NUMBER|VOLUME) (?:in )?(?:,? ?(?:instead of|not|rather than)) (?:NUMBER|VOLUME)"

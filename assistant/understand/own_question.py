@@ -10,7 +10,7 @@ from collections.abc import Mapping
 from datetime import timedelta
 
 from assistant.contract import Question
-from assistant.core.round.rounds import hold_is_over, is_open
+from assistant.core.round.rounds import hold_is_over, hold_is_running, is_open
 from assistant.understand.look import ENOUGH, Look, words_of
 from assistant.understand.matching.learning import OUTSIDE
 from assistant.understand.may_be import LOOKS_BACK, is_told, may_be
@@ -62,6 +62,8 @@ class OwnQuestion:
 
     def __call__(self, look: Look) -> Found:
         """The question and its confidence."""
+        if _is_drying(look):
+            return "next", 0.9  # which says what is left, and to keep it wet
         return of_the_surface(look, look.world) or self._claimed(look) or self._nearest(look)
 
     def _claimed(self, look: Look) -> tuple[str | None, float] | None:
@@ -169,6 +171,23 @@ class OwnQuestion:
         if few and strange:
             return STRANGE_BUT_SURE if strange == 1 and label in _CHANGES_NOTHING else NEVER
         return STRANGE_ENOUGH if strange else ENOUGH
+
+
+def _is_drying(look: Look) -> bool:
+    """ "It's drying on the left side", while a wet time runs: not dry yet."""
+    rounds = look.world.state.rounds.values()
+    runs = any(is_open(r) and hold_is_running(r, look.world.now) for r in rounds)
+    plain = look.parsed.plain
+    return runs and is_told(_NEARLY.sub(" ", plain)) and not look.told.dried and _DRYING.search(plain) is not None
+
+
+_NEARLY = re.compile(r"\b(?:nearly|almost|about to)\b")
+_DRYING = re.compile(
+    r"^(?:(?:oh|no|um|but|and|help|,) ?)*(?:it|this|that|the \w+|ENCLOSURE|\w+ one)(?: is| are| 's| has"
+    r"| looks?)(?: \w+){0,2}?"
+    r" (?:drying|(?:starting|beginning|going|about) to dry|getting dry|nearly dry|almost dry)\b"
+    r"(?! (?:off|with|him|her))(?!.*\b(?:sprayed|misted|again|spritzed)\b)"
+)
 
 
 def _waits_to_be_moved(look: Look) -> bool:

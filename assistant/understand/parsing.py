@@ -274,7 +274,7 @@ def _masked(
     return masked
 
 
-SOAPS = frozenset({"soap", "detergent", "dish soap"})
+SOAPS = frozenset({"soap", "detergent", "dish soap", "soapy", "soapy water"})
 """Names of a product that are left as words."""
 
 

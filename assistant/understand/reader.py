@@ -185,6 +185,7 @@ class Reader:
         found = alarms.found(plain) and bool(state.loose)
         escaped = alarms.escaped(plain, one_waits=waits) and not look.is_no_cry
         like = look.is_cry and look.evidence.harm == "escape" and not into_a_tub(plain)
+        like = like and not ("move out" in look.claims.done and _waits_to_be_moved(look))
         if not found and not escaped and not like:
             return None
         slots = replace(without_troubles(look.slots("escape")), found=found)
@@ -301,6 +302,9 @@ class Reader:
             slots = without_troubles(slots)
         slots = where_it_was_asked(intent, slots, look.world)
         slots = with_referent(slots, intent, look.parsed.plain, look.world)
+        if intent == "start" and _WITH_IT.search(plain) and not (slots.bottles or slots.stocks or slots.agents):
+            bottle = fills.bottle_of_before(look.world)
+            slots = replace(slots, bottles=(bottle,) if bottle is not None else ())
         if intent == "done" and not slots.steps and cannot_tell(plain):
             slots = replace(slots, steps=("hold",), stayed_wet=False)  # what nobody saw wet doesn't count
         reading = look.reading(intent, slots, confidence)
@@ -312,6 +316,14 @@ class Reader:
             step = slots.steps[0] if slots.steps else "done"
             reading = replace(reading, doubts=(Doubt("polarity", step),))
         return reading if not look.parsed.guessed else with_guess_doubted(reading, look.parsed)
+
+
+_WITH_IT = re.compile(r"\b(?:with|using) (?:it|that|that one|this|this one)\b")
+
+
+def _waits_to_be_moved(look: Look) -> bool:
+    """A clean is open whose animal is still to be moved out: "he's out" is that step."""
+    return any(is_open(r) and "move out" not in r.done for r in look.world.state.rounds.values())
 
 
 def _names_a_material_alone(look: Look) -> bool:

@@ -14,7 +14,7 @@ from assistant.contract import Choice, SaidTime, Slots, World
 from assistant.core.quantities.amounts import Amount, Percent, SaidRatio
 from assistant.core.round.rounds import is_open
 from assistant.understand.named.added import adds_in
-from assistant.understand.named.by_kind import called_by_its_kind
+from assistant.understand.named.by_kind import called_by_its_kind, of_the_one_open
 from assistant.understand.named.choosing_words import CHOOSING, job_in, methods_in, near_water, of_facts
 from assistant.understand.named.chores_said import PLANNING, chores_in, clean_in, every_one, groups_named, racks_in
 from assistant.understand.named.drains import drains_in, wish_in
@@ -199,6 +199,8 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     plain, claims = parsed.plain, asked.claims
     if asked.intent in ROUND - {"start"} and not slots.enclosures and not slots.choices:
         slots = replace(slots, enclosures=called_by_its_kind(plain, asked.world))
+    elif asked.intent in ROUND - {"start"}:
+        slots = replace(slots, enclosures=of_the_one_open(parsed, slots.enclosures, asked.world))
     if asked.intent in MANY_AT_ONCE and not slots.enclosures:
         slots = replace(slots, enclosures=homes_of(plain, asked.world.household))
     if asked.intent in OF_ITEMS:

@@ -251,6 +251,12 @@ def _done_where(answer: Answer) -> Line:
     return Line(f"Nothing recorded: no clean is open for {name}. Start one, with which bottle?")
 
 
+def _shall_i_begin(answer: Answer) -> Line:
+    supply = answer.details["supply"]
+    product = supply.bottle.name if supply.bottle is not None else supply.agent.name
+    return Line(f"Nothing recorded: no clean is open for {answer.details['enclosure']}. Begin one with {product}?")
+
+
 def _done_what(answer: Answer) -> Line:
     return Line("What is done, and in which enclosure?")
 
@@ -390,6 +396,7 @@ LINES: dict[str, Callable[[Answer], Line]] = {
     "the_round.which": _which,
     "the_round.done_where": _done_where,
     "the_round.done_what": _done_what,
+    "the_round.shall_i_begin": _shall_i_begin,
     "the_round.time_left": _time_left,
     "the_round.hold_time": _hold_time,
     "the_round.ready": _ready,

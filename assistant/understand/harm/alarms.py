@@ -75,7 +75,9 @@ _ESCAPED = Pattern(
 _OUT_OF_THE_TUB = Pattern(rf"\b{_ONE}{_HAS} out of (?:the|his|her|its|their|that|a) (?:\w+ )?{_TUB}\b", "out of")
 _OUT = Pattern(rf"^(?:help |oh no |no |oh |quick )*,? ?{_ONE}{_HAS} out ?!", "out")
 _NOT_AN_ESCAPE = Pattern(
-    r"\b(?:escape (?:the|this) (?:menu|screen)|escape room|escape key|escape proof|fire escape|lost (?:it|him|her"
+    r"\bout and (?:the|his|her|its) (?:box|tank|cage|tub|viv\w*|enclosure) is (?:all )?(?:empty|clear|cleared"
+    r"|stripped|emptied)\b"
+    r"|\b(?:escape (?:the|this) (?:menu|screen)|escape room|escape key|escape proof|fire escape|lost (?:it|him|her"
     r"|them) (?:interest|weight)"
     r"|dropped (?:it|him|her|them) (?:off|back|in)|lost (?:the )?(?:lid|label|cap|bottle|syringe|weight|count"
     r"|track))\b"

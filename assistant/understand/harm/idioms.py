@@ -8,7 +8,7 @@ from assistant.understand.text.patterns import Pattern
 # Bits of text without one of which the pattern can't match.
 _HINTS = words_of(
     "reek lick ow ouch ringworm water eye ANIMAL aid cough mouth gulp swallow burn fumes smell"
-    " gas chlorine drink dry dried see hand elbow arm foot knee sleeve leg bum hip scratch sick ill asthma sniff"
+    " gas chlorine drink dry dried drying see hand elbow arm foot knee sleeve leg bum hip scratch sick ill asthma sniff"
     " own itching sprayed misted wiped rinsed washed wrist shoulder back feet cut stink odor odour whiff nose head"
 )
 
@@ -30,7 +30,7 @@ IDIOMS = Pattern(
     r"|affect|bother|upset|reach|worry|get)\w*"
     r"|\bavoid (?:the |any |breathing )*fumes\b|\bANIMAL (?:\w+ )?(?:went|ran|climbed|crawled) (?:up|on|onto) my \w+"
     r"|\bburn\w* (?:the |a |through )*(?:plastic|acrylic|hole|mat|wood|glass|tub)\b"
-    r"|\bdrinks? more\b|\bdr(?:y|ied)(?: out| up)? on (?:me|us)\b"
+    r"|\bdrinks? more\b|\bdr(?:y|ied|ying)(?: out| up)? on (?:me|us)\b"
     r"|\bfumes(?: are| have| has| is)?(?: all| now| finally)* (?:gone|cleared|clear)\b"
     r"|^(?:are|is|do|does|will) (?:the )?(?:AGENT )?(?:fumes|vapours?)\b"
     r"|\b(?:sneez|wheez|cough)\w* (?:a bit |a lot )?(?:today|this week|lately|these days)\b"

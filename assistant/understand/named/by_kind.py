@@ -8,6 +8,7 @@ from assistant.contract import World
 from assistant.core.household import Enclosure
 from assistant.core.round.rounds import is_open
 from assistant.understand.named.names import HOMES
+from assistant.understand.parsing import Parsed
 
 _THE_HOME = re.compile(rf"\b(?:the|that|this) ({'|'.join(sorted(HOMES))})\b(?! of\b| number\b)")
 _WAITS_IN = re.compile(r"\b(?:in|into|to|from|out of) (?:the|that|this) (?:tub|box|bin)\b")
@@ -21,6 +22,22 @@ def called_by_its_kind(plain: str, world: World) -> tuple[str, ...]:
         return ()
     fitting = tuple(home.name for home in homes if found[1] in words_of_home(home))
     return fitting if len(fitting) == 1 else ()
+
+
+_SNAKES = ("snake", "python", "boa", "viper", "cobra", "mamba", "racer", "hognose")
+_LIZARDS = ("gecko", "dragon", "skink", "lizard", "iguana", "monitor", "chameleon", "anole", "tegu", "agama")
+_KINDS = {"snake": _SNAKES, "snakes": _SNAKES, "lizard": _LIZARDS, "lizards": _LIZARDS}
+
+
+def of_the_one_open(parsed: Parsed, enclosures: tuple[str, ...], world: World) -> tuple[str, ...]:
+    """ "The snake", where the only open clean is the python's and not the corn snake's; else what they were."""
+    homes = open_homes(world)
+    if len(enclosures) != 1 or len(homes) != 1 or enclosures == (homes[0].name,):
+        return enclosures
+    said = {mention.said for mention in parsed.mentions}
+    kinds = next((_KINDS[word] for word in said if word in _KINDS), ())
+    fits = bool(kinds) and homes[0].animal.casefold().endswith(kinds)
+    return (homes[0].name,) if fits else enclosures
 
 
 def open_homes(world: World) -> tuple[Enclosure, ...]:

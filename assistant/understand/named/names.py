@@ -177,6 +177,8 @@ class Names:
             return True
         if before in _BEFORE_A_COLOUR or (before in ("the", "my") and at > 1 and words[at - 2] in _BEFORE_A_COLOUR):
             return False
+        if words[0] in ("start", "begin", "starting") and not after and any(thing.kind == "bottle" for thing in things):
+            return False  # "start river tank yellow"
         if before in _BEFORE_A_BOTTLE and any(thing.kind == "bottle" for thing in things):
             return False  # "made the pink up last night", "doing a fresh yellow"
         opens = at == 0 and after in ("'s", "has")

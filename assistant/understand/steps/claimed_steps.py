@@ -141,6 +141,7 @@ def claims_in(text: str) -> Claims:
             against += [step for step in _mentioned(clause, steps) if step not in against]
             if not done:
                 worst = polarity
+    done = _without_the_soap_rinse(done)
     taken_back = [step for step in done if step in against and _retracts(step, clauses)]
     done = [step for step in done if step not in taken_back]
     if done and worst in ("not yet", "asked"):
@@ -150,6 +151,13 @@ def claims_in(text: str) -> Claims:
     if done and _NOT_ALL.search(plain):
         against, done, worst = done + against, [], "not yet"
     return Claims(tuple(done), worst, tuple(against), stayed)
+
+
+def _without_the_soap_rinse(done: list[str]) -> list[str]:
+    """ "Washed, rinsed, sprayed": rinsed right after the washing and before the spraying is the soap rinsed off."""
+    at = done.index("wash") if "wash" in done else -1
+    soap = at >= 0 and done[at + 1 : at + 2] == ["rinse"] and "apply" in done[at + 2 :]
+    return [*done[: at + 1], *done[at + 2 :]] if soap else done
 
 
 def _retracts(step: str, clauses: Sequence[str]) -> bool:

@@ -10,13 +10,14 @@ from assistant.core.round.rounds import is_open
 from assistant.understand.look import Look
 
 _AHEAD = re.compile(
-    r"\b(?:about to|going to|gonna|will|later|soon|next|should|shall|again|if|before|until|till|sure|know|think"
+    r"\b(?:about to|going to|gonna|will|later|soon|next|should|shall|again|if|before(?! ?$)|until|till|sure|know|think"
     r"|remember|tell|why|when|what|how|who)\b|^(?:did|do|does|have|has|can)\b"
 )
 """To come, in doubt, or asked: nothing that contradicts the record."""
 _DENIES = re.compile(
     r"\b(?:not|never|no|none|nothing|neither|nor|without|skip(?:ped)?|forgot(?:ten)?|missed|left out|only|half|un\w+)\b"
 )
+_SOAP = re.compile(r"\b(?:soap|soapy|suds|detergent)\b")
 _ONLY_PARTLY = re.compile(r"\bonly (?:\w+ ){0,2}(?:half|NUMBER)(?: of (?:it|them|that))?(?: so far| yet)?$")
 
 
@@ -31,6 +32,8 @@ def contradicts_the_record(look: Look, slots: Slots) -> Slots | None:
     if not _DENIES.search(plain):
         return None  # "I had to spray it twice" denies nothing
     step = claims.mentioned[0]
+    if step == "rinse" and _SOAP.search(plain):
+        step = "wash"  # the soap is rinsed off as a part of it
     rounds = [round_ for round_ in look.world.state.rounds.values() if is_open(round_) and step in round_.done]
     names = [round_.enclosure for round_ in rounds if not slots.enclosures or round_.enclosure in slots.enclosures]
     return replace(slots, enclosures=tuple(names), steps=(step,), corrects=True) if names else None

@@ -85,7 +85,8 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ),
     (
         "return",
-        rf"^(?:{_ONE}|both(?: of them)?|all of them|they both)(?: is| are| 's){_NOW} in(?: now| again)?(?=$| ,)",
+        rf"^(?:{_ONE}|ENCLOSURE|both(?: of them)?|all of them|they both)(?: is| are| 's){_NOW} in(?: now"
+        rf"| again)?(?=$| ,)",
     ),
     ("return", rf"\b{_ALL_OF_THEM}(?: are| is| 's| have| has)?{_NOW} (?:gone )?(?:back|home|returned)\b"),
     (
@@ -106,9 +107,16 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("clear", r"\b(?:cleared|emptied|stripped|gutted|clearing(?: out)?(?: is| 's)? " + DONE + ")"),
     (
         "clear",
-        rf"\b(?:took|taken|got|pulled|removed|scooped|binned|chucked|threw|tipped|lifted)(?: out)? (?:the "
+        rf"\b(?:took|taken|got|pulled|removed|scooped|binned|chucked|threw|thrown|tossed|tipped|lifted)(?: out"
+        rf"| away)? (?:the "
         rf"|all |old |dirty |used |soiled |wet |rest of )*{_LITTER}",
     ),
+    (
+        "clear",
+        rf"\b(?:ENCLOSURE|it|both|they|the (?:tank|box|cage|tub|viv\w*))(?: is| are| 's){_NOW}"
+        r" (?:empty|bare|stripped|emptied|stripped out)(?: now)?(?=$| ,| and\b)",
+    ),
+    ("clear", rf"\bcleaned out (?:the |all the |his |her )?(?:sand|soil|{_LITTER})"),
     ("clear", rf"\b{_LITTER}(?: and {_LITTER})*{_IS}{_NOW} (?:out|gone|removed|binned)\b"),
     (
         "wash",
@@ -173,8 +181,8 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("wipe", rf"\bwiped\b|\bwiping(?: is| 's)? {DONE}|\b{DONE} (?:with )?(?:the )?wiping"),
     (
         "dry",
-        r"\bdry\b(?= ?(?:$|now|[,.!?]|and|as|too|already|all|to the touch|everywhere|inside|enough"
-        r"|again))|\b(?:dried|towelled|toweled)\b|\bdrying(?: is| 's)? " + DONE + rf"|\b{DONE} drying",
+        r"\bdry\b(?= ?(?:$|now|[,.!?]|and|as|too|already|all|no smell|to the touch|everywhere|inside|enough"
+        r"|again))|\b(?:dried|towelled|toweled|towel dry)\b|\bdrying(?: is| 's)? " + DONE + rf"|\b{DONE} drying",
     ),
     (
         "air",
@@ -200,6 +208,8 @@ _HINTS: dict[str, tuple[str, ...]] = {
     ),
     "return": ("back", "home", "return", "already", "again", " in"),
     "clear": (
+        "bare",
+        "clean",
         "clear",
         "empt",
         "strip",
@@ -212,6 +222,8 @@ _HINTS: dict[str, tuple[str, ...]] = {
         "binn",
         "chuck",
         "threw",
+        "thrown",
+        "tossed",
         "tipp",
         "lift",
         "out",

@@ -54,7 +54,8 @@ _NOT_DRIED = Pattern(
     r"\b(?:if|until|till|unless|will|would|should|could|might|may|going to|gonna|want|wants|let it|let the|how|why|what"
     r"|when will|does|nearly|almost|about to|starting to|never|not dried|not dry|not yet|has not dried|did not dry"
     r"|keep it from|so that|so it|to stop|to keep|prevent|in case|hope|hoping|afraid|worried|supposed|wait for|waiting"
-    r"|mealworms?|flowers|herbs|shrimp|mince|my hands|hands|towel|gloves|laundry|clothes|air is|in here|outside"
+    r"|mealworms?|flowers|herbs|shrimp|mince|my hands|hands|towel|towel dried|gloves|laundry|clothes|air is|in here"
+    r"|outside"
     r"|before it (?:dries|dried)|once it|after it|as soon as|make sure|is dry now|rinsed|after rinsing)\b"
 )
 _GIVES_UP = Pattern(

@@ -35,7 +35,8 @@ _BEGINS = Pattern(
     r"|and|hey) ,? ?)*(?:start|begin"
     r"|starting|starting on"
     r"|start on|begin on|beginning|doing|do) (?:on |with |a clean of |cleaning )?(?:the |my )?(?:ENCLOSURE|ANIMAL)"
-    r"(?: (?:and|,) (?:the |my )?(?:ENCLOSURE|ANIMAL))* (?:with|using|in) (?:the |some |my )?(?:BOTTLE|AGENT|STOCK)"
+    r"(?: (?:and|,) (?:the |my )?(?:ENCLOSURE|ANIMAL))* (?:(?:with|using|in|,) )?(?:the |some |my )?(?:BOTTLE|AGENT"
+    r"|STOCK)"
     r"(?: please)?(?:$| ?[,.;]| and\b| so\b)"
 )
 """ "Start the river tank with bleach, how long does it stay wet?": begun, whatever is asked in the same breath."""
