@@ -48,6 +48,9 @@ def sprayed(name: str, round_: Round | None, reading: Reading, ledger: Ledger) -
         held = held_in(supply.bottle, world.state) if supply.bottle is not None else ()
         ledger.note(*(touched_by(name, agent, world) for agent in dict.fromkeys((supply.agent.id, *held))))
         return other
+    if reading.slots.too_early:
+        ledger.note(DriedEarly(name))  # a part was dry, or was missed: from here, not from the first spraying
+        round_ = ledger.state.rounds[name]
     judgement = judge(round_with(round_, supply), "apply", world.now)
     if judgement.fit == "gap":
         ledger.note(touched_by(name, supply.agent.id, world))

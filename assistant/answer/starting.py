@@ -41,6 +41,9 @@ def start(reading: Reading, world: World) -> Answer:
     enclosures = _enclosures_to_start(reading, world)
     if isinstance(enclosures, Answer):
         return enclosures
+    if len(enclosures) > 1 and len(set(reading.slots.bottles)) > 1:  # "pepper with pink, juniper with yellow"
+        one = replace(reading, slots=replace(reading.slots, enclosures=(), bottles=(), agents=(), stocks=()))
+        return ask(one, world, ("enclosure",), "the_round.one_at_a_time", {"enclosures": enclosures})
     supply = supply_in(reading, world) or _what_alone_does_it(reading, world) or _as_it_was(reading, enclosures, world)
     refusal = _refusal(reading, supply, enclosures, world)
     if refusal is not None:

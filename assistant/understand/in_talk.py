@@ -98,6 +98,8 @@ class InTalk:
         claims, waits = look.claims, pending is not None and pending.on_yes is not None
         if waits and _NO_STEP.match(look.parsed.plain) and claims.polarity == "not yet" and not claims.done:
             return look.reading("no", Slots(), 0.9)  # "no, I haven't rinsed it"
+        if waits and _ONLY_SOAP.match(look.parsed.plain):
+            return look.reading("no", Slots(), 0.9)  # "no, just the soap", asked whether it was sprayed
         if pending is not None and _NEVER_MIND.fullmatch(look.parsed.plain.strip(" .!,")):
             return look.reading("no", Slots(), 0.95)
         if self._says(look, self._no) and look.top in ("no", OUTSIDE, "undo", "status"):
@@ -267,6 +269,11 @@ _NEVER_MIND = re.compile(
     r"|it does not matter|does not matter|no matter|cancel(?: that)?|drop it)(?: then| now| please)*"
 )
 """ "Never mind", when something was asked; alone it is about nothing."""
+_ONLY_SOAP = re.compile(
+    r"(?:(?:um|er|oh|sorry|no|nope|not yet) ,? ?)*(?:i )?(?:only|just)(?: (?:rinsed|washed))?(?: off)?(?: the"
+    r"| off)* (?:soap|suds"
+    r"|detergent|washing)\b"
+)
 _NO_STEP = re.compile(r"(?:um |er |oh )*no\b")
 _ASKS_OR_TELLS = frozenset({"is", "was", "did", "do", "are", "they"})
 _YES_OR_NO = frozenset(

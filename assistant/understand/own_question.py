@@ -77,6 +77,8 @@ class OwnQuestion:
             return "done", max(chances["done"], 0.9)
         if says_it_dried(look):
             return None
+        if claims.polarity == "not yet" and not claims.done and openings_in(plain) is not None and is_told(plain):
+            return "done", 0.9  # "window's open, it's drying"
         if claims.polarity in ("asked", "not yet") and not claims.done:
             if _another_question(look):
                 return None

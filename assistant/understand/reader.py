@@ -48,12 +48,12 @@ from assistant.understand.steps.came_to_nothing import WORDS as NOTHING_WORDS
 from assistant.understand.steps.came_to_nothing import something_else_put_on, was_never_aired, wet_time_was_none
 from assistant.understand.steps.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.steps.claimed_steps import cannot_tell, claims_in
-from assistant.understand.steps.denied import contradicts_the_record, meant_ahead
+from assistant.understand.steps.denied import but_for_a_part, contradicts_the_record, meant_ahead
 from assistant.understand.steps.done_over import WORDS as DONE_OVER_WORDS
 from assistant.understand.steps.done_over import got_in, is_kept_wet, left_out, not_rinsed_off, sprayed_over
 from assistant.understand.steps.other_product import WORDS as OTHER_PRODUCT_WORDS
 from assistant.understand.steps.other_product import other_product, unnamed_product
-from assistant.understand.steps.surface import where_it_was_asked
+from assistant.understand.steps.surface import sprayed_where_it_dried, where_it_was_asked
 from assistant.understand.steps.told import WORDS as TOLD_WORDS
 from assistant.understand.steps.told import told_in
 from assistant.understand.steps.told_by_rule import MOVED_OUT, told_by_rule
@@ -199,7 +199,7 @@ class Reader:
     def _spill(self, look: Look) -> Reading | None:
         last, plain = look.world.talk.last, look.parsed.plain
         on_it = neutralises(plain) and ("neutral" in plain or (last is not None and last.intent == "spill"))
-        spilled = alarms.spilled(plain) and not look.is_no_cry
+        spilled = alarms.spilled(plain) and not look.is_no_cry and not alarms.sprayed_everywhere(plain)
         like_a_spill = look.is_cry and look.evidence.harm == "spill"
         if "spill" not in self._questions or not (on_it or spilled or like_a_spill):
             return None
@@ -252,7 +252,9 @@ class Reader:
         """A part sprayed again, or never: told of a surface that has been sprayed."""
         again, never = sprayed_over(look), left_out(look)
         if again is not None:
-            return look.reading("rewet" if is_kept_wet(look) else "done", again, BY_RULE)
+            kept = is_kept_wet(look) and "missed" not in look.parsed.plain  # what was missed is wet only from now
+            again = replace(again, too_early=not kept)
+            return look.reading("rewet" if kept else "done", again, BY_RULE)
         residue = not_rinsed_off(look)
         if residue is not None and "undo" in self._questions:
             return look.reading("undo", residue, BY_RULE)
@@ -290,7 +292,7 @@ class Reader:
         if unsure and self._asked_of_harm(plain):  # barely a question hides no cry
             return look.reading("splash", replace(without_troubles(look.slots("splash")), place=None), ENOUGH)
         wrong = contradicts_the_record(look, look.slots("status")) if intent in (None, "status") else None
-        wrong = wrong or meant_ahead(look)
+        wrong = wrong or meant_ahead(look) or but_for_a_part(look)
         if wrong is not None and "undo" in self._questions:
             return look.reading("undo", wrong, BY_RULE)
         if intent is None:
@@ -305,6 +307,8 @@ class Reader:
         if intent == "start" and _WITH_IT.search(plain) and not (slots.bottles or slots.stocks or slots.agents):
             bottle = fills.bottle_of_before(look.world)
             slots = replace(slots, bottles=(bottle,) if bottle is not None else ())
+        if intent == "done" and sprayed_where_it_dried(look):
+            slots = replace(slots, too_early=True)
         if intent == "done" and not slots.steps and cannot_tell(plain):
             slots = replace(slots, steps=("hold",), stayed_wet=False)  # what nobody saw wet doesn't count
         reading = look.reading(intent, slots, confidence)

@@ -257,6 +257,11 @@ def _shall_i_begin(answer: Answer) -> Line:
     return Line(f"Nothing recorded: no clean is open for {answer.details['enclosure']}. Begin one with {product}?")
 
 
+def _one_at_a_time(answer: Answer) -> Line:
+    names = listed((home.name for home in answer.details["enclosures"]), "or")
+    return Line(f"With different bottles, one start each. {capital(names)} first, with which?")
+
+
 def _done_what(answer: Answer) -> Line:
     return Line("What is done, and in which enclosure?")
 
@@ -396,6 +401,7 @@ LINES: dict[str, Callable[[Answer], Line]] = {
     "the_round.which": _which,
     "the_round.done_where": _done_where,
     "the_round.done_what": _done_what,
+    "the_round.one_at_a_time": _one_at_a_time,
     "the_round.shall_i_begin": _shall_i_begin,
     "the_round.time_left": _time_left,
     "the_round.hold_time": _hold_time,

@@ -220,6 +220,18 @@ def escaped(text: str, *, one_waits: bool) -> bool:
     return _OUT_OF_THE_TUB.search(text) is not None and (one_waits or text.endswith("!"))
 
 
+def sprayed_everywhere(text: str) -> bool:
+    """ "Sprayed bleach everywhere": what a clean is for, and no spill."""
+    return _EVERYWHERE.search(text) is not None
+
+
+_EVERYWHERE = Pattern(
+    r"^(?!.*\b(?:oops|accident\w*|spilled|spilt|knocked|dropped|leak\w*|floor|carpet|burst)\b)"
+    r".*\b(?:sprayed|misted|spritzed)(?: \w+){0,3}? (?:everywhere|all over(?: (?:it|there|inside|the (?:tank|box"
+    r"|cage|viv\w*)))?)\b",
+    "everywhere",
+    "all over",
+)
 _OUT_OF_STUFF = Pattern(
     r"\bout of (?:food|water|mice|crickets|his skin|her skin|its skin|shed|breath|sight|reach|date)\b"
 )

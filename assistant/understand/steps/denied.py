@@ -58,6 +58,27 @@ _MEANT_AHEAD = re.compile(
 )
 
 
+def but_for_a_part(look: Look) -> Slots | None:
+    """ "Not the lid", right after a step was recorded: it isn't done all over; None: nothing of the kind."""
+    last, before = look.world.talk.last, look.world.talk.last_reading
+    if last is None or before is None or last.intent != "done" or last.values.get("recorded") is not True:
+        return None
+    steps = [step for step in before.slots.steps if step in ("wash", "apply", "rinse", "dry")]
+    homes = tuple(last.values.get("enclosures") or ())
+    if not steps or len(homes) != 1 or _BUT_FOR.fullmatch(look.parsed.plain.strip(" .!")) is None:
+        return None
+    return replace(look.slots("undo"), enclosures=homes, steps=(steps[-1],), corrects=True)
+
+
+_BUT_FOR = re.compile(
+    r"(?:(?:well|oh|but|sorry|wait|no|all) ,? ?)*(?:not|except|except for|apart from|all but|but not"
+    r"|but for)(?: the| its| his"
+    r"| her)? (?:\w+ )?(?:lid|floor|base|bottom|top|sides?|back|front|doors?|glass|walls?|corners?|ends?|hide|roof"
+    r"|mesh|shelf)"
+    r"(?: yet| though)?"
+)
+
+
 def only_partly(plain: str) -> bool:
     """ "I only rinsed half": no step that is done."""
     return _ONLY_PARTLY.search(plain) is not None

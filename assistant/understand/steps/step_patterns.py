@@ -47,6 +47,7 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
         rf"\b{_ONE}{_IS}{_NOW} (?:sitting|waiting|settled|shut|tucked up|safe) in (?:the |a |his |her |its )?{TUB}\b",
     ),
     ("move out", rf"\bENCLOSURE(?: is| 's){_NOW} in (?:the |a |his |her |its ){TUB}\b"),
+    ("move out", rf"^(?:the |my )?ENCLOSURE are{_NOW} out\b(?! of)"),  # "pepper and juniper are out"
     # "Keep him in the tub" is a wish, and tells of nothing done.
     ("move out", rf"(?<!keep )(?<!leave )(?<!keeping )(?<!leaving )\b{_ONE}{_IS}{_NOW} in (?:the |a )?{TUB}\b"),
     ("move out", rf"\b(?:took|got|taken|lifted|scooped|removed|pulled|fetched|moved|have|brought) {_ONE}{_NOW} out\b"),
@@ -97,6 +98,11 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
         "return",
         rf"\b{_ONE}{_IS}{_NOW} (?:gone )?(?:back|home|returned)\b|\breturned {_ONE}"
         r"|^(?:all )?back (?:in|home)\b|^returned$",
+    ),
+    (
+        "rinse",
+        r"\b(?:washed|hosed) (?:it |that |this |them |everything |all of it |all |ENCLOSURE )?(?:all )?off(?=$| ,"
+        r"| now\b| and\b)",
     ),
     (
         "rinse",
@@ -272,7 +278,7 @@ STEPS = tuple((step, Pattern(pattern, *_HINTS[step])) for step, pattern in _PATT
 MENTIONED: tuple[tuple[str, Pattern], ...] = tuple(
     (step, Pattern(pattern))
     for step, pattern in (
-        ("move out", r"\b(?:move|moving|moved|take|taking) (?:\w+ )?out\b"),
+        ("move out", r"\bnot out\b|\b(?:move|moving|moved|take|taking) (?:\w+ )?out\b"),
         ("clear", r"\bclear(?:ed|ing)?\b"),
         ("wash", r"\b(?:wash(?:ed|ing)?|scrub(?:bed|bing)?)\b(?!(?: \w+)? hands)"),
         ("apply", r"\b(?:spray(?:ed|ing)?|appl(?:y|ied|ying)|mist(?:ed|ing)?)\b"),

@@ -55,8 +55,8 @@ def of_the_surface(look: Looked, world: World) -> tuple[str, float] | None:
     told, chances = look.told, look.chances
     if told.dried and told.gives_up:
         return "clean_only", max(chances["clean_only"], BY_RULE)
-    if told.dried and told.sprayed_again and "apply" in look.claims.done:
-        return "done", BY_RULE  # "the corner dried, so I sprayed it again": from there
+    if sprayed_where_it_dried(look):
+        return "done", BY_RULE
     rounds = [round_ for round_ in world.state.rounds.values() if is_open(round_)]
     known = any(_on_hold(round_) for round_ in rounds)
     if told.dried and (known or chances["dried_early"] >= FITS):
@@ -67,6 +67,20 @@ def of_the_surface(look: Looked, world: World) -> tuple[str, float] | None:
     if told.wet_kept and not vouched and (known or chances["rewet"] + chances["done"] >= FITS):
         return "rewet", max(chances["rewet"], BY_RULE)
     return _of_the_air(look, rounds) if told.smell is not None or told.wet is not None else None
+
+
+def sprayed_where_it_dried(look: Looked) -> bool:
+    """ "The corner dried, so I sprayed it again", "a bit dry at the back, sprayed it": the wet time is from there."""
+    if "apply" not in look.claims.done:
+        return False
+    partly = look.told.wet_kept == "sprayed" and _PARTLY_DRY.search(look.parsed.plain) is not None
+    return partly or (look.told.dried and look.told.sprayed_again)
+
+
+_PARTLY_DRY = re.compile(
+    r"\b(?:bit|little|slightly|partly|half|corner|back|front|lid|side|floor|edges?|patch(?:es)?|spots?) dry\b"
+    r"|\bdry (?:at|on|in|along|round|near) the\b|\bdry (?:patch(?:es)?|spots?|bits?)\b"
+)
 
 
 def says_dry(plain: str) -> bool:

@@ -110,7 +110,8 @@ _SMELL = (
     r"|odou?rs?|scents?|vapou?rs?)"
 )
 _NO_SMELL = Pattern(
-    rf"\b(?:any {_SMELL}|does it smell|is there a smell|{_SMELL}) ?\? ?,? ?(?:no|none|nope|nothing)\b"
+    rf"\bnothing (?:to smell|smells|smelly|there to smell)\b|\b(?:any {_SMELL}|does it smell|is there a smell"
+    rf"|{_SMELL}) ?\? ?,? ?(?:no|none|nope|nothing)\b"
     rf"|\b(?:no|zero|not any|without|free of|nothing of a|not a|not even a|never a) (?:more |longer any |longer a "
     rf"|bad |chemical |AGENT"
     rf" |faint |hint of |trace of |sign of |lingering |trace of a |hint of a )*{_SMELL}\b"
