@@ -29,7 +29,7 @@ from assistant.core.record.events import (
 )
 from assistant.core.record.state import Round
 from assistant.core.round.claims import Judgement, judge
-from assistant.core.round.rounds import airing_left_s, in_order, is_open
+from assistant.core.round.rounds import airing_left_s, hold_left_s, in_order, is_open
 
 
 @dataclass(frozen=True)
@@ -270,6 +270,9 @@ def _answer(reading: Reading, told: list[_Told], ledger: Ledger) -> Answer:
             "airing": {
                 r.enclosure: airing_left_s(r, ledger.world.now)
                 for r in open_rounds(replace(ledger.world, state=ledger.state))
+            },
+            "hold_left": {
+                n: hold_left_s(r.hold, ledger.world.now) for n, r in sprayed_now.items() if r.hold is not None
             },
             "next": {name: way.step for name, way in ways.items()},
             "ways": ways,

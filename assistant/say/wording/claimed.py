@@ -69,6 +69,9 @@ def _then(name: str, steps: tuple[str, ...], round_: Round | None, answer: Answe
         spent = " But the mix is past its life: this counts as a clean." if name in details["spent"] else ""
         if not spent and round_.basis == "none":
             spent = " It counts as a clean, not a disinfection."
+        left = details["hold_left"].get(name)
+        if left is not None and left < round_.hold.seconds - 1:
+            return f"The clock runs on: {span(left)} left.{spent}"  # the same bottle, in the wet time that runs
         return f"Wet time: {span(round_.hold.seconds)}.{spent}"
     if step == "hold":
         return "Keep it wet."
