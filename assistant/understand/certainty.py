@@ -30,6 +30,10 @@ HEARD_WHOLE = 0.7
 ones of 9 right ones and of one wrong one, of 128."""
 AT_ONCE = ("yes", "no", "hush", "slower", "repeat", "help")
 """Never read back: an answer to what was asked, or nothing that could go wrong."""
+OF_THE_TALK = ("hush", "slower", "repeat", "help")
+FEW = 3
+"""Words up to which a question of the talk itself is taken though it was heard badly: "hush", "say again". In more, hiss
+was heard as "you are the all" and "what do I say", and taken for these; so those are read back."""
 UNDONE = 0.9
 """Least chance of an "undo" that takes back at once: "river tank as well should", for "is washed", is most like one."""
 HEARD_WELL = 0.5
@@ -69,8 +73,10 @@ def doubts_of(reading: Reading, text: str, heard: Heard, parse: Callable[[str], 
         doubt.kind == "polarity" for doubt in doubts
     ):
         doubts += _polarity_doubts(reading, text, heard, parse)
-    said_back = any(doubt.kind == "polarity" for doubt in doubts) or reading.intent in (None, *HARM, *AT_ONCE)
+    at_once = reading.intent in AT_ONCE and not (reading.intent in OF_THE_TALK and len(text.split()) > FEW)
+    said_back = any(doubt.kind == "polarity" for doubt in doubts) or reading.intent in (None, *HARM) or at_once
     badly = bool(heard.words) and mean_posterior(heard) < HEARD_WHOLE
+    badly = badly or text != heard.text  # an alternative is read back
     badly = badly or (reading.intent == "undo" and (text != heard.text or reading.confidence < UNDONE))
     if not said_back and (badly or (reading.intent in ("mixed", "rinsed_out") and _may_be_meant(text, heard))):
         doubts.append(Doubt("hearing", text))

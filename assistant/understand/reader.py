@@ -119,11 +119,11 @@ class Reader:
         look = Look(parsed, claims, chances, told, self._weigh_harm(parsed.plain), world, spoken)
         return fills.but_for_water(
             self._harm(look)
-            or self._escape(look)
+            or self._escape(look, by_likeness)
             or self._other_product(look)
             or self._meeting(look)
             or self._got_in(look)
-            or self._spill(look)
+            or self._spill(look, by_likeness)
             or (self._like_harm(look) if by_likeness else None)
             or self._filled(look)
             or self._in_talk(look)
@@ -176,7 +176,7 @@ class Reader:
         )
         return look.reading(cry.intent, slots, sure)
 
-    def _escape(self, look: Look) -> Reading | None:
+    def _escape(self, look: Look, by_likeness: bool) -> Reading | None:
         """An animal that got out; with one loose on record also that it is found."""
         if "escape" not in self._questions:
             return None
@@ -184,7 +184,7 @@ class Reader:
         waits = any("move out" in r.done and is_open(r) for r in state.rounds.values())
         found = alarms.found(plain) and bool(state.loose)
         escaped = alarms.escaped(plain, one_waits=waits) and not look.is_no_cry
-        like = look.is_cry and look.evidence.harm == "escape" and not into_a_tub(plain)
+        like = by_likeness and look.is_cry and look.evidence.harm == "escape" and not into_a_tub(plain)
         like = like and not ("move out" in look.claims.done and _waits_to_be_moved(look))
         if not found and not escaped and not like:
             return None
@@ -196,11 +196,11 @@ class Reader:
         found = other_product(look) or unnamed_product(look)
         return found if found is not None and found.intent in self._questions else None
 
-    def _spill(self, look: Look) -> Reading | None:
+    def _spill(self, look: Look, by_likeness: bool) -> Reading | None:
         last, plain = look.world.talk.last, look.parsed.plain
         on_it = neutralises(plain) and ("neutral" in plain or (last is not None and last.intent == "spill"))
         spilled = alarms.spilled(plain) and not look.is_no_cry and not alarms.sprayed_everywhere(plain)
-        like_a_spill = look.is_cry and look.evidence.harm == "spill"
+        like_a_spill = by_likeness and look.is_cry and look.evidence.harm == "spill"
         if "spill" not in self._questions or not (on_it or spilled or like_a_spill):
             return None
         return look.reading("spill", without_troubles(look.slots("spill")), BY_RULE)
