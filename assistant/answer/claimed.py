@@ -54,6 +54,7 @@ def done(reading: Reading, world: World) -> Answer:
     if steps and not names:
         return nothing_open(claim, world)
     apart = dict(claim.slots.apart)
+    names = tuple(name for name in names if name in apart) if apart else names
     claims = {name: about(claim, name, in_order(frozenset(apart[name]))) if name in apart else claim for name in names}
     told = [_claims_for(name, claims[name], ledger) for name in names]
     ledger.note(*told_of(names, claim))

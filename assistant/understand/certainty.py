@@ -32,8 +32,8 @@ AT_ONCE = ("yes", "no", "hush", "slower", "repeat", "help")
 """Never read back: an answer to what was asked, or nothing that could go wrong."""
 OF_THE_TALK = ("hush", "slower", "repeat", "help")
 FEW = 3
-"""Words up to which a question of the talk itself is taken though it was heard badly: "hush", "say again". In more, hiss
-was heard as "you are the all" and "what do I say", and taken for these; so those are read back."""
+"""Words up to which a question of the talk itself is taken though it was heard badly: "hush", "say again". In more,
+hiss was heard as "you are the all" and "what do I say", and taken for these; so those are read back."""
 UNDONE = 0.9
 """Least chance of an "undo" that takes back at once: "river tank as well should", for "is washed", is most like one."""
 HEARD_WELL = 0.5

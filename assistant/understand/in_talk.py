@@ -98,6 +98,8 @@ class InTalk:
         claims, waits = look.claims, pending is not None and pending.on_yes is not None
         if waits and _NO_STEP.match(look.parsed.plain) and claims.polarity == "not yet" and not claims.done:
             return look.reading("no", Slots(), 0.9)  # "no, I haven't rinsed it"
+        if pending is None and _YES_BOTH.fullmatch(look.parsed.plain.strip(" .!")):
+            return look.reading("yes", Slots(), 0.9)
         if waits and _ONLY_SOAP.match(look.parsed.plain):
             return look.reading("no", Slots(), 0.9)  # "no, just the soap", asked whether it was sprayed
         if pending is not None and _NEVER_MIND.fullmatch(look.parsed.plain.strip(" .!,")):
@@ -269,6 +271,11 @@ _NEVER_MIND = re.compile(
     r"|it does not matter|does not matter|no matter|cancel(?: that)?|drop it)(?: then| now| please)*"
 )
 """ "Never mind", when something was asked; alone it is about nothing."""
+_YES_BOTH = re.compile(
+    r"(?:yes|yeah|yep|yup)(?: ,)? (?:(?:to|for|they|it) )?(?:both|all|both of them|all of them)(?: of them)?"
+    r"(?: (?:did|were|stayed wet|are|wet))?"
+)
+""" "Yes, both", after two wet times were asked about at once."""
 _ONLY_SOAP = re.compile(
     r"(?:(?:um|er|oh|sorry|no|nope|not yet) ,? ?)*(?:i )?(?:only|just)(?: (?:rinsed|washed))?(?: off)?(?: the"
     r"| off)* (?:soap|suds"

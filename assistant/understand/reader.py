@@ -53,7 +53,7 @@ from assistant.understand.steps.done_over import WORDS as DONE_OVER_WORDS
 from assistant.understand.steps.done_over import got_in, is_kept_wet, left_out, not_rinsed_off, sprayed_over
 from assistant.understand.steps.other_product import WORDS as OTHER_PRODUCT_WORDS
 from assistant.understand.steps.other_product import other_product, unnamed_product
-from assistant.understand.steps.surface import sprayed_where_it_dried, where_it_was_asked
+from assistant.understand.steps.surface import asks_whether_wet, sprayed_where_it_dried, where_it_was_asked
 from assistant.understand.steps.told import WORDS as TOLD_WORDS
 from assistant.understand.steps.told import told_in
 from assistant.understand.steps.told_by_rule import MOVED_OUT, told_by_rule
@@ -164,6 +164,8 @@ class Reader:
 
     def _like_harm(self, look: Look) -> Reading | None:
         """A cry that no rule knows, by its words all together."""
+        if asks_whether_wet(look.world) and cannot_tell(look.parsed.plain):
+            return None  # "I don't know, I wasn't watching", asked whether it stayed wet
         cry = cry_like(look.evidence.harm, look.parsed.plain) if look.is_cry else None
         return self._cried(cry, look, BY_LIKENESS) if cry is not None else None
 

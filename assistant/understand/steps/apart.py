@@ -22,7 +22,7 @@ def steps_apart(parsed: Parsed) -> tuple[tuple[str, tuple[str, ...]], ...]:
     for clause, mentions in named_in_clauses(parsed, _ENDS, _HOMES):
         homes = [name for mention in mentions for name in _only(mention)]
         claims = claims_in(clause)
-        if claims.polarity in ("asked", "not yet") and claims.mentioned:
+        if claims.polarity == "asked" and claims.mentioned:
             return ()
         if len(homes) > 1:
             return ()
@@ -33,7 +33,7 @@ def steps_apart(parsed: Parsed) -> tuple[tuple[str, tuple[str, ...]], ...]:
         told.setdefault(home, []).extend((*before, *claims.done))
         before = []
     apart = tuple((name, tuple(dict.fromkeys(steps))) for name, steps in told.items() if steps)
-    return apart if len(apart) > 1 and len({steps for _, steps in apart}) > 1 else ()
+    return apart if apart and len(told) > 1 and len({tuple(steps) for steps in told.values()}) > 1 else ()
 
 
 def _only(mention: Mention) -> list[str]:

@@ -350,6 +350,8 @@ def _counts(step: str, match: re.Match[str]) -> bool:
             return False
     if step in ("rinse", "wipe", "dry") and _WITH_A_PRODUCT.match(after) and " off" not in after:
         return False  # "rinsed with vinegar": put on, and nothing rinsed off
+    if step == "wipe" and re.match(r" (?:it|that|them|this|the \w+) up\b", after):
+        return False  # off the floor
     if step == "apply" and re.match(
         r"(?: \S+){0,4}? with (?:just |only |plain |clean |warm |some |tap )*water\b", after
     ):

@@ -17,7 +17,8 @@ _OPENS = re.compile(
 )
 _CORRECTS = re.compile(
     rf"^(?:(?:i (?:just |only )?{_STEP}|it was|that was|it is|i am (?:at|on|doing|in)|just|only|all|for|in|wrong one"
-    rf"|wrong {_HOME}|,) ?)*(?:the |my )?(?P<home>ENCLOSURE|ANIMAL|\w+ one|(?:\w+ )?{_HOME}|neighbou?r|wrong \w+"
+    rf"|wrong {_HOME}|the other one|,) ?)*(?:the |my )?(?P<home>ENCLOSURE|ANIMAL|\w+ one|(?:\w+ )?{_HOME}"
+    rf"|neighbou?r|wrong \w+"
     rf"|next door)"
     rf"(?: 's)?(?: (?:that )?i (?:just )?{_STEP})?"
     r"(?P<tail> (?:i meant|i mean|only|not both|that was|it was|instead)| ,? ?not (?:this|that|it|both|this one"

@@ -100,6 +100,17 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
         r"|^(?:all )?back (?:in|home)\b|^returned$",
     ),
     (
+        "dry",
+        r"\b(?:wiped|gave (?:it|that|them) a wipe|wiped (?:it|that|them))(?: \w+){0,3}? with (?:a |the "
+        r"|some )?(?:clean )?dry"
+        r" (?:paper )?(?:towels?|cloths?|rags?|paper)\b",
+    ),
+    (
+        "rinse",
+        r"\bwashed (?:it |that |this |them |everything |all of it |ENCLOSURE )?(?:all )?(?:down|off"
+        r"|out) with (?:\w+ ){0,2}?water\b",
+    ),
+    (
         "rinse",
         r"\b(?:washed|hosed) (?:it |that |this |them |everything |all of it |all |ENCLOSURE )?(?:all )?off(?=$| ,"
         r"| now\b| and\b)",
@@ -269,7 +280,7 @@ _HINTS: dict[str, tuple[str, ...]] = {
     "hold": ("hold", "wet", "time", "soak", "DURATION", "minutes", "countdown", "dried"),
     "rinse": ("rins", "hos", "flush", "wash", "wip", " off"),
     "wipe": ("wip", "water"),
-    "dry": ("dry", "dri", "towel"),
+    "dry": ("dry", "dri", "towel", "wip"),
     "air": ("air", "ventil"),
 }
 STEPS = tuple((step, Pattern(pattern, *_HINTS[step])) for step, pattern in _PATTERNS)

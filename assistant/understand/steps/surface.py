@@ -64,7 +64,8 @@ def of_the_surface(look: Looked, world: World) -> tuple[str, float] | None:
     if known and not set(look.claims.done) - {"dry", "hold", "apply"} and says_dry(look.parsed.plain):
         return "dried_early", max(chances["dried_early"], BY_RULE)
     vouched = look.claims.stayed_wet and "hold" in look.claims.done
-    if told.wet_kept and not vouched and (known or chances["rewet"] + chances["done"] >= FITS):
+    rinsed_too = bool(set(look.claims.done) - {"apply", "hold", "dry"})  # "juniper rinsed, pepper still wet"
+    if told.wet_kept and not vouched and not rinsed_too and (known or chances["rewet"] + chances["done"] >= FITS):
         return "rewet", max(chances["rewet"], BY_RULE)
     return _of_the_air(look, rounds) if told.smell is not None or told.wet is not None else None
 
@@ -118,6 +119,13 @@ def _of_the_air(look: Looked, rounds: list[Round]) -> tuple[str, float] | None:
 
 def _on_hold(round_: Round) -> bool:
     return round_.hold is not None and "hold" not in round_.done
+
+
+def asks_whether_wet(world: World) -> bool:
+    """Whether it waits to be told if a surface stayed wet."""
+    waits = world.talk.pending
+    yes = waits.on_yes if waits is not None and waits.waits(world.now) else None
+    return isinstance(yes, Reading) and yes.slots.stayed_wet is not None
 
 
 def wet_answer(look: Looked, pending: Pending) -> Reading | None:

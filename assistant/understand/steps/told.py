@@ -110,6 +110,8 @@ _SMELL = (
     r"|odou?rs?|scents?|vapou?rs?)"
 )
 _NO_SMELL = Pattern(
+    r"\b(?:have|has|did|do|can|could) not (?:really )?(?:smell|smelled|smelt|notice|noticed) (?:any|anything"
+    r"|a thing|much|it)\b|"
     rf"\bnothing (?:to smell|smells|smelly|there to smell)\b|\b(?:any {_SMELL}|does it smell|is there a smell"
     rf"|{_SMELL}) ?\? ?,? ?(?:no|none|nope|nothing)\b"
     rf"|\b(?:no|zero|not any|without|free of|nothing of a|not a|not even a|never a) (?:more |longer any |longer a "
