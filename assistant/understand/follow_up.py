@@ -87,7 +87,7 @@ class Answering:
 
 
 CLAIMED = ("log_clean", "mixed", "rinsed_out")
-_LEFT_UNDONE = re.compile(
+_LEFT_UNDONE = Pattern(
     r"^(?:i |we |oh |but |and |have |just )*(?:forgot|forgotten|missed|skipped|left out|not|did not do|did not)\b"
 )
 
@@ -193,7 +193,7 @@ def _on_what_nobody_knows(plain: str, slots: Slots) -> bool:
     return not (slots.organisms or slots.materials or slots.enclosures) and _ON_A_WORD.search(plain) is not None
 
 
-_ON_A_WORD = re.compile(
+_ON_A_WORD = Pattern(
     r"\b(?:on|against|for|kill|kills) (?!(?:it|that|them|those|this|us|both|sure|real|now|long)\b)[a-z]{3,}$"
 )
 
@@ -299,7 +299,7 @@ def _bottle_of_size(parsed: Parsed, slots: Slots, world: World) -> tuple[str, ..
     return tuple(bottle.name for bottle in world.household.bottles if bottle.capacity.amount == sizes[0])
 
 
-_TELLS_A_STEP = re.compile(r"\b(?:sprayed|misted|soaked|rinsed|washed|wiped|squirted|doused)\b")
+_TELLS_A_STEP = Pattern(r"\b(?:sprayed|misted|soaked|rinsed|washed|wiped|squirted|doused)\b")
 
 
 def _over(plain: str) -> bool | None:

@@ -6,7 +6,6 @@ question before it become one reading is `follow_up`.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping
 from dataclasses import replace
 
@@ -26,6 +25,7 @@ from assistant.understand.steps.claimed_steps import cannot_tell, steps_named
 from assistant.understand.steps.elsewhere import begun_elsewhere, meant_elsewhere
 from assistant.understand.steps.surface import smell_answer, wet_answer
 from assistant.understand.takes import given_to
+from assistant.understand.text.patterns import Pattern
 from assistant.understand.text.short_slips import LONGEST, told_apart
 from assistant.understand.text.words import ARTICLES
 
@@ -261,27 +261,27 @@ def _asked_before(look: Look, pending: Pending | None) -> str | None:
     return before.intent if before is not None else None
 
 
-_WHOLE = re.compile(r"^(?:can |is )?(?:the |some |neat )?(?:AGENT|BOTTLE|STOCK) (?:ok |safe |fine )?(?:on|onto|for) ")
-_WHAT_FOR = re.compile(r"^(?:and |so )?(?:what|which|which one) (?:for|against|kills|works on)\b")
+_WHOLE = Pattern(r"^(?:can |is )?(?:the |some |neat )?(?:AGENT|BOTTLE|STOCK) (?:ok |safe |fine )?(?:on|onto|for) ")
+_WHAT_FOR = Pattern(r"^(?:and |so )?(?:what|which|which one) (?:for|against|kills|works on)\b")
 _ASKING = frozenset({"what", "how", "which", "where", "when", "who", "why"})
 _SHORT = ("help", "undo", "next", "repeat", "status", "yes", "no")
-_NEVER_MIND = re.compile(
+_NEVER_MIND = Pattern(
     r"(?:(?:oh|ok|no|well|actually|just) ?,? ?)*(?:never mind|forget (?:it|that)|leave (?:it|that)(?: then)?"
     r"|skip (?:it|that)"
     r"|it does not matter|does not matter|no matter|cancel(?: that)?|drop it)(?: then| now| please)*"
 )
 """ "Never mind", when something was asked; alone it is about nothing."""
-_YES_BOTH = re.compile(
+_YES_BOTH = Pattern(
     r"(?:yes|yeah|yep|yup)(?: ,)? (?:(?:to|for|they|it) )?(?:both|all|both of them|all of them)(?: of them)?"
     r"(?: (?:did|were|stayed wet|are|wet))?"
 )
 """ "Yes, both", after two wet times were asked about at once."""
-_ONLY_SOAP = re.compile(
+_ONLY_SOAP = Pattern(
     r"(?:(?:um|er|oh|sorry|no|nope|not yet) ,? ?)*(?:i )?(?:only|just)(?: (?:rinsed|washed))?(?: off)?(?: the"
     r"| off)* (?:soap|suds"
     r"|detergent|washing)\b"
 )
-_NO_STEP = re.compile(r"(?:um |er |oh )*no\b")
+_NO_STEP = Pattern(r"(?:um |er |oh )*no\b")
 _ASKS_OR_TELLS = frozenset({"is", "was", "did", "do", "are", "they"})
 _YES_OR_NO = frozenset(
     {"yes", "ok", "right", "correct", "sure", "exactly", "affirmative", "indeed", "absolutely", "definitely", "confirm"}

@@ -10,28 +10,29 @@ from assistant.understand.steps import fills
 from assistant.understand.steps.claimed_steps import Claims
 from assistant.understand.steps.surface import OF_THE_SURFACE
 from assistant.understand.text.known_words import ASKS_WHO, HURT, SHARED
+from assistant.understand.text.patterns import Pattern
 
-LOOKS_BACK = re.compile(
+LOOKS_BACK = Pattern(
     r"^(?:so |and |but |wait |ok |um )*(?:did|have|has|had|is|are|was|were)\b"
     r"|, (?:did|have) (?:i|we) \?$|\b(?:not i|not it|right"
     r"|yes|yeah) \?$|^(?:\S+ ){0,3}\S+ \?$"
     r"|\b(?:remember|sure|know|see|check|tell me|forget|forgot) (?:if|whether)\b"
 )
 _TOOLS = frozenset({"hook", "hooks", "tongs", "tweezers", "forceps", "scoop", "net", "gloves", "bowl", "hide", "tub"})
-_FOR_ITS_HOME = re.compile(r"\bfor (?:his|her|its|their) (?:tank|tub|box|cage|viv|bowl|hide|enclosure|vivarium)$")
-_ITS_HOME = re.compile(
+_FOR_ITS_HOME = Pattern(r"\bfor (?:his|her|its|their) (?:tank|tub|box|cage|viv|bowl|hide|enclosure|vivarium)$")
+_ITS_HOME = Pattern(
     r"\b(?:ANIMAL|ENCLOSURE) 's (?:\w+ )?(?:hide|tank|tub|box|cage|viv|vivarium|enclosure|bowl|dish|glass|floor|lid"
     r"|branch|branches|water|food|perch|log|cork|rocks?|stuff|things|mat|plants?|hides|walls?)\b"
 )
-_NEARBY = re.compile(
+_NEARBY = Pattern(
     r"\b(?:near|around|beside|next to|close to) (?:the |my |a |our |any )*(?:\w+ )?(?:ANIMAL|snakes?|frogs?|turtles?)\b"
 )
-_NOT_A_START = re.compile(
+_NOT_A_START = Pattern(
     r"\b(?:not|never|without) (?:\w+ )?(?:start|begin|starting)\b"
     r"|\b(?:tomorrow|later|tonight|this evening|next week|at the weekend|another day)\b"
 )
 
-_NOT_TOLD = re.compile(
+_NOT_TOLD = Pattern(
     r"^(?:(?:so|and|but|ok|wait|um|right|hey) )*(?:should|shall|can|could|do|does|did(?! an? )|must|may|might|will"
     r"|would|have i|has|is|are|was|were|how|what|when|where|which|who|why|remind|pretend|let)\b|\?$"
     r"|\b(?:not|never|about to|going to|go to|i will|we will|let me|need to|needs to|want to|have to|has to|meant to"
@@ -45,18 +46,18 @@ def is_told(plain: str) -> bool:
     return _NOT_TOLD.search(plain) is None
 
 
-_RINSED_OUT = re.compile(
+_RINSED_OUT = Pattern(
     r"\b(?:rins\w*|wash\w*|flush\w*|swill\w*|swish\w*|swirl\w*|clean\w*|empt\w+|sluic\w+|pump\w*|squeez\w+|drain\w*"
     r"|scrub\w*|hos\w+|shook|shak\w+|run through|ran through|through|tipped|poured|chucked|dumped|got rid|rid of|out)\b"
 )
-_HAS_LEFT = re.compile(r"(?:so |and |i am |i )*(?:left with|have|got|there is) (?:VOLUME|NUMBER)\b")
+_HAS_LEFT = Pattern(r"(?:so |and |i am |i )*(?:left with|have|got|there is) (?:VOLUME|NUMBER)\b")
 """ "Left with 200 mils of chlorhexidine": what is there, not how to be rid of it."""
 LIKELY = 0.85
 """Least chance of what is told of a surface in words that no rule knows."""
 _AGREES = frozenset({"yes", "correct", "right", "sure", "ahead", "exactly", "indeed"})
 _DOUBTS = frozenset({"no", "not", "but", "wait", "what", "never", "nearly", "almost", "think", "maybe"})
-_DRY = re.compile(r"\b(?:dry|dried)\b")
-_NEVER_DRY = re.compile(r"\b(?:before|never|not|without|stop\w*|keep\w*)\b(?: \w+){0,4} (?:dry|dried|drying)\b")
+_DRY = Pattern(r"\b(?:dry|dried)\b")
+_NEVER_DRY = Pattern(r"\b(?:before|never|not|without|stop\w*|keep\w*)\b(?: \w+){0,4} (?:dry|dried|drying)\b")
 
 
 def may_be(intent: str, parsed: Parsed, claims: Claims, chance: float = 0.0) -> bool:

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-import re
 from dataclasses import replace
 from fractions import Fraction
 
 from assistant.contract import Outcome, Reading, Reply, Slots
 from assistant.core.quantities.amounts import Amount
 from assistant.understand.look import BY_RULE, Look
+from assistant.understand.text.patterns import Pattern
 
 
 def of_the_last_answer(look: Look) -> Reading | None:
@@ -103,46 +103,46 @@ def _put_in_instead(look: Look, dose: Reply) -> Reading | None:
     return look.reading("mix_strength", slots, BY_RULE)
 
 
-_ENOUGH_FOR_IT = re.compile(
+_ENOUGH_FOR_IT = Pattern(
     r"(?:so |and |but |ok )*(?:is|will|would|does|can) (?:the |my |some )?(?:BOTTLE|AGENT|STOCK) (?:be )?(?:enough"
     r"|do|ok"
     r"|any good|strong enough|good enough|work|kill it|right|do it|fix it)\b|(?:and |what about |or )(?:the )?(?:BOTTLE"
     r"|AGENT|STOCK)$"
 )
 _OF_A_GERM = frozenset({"works_on", "choose_agent", "outbreak"})
-_TOO = re.compile(
+_TOO = Pattern(
     r"(?:(?:and|i|we|also|then|oh|yes|plus) )*(?:(?:did|done|do|log|logged|same (?:for|with)|the same for|as well as)"
     r" )?(?:the )?(?:ENCLOSURE|ANIMAL)(?:(?: ,)?(?: and)?(?: the)? (?:ENCLOSURE|ANIMAL))*(?: \S+){0,3}?"
     r" (?:too|as well|also|the same)"
 )
-_ONLY_ANOTHER = re.compile(
+_ONLY_ANOTHER = Pattern(
     r"(?:(?:no|nope|wait|sorry|oops|actually|not that one|i meant|i mean|it was|that was) ,? ?)+(?:the |my )?"
     r"(?:ENCLOSURE|ANIMAL)(?: i meant| it was| i mean)?"
 )
-_IT_WAS = re.compile(
+_IT_WAS = Pattern(
     r"(?:(?:no|actually|wait|sorry|oh|that is wrong|but|well) ,? ?)*"
     r"(?:(?:it|that|this) (?:was|were)|was|i (?:did|meant)(?: it| that)?|make (?:it|that)|no|actually|sorry)"
     r"(?: on| actually| ,)* ?\S+(?: \S+){0,3}$"
 )
-_ASKS = re.compile(r"(?:what|which|who|when|how|is|are|did|do|does|can|should|any)\b")
-_PUT_IN = re.compile(
+_ASKS = Pattern(r"(?:what|which|who|when|how|is|are|did|do|does|can|should|any)\b")
+_PUT_IN = Pattern(
     r"(?:(?:oh|no|oops|but|i|we|have|just|ok|well|wait) ,? ?)*(?:put|poured|added|used|measured|drew|got|gave|tipped)"
     r"(?: it| in| up)* (?:NUMBER|VOLUME) (?:in )?(?:,? ?(?:instead of|not|rather than)) (?:NUMBER|VOLUME)"
 )
 
 
-_DID_IT = re.compile(
+_DID_IT = Pattern(
     r"(?:(?:um|uh|oh|oh no|well|but|ok|no|yes|sorry|too late|god|shit|help) ?,? ?)*"
     r"(?:(?:i|we|he|she|my \w+) (?:have )?(?:already |just )*(?:did|done|mixed|put|poured)"
     r"(?: it| that| them| both| this)?(?: already| just now| together| now| before)*"
     r"|too late|it is (?:already )?(?:done|mixed)(?: already)?)"
 )
 """ "I already did", right after it was asked whether two may meet."""
-_AND_THAT = re.compile(
+_AND_THAT = Pattern(
     r"(?:and|or|so|ok|but) (?!i |he |she |it |the timer)|(?:what|how) about\b"
     r"|(?:how much|how strong|what strength|diluted|weaker|watered down|just (?:a |one )?(?:bit|little|drop|dab)"
     r"|only (?:a "
     r")?(?:bit|little|drop|dab)|even (?:a |one )?(?:bit|little|drop)|at what|which one|what with)\b"
 )
 """ "What about iodine?", right after a wish to treat an animal was refused."""
-_FOR_HOW_LONG = re.compile(r"(?:and |ok )?(?:for )?how long(?: for| then)?|how (?:hot|strong|warm)(?: then)?")
+_FOR_HOW_LONG = Pattern(r"(?:and |ok )?(?:for )?how long(?: for| then)?|how (?:hot|strong|warm)(?: then)?")

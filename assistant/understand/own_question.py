@@ -22,6 +22,7 @@ from assistant.understand.steps.claimed_steps import bare_done, cannot_tell, dri
 from assistant.understand.steps.denied import only_partly
 from assistant.understand.steps.surface import of_the_surface
 from assistant.understand.text.known_words import CONNECTING
+from assistant.understand.text.patterns import Pattern
 from assistant.understand.times.moments import moment
 
 STRANGE_ENOUGH = 0.85
@@ -183,8 +184,8 @@ def _is_drying(look: Look) -> bool:
     return runs and is_told(_NEARLY.sub(" ", plain)) and not look.told.dried and _DRYING.search(plain) is not None
 
 
-_NEARLY = re.compile(r"\b(?:nearly|almost|about to)\b")
-_DRYING = re.compile(
+_NEARLY = Pattern(r"\b(?:nearly|almost|about to)\b")
+_DRYING = Pattern(
     r"^(?:(?:oh|no|um|but|and|help|,) ?)*(?:it|this|that|the \w+|ENCLOSURE|\w+ one)(?: is| are| 's| has"
     r"| looks?)(?: \w+){0,2}?"
     r" (?:drying|(?:starting|beginning|going|about) to dry|getting dry|nearly dry|almost dry)\b"
@@ -265,7 +266,7 @@ _LIKE_A_CLAIM = frozenset(
     | {"next", "return_check", "time_left", "start"}
 )
 """Questions that a claim is mistaken for, or that follow one in the same breath: "rinsed it, what's next"."""
-_OPENS_AS_CLAIM = re.compile(
+_OPENS_AS_CLAIM = Pattern(
     r"(?:(?:ok|right|so|and|now) ,? ?)*(?:(?:i|we)(?: have)? )?(?:rinsed|washed|wiped|cleared|aired)\b(?! out)"
 )
 """What a turn opens with is told, whatever is asked after it: "rinsed it, what should I use for mites"."""
@@ -274,25 +275,25 @@ _BEATS_A_CLAIM = frozenset(
     | {"mix_strength", "top_up", "make_up", "bleach_now", "measure_with"}
 )
 """Questions that aren't a claim of a step though they hold the words of one."""
-_WITH_THE_BOTTLE = re.compile(r"\b(?:with|from|using) (?:the |my )?BOTTLE\b")
+_WITH_THE_BOTTLE = Pattern(r"\b(?:with|from|using) (?:the |my )?BOTTLE\b")
 """ "Rinsed with the green bottle": what was sprayed, not rinsed out."""
-_ANOTHER_MATTER = re.compile(
+_ANOTHER_MATTER = Pattern(
     r"^(?:so |right |ok |now )*(?:start|begin) (?:the |my |with |on )*(?:ENCLOSURE|ANIMAL)\b"
     r"|\bwhat (?:then|next|now|comes next)\b ?\??$|\band then \?$|^(?:scratch|undo|cancel|strike) (?:that|it)\b"
 )
 """Not about whether a step was done, though one is named in it."""
-_ASKS_OF_AN_ITEM = re.compile(
+_ASKS_OF_AN_ITEM = Pattern(
     r"^(?:so |and |ok )*(?:can|could|may|should|how|what|is it ok|do) .*"
     r"\b(?:bake|boil|soak|freeze|microwave|oven|dishwasher)\b"
 )
 """Asked what may be done with a branch or a bowl."""
-_NOT_WATCHED = re.compile(
+_NOT_WATCHED = Pattern(
     r"\bwet\b|\basleep\b|\bdry\b|\btoo dark\b"
     r"|\b(?:could|did) not (?:really |even )?(?:see|tell|look|watch|check)(?: it)?(?: ?[,.]|$)"
     r"|^(?:i )?(?:do not know|am not sure|have no idea)$|^(?:no idea|not sure)$"
 )
 """Of a surface that nobody watched; alone, right after it was asked."""
-_HAS_STEP_WORD = re.compile(
+_HAS_STEP_WORD = Pattern(
     r"\b(?:rins\w+|wash\w*|spray\w*|dry|dried|drying|wet|damp|wip\w+|air\w*|clear\w*|appl\w+|scrub\w*"
     r"|mist\w*|back|hos\w+)\b"
 )

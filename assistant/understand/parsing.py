@@ -20,6 +20,7 @@ from assistant.understand.numbers.spoken_numbers import NUMBER_WORDS, TENS
 from assistant.understand.text.english_words import spelled_right
 from assistant.understand.text.known_words import ITEMS, MATERIALS
 from assistant.understand.text.misheard import put_right
+from assistant.understand.text.patterns import Pattern
 from assistant.understand.text.sounds import sound_of
 from assistant.understand.text.words import ARTICLES, FILLERS, OPENERS, SHORT_FOR, SIGNS, Token, tokens_of
 from assistant.understand.times.said_times import SaidWhen, when_in
@@ -74,7 +75,7 @@ _SAME: dict[str, str] = {
     ),
 }
 _SAME |= dict.fromkeys(MATERIALS, "{material}") | dict.fromkeys(ITEMS, "{item}")
-_PLAIN = re.compile(
+_PLAIN = Pattern(
     r"(?:[a-z]{3,}|\{\w+\}|it|is|in|on|to|do|my|of|at|he|me|so|ok|no|up|we|am|be|or|if|go|by|an|as|us|i|a| )+"
 )
 """A phrasing that needs no evening out: no sign, no contraction."""

@@ -7,7 +7,6 @@ counting; or none.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping
 from dataclasses import replace
 from functools import lru_cache
@@ -59,6 +58,7 @@ from assistant.understand.steps.told import told_in
 from assistant.understand.steps.told_by_rule import MOVED_OUT, told_by_rule
 from assistant.understand.steps.touched import touched_in
 from assistant.understand.text.known_words import EVERYDAY, ITEMS, MATERIALS
+from assistant.understand.text.patterns import Pattern
 
 HEARD_WELL = 0.7
 """Mean posterior of a hearing from which on a cry is heard by likeness too: below, words are mostly wrong ones."""
@@ -324,7 +324,7 @@ class Reader:
         return reading if not look.parsed.guessed else with_guess_doubted(reading, look.parsed)
 
 
-_WITH_IT = re.compile(r"\b(?:with|using) (?:it|that|that one|this|this one)\b")
+_WITH_IT = Pattern(r"\b(?:with|using) (?:it|that|that one|this|this one)\b")
 
 
 def _waits_to_be_moved(look: Look) -> bool:
@@ -340,7 +340,7 @@ def _names_a_material_alone(look: Look) -> bool:
     )
 
 
-_ON_A_MATERIAL = re.compile(r"^(?:AGENT|BOTTLE|STOCK) on (?:the |a |some )?(?:\w+ )?\w+(?: ?\?)?$")
+_ON_A_MATERIAL = Pattern(r"^(?:AGENT|BOTTLE|STOCK) on (?:the |a |some )?(?:\w+ )?\w+(?: ?\?)?$")
 
 
 def _gallon(world: World) -> Gallon:

@@ -6,7 +6,6 @@ takes a bottle, as long as asking again records nothing.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping
 from dataclasses import fields
 from functools import lru_cache
@@ -14,6 +13,7 @@ from typing import Any
 
 from assistant.contract import Question, Slots
 from assistant.understand.parsing import phrasing_words
+from assistant.understand.text.patterns import Pattern
 
 _FIELDS_OF: Mapping[str, tuple[str, ...]] = {
     "mix": ("mixes",),
@@ -55,7 +55,7 @@ _OF_A_KIND = frozenset(f"{kind}s" for kind in _PLURAL) | {name for names in _FIE
 _THINGS = ("{material}", "{item}")
 """Kinds that phrasings mostly name by their own words: "glass", "bowl"."""
 _EMPTY = Slots()
-_SLOT = re.compile(r"\{(\w+)\}")
+_SLOT = Pattern(r"\{(\w+)\}")
 
 
 @lru_cache(maxsize=256)

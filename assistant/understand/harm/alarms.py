@@ -6,8 +6,6 @@ that is left to `claimed_steps`. Nothing here ever counts as a step.
 
 from __future__ import annotations
 
-import re
-
 from assistant.understand.harm.patterns import ANIMAL
 from assistant.understand.text.patterns import Pattern, words_in
 
@@ -196,7 +194,7 @@ _SPILLED_BY_PARTS = Pattern(
         """
     ),
 )
-_NO_PRODUCT = re.compile(
+_NO_PRODUCT = Pattern(
     r"\b(?:water|tea|coffee|soil|sand|substrate|bedding|poo\w*|urates?|mess|food|crickets|bugs?|locusts?|feed|milk"
     r"|steam"
     r"|light|cable|plants?|drain|sink|toilet|loo|window|smell\w*|air|fumes?|escaped|mites?|ORGANISM|ANIMAL|he|she|they"

@@ -38,6 +38,7 @@ from assistant.understand.harm.patterns import (
     WOUND,
 )
 from assistant.understand.harm.treating import its_home_is_done, of_its_home, treats
+from assistant.understand.text.patterns import Pattern
 
 Place: TypeAlias = Literal["eye", "skin", "mouth", "lungs"]
 Victim: TypeAlias = Literal["person", "animal"]
@@ -130,7 +131,7 @@ def _by_parts(text: str) -> Cry | None:
     return None if found is None else Cry("splash", found.place, "animal" if found.animal else "person")
 
 
-_HIT_IT = re.compile(
+_HIT_IT = Pattern(
     rf"^(?:(?:oh|no|i|we|have|just|accidentally|god|shit|help|my \w+|and|so|then) ,? ?)*(?:wiped|rubbed|bathed"
     rf"|washed|cleaned"
     rf"|rinsed|soaked|misted|dabbed|sprayed|dipped|dunked|doused) (?:the |my |poor )*(?:\w+ )?{ANIMAL}(?: \w+){{0,2}}?"
@@ -140,39 +141,39 @@ _HIT_IT = re.compile(
     rf"|went over|got on|got onto|splashed|drenched) (?:the |my |poor )*(?:\w+ )?{ANIMAL}\b"
 )
 """ "I wiped the gecko down with alcohol", "the spray hit the snake"."""
-_HEAD = re.compile(
+_HEAD = Pattern(
     r"\b(?:my |got a |have a |a )?(?:head (?:hurts|aches|is (?:pounding|spinning|banging|splitting|killing me))"
     r"|headache)\b"
     r"(?=.*\b(?:smell\w*|fumes?|stinks?|reeks?|AGENT|STOCK|spray\w*)\b)"
     r"|\b(?:smell\w*|fumes?|stinks?|reeks?|AGENT|STOCK|spray\w*)\b.*\b(?:headache|head (?:hurts|aches|spinning))\b"
 )
-_SMELLS_OF_IT = re.compile(r"\b(?:it |that )?(?:smells|stinks|reeks|smelt|smelled|sniffed|gassy|fumes|fizz\w*)\b")
-_TO_SOAK_IN = re.compile(rf"\b(?:{ANIMAL}|him|her|it|them) to (?:soak|bathe|bath|sit|swim|lie|drink)\b")
-_WHAT_NOW = re.compile(
+_SMELLS_OF_IT = Pattern(r"\b(?:it |that )?(?:smells|stinks|reeks|smelt|smelled|sniffed|gassy|fumes|fizz\w*)\b")
+_TO_SOAK_IN = Pattern(rf"\b(?:{ANIMAL}|him|her|it|them) to (?:soak|bathe|bath|sit|swim|lie|drink)\b")
+_WHAT_NOW = Pattern(
     r"^(?:(?:oh|so|and|ok|help|god|shit|quick|please|but|no) ,? ?)*(?:what (?:do|should|shall|can|must) (?:i|we) do"
     r"|what now|now what|help|then what|and now|do i (?:rinse|pour|open|air)\w*)\b"
 )
-_STINKS = re.compile(
+_STINKS = Pattern(
     r"^(?:(?:oh|and|now|it|that|the room|god|,) ?)*(?:is |really )*(?:stinks?|reeks?|fizz\w*|bubbl\w*|smok\w*"
     r"|steam\w*)\b"
 )
-HIT_BY_MISTAKE = re.compile(
+HIT_BY_MISTAKE = Pattern(
     r"\b(?:sprayed|squirted|misted|splashed) (?:the |my |poor |little )*ENCLOSURE with (?:the |my )?(?:BOTTLE|AGENT"
     r"|STOCK)"
     r" (?:instead of|not|rather than) (?:the |his |her |its )?(?:\w+ )?water\b"
     r"|^(?=.*\b(?:crap|shit|damn|dammit|oops|whoops|oh no|oh god|god|bugger|help|accident\w*|mistake)\b)"
     r".*\b(?:sprayed|squirted|splashed|misted|hit|doused|soaked) (?:the |my |poor |little )*ENCLOSURE\b(?! 's)"
 )
-_IN_ITS_EYE = re.compile(
+_IN_ITS_EYE = Pattern(
     rf"^(?:(?:oh|no|help|quick|shit|god) ?,? ?)*(?:there is )?(?:the |some )?(?:AGENT|STOCK|BOTTLE|MIX)"
     rf" (?:\w+ )?(?:in|into) (?:the |my )?(?:(?:\w+ )?{ANIMAL}|ENCLOSURE) 's eyes?(?: [!.].*)?$"
 )
 """ "Bleach in the gecko's eye": so short it is a cry, and no wish to put it there."""
-_A_GERM_ALONE = re.compile(rf"^(?!.*\b(?:{ANIMAL}|him|her|his|he|she|its|my|skin|ENCLOSURE)\b).*\bringworm\b")
+_A_GERM_ALONE = Pattern(rf"^(?!.*\b(?:{ANIMAL}|him|her|his|he|she|its|my|skin|ENCLOSURE)\b).*\bringworm\b")
 """Ringworm asked of as a germ to be killed, and nobody who has it."""
 
 
-_GOT_OUT = re.compile(
+_GOT_OUT = Pattern(
     r"^(?:ok |right |phew |yes |,)*(?:i am|we are|i got|we got|everyone is|everybody is|they are|all)"
     r"(?: all| both| now)* out(?:side)?\b"
     r"|\b(?:how long|when|can i|can we|may i|is it ok)\b.*\b(?:go|get|come|walk|be) back in(?:side)?\b"
@@ -180,22 +181,22 @@ _GOT_OUT = re.compile(
     r"|^(?:i am |we are |she is |he is |feeling |i feel )?(?:a bit )?better(?: now| out here)*$"
 )
 """Right after fumes."""
-_MIXED_THEM = re.compile(
+_MIXED_THEM = Pattern(
     r"^(?:(?:oh|no|i think|because|maybe|i|we|have|just|may have|must have|accidentally) ,? ?)*"
     r"(?:mixed|combined|put|poured|used) (?:them|the two|both|two(?: of them)?|it all)\b(?! (?:away|back|down|out))"
     r"|^(?:the |it was (?:the )?|with (?:the )?)?(?:AGENT|STOCK|BOTTLE) (?:and|with|plus) (?:the )?"
     r"(?:AGENT|STOCK|BOTTLE)\b"
 )
 """Right after fumes: what made them."""
-_EYES_STING = re.compile(r"^(?!.*\b(?:in|into|splash\w*|squirt\w*|drip\w*) (?:\w+ )?eyes?\b).*\beyes?\b")
+_EYES_STING = Pattern(r"^(?!.*\b(?:in|into|splash\w*|squirt\w*|drip\w*) (?:\w+ )?eyes?\b).*\beyes?\b")
 """Eyes that sting with a cough, and nothing said to have got in them: fumes, so out first."""
-_A_TOOL = re.compile(
+_A_TOOL = Pattern(
     r"^(?!.*\b(?:AGENT|STOCK|BOTTLE|MIX|wounds?|cuts?|burns?|sores?|bites?|clean|treat|disinfect\w*|spray)\b)"
     r".*\b(?:use|using|take|swap|share) (?:\w+ (?:'s )?){0,3}?(?:hooks?|tongs|tweezers|forceps|scoops?|nets?"
     r"|brush(?:es)?|gloves?|bowls?|hides?|tubs?|cloths?) (?:on|for|with|in)\b"
 )
 """A tool that goes from one animal to another: asked of sharing, not of treating."""
-_A_HAND = re.compile(
+_A_HAND = Pattern(
     r"\b(?:his|her|their|the|its) (?:\w+ )?(?:hands?|fingers?|arms?|wrists?|thumbs?|palms?|elbows?|shirt|clothes"
     r"|trousers|sleeves?|socks?|shoes?|jumper|dress)\b"
 )
@@ -218,16 +219,16 @@ def _is_wish(text: str) -> bool:
     )
 
 
-_TO_DRINK = re.compile(
+_TO_DRINK = Pattern(
     r"\bdrinking (?:water|bowl|dish|bottle)\b|\b(?:fit|fine|safe|ok|good|water) to drink\b|\bsting\w* nettles?\b"
     r"|\bdrinks? (?:from|out of) (?:after|again)\b"
 )
 """Drunk by nobody."""
-_WOULD_IT_HURT = re.compile(
+_WOULD_IT_HURT = Pattern(
     r"^(?:so |and |but )*(?:will|would|does|do|could|can|is it going to) (?:it|that|this|AGENT|STOCK|MIX)\b"
     r"(?: \w+)? (?:sting|burn|hurt|irritate|itch)\b(?!.*\b(?:in|into) (?:my|his|her|the) eyes?\b)"
 )
-_FUMES_ALONE = re.compile(
+_FUMES_ALONE = Pattern(
     r"^(?:so |and |but |ok )*(?:how|what|can|could|may|should|do|does|is|are|when|which|will)\b"
     r"(?!.*\b(?:my|me|i (?:feel|am|have)|cough\w*|chok\w*|dizzy|breath\w*|sick|faint|hurts?|sting\w*|burn\w*"
     r"|headache|inhaled)\b).*\bfumes?\b"
@@ -263,7 +264,7 @@ _NAMES_A_PLACE: dict[Place, re.Pattern[str]] = {
 }
 """Where a cry that no rule knows may have got to. More than one: asked."""
 
-_AND = re.compile(r"\b(?:and|also|too|both|plus|as well)\b|,")
+_AND = Pattern(r"\b(?:and|also|too|both|plus|as well)\b|,")
 
 
 def _places_too(text: str, place: Place | None) -> tuple[Place, ...]:
@@ -282,12 +283,12 @@ def _places_too(text: str, place: Place | None) -> tuple[Place, ...]:
     return tuple(found)
 
 
-_IN_THE_EYE = re.compile(r"\b(?:in|into) (?:my|his|her|the|both|one|its|their) (?:\w+ )?eyes?\b")
-_TAKEN = re.compile(r"\b(?:swallowed|drank|gulped|in (?:my|his|her|its|their) mouth|licking|licked|mouthful)\b")
-_CHOKES = re.compile(
+_IN_THE_EYE = Pattern(r"\b(?:in|into) (?:my|his|her|the|both|one|its|their) (?:\w+ )?eyes?\b")
+_TAKEN = Pattern(r"\b(?:swallowed|drank|gulped|in (?:my|his|her|its|their) mouth|licking|licked|mouthful)\b")
+_CHOKES = Pattern(
     r"\b(?:cough\w*|chok\w*|can not breathe|wheez\w*|breathed (?:it )?in|chest (?:is |hurts|\w+ tight))\b"
 )
-_ON_SKIN = re.compile(
+_ON_SKIN = Pattern(
     rf"\b(?:on|over|down|up) (?:my|his|her|its|their|the) (?:\w+ )?(?:{LIMBS}|skin|arm|back|belly)\b|\ball over (?:me"
     rf"|him|her)\b"
 )

@@ -6,7 +6,6 @@ that one", or which step of the clean comes next.
 
 from __future__ import annotations
 
-import re
 from dataclasses import dataclass
 from datetime import timedelta
 from typing import Any, Literal, TypeAlias
@@ -14,6 +13,7 @@ from typing import Any, Literal, TypeAlias
 from assistant.contract import World
 from assistant.core.record.state import Rinse
 from assistant.core.round.rounds import is_open, rinse_left_s
+from assistant.understand.text.patterns import Pattern
 
 AskedOfHarm: TypeAlias = Literal["again", "give", "lens", "stop", "still", "number", "collapsed"]
 """What is asked: all of it again, something by mouth, a lens, to stop rinsing, what if it goes on, or a number; or that
@@ -115,63 +115,63 @@ def _harm_before(world: World) -> tuple[Any, Any] | None:
     return (latest.place, latest.victim) if latest is not None else None
 
 
-_DOWN = re.compile(
+_DOWN = Pattern(
     r"\b(?:passed out|collapsed|unconscious|fainted|keeled over|blacked out|lost consciousness|unresponsive"
     r"|(?:is|are|'s|has) not (?:breathing|responding|waking)|stopped breathing|(?:will|can) not wake|not breathing"
     r"|turn(?:ed|ing) blue|having a (?:fit|seizure)|seizures?|convuls\w+|fitting on the)\b"
 )
-_DOWN_ANIMAL = re.compile(
+_DOWN_ANIMAL = Pattern(
     _DOWN.pattern + r"|\b(?:limp|floppy|gasping|twitching|paralysed|paralyzed|not moving|(?:is|does|has) not mov\w+"
     r"|stopped moving|not right|breathing (?:funny|weird\w*|odd\w*|hard|fast|heavily|strange\w*|badly)"
     r"|(?:open|opening) (?:his |her |its )?mouth|mouth open|foaming|dying|upside down)\b"
 )
-_AN_ANIMAL = re.compile(
+_AN_ANIMAL = Pattern(
     r"\b(?:ANIMAL|ENCLOSURE|snake|gecko|lizard|dragon|python|tortoise|turtle|frog|boa|skink|chameleon)\b"
 )
-_PEOPLE = re.compile(
+_PEOPLE = Pattern(
     r"\b(?:husband|wife|mum|mom|dad|son|daughter|child|kid|baby|toddler|boy|girl|man|woman|partner|friend|brother"
     r"|sister|someone|somebody|person)\b"
 )
-_FROM_IT = re.compile(r"\b(?:AGENT|STOCK|BOTTLE|MIX|spray\w*|mist\w*|fumes?|smell|disinfect\w*|clean\w*|bleach\w*)\b")
-_ASKED_OF_IT = re.compile(r"^(?:what if|if|can|could|will|would|does|do|how|should)\b|\bwhat if\b|\bonce\b")
+_FROM_IT = Pattern(r"\b(?:AGENT|STOCK|BOTTLE|MIX|spray\w*|mist\w*|fumes?|smell|disinfect\w*|clean\w*|bleach\w*)\b")
+_ASKED_OF_IT = Pattern(r"^(?:what if|if|can|could|will|would|does|do|how|should)\b|\bwhat if\b|\bonce\b")
 _FEW = 10
 _RECENT = timedelta(hours=1)
 """So long after a rinse began "it still stings" is about it; first-aid-eye-urgent has the same hour."""
-_NUMBER = re.compile(
+_NUMBER = Pattern(
     r"\b(?:number|phone|ring|telephone)\b.*\b(?:poison|emergency|ambulance)\b"
     r"|\b(?:poison (?:centre|center|control|line)|emergency|ambulance)(?: 's)? (?:number|phone)\b"
     r"|^(?:and |so |but )*(?:who|whom|what number|which number) (?:do|should|can|shall|must) (?:i|we)"
     r" (?:call|ring|phone)\b"
 )
-_NUMBER_ALONE = re.compile(
+_NUMBER_ALONE = Pattern(
     r"^(?:and |so |but |ok |quick |please )*(?:what is|what was|give me|tell me|say|which is)?"
     r" ?(?:the|that|their|a) (?:phone |telephone )?number(?: again| to (?:call|ring|phone))?(?: ?[?.])?$"
 )
-_SICK = re.compile(
+_SICK = Pattern(
     r"\b(?:make|making|get) (?:him|her|them|it|myself|(?:the |my )?\w+) (?:be |to be )?(?:sick|vomit|throw up|puke)\b"
     r"|\b(?:should|shall|do|must) (?:he|she|i|they) (?:be sick|vomit|throw (?:it )?up|bring it up)\b|\binduce"
     r" vomiting\b"
 )
-_GIVE = re.compile(
+_GIVE = Pattern(
     r"\b(?:milk|water|drink|drinks|salt|charcoal|bread|egg|eggs|honey|oil|food|eat|antacid|juice|tablet|medicine)\b"
     r"(?!.*\b(?:bowl|dish|running|tap|rinse|rinsing|on it|over it|tank|tub)\b)"
 )
-_LENS = re.compile(r"\b(?:contact )?lens(?:es)?\b|\bcontacts\b")
-_STOP = re.compile(
+_LENS = Pattern(r"\b(?:contact )?lens(?:es)?\b|\bcontacts\b")
+_STOP = Pattern(
     r"\b(?:stop|finish|enough|done) rins\w+|\brins\w+ (?:is |it )?(?:long )?enough\b|\bkeep rinsing\b.*\?"
     r"|\b(?:it|stinging|burning|pain|that) (?:has |is |'s )?(?:stopped|gone off|eased)(?: (?:hurting|stinging"
     r"|burning))?$"
     r"|\bno longer (?:hurts|stings|burns)\b|\b(?:does|do) not (?:hurt|sting|burn) (?:any ?more|now)\b"
     r"|\bfeels (?:better|fine|ok|alright)(?: now)?$"
 )
-_STILL = re.compile(
+_STILL = Pattern(
     r"\bstill (?:really |so |very |a bit )?(?:hurt\w*|sting\w*|burn\w*|sore|red|blurr\w*|itch\w*|cough\w*|chok\w*"
     r"|dizzy|sick"
     r"|cloudy|swollen|bad|in there|in it|on it|on (?:his|her|its|my)|tastes?|breathing)\b|\b(?:no|not any) better\b"
     r"|(?:^|\b(?:getting |got |it is |even ))worse\b(?! (?:smell|time))|\b(?:he|she|it|ANIMAL) (?:is |'s"
     r" )?(?:breathing|acting|moving) \w+$"
 )
-_AGAIN = re.compile(
+_AGAIN = Pattern(
     r"^(?:and |so |ok |right |but |oh |please |help )*(?:(?:what|now what)(?: (?:now|next|then|else))?"
     r"|what (?:do|should|shall|can|must) (?:i|we) do(?: now| next| then| about it)?|and (?:now|then)|then what"
     r"|help(?: me)?"
@@ -180,14 +180,14 @@ _AGAIN = re.compile(
     r"|alright)|(?:do|should) (?:i|we) (?:call|ring|go to|see|need|take) .*|should i worry|can i .*bath .*|again)(?:"
     r" ?\?)*$"
 )
-_A_PERSON = re.compile(
+_A_PERSON = Pattern(
     r"\b(?:he|she|it|they) (?:is|are)(?: only| just)? (?:an? )?(?:\w+ )?(?:toddler|baby|child|kid|adult|teenager"
     r"|pregnant)\b"
     r"|\b(?:he|she) (?:is|was)(?: only| just)? (?:NUMBER|DURATION|one|two|three|four|five|six|seven|eight|nine|ten)"
     r"(?: (?:months?|years?|weeks?)(?: old)?)?$"
 )
-_WITH_WHAT = re.compile(
+_WITH_WHAT = Pattern(
     r"^(?:and |so |oh |no |,)*(?:(?:it|that) (?:is|was) |with |from |of )?(?:the |some |neat |undiluted |my )*"
     r"(?:AGENT|BOTTLE|STOCK|MIX)(?: (?:concentrate|bottle|one|neat|undiluted))?(?: ?[.!?])*$"
 )
-_STEP = re.compile(r"\b(?:rinsed|washed|sprayed|dry|dried|smell|smells|ENCLOSURE|wet)\b")
+_STEP = Pattern(r"\b(?:rinsed|washed|sprayed|dry|dried|smell|smells|ENCLOSURE|wet)\b")

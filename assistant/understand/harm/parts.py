@@ -58,6 +58,7 @@ from assistant.understand.harm.words import (
     WORN,
     words_of,
 )
+from assistant.understand.text.patterns import Pattern
 
 
 def harm_by_parts(text: str) -> Found | None:
@@ -143,7 +144,7 @@ def _slip_of_a_place(said: Said) -> Found | None:
     return None if like is None or like[0] in WORN else Found(PLACES[like[0]], False)
 
 
-_ASTHMA = re.compile(
+_ASTHMA = Pattern(
     r"\basthma(?: \S+){0,3} (?:kick\w*|attack|flar\w*|bad|worse|start\w*|play\w*|off|set|trigger\w*|gone|coming)\b"
     r"|\b(?:trigger\w*|set off|start\w*|having an?)(?: \S+){0,3} asthma\b"
 )
@@ -168,7 +169,7 @@ def _breath(said: Said) -> Found | None:
     return None
 
 
-_BARE_PLACE = re.compile(
+_BARE_PLACE = Pattern(
     r"^(?:the |now |and |oh |my )*(?P<place>throat|arms?|legs?|foot|feet|neck|chest|pupils?|eyelids?|skin|lips|tongue"
     r"|nose|fingers?|hands?|face) "
     r"(?:is |are |has |'s |looks? |feels? |gone |went |all |a bit |really |so |going |turned )*"

@@ -15,13 +15,14 @@ from assistant.understand.harm.words import (
     USED,
     VESSELS,
 )
+from assistant.understand.text.patterns import Pattern
 
-_INTO_WHAT_HURTS = re.compile(
+_INTO_WHAT_HURTS = Pattern(
     r"\b(?:hands?|fingers?|thumb|arms?|face|head|foot|feet|paws?|toes?|tongue|nose) (?:right |straight |deep )?(?:in"
     r"|into)"
     r" (?:the |my |a |that |some )?(?:bucket|BOTTLE|AGENT|STOCK|MIX|disinfectant|cleaner|puddle)\b"
 )
-_FELT = re.compile(
+_FELT = Pattern(
     r"\bcan not (?:\w+ )?feel (?:my|his|her) (?:\w+ )?(?:fingers?|fingertips?|hands?|arms?|face|lips|tongue|feet|foot"
     r"|toes|legs?)\b"
     r"|\b(?:ran|run|runs|leaked|dripped|trickled|seeped|poured) (?:down |right |straight )*(?:inside|into|down) my "
@@ -30,34 +31,34 @@ _FELT = re.compile(
     r"|AGENT|BOTTLE|STOCK"
     r"|disinfectant|cleaner)\b"
 )
-_NOT_RINSED = re.compile(
+_NOT_RINSED = Pattern(
     r"\b(?:did not|forgot to|never|not) rins\w*\b.*\b(?:he|she|they|him|her|ANIMAL|ENCLOSURE)\b.*\b(?:been in|in"
     r" there|back in"
     r"|sat in|put in)\b"
 )
-_FELL_IN = re.compile(
+_FELL_IN = Pattern(
     r"\b(?:dropped|fell|fallen|slipped|jumped|knocked)(?: (?:him|her|it|(?:the |my )?ANIMAL))? (?:in|into) (?:the |my"
     r" |a )?(?:\w+ )?"
     r"(?:bucket|AGENT|STOCK|BOTTLE|tray of \w+|puddle)\b"
 )
-_IN_A_CUT = re.compile(
+_IN_A_CUT = Pattern(
     r"\b(?:it|AGENT|STOCK|BOTTLE|MIX|disinfectant|cleaner|some|stuff|concentrate)\b(?: \S+){0,4} (?:in|into|inside) "
     r"(?:the |a |my |this )?(?:\w+ )?(?:cut|graze|scratch|sore|blister|wound) (?:on|of) my\b"
 )
-_OVER_ONE = re.compile(
+_OVER_ONE = Pattern(
     r"\b(?:sprayed|misted|poured|squirted|spritzed|tipped|hosed)\b(?: \S+){0,5}? (?:over|on|onto|across|at)"
     rf"(?: the top of| top of)? (?:the |my |a |our )?(?:\w+ )?(?P<who>{'|'.join(sorted(ANIMALS | PEOPLE))})\b"
     r"(?! ?'s)(?=.*\b(?:accident\w*|mistake|oops|whoops|oh no|help)\b)"
 )
 
 
-_TAKEN_FOR_A_DRINK = re.compile(
+_TAKEN_FOR_A_DRINK = Pattern(
     r"\b(?:thought|thinking) (?:it|that|this|the (?:bottle|jug|bucket|cup|stuff)|BOTTLE|AGENT) was (?:just |only |a "
     r"|an |my |some |his |her )*(?:\w+ )?(?:squash|tea"
     r"|coffee"
     r"|drink|juice|cola|beer|lemonade|pop|milk|wine|cordial|water)$"
 )
-_ON_IT = re.compile(
+_ON_IT = Pattern(
     r"\b(?:he|she|ANIMAL|ENCLOSURE)(?: is| 's| has| feels)?(?: all| a bit| really)* (?:slimy|sticky|wet|damp"
     r"|soaked)\b.*"
     r"\b(?:AGENT|STOCK|disinfectant|cleaner)\b"

@@ -62,7 +62,7 @@ _TREAT = (
     r"|gargl\w*|irrigat\w*"
     r"|us(?:e|ing)|go on|do|squirt\w*|drops?|help\w*|heal\w*|steep\w*|dunk\w*|sponge|bathing)"
 )
-_ASKED = re.compile(
+_ASKED = Pattern(
     r"\b(?:can|could|may|might|shall|should|would|will|is|are|does|do|how|what|which|want\w*|wanna|need|gonna|going to"
     r"|ok|okay|fine|safe|good|any good|for|enough|strong|dilute)\b|\?"
     rf"|^(?:please |just |so |and )*{_TREAT}\b|\bto {_TREAT}\b"
@@ -70,12 +70,12 @@ _ASKED = re.compile(
 )
 """Asked or wished for, or put as an order or a thing in hand ("putting ... on")."""
 
-_ACCIDENT = re.compile(
+_ACCIDENT = Pattern(
     r"\b(?:accident\w*|mistake|oops|splash\w*|dripped|landed|spilled|spilt|swallowed|drank|licked|fell|(?:just|have|i)"
     r" (?:sprayed|misted|doused|squirted)|got(?: \S+){0,4} (?:in|on|into)|gone (?:in|on)|went (?:in|on|into)"
     r"|has been in|been (?:sat|sitting|lying) in)\b"
 )
-_RUBS_ITSELF = re.compile(r"\b(?:is|'s|keeps|been) rubbing (?:his|her|its|their) (?:\w+ )?(?:eyes?|face|nose|mouth)\b")
+_RUBS_ITSELF = Pattern(r"\b(?:is|'s|keeps|been) rubbing (?:his|her|its|their) (?:\w+ )?(?:eyes?|face|nose|mouth)\b")
 _AT_IT = Pattern(
     # treated itself, or a part of it, or a sore
     rf"\b{_TREAT}\b(?: (?!(?:near|around|by|beside|with|if|when|and|where|after|before|while|than|behind|under"
@@ -120,9 +120,9 @@ _BATH = Pattern(
     "shower",
     "dunk",
 )
-_SOMEBODY = re.compile(rf"\b(?:{ANIMAL}|him|her|them|his|its|their|\w+self|{_SORE}|burnt|burned|the \w+ 's)\b")
+_SOMEBODY = Pattern(rf"\b(?:{ANIMAL}|him|her|them|his|its|their|\w+self|{_SORE}|burnt|burned|the \w+ 's)\b")
 """Looked for first: it is compiled in a tenth of the time."""
-_DIP_OF_IT = re.compile(r"\b(?:MIX|percent|AGENT|BOTTLE)\b.*\b(?:a|the) (?:dip|bath|soak)\b")
+_DIP_OF_IT = Pattern(r"\b(?:MIX|percent|AGENT|BOTTLE)\b.*\b(?:a|the) (?:dip|bath|soak)\b")
 _BATH_FOR = Pattern(
     rf"\b(?:baths?|soak|dip) for {_HIM}{_NOT_HOME}(?=.*\b(?:how|what|strong|strength|weak|dilute\w*|MIX|percent)\b)",
     "bath",
@@ -135,7 +135,7 @@ _MADE_WET = Pattern(
     rf"|bathed|dipped|wiped|treated|rubbed)\b.*{_PLAIN_LIQUID}",
     *("wet", "damp", "soaked", "sprayed", "misted", "covered", "bathed", "dipped", "wiped", "treated", "rubbed"),
 )
-_BEING = re.compile(rf"\b(?:{ANIMAL}|he|she|him|her|them)\b{_NOT_HOME}")
+_BEING = Pattern(rf"\b(?:{ANIMAL}|he|she|him|her|them)\b{_NOT_HOME}")
 _ROUTES = Pattern(
     rf"\bnebuli[sz]\w*|\b(?:nasal|nostril|sinus|ear|oral|wound|abscess) (?:flush|rinse|wash|drops?|bath|irrigation|dip"
     rf"|soak)\b|\bgargl(?:e|ing)\b|\b(?:swab|dab|bathe) the (?:mouth|gums|vent|nose|wound|shell|belly)\b|\bwound"
@@ -203,12 +203,12 @@ _IN_ITS_WATER = Pattern(
     *("water", "drink", "soak", "bath", "swim", "give"),
 )
 """ "A drop of bleach in the water bowl": what it drinks is no surface."""
-_OF_A_HOME = re.compile(
+_OF_A_HOME = Pattern(
     rf"\b(?:on|onto|for|in|into|of|clean|disinfect|wash|do|strip|soak|spray|treat|scrub|wipe|bleach) (?:(?:the|his"
     rf"|her|my"
     rf"|its|their|a|an|this|that|whole|new|old) )*(?:\w+ )?{_HOMES}\b"
 )
-_OF_A_SYRINGE = re.compile(r"\b(?:syringe|spoon|cup|jug|scales?)\b.*\b(?:after|for|use|measure)\b")
+_OF_A_SYRINGE = Pattern(r"\b(?:syringe|spoon|cup|jug|scales?)\b.*\b(?:after|for|use|measure)\b")
 
 
 def treats(text: str) -> bool:
@@ -242,20 +242,20 @@ def its_home_is_done(text: str) -> bool:
     return _DOES_ITS_HOME.match(text) is not None
 
 
-_DOES_ITS_HOME = re.compile(
+_DOES_ITS_HOME = Pattern(
     rf"^(?:(?:so|ok|right|now|then|and|well|i am|i|we are|we|going to|gonna|about to|just|want to|will|let us|let me"
     rf"|time to|starting to|start|today|next) ,? ?)*(?:do|doing|did)"
     rf" (?:the |my )?(?:\w+ )?{ANIMAL} (?:today |next |now |first )?(?:with|using) (?:the |my |some )?"
     rf"(?:AGENT|STOCK|BOTTLE)(?: (?:today|next|now|first|then))*$"
 )
 
-_WHERE_IT_HAPPENED = re.compile(
+_WHERE_IT_HAPPENED = Pattern(
     rf"\b(?:burn|burnt|burned|cut|scraped|scratched|rubbed|grazed|caught|bitten|bit) (?:himself|herself|itself|{_HIS}"
     rf" (?:\w+ )?{_BODY}) (?:on|by|against|under|with|in) (?:the |a |his |her )?\w+"
 )
 
 
-_DIRECT = re.compile(
+_DIRECT = Pattern(
     rf"\b(?:on|off|onto|over|to|bathe|dab|swab|treat|rinse|spray|soak|wipe|dip|wash|clean|for|in) (?:{_HIM}|{_HIS}"
     rf" (?:\w+ )?(?:{_BODY}|{_SORE})){_NOT_HOME}|\b(?:on|for|into|to) (?:(?:a|an|the|his|her|its|open) )*{_SORE}"
 )

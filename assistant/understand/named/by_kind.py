@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-import re
-
 from assistant.contract import World
 from assistant.core.household import Enclosure
 from assistant.core.round.rounds import is_open
 from assistant.understand.named.names import HOMES
 from assistant.understand.parsing import Parsed
+from assistant.understand.text.patterns import Pattern
 
-_THE_HOME = re.compile(rf"\b(?:the|that|this) ({'|'.join(sorted(HOMES))})\b(?! of\b| number\b)")
-_WAITS_IN = re.compile(r"\b(?:in|into|to|from|out of) (?:the|that|this) (?:tub|box|bin)\b")
+_THE_HOME = Pattern(rf"\b(?:the|that|this) ({'|'.join(sorted(HOMES))})\b(?! of\b| number\b)")
+_WAITS_IN = Pattern(r"\b(?:in|into|to|from|out of) (?:the|that|this) (?:tub|box|bin)\b")
 
 
 def called_by_its_kind(plain: str, world: World) -> tuple[str, ...]:

@@ -6,18 +6,17 @@ animal does stands beside it, it is the animal; "clover's tank" and "spray peppe
 
 from __future__ import annotations
 
-import re
-
 from assistant.understand.named.names import HOMES, Mention
 from assistant.understand.parsing import Parsed
+from assistant.understand.text.patterns import Pattern
 
 _BODY = (
     r"(?:skin|shell|scales?|scutes?|tail|mouth|belly|bely|bellies|foot|feet|legs?|nose|nostrils?|nares|eyes?|vent|cloaca"
     r"|head|toes?|gums?|face|neck|jaw|tongue|plastron|carapace|stump|claws?|ears?|throat|lips?|spine|wounds?|sores?"
     r"|cuts?|burns?|bites?|graz\w+|scratch\w*|abscess\w*|ulcers?|blisters?|scabs?|stitches|rot|prolapse\w*|infection)"
 )
-_ITS = re.compile(rf"'s (?:\w+ ){{0,2}}?{_BODY}\b")
-_DOES = re.compile(
+_ITS = Pattern(rf"'s (?:\w+ ){{0,2}}?{_BODY}\b")
+_DOES = Pattern(
     r"(?:(?:has|have|is|was|'s|just|got|been) )*(?:swallow\w*|drank|drunk|drinking|licked|licking|ate|eaten|bitten"
     r"|burnt|burned|bleeding|cough\w*|gasp\w*|wheez\w*|gaping|limp|hurt|injured|covered in|soaked in|splashed"
     r"|sprayed in)\b"

@@ -112,22 +112,22 @@ _GROUP_WORDS = {
     "sick": r"sick|ill|poorly|infected|hospital|crypto|positive",
     "healthy": r"healthy|well ones?|residents?|clean ones?|normal ones?|others?|rest",
 }
-_PLACE = re.compile(
+_PLACE = Pattern(
     r"\b(?:(?P<home>ENCLOSURE|ANIMAL)|(?P<new>{new})|(?P<sick>{sick})"
     r"|(?P<healthy>{healthy}))\b".format(**_GROUP_WORDS)
 )
-_FROM_BEFORE = re.compile(
+_FROM_BEFORE = Pattern(
     r"\b(?:from|after|off|out of|between|of|used (?:\S+ ){0,3}(?:in|on|for|with)|been (?:in|on|near"
     r"|with)"
     r"|was (?:in|on)|were (?:in|on)|did|done|doing|finished(?: with)?|touched|touching|handled|handling|cleaned|fed"
     r"|feeding)"
     r"(?: (?:the|my|a|an|our|his|her|that|this|those|these))*(?: \w+)?$"
 )
-_TO_BEFORE = re.compile(
+_TO_BEFORE = Pattern(
     r"\b(?:to|into|on|onto|in|for|with|at|and|near|over to|across to|touch|do|clean|feed|handle)"
     r"(?: (?:the|my|a|an|our|his|her|that|this|all|both|those|these))*(?: \w+)?$"
 )
-_OWN_TOOL = re.compile(
+_OWN_TOOL = Pattern(
     r"^(?: ?'s)?(?: (?:ones?|box|tub|tank|room|rack|snake|gecko|animal|animals|viv))?(?: ?'s)?"
     r" (?:{tools})\b".format(
         tools="tongs?|tweezers|forceps|hooks?|scoops?|nets?|tools?|brush(?:es)?|cloths?|gloves?|sponges?|rags?|bowls?"

@@ -16,7 +16,7 @@ _NO_NAME = words_of(
 )
 _IN = r"(?:tub|bucket|carrier|tote|crate|faunarium)"
 """What an animal waits in; a pillowcase is one as well, but nobody scrubs it."""
-_TUB = re.compile(r"\b((?:[a-z]+ ){1,2})(tub|bucket|carrier|tote|crate|faunarium|pillowcase)\b")
+_TUB = Pattern(r"\b((?:[a-z]+ ){1,2})(tub|bucket|carrier|tote|crate|faunarium|pillowcase)\b")
 _CLEANED = Pattern(
     r"\b(?:washed|cleaned|disinfected|scrubbed|bleached|rinsed)\b(?: \S+){0,4} (?:\w+ )"
     rf"{_IN}\b|\b(?:\w+ ){_IN}"

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from fractions import Fraction
 
@@ -12,19 +11,19 @@ from assistant.understand.numbers.unit_words import HOLDERS
 from assistant.understand.parsing import Parsed
 from assistant.understand.text.patterns import Pattern
 
-_WATER = re.compile(r"(?:of )?(?:the |some |plain |clean |cold |tap |warm |fresh )*water\b(?! mix| solution)")
-_PRODUCT = re.compile(r"(?:of )?(?:the |my |your |our |this )*(?:stuff|concentrate|product|stock|undiluted|neat)\b")
-_TOTAL = re.compile(
+_WATER = Pattern(r"(?:of )?(?:the |some |plain |clean |cold |tap |warm |fresh )*water\b(?! mix| solution)")
+_PRODUCT = Pattern(r"(?:of )?(?:the |my |your |our |this )*(?:stuff|concentrate|product|stock|undiluted|neat)\b")
+_TOTAL = Pattern(
     r"(?:of )?(?:the |ready |made |finished |spray )*(?:in all|in total|total|altogether|all told|(?:ready )?mix|"
     r"mixture|solution|spray|worth)\b"
 )
-_TOGETHER = re.compile(
+_TOGETHER = Pattern(
     r"(?:of )?(?:the )?(?:water and (?:the |my )?(?:\w+ ){1,3}|(?:\w+ ){1,3}and (?:the )?water )"
     r"(?:together|in all|in total|altogether)\b"
 )
-_LEFT = re.compile(r"(?:or so )?(?:of (?:it|that|the \w+|\w+) )?(?:still )?(?:left|remaining|still in)\b")
-_WHOLE_BEFORE = re.compile(r"(?:\bup to|\bmakes?|\bmade|\bmaking|\bto make)(?: up)?(?: a| the| about)*$")
-_LEFT_BEFORE = re.compile(
+_LEFT = Pattern(r"(?:or so )?(?:of (?:it|that|the \w+|\w+) )?(?:still )?(?:left|remaining|still in)\b")
+_WHOLE_BEFORE = Pattern(r"(?:\bup to|\bmakes?|\bmade|\bmaking|\bto make)(?: up)?(?: a| the| about)*$")
+_LEFT_BEFORE = Pattern(
     r"(?:\bthere (?:is|are|be)(?: still| about| maybe| only)*|\bleft with|\bstill (?:has|have|holds|got)"
     r"|\bhas (?:still )?(?:got )?|\bdown to)(?: about| a| only)*$"
 )

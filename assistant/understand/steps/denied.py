@@ -2,23 +2,23 @@
 
 from __future__ import annotations
 
-import re
 from dataclasses import replace
 
 from assistant.contract import Slots
 from assistant.core.round.rounds import is_open
 from assistant.understand.look import Look
+from assistant.understand.text.patterns import Pattern
 
-_AHEAD = re.compile(
+_AHEAD = Pattern(
     r"\b(?:about to|going to|gonna|will|later|soon|next|should|shall|again|if|before(?! ?$)|until|till|sure|know|think"
     r"|remember|tell|why|when|what|how|who)\b|^(?:did|do|does|have|has|can)\b"
 )
 """To come, in doubt, or asked: nothing that contradicts the record."""
-_DENIES = re.compile(
+_DENIES = Pattern(
     r"\b(?:not|never|no|none|nothing|neither|nor|without|skip(?:ped)?|forgot(?:ten)?|missed|left out|only|half|un\w+)\b"
 )
-_SOAP = re.compile(r"\b(?:soap|soapy|suds|detergent)\b")
-_ONLY_PARTLY = re.compile(r"\bonly (?:\w+ ){0,2}(?:half|NUMBER)(?: of (?:it|them|that))?(?: so far| yet)?$")
+_SOAP = Pattern(r"\b(?:soap|soapy|suds|detergent)\b")
+_ONLY_PARTLY = Pattern(r"\bonly (?:\w+ ){0,2}(?:half|NUMBER)(?: of (?:it|them|that))?(?: so far| yet)?$")
 
 
 def contradicts_the_record(look: Look, slots: Slots) -> Slots | None:
@@ -51,7 +51,7 @@ def meant_ahead(look: Look) -> Slots | None:
     return replace(look.slots("undo"), enclosures=tuple(last.values["enclosures"])[:1], steps=(step,), corrects=True)
 
 
-_MEANT_AHEAD = re.compile(
+_MEANT_AHEAD = Pattern(
     r"(?:(?:no|nope|wait|sorry|oh|not yet|hang on|hold on|actually) ,? ?)+(?:(?:i (?:meant|mean|said)|that"
     r"|it is) ?,? ?)*"
     r"i (?:will|am (?:going|about) to|have (?:still )?(?:to|got to)|still (?:have|need) to|need to|must|should)\b"
@@ -70,7 +70,7 @@ def but_for_a_part(look: Look) -> Slots | None:
     return replace(look.slots("undo"), enclosures=homes, steps=(steps[-1],), corrects=True)
 
 
-_BUT_FOR = re.compile(
+_BUT_FOR = Pattern(
     r"(?:(?:well|oh|but|sorry|wait|no|all) ,? ?)*(?:not|except|except for|apart from|all but|but not"
     r"|but for)(?: the| its| his"
     r"| her)? (?:\w+ )?(?:lid|floor|base|bottom|top|sides?|back|front|doors?|glass|walls?|corners?|ends?|hide|roof"

@@ -9,13 +9,14 @@ from assistant.contract import Outcome, Slots
 from assistant.understand.look import Look
 from assistant.understand.named.by_kind import open_homes, words_of_home
 from assistant.understand.named.names import HOMES
+from assistant.understand.text.patterns import Pattern
 
 _HOME = f"(?:{'|'.join(sorted(HOMES))})"
 _STEP = r"(?:did|sprayed|rinsed|washed|dried|cleared|wiped|moved out|emptied|cleaned|started|meant|mean|said)"
-_OPENS = re.compile(
+_OPENS = Pattern(
     r"^(?:(?:no|nope|wait|sorry|oops|oh|hang on|hold on|whoops|actually|not both|argh|my mistake|my bad|but) ,? ?)+"
 )
-_CORRECTS = re.compile(
+_CORRECTS = Pattern(
     rf"^(?:(?:i (?:just |only )?{_STEP}|it was|that was|it is|i am (?:at|on|doing|in)|just|only|all|for|in|wrong one"
     rf"|wrong {_HOME}|the other one|,) ?)*(?:the |my )?(?P<home>ENCLOSURE|ANIMAL|\w+ one|(?:\w+ )?{_HOME}"
     rf"|neighbou?r|wrong \w+"
@@ -25,7 +26,7 @@ _CORRECTS = re.compile(
     r"|that one"
     r"|the (?:ENCLOSURE|ANIMAL|\w+)|ENCLOSURE|ANIMAL))*(?: ?[.!])*$"
 )
-_MARKED = re.compile(
+_MARKED = Pattern(
     rf"^(?:i (?:meant|mean)|only|just the|wrong (?:one|{_HOME}))\b|\bnot (?:this|that|both|the|ENCLOSURE)\b|\bi meant$"
 )
 """What corrects without a "no" in front: "I meant basil", "only the river tank"."""

@@ -19,7 +19,7 @@ _BARE = Pattern(
     r"(?:filled|mixed|made up|topped up|refilled|poured|poured in|made|mixed up|filled up)"
     r"(?: (?:it|that|them|up|in|now|then|the|bottle|BOTTLE|for today|and shaken|,|too|all))*$"
 )
-_TIME_LAST = re.compile(
+_TIME_LAST = Pattern(
     r" (?:(?:about |around )?(?:half an?|an?(?: couple of| few)?|\w+(?: and a half)?|NUMBER) \w+ ago"
     r"|earlier(?: today| on)?|just now"
     r"|(?:earlier )?this (?:morning|afternoon|evening)"
@@ -47,7 +47,7 @@ _ASKS_LATER = Pattern(
     r"[,;.] (?:and )?(?:is|can|may|does|do|did|how|what|when|will|should|would|shall|any|still)\b"
     r"|\b(?:any good|still good|still ok|what happens|is it ok|how long)\b"
 )
-_BY_THE_WAY = re.compile(r"^.*\bbut (?=.*\b(?:filled|mixed|made up|topped up|refilled)\b)")
+_BY_THE_WAY = Pattern(r"^.*\bbut (?=.*\b(?:filled|mixed|made up|topped up|refilled)\b)")
 """What else is told first: "my hands are still shaking but I got it filled"."""
 _TELLS = Pattern(
     r"^(?:(?:i|we|have|has|just|ok|okay|right|so|and|then|now|well|yes|log|note|record|that|it|finally) ,? ?)*"
@@ -55,12 +55,12 @@ _TELLS = Pattern(
     r"|\bBOTTLE (?:is |has been |'s |now |all )*(?:filled|refilled|topped up|made up|mixed)\b"
 )
 _BEFORE = Pattern(r"\bbefore (?:breakfast|lunch|dinner|tea|work|school|bed|noon|that)\b", "before")
-_FORGOTTEN = re.compile(
+_FORGOTTEN = Pattern(
     r"^(?:\w+ ){0,2}forgot(?:ten)? to (?:say|tell|log|mention|note|record)(?: (?:you|that|it))*(?: ,| but| that)? "
 )
 """ "I forgot to say, ...": what follows is told now."""
 _AGO = Pattern(r"\b(?:half )?(?:an? )?(?:NUMBER |\w+ )?(?:minutes?|hours?|days?) ago\b", "ago")
-_ONE_PRODUCT = re.compile(r"\b(?:AGENT|STOCK)\b")
+_ONE_PRODUCT = Pattern(r"\b(?:AGENT|STOCK)\b")
 
 
 def tells(plain: str) -> bool:

@@ -6,7 +6,6 @@ seen nor denied ("probably") is asked again.
 
 from __future__ import annotations
 
-import re
 from typing import Literal, TypeAlias
 
 from assistant.understand.text.patterns import Pattern
@@ -29,13 +28,9 @@ _DRIED = Pattern(
     r"|\b(?:most|nearly all|almost all|half|some|part|bits?) of it\b|\bnot (?:all|quite|really|entirely|completely|the"
     r" whole|everywhere|fully)\b|\b(?:mostly|mainly|nearly|almost|partly)\b|\b(?:too early|too soon|cut it short)\b"
 )
-_TOO_SOON = re.compile(r"\b(?:too (?:early|soon|quick\w*)|cut it short|straight (?:away|off)|right away|at once)\b")
-_AFTER_IT = re.compile(
-    r"(?:,| and| then)* (?:i (?:have )?)?(?:rinsed|wiped (?:it|off|twice)|hosed|washed off|towelled)\b"
-)
-_DRY_NOW = re.compile(
-    r"(?:it |that |ENCLOSURE |is |all |bone |now |the |ok |and )*(?:dry|dried)(?: now| already| off)*"
-)
+_TOO_SOON = Pattern(r"\b(?:too (?:early|soon|quick\w*)|cut it short|straight (?:away|off)|right away|at once)\b")
+_AFTER_IT = Pattern(r"(?:,| and| then)* (?:i (?:have )?)?(?:rinsed|wiped (?:it|off|twice)|hosed|washed off|towelled)\b")
+_DRY_NOW = Pattern(r"(?:it |that |ENCLOSURE |is |all |bone |now |the |ok |and )*(?:dry|dried)(?: now| already| off)*")
 _NO = Pattern(
     r"^(?:(?:oh|um|uh|er|well|sorry|damn|ah|hmm) ,? ?)*(?:no|nope|nah|not|afraid not|sadly not|unfortunately not"
     r"|it did not|did not|negative)\b"

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping
 from dataclasses import replace
 from typing import Protocol
@@ -16,6 +15,7 @@ from assistant.understand.parsing import Parsed
 from assistant.understand.steps.claimed_steps import Claims, cannot_tell
 from assistant.understand.steps.stayed_wet import wet_said
 from assistant.understand.steps.told import Told, smell_in_short
+from assistant.understand.text.patterns import Pattern
 
 FITS = 0.2
 """Least chance of a question whose own rule speaks for it. Chosen, not measured."""
@@ -23,9 +23,9 @@ BY_RULE = 0.9
 """Confidence of a reading found so."""
 OF_THE_SURFACE = frozenset({"rewet", "dried_early", "still_smells"})
 """Questions that tell of one surface; said right after the tool asked about one, they are of that one."""
-_STILL = re.compile(r"^(?:(?:yes|yeah|ok|it is|it 's|they are|all) ?,? ?)*still\b(?!.*\b(?:again|respray\w*|topped)\b)")
+_STILL = Pattern(r"^(?:(?:yes|yeah|ok|it is|it 's|they are|all) ?,? ?)*still\b(?!.*\b(?:again|respray\w*|topped)\b)")
 """ "Still wet", when its time is over, is wet all the time; "misted it again, still wet" may not be."""
-_AND_RETURN = re.compile(
+_AND_RETURN = Pattern(
     r"\b(?:can|may|could|shall|should|is) (?:he|she|it|they|i|we|ANIMAL|ENCLOSURE)\b.*"
     r"\b(?:go|put|pop|back|home|return)\b"
 )
@@ -78,7 +78,7 @@ def sprayed_where_it_dried(look: Looked) -> bool:
     return partly or (look.told.dried and look.told.sprayed_again)
 
 
-_PARTLY_DRY = re.compile(
+_PARTLY_DRY = Pattern(
     r"\b(?:bit|little|slightly|partly|half|corner|back|front|lid|side|floor|edges?|patch(?:es)?|spots?) dry\b"
     r"|\bdry (?:at|on|in|along|round|near) the\b|\bdry (?:patch(?:es)?|spots?|bits?)\b"
 )
@@ -91,14 +91,14 @@ def says_dry(plain: str) -> bool:
     return _SAYS_DRY.search(_NOT_SAID_DRY.sub(" ", plain)) is not None
 
 
-_ASKS = re.compile(r"^(?:so |and |but |ok )*(?:is|are|was|did|does|do|will|how|when|what|if|can|has|have)\b")
-_NOT_SAID_DRY = re.compile(
+_ASKS = Pattern(r"^(?:so |and |but |ok )*(?:is|are|was|did|does|do|will|how|when|what|if|can|has|have)\b")
+_NOT_SAID_DRY = Pattern(
     r"\b(?:before|until|till|unless|nearly|almost|about to|not|never|nothing|nowhere|so|stops?|keep|would|could"
     r"|will|going to|getting|starting|beginning|if|when|once|does|might|may|to|hand|hands|towel|cloth"
     r"|fresh)\b(?: \w+){0,4}?"
     r" (?:dry|dried|drying|drier)\b"
 )
-_SAYS_DRY = re.compile(
+_SAYS_DRY = Pattern(
     r"(?:\b(?:is|are|was|were|went|gone|has|have)|'s)(?: \w+){0,2}? (?:dry|dried)\b(?! (?:side|skin|goods|run))"
     r"|\bno wet(?:ness)? left\b|\b(?:bone|all|already) dry\b|\bdid not stay wet\b"
 )
@@ -161,7 +161,7 @@ def wet_answer(look: Looked, pending: Pending) -> Reading | None:
     return replace(answer, question=look.parsed.text, confidence=BY_RULE, spoken=look.spoken)
 
 
-_YES_AND = re.compile(r"(?:yes|yeah|yep|yup|it did)\b")
+_YES_AND = Pattern(r"(?:yes|yeah|yep|yup|it did)\b")
 AFTER_THE_HOLD = ("rinse", "wipe", "dry")
 """Steps that are told in one breath with the answer to whether it stayed wet."""
 

@@ -213,23 +213,23 @@ def told_in(plain: str) -> Told:
     )
 
 
-_DRY_AT_THE_END = re.compile(
+_DRY_AT_THE_END = Pattern(
     r"\b(?:is|are|'s|has|went|gone)(?: (?:all|now|already|bone|completely|just|still))* (?:dry|dried)"
     r"(?: (?:now|already|again|out|up|through))* ?[.!]?$"
 )
-_NEVER_DRY = re.compile(r"\b(?:before|until|till|not|never|nothing|no|unless|if)\b(?: \S+){0,4} (?:dry|dried)\b")
-_THEN_ASKS = re.compile(r" ?[,.;] ?(?:so |and |now )?(?:what|how|now what|can|may|could|should|do|is|shall|where)\b.*$")
+_NEVER_DRY = Pattern(r"\b(?:before|until|till|not|never|nothing|no|unless|if)\b(?: \S+){0,4} (?:dry|dried)\b")
+_THEN_ASKS = Pattern(r" ?[,.;] ?(?:so |and |now )?(?:what|how|now what|can|may|could|should|do|is|shall|where)\b.*$")
 """A question after what is told: "no smell now, can she go in"."""
-_DRY_BUT = re.compile(
+_DRY_BUT = Pattern(
     r"\bdry\b[ ,.]*(?:but |and |with |still )*(?:a |the )*(?:bit|hint|trace|touch|little|faint)\b.*\bAGENT\b"
 )
 """ "Dry, bit of bleach": a smell, though no word of it is said."""
-_SHORT_SMELL = re.compile(
+_SHORT_SMELL = Pattern(
     r"(?:\w+ ,? ?){0,4}\b(?:bit|hint|touch|trace|whiff|little|slight|faint)\b(?: \w+)?(?: of (?:a )?| )?(?:AGENT"
     r"|STOCK)?"
     r"|(?:\w+ ,? ?){0,3}(?:slightly|a bit|a little|some|faint|only just|barely)$"
 )
-_SHORT_NONE = re.compile(
+_SHORT_NONE = Pattern(
     r"(?:dry ,? ?|and |it is )*(?:none|nothing|nope none|none at all|not a thing|all clear|clear)(?: now)?$"
 )
 
@@ -242,7 +242,7 @@ def smell_in_short(plain: str) -> bool | None:
     return True if _SHORT_SMELL.match(plain) else None
 
 
-_NOT_SPRAYED = re.compile(
+_NOT_SPRAYED = Pattern(
     r"^(?:not|never|have not|did not|forgot|do i|should i)\b|\b(?:have not|did not|forgot to|(?:need|needs|have|has) to"
     r"|going to|will|should|must|shall|could|can)\b(?! not keep)"
 )

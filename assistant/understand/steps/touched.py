@@ -6,16 +6,15 @@ something else: "sprayed bleach, rinsed it, then vinegar: how long?".
 
 from __future__ import annotations
 
-import re
-
 from assistant.core.household import Household
 from assistant.understand.named.names import Mention
 from assistant.understand.parsing import Parsed
 from assistant.understand.steps.claimed_steps import claims_in
 from assistant.understand.steps.named_in_clauses import named_in_clauses
+from assistant.understand.text.patterns import Pattern
 
 _PRODUCTS = frozenset(("AGENT", "STOCK", "BOTTLE"))
-_FOLLOWS = re.compile(
+_FOLLOWS = Pattern(
     r"^(?:and |then |and then |after that |followed by |next )*(?:the |some |my |a bit of )*(?:AGENT|STOCK|BOTTLE)"
     r"(?: \w+){0,2}$"
 )

@@ -15,7 +15,7 @@ class Pattern:
     """A regular expression with the bits of text without one of which it can't match; no hints: it is always tried."""
 
     def __init__(self, source: str, *hints: str) -> None:
-        self.source = source
+        self.source = self.pattern = source
         self._hints = hints
 
     @cached_property
@@ -33,6 +33,14 @@ class Pattern:
     def match(self, text: str) -> re.Match[str] | None:
         """As re's."""
         return self._compiled.match(text) if self.may_match(text) else None
+
+    def fullmatch(self, text: str) -> re.Match[str] | None:
+        """As re's."""
+        return self._compiled.fullmatch(text) if self.may_match(text) else None
+
+    def findall(self, text: str) -> list[str]:
+        """As re's, of a pattern with one group at most."""
+        return self._compiled.findall(text) if self.may_match(text) else []
 
     def finditer(self, text: str) -> Iterator[re.Match[str]]:
         """As re's."""

@@ -6,10 +6,11 @@ sentence. Words that are known stay as they are; "know" is a no only where somet
 
 from __future__ import annotations
 
-import re
 from collections.abc import Container, Mapping, Sequence
 
 from rapidfuzz.distance import OSA
+
+from assistant.understand.text.patterns import Pattern
 
 LONGEST = 5
 """Words of a text that is looked at."""
@@ -28,7 +29,7 @@ _HEARD_AS = (
     (("hell", "p"), ("help",)),
     (("knope",), ("no",)),
 )
-_RUN = re.compile(r"(.)\1{2,}")
+_RUN = Pattern(r"(.)\1{2,}")
 _SHORTEST = 4
 
 
