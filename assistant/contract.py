@@ -5,7 +5,7 @@ Heard -> (understand) -> Reading -> (answer) -> Answer -> (say) -> Reply. All fr
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
 from enum import StrEnum
@@ -389,7 +389,7 @@ class Question:
     about: str
     """One line for help and the README's table."""
     example: str
-    phrasings: tuple[str, ...]
+    phrasings: Sequence[str]
     """With {slot} where a name or number stands."""
     slots: tuple[SlotWanted, ...] = ()
     records: bool = True

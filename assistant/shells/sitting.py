@@ -25,7 +25,7 @@ from assistant.shells.folder import Folder
 from assistant.shells.out import complain
 from assistant.store.keeping import read_household
 from assistant.store.log import Log, Overtaken, StoreFault
-from assistant.store.packaged import packaged_facts, packaged_weights, read_questions
+from assistant.store.packaged import packaged_facts, packaged_weights, questions_at_hand
 from assistant.turn import speak_up, take_turn
 
 AWAY = timedelta(minutes=2)
@@ -180,7 +180,7 @@ def open_sitting(folder: Folder, record: Path | Literal[":memory:"] | None = Non
     """
     facts = packaged_facts()
     household = read_household(folder.keeping, facts)
-    questions = read_questions()
+    questions = questions_at_hand()
     with Log.open(record or folder.record, tell=complain) as log:
         sitting = Sitting(log, household, facts, questions, _reader(household, facts, questions))
         sitting.begin_anew()

@@ -8,10 +8,11 @@ from __future__ import annotations
 
 import re
 import tomllib
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping, Sequence
+from functools import cached_property
 from importlib.resources import files
 from importlib.resources.abc import Traversable
-from typing import Any
+from typing import Any, overload
 
 from assistant.contract import Question, SlotWanted
 from assistant.core.facts import Facts
@@ -36,6 +37,8 @@ CRIES = "cries.txt"
 _TEXTS = ("name", "family", "about", "example")
 _NEEDED = {*_TEXTS, "phrasings"}
 _SLOT_KEYS = {"kind", "ask"}
+_BLOCK = re.compile(r"^phrasings = \[\n.*?^\]\n", re.MULTILINE | re.DOTALL)
+"""The phrasings of a question's file, as the package's own are written."""
 
 
 class PackagedFault(ValueError):
@@ -54,9 +57,53 @@ def read_questions(folder: Traversable | None = None) -> Mapping[str, Question]:
     Fails: PackagedFault.
     """
     folder = folder if folder is not None else files("assistant.intents")
+    return _by_name(folder, lambda entry: _question(entry, _parsed(entry)))
+
+
+def questions_at_hand() -> Mapping[str, Question]:
+    """The package's own questions, as `read_questions` has them; the phrasings of each are read when first looked at.
+
+    A turn looks at those of one question or none, and reading them all takes longer than answering.
+    Fails: PackagedFault; of a phrasing, when it is looked at.
+    """
+    return _by_name(files("assistant.intents"), _but_for_phrasings)
+
+
+def _by_name(folder: Traversable, read: Callable[[Traversable], Question]) -> Mapping[str, Question]:
     found = sorted((entry for entry in folder.iterdir() if entry.name.endswith(".toml")), key=lambda entry: entry.name)
-    questions = [_question(entry) for entry in found]
+    questions = [read(entry) for entry in found]
     return {question.name: question for question in questions}
+
+
+def _but_for_phrasings(entry: Traversable) -> Question:
+    text = entry.read_text(encoding="utf-8")
+    block = _BLOCK.search(text)
+    if block is None:
+        return _question(entry, _parsed(entry))
+    later = _Later(entry.name, block.group())
+    return _question(entry, {**_toml(text.replace(block.group(), ""), entry.name), "phrasings": later})
+
+
+class _Later(Sequence[str]):
+    """Phrasings that are read from their part of the file when first looked at."""
+
+    def __init__(self, file: str, block: str) -> None:
+        self._file = file
+        self._block = block
+
+    @cached_property
+    def _texts(self) -> tuple[str, ...]:
+        return _phrasings(_toml(self._block, self._file)["phrasings"], self._file)
+
+    @overload
+    def __getitem__(self, place: int) -> str: ...
+    @overload
+    def __getitem__(self, place: slice) -> Sequence[str]: ...
+    def __getitem__(self, place: int | slice) -> str | Sequence[str]:
+        return self._texts[place]
+
+    def __len__(self) -> int:
+        return len(self._texts)
 
 
 def outside_lines() -> tuple[str, ...]:
@@ -98,14 +145,19 @@ def packaged_facts(folder: Traversable | None = None) -> Facts:
 
 def _parsed(entry: Traversable) -> dict[str, Any]:
     try:
-        return tomllib.loads(entry.read_text(encoding="utf-8"))
-    except (tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
+        return _toml(entry.read_text(encoding="utf-8"), entry.name)
+    except UnicodeDecodeError as error:
         raise PackagedFault(entry.name, f"not TOML: {error}") from error
 
 
-def _question(entry: Traversable) -> Question:
-    content = _parsed(entry)
+def _toml(text: str, file: str) -> dict[str, Any]:
+    try:
+        return tomllib.loads(text)
+    except tomllib.TOMLDecodeError as error:
+        raise PackagedFault(file, f"not TOML: {error}") from error
 
+
+def _question(entry: Traversable, content: Mapping[str, Any]) -> Question:
     def refuse(what: str) -> PackagedFault:
         return PackagedFault(entry.name, what)
 
@@ -127,7 +179,7 @@ def _question(entry: Traversable) -> Question:
         family=content["family"],
         about=content["about"],
         example=content["example"],
-        phrasings=_phrasings(content["phrasings"], entry.name),
+        phrasings=said if isinstance(said := content["phrasings"], _Later) else _phrasings(said, entry.name),
         slots=_slots(content.get("slot", []), entry.name),
         records=content.get("records", True) is not False,
         told=content.get("told", False) is True,

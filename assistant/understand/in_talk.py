@@ -6,13 +6,13 @@ question before it become one reading is `follow_up`.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
-from assistant.contract import Pending, Question, Reading, Slots
+from assistant.contract import Pending, Reading, Slots
 from assistant.understand import follow_up
 from assistant.understand.follow_up import Answering
-from assistant.understand.look import BY_RULE, ENOUGH, Look, texts_of, words_of
+from assistant.understand.look import BY_RULE, ENOUGH, Look, words_of
 from assistant.understand.matching.learning import OUTSIDE
 from assistant.understand.may_be import may_be
 from assistant.understand.named.items_said import items_in
@@ -33,14 +33,13 @@ from assistant.understand.text.words import ARTICLES
 class InTalk:
     """Reads a turn as part of the talk. Built once from the questions."""
 
-    def __init__(self, questions: Mapping[str, Question], known: frozenset[str]) -> None:
+    def __init__(self, texts: Mapping[str, Sequence[str]], known: frozenset[str]) -> None:
+        """texts: each question's phrasings, as matched."""
         self._known = known
-        self._short_answers = texts_of(questions, "yes", "no")
-        self._yes = words_of(questions, "yes")
-        self._no = words_of(questions, "no")
-        self._short = {
-            text: name for name in _SHORT for text in texts_of(questions, name) if len(text.split()) <= LONGEST
-        }
+        self._short_answers = frozenset((*texts["yes"], *texts["no"]))
+        self._yes = words_of(texts["yes"])
+        self._no = words_of(texts["no"])
+        self._short = {text: name for name in _SHORT for text in texts[name] if len(text.split()) <= LONGEST}
 
     def __call__(self, look: Look) -> Reading | None:
         """What a turn answers, corrects or goes on from; None: it stands by itself."""

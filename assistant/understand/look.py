@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 
-from assistant.contract import Question, Reading, Slots, World
+from assistant.contract import Reading, Slots, World
 from assistant.understand.harm.learned_cries import HARMS, Evidence
 from assistant.understand.matching.learning import OUTSIDE
-from assistant.understand.parsing import Parsed, phrasing_words
+from assistant.understand.parsing import Parsed
 from assistant.understand.slots import Asked, slots_of
 from assistant.understand.steps.claimed_steps import Claims
 from assistant.understand.steps.told import Told
@@ -74,12 +74,6 @@ def without_troubles(slots: Slots) -> Slots:
     return replace(slots, steps=(), numbers=(), choices=(), unknown=(), faulty=())
 
 
-def texts_of(questions: Mapping[str, Question], *names: str) -> frozenset[str]:
-    """The phrasings of some questions, as matched."""
-    known = [questions[name] for name in names if name in questions]
-    return frozenset(" ".join(phrasing_words(text)) for question in known for text in question.phrasings)
-
-
-def words_of(questions: Mapping[str, Question], name: str) -> frozenset[str]:
-    """The words of a question's phrasings."""
-    return frozenset(word for text in texts_of(questions, name) for word in text.split())
+def words_of(texts: Iterable[str]) -> frozenset[str]:
+    """The words of a question's phrasings, which are given as matched."""
+    return frozenset(word for text in texts for word in text.split())

@@ -6,7 +6,7 @@ A claim of a step never comes in by likeness: what isn't plainly one is kept fro
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from datetime import timedelta
 
 from assistant.contract import Question
@@ -56,10 +56,13 @@ Found = tuple[str | None, float]
 class OwnQuestion:
     """Finds the question of a turn that stands by itself. Built once from the questions."""
 
-    def __init__(self, questions: Mapping[str, Question], vocabulary: frozenset[str]) -> None:
+    def __init__(
+        self, questions: Mapping[str, Question], texts: Mapping[str, Sequence[str]], vocabulary: frozenset[str]
+    ) -> None:
+        """texts: each question's phrasings, as matched."""
         self._vocabulary = vocabulary
         self._told = {name for name, question in questions.items() if question.told}
-        self._own = {name: words_of(questions, name) | CONNECTING for name in _ABOUT_TALK}
+        self._own = {name: words_of(texts[name]) | CONNECTING for name in _ABOUT_TALK}
 
     def __call__(self, look: Look) -> Found:
         """The question and its confidence."""

@@ -93,14 +93,13 @@ class Reader:
         """weights, cries: what was learned of the questions, and of harm."""
         learned = opened(weights)
         self._weigh_harm = LearnedCries(cries)
-        self._matcher = Matcher(learned.rows, learned.model)
+        self._matcher = Matcher(learned.texts, learned.model)
         vocabulary = self._matcher.vocabulary | OF_THE_RULES
         self._parser = parser = parser_of(household, facts, vocabulary)
         self._parse = lru_cache(maxsize=64)(lambda text, gallon="US": parser.with_gallon(gallon)(text))
-        self._questions = questions
         self._facts = facts
-        self._in_talk = InTalk(questions, vocabulary)
-        self._own_question = OwnQuestion(questions, self._matcher.vocabulary)
+        self._in_talk = InTalk(learned.texts, vocabulary)
+        self._own_question = OwnQuestion(questions, learned.texts, self._matcher.vocabulary)
 
     def __call__(self, heard: Heard, world: World) -> Reading:
         """The reading of one turn; for a heard one, of its likeliest alternative, with its doubts."""
@@ -145,11 +144,7 @@ class Reader:
         after = followed(look.parsed.plain, look.world)
         if after is not None and after.asked != "collapsed" and cry is not None and cry.place is not None:
             after = None
-        if (
-            after is not None
-            and (cry is None or cry.intent == "splash" or after.asked == "collapsed")
-            and "splash" in self._questions
-        ):
+        if after is not None and (cry is None or cry.intent == "splash" or after.asked == "collapsed"):
             slots = without_troubles(look.slots("splash"))
             slots = replace(slots, place=after.place, victim=after.victim, asked_of_harm=after.asked)
             return look.reading("splash", slots, BY_RULE)
@@ -160,7 +155,7 @@ class Reader:
     def _got_in(self, look: Look) -> Reading | None:
         """A product that dripped or leaked onto what is being cleaned: it is on it, however it came there."""
         slots = got_in(look)
-        return look.reading("done", slots, BY_RULE) if slots is not None and "done" in self._questions else None
+        return look.reading("done", slots, BY_RULE) if slots is not None else None
 
     def _like_harm(self, look: Look) -> Reading | None:
         """A cry that no rule knows, by its words all together."""
@@ -170,7 +165,7 @@ class Reader:
         return self._cried(cry, look, BY_LIKENESS) if cry is not None else None
 
     def _cried(self, cry: Cry, look: Look, sure: float) -> Reading | None:
-        if cry.intent not in self._questions or (cry.intent == "splash" and only_a_germ(look.parsed.plain)):
+        if cry.intent == "splash" and only_a_germ(look.parsed.plain):
             return None
         slots = look.slots(cry.intent)
         slots = replace(
@@ -180,8 +175,6 @@ class Reader:
 
     def _escape(self, look: Look, by_likeness: bool) -> Reading | None:
         """An animal that got out; with one loose on record also that it is found."""
-        if "escape" not in self._questions:
-            return None
         plain, state = look.parsed.plain, look.world.state
         waits = any("move out" in r.done and is_open(r) for r in state.rounds.values())
         found = alarms.found(plain) and bool(state.loose)
@@ -195,30 +188,27 @@ class Reader:
 
     def _other_product(self, look: Look) -> Reading | None:
         """What was used is said to have been another product than the one on record."""
-        found = other_product(look) or unnamed_product(look)
-        return found if found is not None and found.intent in self._questions else None
+        return other_product(look) or unnamed_product(look)
 
     def _spill(self, look: Look, by_likeness: bool) -> Reading | None:
         last, plain = look.world.talk.last, look.parsed.plain
         on_it = neutralises(plain) and ("neutral" in plain or (last is not None and last.intent == "spill"))
         spilled = alarms.spilled(plain) and not look.is_no_cry and not alarms.sprayed_everywhere(plain)
         like_a_spill = by_likeness and look.is_cry and look.evidence.harm == "spill"
-        if "spill" not in self._questions or not (on_it or spilled or like_a_spill):
+        if not (on_it or spilled or like_a_spill):
             return None
         return look.reading("spill", without_troubles(look.slots("spill")), BY_RULE)
 
     def _meeting(self, look: Look) -> Reading | None:
-        if "together" not in self._questions:
-            return None
-        if "store_it" in self._questions and stored(look.parsed.plain):
+        if stored(look.parsed.plain):
             return look.reading("store_it", look.slots("store_it"), BY_RULE)
-        if "mixed" in self._questions and fills.tells(look.parsed.plain):
+        if fills.tells(look.parsed.plain):
             return look.reading("mixed", look.slots("mixed"), BY_RULE)
         into = fills.poured_into_it(look.parsed.plain, look.world)
         out = fills.rinsed_out_too(look.parsed.plain, look.world)
-        if out is not None and "rinsed_out" in self._questions and not look.parsed.mentions:
+        if out is not None and not look.parsed.mentions:
             return look.reading("rinsed_out", replace(look.slots("rinsed_out"), bottles=(out,), steps=()), BY_RULE)
-        if into is not None and "mixed" in self._questions:
+        if into is not None:
             slots = look.slots("mixed")
             return look.reading("mixed", replace(slots, bottles=slots.bottles or (into,), steps=()), BY_RULE)
         if not speaks_of_products(look.parsed) and not look.world.state.unknown_mixes:
@@ -228,7 +218,7 @@ class Reader:
         if again is not None:
             return look.reading("together", replace(slots, bottles=(again,), agents=(), steps=()), BY_RULE)
         met = meets(look.parsed, slots, look.world, look.chances.get("together", 0.0))
-        if met is None and "mixed" in self._questions and fills.put_into(look.parsed.plain):
+        if met is None and fills.put_into(look.parsed.plain):
             return look.reading("mixed", replace(look.slots("mixed"), steps=()), BY_RULE)
         if met is None:
             return None
@@ -236,7 +226,7 @@ class Reader:
 
     def _filled(self, look: Look) -> Reading | None:
         """ "Filled", right after a dose was told: that is what went in."""
-        if "mixed" not in self._questions or not fills.bare_fill(look.parsed.plain):
+        if not fills.bare_fill(look.parsed.plain):
             return None
         told = fills.of_the_dose(look.slots("mixed"), look.world)
         if told is None:
@@ -248,7 +238,7 @@ class Reader:
 
     def _asked_of_harm(self, plain: str) -> bool:
         """What is no question may be a cry: then "not sure" is no answer, and it is asked where it got to."""
-        return "splash" in self._questions and not only_a_germ(plain) and may_be_harm(IDIOMS.sub(" ", plain))
+        return not only_a_germ(plain) and may_be_harm(IDIOMS.sub(" ", plain))
 
     def _done_over(self, look: Look) -> Reading | None:
         """A part sprayed again, or never: told of a surface that has been sprayed."""
@@ -258,7 +248,7 @@ class Reader:
             again = replace(again, too_early=not kept)
             return look.reading("rewet" if kept else "done", again, BY_RULE)
         residue = not_rinsed_off(look)
-        if residue is not None and "undo" in self._questions:
+        if residue is not None:
             return look.reading("undo", residue, BY_RULE)
         if never is not None:
             return look.reading("dried_early", never, BY_RULE)
@@ -274,28 +264,28 @@ class Reader:
         return look.reading("still_smells", shut, BY_RULE) if shut is not None else None
 
     def _question(self, look: Look) -> Reading:
-        told = told_by_rule(look.parsed.plain, self._questions, look.world.household)
+        told = told_by_rule(look.parsed.plain, look.world.household)
         if told == MOVED_OUT:
             return look.reading("done", replace(look.slots("done"), steps=look.claims.done or ("move out",)), BY_RULE)
         if told is not None:
             return look.reading(told, look.slots(told), BY_RULE)
         intent, confidence = self._own_question(look)
         plain = look.parsed.plain
-        if intent == "done" and "surface" in self._questions and _names_a_material_alone(look):
+        if intent == "done" and _names_a_material_alone(look):
             intent = "surface"
         no_harm = (intent == "splash" and hits_nobody(plain)) or (intent in ("splash", "wound") and look.is_no_cry)
         if intent is not None and (alarms.plain_talk(intent, plain) or no_harm):
             intent = None
-        if intent is None and (thing := asked_of_items(look.parsed.plain, self._facts)) in self._questions:
+        if intent is None and (thing := asked_of_items(look.parsed.plain, self._facts)) is not None:
             intent, confidence = thing, max(confidence, ENOUGH)
-        if intent in (None, "choose_agent") and "surface" in self._questions and asks_of_the_unknown(plain):
+        if intent in (None, "choose_agent") and asks_of_the_unknown(plain):
             intent, confidence = "surface", ENOUGH
         unsure = (intent is None or confidence < ENOUGH) and not look.is_no_cry
         if unsure and self._asked_of_harm(plain):  # barely a question hides no cry
             return look.reading("splash", replace(without_troubles(look.slots("splash")), place=None), ENOUGH)
         wrong = contradicts_the_record(look, look.slots("status")) if intent in (None, "status") else None
         wrong = wrong or meant_ahead(look) or but_for_a_part(look)
-        if wrong is not None and "undo" in self._questions:
+        if wrong is not None:
             return look.reading("undo", wrong, BY_RULE)
         if intent is None:
             touched = touched_in(look.parsed, look.world.household)

@@ -19,7 +19,7 @@ from pathlib import Path
 
 from rapidfuzz import fuzz, process
 
-from assistant.understand.matching.learning import Row
+from assistant.understand.matching.learning import Row, by_label
 from assistant.understand.matching.matching import Matcher
 from assistant.understand.matching.weights import opened, packed
 from assistant.understand.text.words import SIGNS, tokens_of
@@ -79,7 +79,7 @@ def engine_with_likeness(rows: Sequence[Row]) -> Scorer:
     """The whole matcher: weights and the nearest phrasing by rapidfuzz, as chances."""
     masked = [(" ".join(words(text)), label) for text, label in rows]
     trained = train(masked, Recipe(smallest=0.02))
-    matcher = Matcher(masked, opened(packed(trained.labels, trained.bias, trained.weights)).model)
+    matcher = Matcher(by_label(masked), opened(packed(trained.labels, trained.bias, trained.weights)).model)
 
     def score(text: str) -> Scored:
         chances = matcher.chances(words(text))

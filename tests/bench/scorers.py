@@ -21,7 +21,7 @@ from rapidfuzz import fuzz, process
 from rapidfuzz.distance import JaroWinkler
 
 from assistant.store.packaged import outside_lines, read_questions
-from assistant.understand.matching.learning import OUTSIDE, Row
+from assistant.understand.matching.learning import OUTSIDE, Row, by_label
 from assistant.understand.matching.matching import Matcher, rows_of
 
 sys.path.insert(0, str(Path(__file__).parent))
@@ -76,7 +76,7 @@ def linear(rows: Sequence[Row]) -> Guess:
 
 def used(rows: Sequence[Row]) -> Guess:
     """Learned weights and rapidfuzz's nearest phrasing together, as the reader has them."""
-    matcher = Matcher(rows, train(rows, RECIPE).model)
+    matcher = Matcher(by_label(rows), train(rows, RECIPE).model)
     return lambda text: _top(matcher.chances(text.split()))
 
 
@@ -148,7 +148,7 @@ def reliability() -> Iterable[str]:
     judged: list[tuple[float, str, str]] = []
     for fold in range(FOLDS):
         kept = [row for place, row in enumerate(rows) if place % FOLDS != fold]
-        matcher = Matcher(kept, train(kept, RECIPE).model)
+        matcher = Matcher(by_label(kept), train(kept, RECIPE).model)
         for text, label in (row for place, row in enumerate(rows) if place % FOLDS == fold):
             chances = matcher.chances(text.split())
             judged.append((max(chances.values()), _top(chances), label))

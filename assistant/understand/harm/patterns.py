@@ -98,7 +98,7 @@ _HINTS: dict[str, frozenset[str]] = {
     | _set(
         """
         kilo gram pound torn tore pus bitten bled
-        mouth flesh enough surface skin scales shell bleed woond womb bath soak bathe what
+        mouth flesh enough surface skin scales shell bleed woond womb bath soak bathe
         his him her its their 's wound cut burn bit sore absc ulcer rot disease blister infect lesion scrape
         graze scratch stitch injur shed prolapse scab swell rash ringworm gash puncture water food feed dip
         bath soak medic meds antibiotic antiseptic ivermectin metronidazole fenbendazole enrofloxacin

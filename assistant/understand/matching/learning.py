@@ -80,6 +80,14 @@ def softmax(scores: Mapping[str, float]) -> dict[str, float]:
     return {label: power / total for label, power in powers.items()}
 
 
+def by_label(rows: Iterable[Row]) -> dict[str, list[str]]:
+    """The texts of each label, in the order in which they come."""
+    texts: dict[str, list[str]] = {}
+    for text, label in rows:
+        texts.setdefault(label, []).append(text)
+    return texts
+
+
 def fingerprint(rows: Iterable[Row]) -> str:
     """A short mark of what a model was trained on."""
     text = "\n".join(f"{label}\t{words}" for words, label in sorted(set(rows)))

@@ -41,12 +41,13 @@ def rows_of(questions: Mapping[str, Question], outside: Iterable[str]) -> list[R
 class Matcher:
     """Gives each label its chance for a masked text."""
 
-    def __init__(self, rows: Sequence[Row], model: Linear | None) -> None:
-        self._texts = [text for text, _ in rows]
-        self._of = [label for _, label in rows]
+    def __init__(self, texts: Mapping[str, Sequence[str]], model: Linear | None) -> None:
+        """texts: what is known of each label."""
+        self._texts = [text for known in texts.values() for text in known]
+        self._of = [label for label, known in texts.items() for _ in known]
         self._model = model
-        self._labels = tuple(dict.fromkeys((*self._of, *(model.labels if model is not None else ()))))
-        self.vocabulary = frozenset(word for text in self._texts for word in text.split())
+        self._labels = tuple(dict.fromkeys((*texts, *(model.labels if model is not None else ()))))
+        self.vocabulary = frozenset(" ".join(self._texts).split())
 
     def chances(self, words: Sequence[str]) -> dict[str, float]:
         """Chance of each label for a masked text; they add up to 1."""

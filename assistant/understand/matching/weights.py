@@ -19,7 +19,7 @@ from bisect import bisect_left
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from assistant.understand.matching.learning import Linear, Row, Weights, fingerprint
+from assistant.understand.matching.learning import Linear, Row, Weights, by_label, fingerprint
 
 _LINE = 120
 _SIZES = 8
@@ -32,8 +32,8 @@ class Learned:
     """A model and what it was trained on."""
 
     model: Linear
-    rows: list[Row]
-    """Texts it was trained on, masked, so that start-up needn't mask thousands of phrasings again."""
+    texts: Mapping[str, Sequence[str]]
+    """Texts it was trained on, by label, masked: start-up needn't read and mask thousands of phrasings again."""
     trained_on: str
 
 
@@ -62,8 +62,7 @@ def packed(
             if small:
                 pairs += bytes((place, small & 0xFF))
     begins.append(len(pairs))
-    texts = {label: [text for text, of in keep if of == label] for label in dict.fromkeys(of for _, of in keep)}
-    head = {"labels": labels, "bias": [round(one, 4) for one in bias], "scale": scale, "texts": texts}
+    head = {"labels": labels, "bias": [round(one, 4) for one in bias], "scale": scale, "texts": by_label(keep)}
     first = zlib.compress(json.dumps({**head, "trained_on": fingerprint(rows)}).encode(), 9)
     sizes = _little(array("I", (len(checksums), len(first))))
     text = binascii.b2a_base64(sizes + first + _little(checksums) + _little(begins) + bytes(pairs), newline=False)
@@ -79,8 +78,7 @@ def opened(content: bytes) -> Learned:
     checksums = _array(raw[begin : begin + 4 * count])
     begins = _array(raw[begin + 4 * count : begin + 8 * count + 4])
     look = _Looked(checksums, begins, raw[begin + 8 * count + 4 :], head["scale"])
-    rows = [(text, label) for label, texts in head["texts"].items() for text in texts]
-    return Learned(Linear(tuple(head["labels"]), tuple(head["bias"]), look), rows, head["trained_on"])
+    return Learned(Linear(tuple(head["labels"]), tuple(head["bias"]), look), head["texts"], head["trained_on"])
 
 
 class _Looked:

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Container
-
 from assistant.core.household import Household
 from assistant.understand.named.added import is_to_be_added
 from assistant.understand.named.drains import nobody_knows
@@ -44,26 +42,26 @@ MOVED_OUT = "moved out"
 """An animal is said to be in a waiting tub: the step of moving it out."""
 
 
-def told_by_rule(plain: str, questions: Container[str], household: Household) -> str | None:
+def told_by_rule(plain: str, household: Household) -> str | None:
     """The question that a masked text is by its signs, or `MOVED_OUT`; None: none."""
-    if "start" in questions and (_A_CLEAN_TO_DO.match(plain) or _BEGINS.match(plain)):
+    if _A_CLEAN_TO_DO.match(plain) or _BEGINS.match(plain):
         return "start"
-    if "mix_strength" in questions and _IS_IT_ENOUGH.match(plain):
+    if _IS_IT_ENOUGH.match(plain):
         return "mix_strength"
-    if "dose" in questions and _FOR_A_PART.match(plain):
+    if _FOR_A_PART.match(plain):
         return "dose"
-    if "add" in questions and is_to_be_added(plain):
+    if is_to_be_added(plain):
         return "add"
-    if "tub" in questions and (tub_cleaned(plain) or asks_who_is_out(plain)):
+    if tub_cleaned(plain) or asks_who_is_out(plain):
         return "tub"
-    if "tub" in questions and stays_in_the_tub(plain):
+    if stays_in_the_tub(plain):
         return "tub"
-    if "tub" in questions and into_a_tub(plain):
+    if into_a_tub(plain):
         return MOVED_OUT
-    if "outbreak" in questions and outbreak_told(plain):
+    if outbreak_told(plain):
         return "outbreak"
-    if "unknown_bottle" in questions and nobody_knows(plain):
+    if nobody_knows(plain):
         return "unknown_bottle"
-    if "make_up" in questions and mix_for_many(plain, household):
+    if mix_for_many(plain, household):
         return "make_up"
     return None

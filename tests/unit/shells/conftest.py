@@ -48,7 +48,7 @@ def table_reader(heard: Heard, world: World) -> Reading:
 def understood(monkeypatch: pytest.MonkeyPatch) -> None:
     """Understanding by the table above."""
     monkeypatch.setattr(sitting, "_reader", lambda household, facts, questions: table_reader)
-    monkeypatch.setattr(sitting, "read_questions", lambda: QUESTIONS)
+    monkeypatch.setattr(sitting, "questions_at_hand", lambda: QUESTIONS)
 
 
 @dataclass(frozen=True)

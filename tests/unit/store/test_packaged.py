@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
 
 from assistant.contract import Question, SlotWanted
-from assistant.store.packaged import PackagedFault, packaged_facts, read_questions
+from assistant.store.packaged import PackagedFault, packaged_facts, questions_at_hand, read_questions
 
 DOSE = """
 name = "dose"
@@ -38,6 +39,16 @@ def test_a_question_is_one_file(tmp_path: Path) -> None:
             (SlotWanted("total", "For which bottle?"),),
         )
     }
+
+
+def test_the_questions_at_hand_are_the_same_with_their_phrasings_read_when_looked_at(
+    questions: Mapping[str, Question],
+) -> None:
+    at_hand = questions_at_hand()
+    assert list(at_hand) == list(questions)
+    for name, question in questions.items():
+        assert not isinstance(at_hand[name].phrasings, tuple), f"{name}.toml isn't written so that they can wait"
+        assert replace(at_hand[name], phrasings=tuple(at_hand[name].phrasings)) == question
 
 
 def test_the_packages_own_questions_are_read(questions: Mapping[str, Question]) -> None:

@@ -26,7 +26,7 @@ def test_a_feature_that_was_never_met_is_none() -> None:
 
 def test_the_texts_it_was_trained_on_come_with_it() -> None:
     kept = opened(packed(("dose", "next"), (0.0, 0.0), WEIGHTS, ROWS, keep=ROWS))
-    assert sorted(kept.rows) == sorted(ROWS)
+    assert kept.texts == {"dose": ["how much bleach"], "next": ["what is next"]}
 
 
 def test_strange_words_bring_every_score_nearer_to_nothing() -> None:
