@@ -22,7 +22,8 @@ from assistant.understand.text.known_words import ITEMS, MATERIALS
 from assistant.understand.text.misheard import put_right
 from assistant.understand.text.patterns import Pattern
 from assistant.understand.text.sounds import sound_of
-from assistant.understand.text.words import ARTICLES, FILLERS, OPENERS, SHORT_FOR, SIGNS, Token, tokens_of
+from assistant.understand.text.short_for import SHORT_FOR
+from assistant.understand.text.words import ARTICLES, FILLERS, OPENERS, SIGNS, Token, tokens_of
 from assistant.understand.times.said_times import SaidWhen, when_in
 from assistant.understand.times.time_words import HINT
 
@@ -30,8 +31,17 @@ SLIP = 80.0
 """Cut-off of rapidfuzz's ratio for a slip of an ordinary word: "sprayd" 92, "rinced" 83, "strat" 80."""
 _SHORTEST = 4
 _SHORTEST_SWAP = 3
+_SHORTEST_RUN = 5
+_SMALL = 3
+_SMALL_PARTS = frozenset(
+    "it on of is in to at up my me he do go we by or an am us if ok".split()
+)
+"""Small words that run into the one beside them; "no" and "not" don't: "notable" denies nothing."""
 BY_EAR = 55.0
 """The same for one that sounds alike: "nekst" and "next" 67, "torking" and "talking" 57."""
+BY_EAR_LONG = 45.0
+"""The same for a long one, which hardly sounds like another by chance: "kworanteen" and "quarantine" 50."""
+_LONG = 8
 _NEAREST = 20
 SLIPPED_END = 85.0
 """The same for the word that a name ends in: "botle" and "bottel" for bottle 91 and 83, "battle" 83."""
@@ -162,7 +172,7 @@ class Parser:
 
     def __call__(self, text: str) -> Parsed:
         """Takes one text apart."""
-        mended_numbers = put_right(tokens_of(text[:_LONGEST]))
+        mended_numbers = put_right([part for token in tokens_of(text[:_LONGEST]) for part in self._parted(token)])
         tokens = tuple(self._with_its_end_mended(self._swapped_back(token)) for token in mended_numbers.tokens)
         mentions = self._names.in_text(tokens)
         taken = {place for mention in mentions for place in range(mention.start, mention.end)}
@@ -190,6 +200,22 @@ class Parser:
             when=when,
             guessed=mended_numbers.guessed,
         )
+
+    def _parted(self, token: Token) -> tuple[Token, ...]:
+        """ "Nextstep", "undothe", "topit": two words typed as one, where they can be parted in one way alone."""
+        word = token.text
+        if len(word) < _SHORTEST_RUN or not word.isalpha() or word in self._known or spelled_right(word):
+            return (token,)
+        halves = [(word[:at], word[at:]) for at in range(2, len(word) - 1)]
+        halves = [pair for pair in halves if all(map(self._is_part, pair)) and max(map(len, pair)) >= _SMALL]
+        halves = [pair for pair in halves if pair[0] != "in" and pair[1] not in ("less", "able")]  # they turn a word round
+        if len(halves) != 1 or self._swapped_back(token) != token:
+            return (token,)
+        first, second = halves[0]
+        return replace(token, text=first, raw=first), replace(token, text=second, raw=second, glued=False)
+
+    def _is_part(self, word: str) -> bool:
+        return word in _SMALL_PARTS or (len(word) >= _SMALL and word in self._known and spelled_right(word))
 
     def _swapped_back(self, token: Token) -> Token:
         """ "Teh", "nxet", "undo" typed as "udno": two letters side by side have changed places."""
@@ -229,7 +255,8 @@ class Parser:
 
     def _sounds_like(self, word: str) -> str | None:
         """The known word that sounds the same, the nearest in letters where there are several."""
-        near = process.extract(word, self._spellings, scorer=fuzz.ratio, score_cutoff=BY_EAR, limit=_NEAREST)
+        cut_off, most = (BY_EAR_LONG, 10 * _NEAREST) if len(word) >= _LONG else (BY_EAR, _NEAREST)
+        near = process.extract(word, self._spellings, scorer=fuzz.ratio, score_cutoff=cut_off, limit=most)
         return next((known for known, *_ in near if sound_of(known) == sound_of(word)), None)
 
 
