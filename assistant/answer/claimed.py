@@ -175,7 +175,9 @@ def _against(judgement: Judgement, name: str, reading: Reading, ledger: Ledger) 
             return _really_mid_hold(judgement, name, reading, world)
         case "too soon back":
             ledger.note(BackTooSoon(name))
-            return unrecorded(reading, "the_round.back_too_soon", world, name, judgement)
+            wet = bool(world.state.rounds[name].touched or world.state.surfaces.get(name))
+            said = "the_round.back_too_soon" if wet else "the_round.out_first"
+            return unrecorded(reading, said, world, name, judgement)
         case "already":
             return unrecorded(reading, "the_round.already", world, name, judgement)
         case "smells":
@@ -235,9 +237,17 @@ def _windows(reading: Reading, ledger: Ledger) -> None:
     if reading.slots.openings is None:
         return
     rate, _ = airing_with(reading.slots.openings, ledger.world)
+    shut = reading.slots.openings == 0
+    said = reading.slots.when if shut or not reading.slots.steps else None  # "rinsed an hour ago, window's open"
+    since = said.at if said is not None and said.at < ledger.world.now else None
     for round_ in open_rounds(replace(ledger.world, state=ledger.state)):
         if "air" in round_.steps:
-            ledger.note(WindowsOpened(round_.enclosure, reading.slots.openings, rate))
+            ledger.note(WindowsOpened(round_.enclosure, reading.slots.openings, rate, since))
+
+
+def _airing_waits_for(round_: Round) -> str:
+    """What an airing that hasn't begun still needs."""
+    return "rinsed" if "rinse" in round_.steps and "rinse" not in round_.done else "dry"
 
 
 # ---------------------------------------------------------------- the answer
@@ -266,6 +276,7 @@ def _answer(reading: Reading, told: list[_Told], ledger: Ledger) -> Answer:
             "recorded": recorded,
             "rounds": rounds,
             "windows": windows,
+            "waits_for": _airing_waits_for(ledger.state.rounds[windows[0].enclosure]) if windows else "",
             "sprayed_instead": reading.slots.corrects,
             "soap_again": tuple(n for n in recorded if _soap_again(n, recorded[n], ledger.world)),
             "airing": {

@@ -176,11 +176,18 @@ def _already(reading: Reading, enclosures: tuple[Enclosure, ...], supply: Supply
 
     Only those before anything is sprayed, in order and up to the first that is missing in any of the enclosures.
     """
-    rounds = [world.state.rounds[e.name] for e in enclosures if e.name in world.state.rounds]
     told = reading.slots.steps
-    kept = [step for step in BEFORE_ANY_PRODUCT if reading.slots.corrects and all(step in r.done for r in rounds)]
+    kept = [
+        step for step in BEFORE_ANY_PRODUCT if reading.slots.corrects and all(_did(step, e, world) for e in enclosures)
+    ]
     before = (step for step in supply.agent.steps if step in BEFORE_ANY_PRODUCT)
     return tuple(takewhile(lambda step: step in told or step in kept, before))
+
+
+def _did(step: str, enclosure: Enclosure, world: World) -> bool:
+    """Whether that step of its open clean is done; what has no clean open has none done."""
+    begun = world.state.rounds.get(enclosure.name)
+    return begun is not None and is_open(begun) and step in begun.done
 
 
 def _begun_by_mistake(reading: Reading, enclosures: tuple[Enclosure, ...], world: World) -> tuple[Event, ...]:

@@ -18,11 +18,11 @@ from assistant.understand.named.names import CONTAINERS, HOMES, TOOLS, Mention, 
 from assistant.understand.numbers.amounts import Amounts, amounts_in
 from assistant.understand.numbers.spoken_numbers import NUMBER_WORDS, TENS
 from assistant.understand.text.english_words import spelled_right
-from assistant.understand.text.known_words import ITEMS, MATERIALS
+from assistant.understand.text.known_words import ITEMS, MATERIALS, words_of
 from assistant.understand.text.misheard import put_right
 from assistant.understand.text.patterns import Pattern
-from assistant.understand.text.sounds import sound_of
 from assistant.understand.text.short_for import SHORT_FOR
+from assistant.understand.text.sounds import sound_of
 from assistant.understand.text.words import ARTICLES, FILLERS, OPENERS, SIGNS, Token, tokens_of
 from assistant.understand.times.said_times import SaidWhen, when_in
 from assistant.understand.times.time_words import HINT
@@ -33,9 +33,7 @@ _SHORTEST = 4
 _SHORTEST_SWAP = 3
 _SHORTEST_RUN = 5
 _SMALL = 3
-_SMALL_PARTS = frozenset(
-    "it on of is in to at up my me he do go we by or an am us if ok".split()
-)
+_SMALL_PARTS = words_of("it on of is in to at up my me he do go we by or an am us if ok")
 """Small words that run into the one beside them; "no" and "not" don't: "notable" denies nothing."""
 BY_EAR = 55.0
 """The same for one that sounds alike: "nekst" and "next" 67, "torking" and "talking" 57."""
@@ -208,7 +206,9 @@ class Parser:
             return (token,)
         halves = [(word[:at], word[at:]) for at in range(2, len(word) - 1)]
         halves = [pair for pair in halves if all(map(self._is_part, pair)) and max(map(len, pair)) >= _SMALL]
-        halves = [pair for pair in halves if pair[0] != "in" and pair[1] not in ("less", "able")]  # they turn a word round
+        halves = [
+            pair for pair in halves if pair[0] != "in" and pair[1] not in ("less", "able")
+        ]  # they turn a word round
         if len(halves) != 1 or self._swapped_back(token) != token:
             return (token,)
         first, second = halves[0]

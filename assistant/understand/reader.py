@@ -39,12 +39,13 @@ from assistant.understand.named.names import HOMES, Names
 from assistant.understand.named.referents import with_referent
 from assistant.understand.named.unknown_names import asks_of_the_unknown
 from assistant.understand.named.waiting import into_a_tub, neutralises, only_a_germ
+from assistant.understand.named.windows_told import windows_told
 from assistant.understand.numbers.number_doubts import HARM, mean_posterior, with_guess_doubted
 from assistant.understand.own_question import OwnQuestion, says_it_dried
 from assistant.understand.parsing import Parsed, Parser
 from assistant.understand.steps import fills
 from assistant.understand.steps.came_to_nothing import WORDS as NOTHING_WORDS
-from assistant.understand.steps.came_to_nothing import something_else_put_on, was_never_aired, wet_time_was_none
+from assistant.understand.steps.came_to_nothing import something_else_put_on, wet_time_was_none
 from assistant.understand.steps.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.steps.claimed_steps import cannot_tell, claims_in
 from assistant.understand.steps.denied import but_for_a_part, contradicts_the_record, meant_ahead
@@ -52,6 +53,7 @@ from assistant.understand.steps.done_over import WORDS as DONE_OVER_WORDS
 from assistant.understand.steps.done_over import got_in, is_kept_wet, left_out, not_rinsed_off, sprayed_over
 from assistant.understand.steps.other_product import WORDS as OTHER_PRODUCT_WORDS
 from assistant.understand.steps.other_product import other_product, unnamed_product
+from assistant.understand.steps.still_inside import still_inside
 from assistant.understand.steps.surface import asks_whether_wet, sprayed_where_it_dried, where_it_was_asked
 from assistant.understand.steps.told import WORDS as TOLD_WORDS
 from assistant.understand.steps.told import told_in
@@ -117,7 +119,8 @@ class Reader:
         chances = with_clauses(parsed.marked, self._matcher.chances(parsed.words), self._matcher.chances)
         look = Look(parsed, claims, chances, told, self._weigh_harm(parsed.plain), world, spoken)
         return fills.but_for_water(
-            self._harm(look)
+            still_inside(look)
+            or self._harm(look)
             or self._escape(look, by_likeness)
             or self._other_product(look)
             or self._meeting(look)
@@ -125,6 +128,7 @@ class Reader:
             or self._spill(look, by_likeness)
             or (self._like_harm(look) if by_likeness else None)
             or self._filled(look)
+            or self._windows(look)
             or self._in_talk(look)
             or self._done_over(look)
             or self._question(look)
@@ -224,6 +228,12 @@ class Reader:
             return None
         return look.reading("together", replace(slots, met=met, steps=()), BY_RULE)
 
+    def _windows(self, look: Look) -> Reading | None:
+        """What is told of the window alone, since when too."""
+        if look.claims.done or windows_told(look.parsed, look.world) is None:
+            return None
+        return look.reading("done", replace(look.slots("done"), steps=()), BY_RULE)
+
     def _filled(self, look: Look) -> Reading | None:
         """ "Filled", right after a dose was told: that is what went in."""
         if not fills.bare_fill(look.parsed.plain):
@@ -256,12 +266,10 @@ class Reader:
 
     def _came_to_nothing(self, look: Look) -> Reading | None:
         """Told later on: it was too short, the wrong mix, dirty again, never aired, or something else was put on."""
-        none, other, shut = wet_time_was_none(look), something_else_put_on(look), was_never_aired(look)
+        none, other = wet_time_was_none(look), something_else_put_on(look)
         if none is not None:
             return look.reading("dried_early", none, BY_RULE)
-        if other is not None:
-            return look.reading("done", other, BY_RULE)
-        return look.reading("still_smells", shut, BY_RULE) if shut is not None else None
+        return look.reading("done", other, BY_RULE) if other is not None else None
 
     def _question(self, look: Look) -> Reading:
         told = told_by_rule(look.parsed.plain, look.world.household)

@@ -38,6 +38,7 @@ from assistant.understand.named.waiting import (
     tub_cleaned,
     tubs_in,
 )
+from assistant.understand.named.windows_told import stood_so_since, windows_told
 from assistant.understand.numbers.poured import roles_of, share_left, share_wanted, strokes_in, uses_up
 from assistant.understand.numbers.strengths import bare_numbers, mixes_in
 from assistant.understand.numbers.wanted_unit import wanted_unit
@@ -228,6 +229,7 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     every = bool(_EVERY.search(plain)) and not slots.enclosures
     told = told_in(plain)
     smells = asked.intent in ("still_smells", "return_check", "done")
+    openings = _openings(parsed, asked) if asked.intent == "done" else None
     over = True if _OVER.search(plain) else False if _ON.search(plain) else None
     if asked.intent == "mixed":
         named = bool(slots.agents or slots.stocks)
@@ -255,7 +257,7 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         touched=touched_in(parsed, asked.world.household) if asked.intent not in ("done", "rewet") else (),
         smell=told.smell if smells else None,
         wet=_wet(claims, told) if smells and asked.intent != "done" else None,
-        openings=openings_in(plain) if asked.intent == "done" else None,
+        openings=openings,
         apart=steps_apart(parsed) if asked.intent == "done" and len(slots.enclosures) > 1 else (),
         every_enclosure=every or slots.every_enclosure,
         pressed=asked.intent == "return_check" and bool(_PRESSED.search(plain)),
@@ -268,7 +270,7 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         month=month_in(parsed.tokens),
         start_over=over if asked.intent == "start" else None,
         clean_as=clean_in(plain) if asked.intent in ("start", "hold_time") else None,
-        when=_when(parsed, asked),
+        when=_when(parsed, asked) if openings is None else stood_so_since(parsed, openings, asked.world),
         unknown=(*slots.unknown, *unknown_names(parsed, asked.intent, slots)),
     )
 
@@ -306,6 +308,12 @@ def _stayed_wet(claims: Claims, told: Told, intent: str | None) -> bool | None:
     if intent in ("dried_early", "clean_only"):
         return False if told.dried else None
     return claims.stayed_wet if intent == "done" else None
+
+
+def _openings(parsed: Parsed, asked: Asked) -> int | None:
+    """How many windows or doors are open; of what is told without a step, as `windows_told` has it."""
+    told = windows_told(parsed, asked.world)
+    return told if told is not None else openings_in(parsed.plain)
 
 
 def _wet(claims: Claims, told: Told) -> bool | None:

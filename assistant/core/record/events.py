@@ -157,11 +157,12 @@ class SurfaceDried:
 
 @dataclass(frozen=True, slots=True)
 class WindowsOpened:
-    """Openings were said to be open; the airing goes at this rate from now on."""
+    """Openings were said to be open; the airing goes at this rate from now on, or from when they were said to be so."""
 
     enclosure: str
     openings: int
     air_changes_per_hour: float
+    since: datetime | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -50,7 +50,7 @@ from assistant.core.round.rounds import STEPS, hold_is_running, in_order, is_ope
 from assistant.core.shelf.bottles import drawn_for, filled, poured, rinsed_out
 from assistant.core.shelf.chores import with_chore
 
-FOLD_VERSION = 11
+FOLD_VERSION = 12
 
 UNDO_DEPTH = 100
 """How many turns back "undo" can go; bounds the state row."""
@@ -369,8 +369,15 @@ def _windows_opened(state: State, event: WindowsOpened, at: datetime) -> State:
         # Shut is no opening: the airing still counts from dry, but at no better a rate.
         rate = min(round_.air_changes_per_hour, event.air_changes_per_hour)
         return _with_round(state, replace(round_, air_changes_per_hour=rate))
-    opening = Opening(at, event.air_changes_per_hour)
-    return _with_round(state, replace(round_, openings=(*round_.openings, opening)))
+    if event.since is not None and (round_.air_from or round_.air_by_boot):
+        # The clocks have parted, and what was counted can't be told apart from what wasn't: it airs anew.
+        anew = Opening(at, event.air_changes_per_hour)
+        return _with_round(state, replace(round_, openings=(anew,), air_from=None, air_by_boot=None))
+    since = min(event.since or at, at)
+    if event.openings == 0 and round_.openings:
+        since = max(since, round_.openings[0].at)  # shut is no opening, so the airing began no earlier
+    before = tuple(opening for opening in round_.openings if opening.at < since)
+    return _with_round(state, replace(round_, openings=(*before, Opening(since, event.air_changes_per_hour))))
 
 
 def _unwatched(state: State, since: datetime, until: datetime) -> State:

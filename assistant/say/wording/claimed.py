@@ -89,7 +89,7 @@ def _windows(answer: Answer) -> Line:
     left = answer.details["airing"].get(window.enclosure)
     opened = {0: "Shut", 1: "One opening", 2: "Two openings"}.get(window.openings, "Three openings")
     if left is None:
-        return Line(f"{opened}, noted. The airing counts once it's rinsed.")
+        return Line(f"{opened}, noted. The airing counts once it's {answer.details['waits_for']}.")
     if left == 0:
         return Line(f"{opened}, noted. The airing time is up.")
     shorter = " One more opening shortens it." if left > 7200 and window.openings < 3 else ""
@@ -206,6 +206,11 @@ def _back_too_soon(answer: Answer) -> Line:
     )
 
 
+def _out_first(answer: Answer) -> Line:
+    enclosure = answer.details["enclosure"]
+    return Line(f"Take {animal_of(enclosure)} out first: spray nothing with an animal inside. Tell me when it's out.")
+
+
 def _animal_inside(answer: Answer) -> Line:
     enclosure = answer.details["enclosure"]
     name = capital(name_of(enclosure))
@@ -267,6 +272,7 @@ LINES: dict[str, Callable[[Answer], Line]] = {
     "the_round.rinsed_off": _rinsed_off,
     "the_round.only_cleans": _only_cleans,
     "the_round.back_too_soon": _back_too_soon,
+    "the_round.out_first": _out_first,
     "the_round.animal_inside": _animal_inside,
     "the_round.is_it_cold": _is_it_cold,
     "the_round.unknown_mix": _unknown_mix,

@@ -1,4 +1,4 @@
-"""What is told later on and takes a wet time or an airing back: too short, the wrong mix, dirty again, the window shut.
+"""What is told later on and takes a wet time or an airing back: too short, the wrong mix, dirty again.
 
 None of it names a step. The wet time is then one that didn't hold; the airing is open until the keeper says that
 nothing smells.
@@ -66,13 +66,6 @@ _DIRTY_AGAIN = Pattern(
     *("kitten", "puppy", "child", "kid", "toddler", "son", "daughter", "baby", "hamster", "rabbit", "bird", "ANIMAL"),
     *("snake", "gecko", "lizard", "dropped", "spil", "tipped", "got"),
 )
-_SHUT = Pattern(
-    r"\bwindows? (?:was|were|had been|has been|is)(?: \w+){0,2}? (?:shut|closed)\b|\b(?:forgot|never"
-    r"|did not)(?: \w+){0,2}?"
-    r" (?:opened|open) (?:the |a |any )?windows?\b|\bnever aired\b|\bshut the windows? (?:too early|hours ago"
-    r"|by mistake)\b",
-    *("shut", "closed", "open", "aired"),
-)
 _PUT_ON = Pattern(
     r"\b(?:polished|cleaned|wiped|sprayed|used|buffed|washed|went over|treated|put|finished)\b",
     *("ed", "used", "put", "went"),
@@ -111,20 +104,10 @@ def something_else_put_on(look: Look) -> Slots | None:
     return replace(look.slots("done"), steps=("apply",), agents=("other",), bottles=(), stocks=())
 
 
-def was_never_aired(look: Look) -> Slots | None:
-    """The slots of a smell to be told of again, where the window is said to have been shut; None: it isn't."""
-    plain = look.parsed.plain
-    if not any(is_open(r) and "air" in r.steps and "rinse" in r.done for r in look.world.state.rounds.values()):
-        return None
-    if not _is_told(plain) or _SHUT.search(plain) is None:
-        return None
-    return replace(look.slots("still_smells"), smell=True, wet=None)
-
-
 def _is_told(plain: str) -> bool:
     return not plain.endswith("?") and (is_told(plain) or _DENIED.search(plain) is not None)
 
 
 _DENIED = Pattern(r"\b(?:did not|never|forgot)\b", "not", "never", "forgot")
-WORDS = words_in(_ONLY_SO_LONG, _NO_WET_TIME, _NO_MIX, _DIRTY_AGAIN, _SHUT)
+WORDS = words_in(_ONLY_SO_LONG, _NO_WET_TIME, _NO_MIX, _DIRTY_AGAIN)
 """Words that the rules here turn on."""

@@ -1,0 +1,117 @@
+"""What is told of the window and since when: "it was shut the whole time", "blew shut", "been open since I rinsed".
+
+How many openings there are is read by `openings`, from what is said to be open or shut by now.
+"""
+
+from __future__ import annotations
+
+from datetime import datetime, timedelta
+
+from assistant.contract import SaidTime, World
+from assistant.core.quantities.amounts import Amount
+from assistant.core.quantities.units import convert
+from assistant.core.round.rounds import is_open
+from assistant.understand.named.openings import openings_in
+from assistant.understand.parsing import Parsed
+from assistant.understand.text.patterns import Pattern
+from assistant.understand.times.moments import moment
+from assistant.understand.times.said_times import when_in
+
+_WINDOW = r"(?:windows?|doors?|skylight)"
+_THE_WINDOW = rf"(?:the |a |my |that |this |our )?(?:\w+ )?{_WINDOW}"
+_IS = r"(?: (?:is|was|'s|are|were|has|have|had|been|just|all))*"
+_SHUT = Pattern(
+    rf"\b{_WINDOW}{_IS} (?:blew|blown|slammed|fell|fallen|banged|swung|slid|got|gone|went|pushed|pulled)(?: itself)?"
+    rf"(?: back)? (?:shut|closed|to)\b"
+    rf"|\b(?:shut|close|closed|closing|shutting)(?: up)? {_THE_WINDOW}\b"
+    rf"|\b{_WINDOW}{_IS}(?: \w+){{0,2}}? (?:shut|closed)\b"
+    rf"|\b(?:forgot|never|did not|have not|had not)(?: \w+){{0,2}}? (?:opened|open|opening) {_THE_WINDOW}\b"
+    rf"|\b{_WINDOW}{_IS} (?:never|not)(?: been| even| really)? open(?:ed)?\b|\bnever aired\b",
+    *("window", "door", "skylight", "aired"),
+)
+_IT_SHUT = Pattern(
+    r"^(?:(?:oh|no|sorry|so|and|but|i|we|have|had to|my \w+|just|then|he|she) ?,? ?)*(?:shut|closed"
+    r"|close) it\b(?! down| up)"
+    r"|\bit is (?:not|no longer) open (?:any ?more|now)\b|\bit is (?:shut|closed) (?:again|now)\b",
+    "it",
+)
+_OPEN = Pattern(
+    rf"\b(?:crack|cracked|cracking|tilt|tilted|opened|opening)(?: up| open)? {_THE_WINDOW}\b"
+    rf"|^(?:now |then |and |so )*(?:i|we) (?:now )?(?:open|crack) {_THE_WINDOW}\b"
+    rf"|\b{_WINDOW}{_IS}(?: \w+)? (?:ajar|cracked|tilted|on the latch|on tilt|open|opened)\b",
+    *("window", "door", "skylight"),
+)
+_IT_OPEN = Pattern(
+    r"^(?:(?:oh|no|sorry|so|and|but|i|we|have|just|then) ?,? ?)*(?:opened|reopened) it\b(?! and)", "opened it"
+)
+_NOT_TOLD = Pattern(
+    r"\?$|^(?:and |so |but |ok )*(?:is|are|was|were|can|could|may|should|shall|do|does|did|when|how|what|why|where"
+    r"|which|if|will"
+    r"|would)\b|\b(?:going to|about to|will|need to|want to|have to (?!shut|close)|let me|should|if|unless|until"
+    r"|once|when|after"
+    r"|before)\b(?! i started)"
+)
+_ALL_ALONG = Pattern(
+    r"\b(?:the whole|all the|the entire) time\b|\ball (?:along|day|night|morning|afternoon|evening)\b|\b(?:never"
+    r"|forgot|did not"
+    r"|had not|already|always)\b|\bsince (?:i|we|the start|the beginning|before|then|rinsing|spraying|drying|my)\b"
+    r"|\bfrom the (?:start|beginning)\b|\bwhen i started\b"
+)
+_WAS_SHUT = Pattern(
+    rf"\b{_WINDOW} (?:was|were|had been)(?: \w+){{0,2}}? (?:shut|closed)\b|\ba while ago\b|\b(?:too"
+    rf"|hours) (?:early|ago)\b"
+)
+_FOR = Pattern(r"\b(?:for|these|the (?:last|past)|about) (?:about |over |nearly )?DURATION\b", "DURATION")
+_OF_THE_AIRING = ("air_time", "time_left", "next", "status", "return_check", "still_smells")
+
+
+def windows_told(parsed: Parsed, world: World) -> int | None:
+    """How many windows or doors are told of as open, 0 as shut; None: nothing is told, or no clean here has to air."""
+    plain = parsed.plain
+    if not any(is_open(one) and "air" in one.steps for one in world.state.rounds.values()):
+        return None
+    if _NOT_TOLD.search(plain) is not None:
+        return None
+    if (
+        openings_in(plain) == 0
+        or _SHUT.search(plain) is not None
+        or (_spoken_of(world) and _IT_SHUT.search(plain) is not None)
+    ):
+        return 0
+    if _OPEN.search(plain) is not None or (_spoken_of(world) and _IT_OPEN.search(plain) is not None):
+        return openings_in(plain) or 1
+    return None
+
+
+def stood_so_since(parsed: Parsed, openings: int, world: World) -> SaidTime | None:
+    """Since when the windows have stood so; None: from now on.
+
+    What nobody dates counts for an airing only from now, and against it from the start.
+    """
+    plain, now = parsed.plain, world.now
+    when = parsed.when or when_in(parsed.tokens, bare=True)
+    said = moment(when, now) if when is not None else None
+    if said is not None and said.to_the == "minute":
+        past = [at for at in (said.at, *said.others) if at <= now]
+        if past:
+            return SaidTime(min(past) if openings == 0 else max(past))
+    spans = [found.value for found in parsed.amounts.found if found.kind == "duration"]
+    if len(spans) == 1 and isinstance(spans[0], Amount) and _FOR.search(plain) is not None:
+        return SaidTime(now - timedelta(seconds=float(convert(spans[0], "s").amount)))
+    if _ALL_ALONG.search(plain) is not None or (openings == 0 and _WAS_SHUT.search(plain) is not None):
+        return SaidTime(_begun(world), "part")
+    return None
+
+
+def _begun(world: World) -> datetime:
+    """When the first step of any open clean was done."""
+    return min(
+        (at for one in world.state.rounds.values() if is_open(one) for at in one.done.values()), default=world.now
+    )
+
+
+def _spoken_of(world: World) -> bool:
+    """Whether "it" may be the window: the airing was the last thing spoken of, or a window stands open."""
+    last, before = world.talk.last, world.talk.last_reading
+    spoken = last is not None and ("window" in last.say or "airing" in last.say or last.intent in _OF_THE_AIRING)
+    return spoken or (before is not None and before.slots.openings is not None)
