@@ -10,8 +10,8 @@ from assistant.answer.kept_wet import dried_early
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Pending, Reading, Slots, World
 from assistant.core.facts import Source, UnknownFact
-from assistant.core.record.events import DriedEarly, Event, HabitChanged, Sensed, Voided
-from assistant.core.record.state import PastTurn
+from assistant.core.record.events import DriedEarly, Event, HabitChanged, Sensed, StepReopened, Voided
+from assistant.core.record.state import Deed, PastTurn
 from assistant.core.round.rounds import hold_is_over
 
 
@@ -155,6 +155,8 @@ def undo(reading: Reading, world: World) -> Answer:
         last = _turn_that_recorded(reading, world)
     elif reading.slots.steps:
         return _instead(reading, world)
+    if last is not None and _is_one_of_several(reading, last):
+        return _reopened(reading, last, world)
     if last is None:  # told by what followed, or longer ago than undo goes: sprayed again, it starts from there
         return dried_early(_lost(reading), world)
     return Answer(
@@ -164,6 +166,26 @@ def undo(reading: Reading, world: World) -> Answer:
         details={"deeds": last.deeds, "at": last.at, "now": world.now},
         values={"undone": tuple({"event": d.event, "thing": d.thing, "step": d.step} for d in last.deeds)},
         events=(Voided(last.turn), *_to_do_again(reading, world)),
+    )
+
+
+def _is_one_of_several(reading: Reading, last: PastTurn) -> bool:
+    """Whether the turn told more than the one step that is denied, which stays: "out, cleared and washed"."""
+    return bool(reading.slots.corrects) and reading.slots.steps[0] in _CAN_BE_REOPENED and len(last.deeds) > 1
+
+
+_CAN_BE_REOPENED = ("clear", "wash", "rinse", "dry")
+
+
+def _reopened(reading: Reading, last: PastTurn, world: World) -> Answer:
+    home, step = reading.slots.enclosures[0], reading.slots.steps[0]
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "talk.undone",
+        details={"deeds": (Deed("StepDone", home, step),), "at": last.at, "now": world.now},
+        values={"undone": ({"event": "StepDone", "thing": home, "step": step},)},
+        events=(StepReopened(home, step),),
     )
 
 
@@ -198,8 +220,12 @@ def _not_done_where(reading: Reading, world: World) -> Answer:
 def _turn_that_recorded(reading: Reading, world: World) -> PastTurn | None:
     """The latest turn that put a step on record which is now said not to have been done; with it goes all it told."""
     home, step = reading.slots.enclosures[0], reading.slots.steps[0]
-    turns = (t for t in reversed(world.state.turns) if any((d.thing, d.step) == (home, step) for d in t.deeds))
+    turns = (t for t in reversed(world.state.turns) if any(_recorded(d, home, step) for d in t.deeds))
     return next(turns, None)
+
+
+def _recorded(deed: Deed, home: str, step: str) -> bool:
+    return (deed.event, deed.thing, deed.step) == ("StepDone", home, step)
 
 
 def _instead(reading: Reading, world: World) -> Answer:

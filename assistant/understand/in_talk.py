@@ -21,9 +21,10 @@ from assistant.understand.of_the_last import of_the_last_answer
 from assistant.understand.parsing import matched_words
 from assistant.understand.slots import OF_ITEMS
 from assistant.understand.steps import fills
-from assistant.understand.steps.claimed_steps import cannot_tell, steps_named
+from assistant.understand.steps.claimed_steps import steps_named
 from assistant.understand.steps.elsewhere import begun_elsewhere, meant_elsewhere
 from assistant.understand.steps.surface import smell_answer, wet_answer
+from assistant.understand.steps.wet_throughout import cannot_tell
 from assistant.understand.takes import given_to
 from assistant.understand.text.patterns import Pattern
 from assistant.understand.text.short_slips import LONGEST, told_apart

@@ -18,9 +18,10 @@ from assistant.understand.named.left_out import before_the_left_out
 from assistant.understand.named.openings import openings_in
 from assistant.understand.steps import fills
 from assistant.understand.steps.claimed_steps import WORDS as CLAIM_WORDS
-from assistant.understand.steps.claimed_steps import bare_done, cannot_tell, dried_early, only_dried
+from assistant.understand.steps.claimed_steps import bare_done, dried_early, only_dried
 from assistant.understand.steps.denied import only_partly
 from assistant.understand.steps.surface import of_the_surface
+from assistant.understand.steps.wet_throughout import cannot_tell
 from assistant.understand.text.known_words import CONNECTING
 from assistant.understand.text.patterns import Pattern
 from assistant.understand.times.moments import moment

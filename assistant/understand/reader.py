@@ -47,10 +47,12 @@ from assistant.understand.steps import fills
 from assistant.understand.steps.came_to_nothing import WORDS as NOTHING_WORDS
 from assistant.understand.steps.came_to_nothing import something_else_put_on, wet_time_was_none
 from assistant.understand.steps.claimed_steps import WORDS as CLAIM_WORDS
-from assistant.understand.steps.claimed_steps import cannot_tell, claims_in
+from assistant.understand.steps.claimed_steps import claims_in
 from assistant.understand.steps.denied import but_for_a_part, contradicts_the_record, meant_ahead
 from assistant.understand.steps.done_over import WORDS as DONE_OVER_WORDS
-from assistant.understand.steps.done_over import got_in, is_kept_wet, left_out, not_rinsed_off, sprayed_over
+from assistant.understand.steps.done_over import got_in, is_kept_wet, left_out, sprayed_over
+from assistant.understand.steps.not_off import WORDS as NOT_OFF_WORDS
+from assistant.understand.steps.not_off import not_rinsed_off, soap_not_off
 from assistant.understand.steps.other_product import WORDS as OTHER_PRODUCT_WORDS
 from assistant.understand.steps.other_product import other_product, unnamed_product
 from assistant.understand.steps.still_inside import still_inside
@@ -59,6 +61,7 @@ from assistant.understand.steps.told import WORDS as TOLD_WORDS
 from assistant.understand.steps.told import told_in
 from assistant.understand.steps.told_by_rule import MOVED_OUT, told_by_rule
 from assistant.understand.steps.touched import touched_in
+from assistant.understand.steps.wet_throughout import cannot_tell
 from assistant.understand.text.known_words import EVERYDAY, ITEMS, MATERIALS
 from assistant.understand.text.patterns import Pattern
 
@@ -77,6 +80,7 @@ OF_THE_RULES = (
     | DONE_OVER_WORDS
     | OTHER_PRODUCT_WORDS
     | NOTHING_WORDS
+    | NOT_OFF_WORDS
 )
 """Words that the rules know."""
 
@@ -257,7 +261,7 @@ class Reader:
             kept = is_kept_wet(look) and "missed" not in look.parsed.plain  # what was missed is wet only from now
             again = replace(again, too_early=not kept)
             return look.reading("rewet" if kept else "done", again, BY_RULE)
-        residue = not_rinsed_off(look)
+        residue = soap_not_off(look) or not_rinsed_off(look)
         if residue is not None:
             return look.reading("undo", residue, BY_RULE)
         if never is not None:

@@ -23,6 +23,7 @@ from assistant.core.record.events import (
     Sensed,
     StayedWet,
     StepDone,
+    StepReopened,
     SurfaceDried,
     SurfaceRinsed,
 )
@@ -97,6 +98,8 @@ def after(truth: Truth, event: Event) -> Truth:
             return _spoiled(truth)
         case DriedEarly():
             return _spoiled(truth)
+        case StepReopened():
+            return _not_so(truth, event.step)
         case StayedWet():
             return replace(truth, vouched=True)
         case HoldDoubted() | Paused() | Away():
@@ -154,6 +157,19 @@ def _step(truth: Truth, event: StepDone) -> Truth:
             return replace(truth, open=False)
         case _:
             return replace(truth, held=held)
+
+
+def _not_so(truth: Truth, step: str) -> Truth:
+    """Not done after all, and so nothing after it: spray lands on dirt, or water on what was never rinsed."""
+    if not truth.open:
+        return truth
+    off = replace(truth, dry=False, aired=False)
+    if step == "dry":
+        return off
+    off = replace(off, rinsed=False)
+    if step == "rinse":
+        return off
+    return replace(_spoiled(truth), washed=False, cleared=truth.cleared and step != "clear")
 
 
 def _off(truth: Truth, wiped: bool, rinsed: bool | None = None) -> Truth:

@@ -67,6 +67,14 @@ class StayedWet:
 
 
 @dataclass(frozen=True, slots=True)
+class StepReopened:
+    """A step on record was said not to be so after all: it and all that comes after it are to be done again."""
+
+    enclosure: str
+    step: str
+
+
+@dataclass(frozen=True, slots=True)
 class DriedEarly:
     """The surface dried, or was rinsed, before its wet time was over; it is to be sprayed again."""
 
@@ -384,6 +392,7 @@ Event: TypeAlias = (
     | StepDone
     | StayedWet
     | DriedEarly
+    | StepReopened
     | KeptWet
     | HoldDoubted
     | Sensed

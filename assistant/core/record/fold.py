@@ -39,6 +39,7 @@ from assistant.core.record.events import (
     Sensed,
     StayedWet,
     StepDone,
+    StepReopened,
     SurfaceDried,
     SurfaceRinsed,
     Voided,
@@ -103,6 +104,8 @@ def _folded(state: State, event: Event, at: datetime) -> State:
             return _on_hold(state, event.enclosure, doubted=True)
         case DriedEarly():
             return _reopened(state, event.enclosure, "apply")
+        case StepReopened():
+            return _reopened(state, event.enclosure, event.step)
         case ClocksSettled():
             return clocks.settled(state, event, at)
         case KeptWet():

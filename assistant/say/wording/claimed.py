@@ -199,8 +199,10 @@ def _only_cleans(answer: Answer) -> Line:
 def _back_too_soon(answer: Answer) -> Line:
     enclosure = answer.details["enclosure"]
     name = capital(name_of(enclosure))
+    animal = animal_of(enclosure)
     return Line(
-        "Take the animal out again. Running lukewarm water where it touched anything wet. Ring your vet.",
+        f"Take {animal} out again. Running lukewarm water where it touched anything wet. Ring your vet. "
+        f"{_recorded_before(answer)}".strip(),
         f"{name} isn't ready. Take {animal_of(enclosure)} out again. Lukewarm running water where it "
         "touched anything wet, nothing by mouth, and ring your vet.",
     )
@@ -208,7 +210,7 @@ def _back_too_soon(answer: Answer) -> Line:
 
 def _out_first(answer: Answer) -> Line:
     enclosure = answer.details["enclosure"]
-    return Line(f"Take {animal_of(enclosure)} out first: spray nothing with an animal inside. Tell me when it's out.")
+    return Line(f"Take {animal_of(enclosure)} out again: spray nothing with an animal inside. Tell me when it's out.")
 
 
 def _animal_inside(answer: Answer) -> Line:

@@ -97,6 +97,8 @@ def _of_a_clean(event: happened.Event, named: Named) -> str:
             with_ = f" with {named(event.agent)}" if event.agent else ""
             wet = f", wet time {span(event.hold_s)}" if event.hold_s is not None else ""
             return f"sprayed{with_}{_from(event.bottle)}{wet}"
+        case happened.StepReopened():
+            return f"{STEPS.get(event.step, event.step)}: not so after all, to be done again"
         case happened.StepDone(step="rinse"):
             return "wiped twice with clean water" if event.wiped else "rinsed with clean water"
         case happened.StepDone():

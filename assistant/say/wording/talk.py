@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from assistant.contract import Answer, Line
+from assistant.core.record.state import Deed
 from assistant.say.wording.plain import MOST_WORDS, capital, clock, digits, listed
 from assistant.say.wording.steps import NAMES, steps_done
 
@@ -171,6 +172,7 @@ WHAT = {
     "BottleDoubted": "marked unknown",
     "RoundStarted": "the start",
     "DriedEarly": "dried early",
+    "StepReopened": "what was to be done again",
     "KeptWet": "kept wet",
     "Sensed": "what you smelt or felt",
     "Paused": "the pause",
@@ -193,9 +195,15 @@ WHAT = {
 }
 
 
+def _deed(deed: Deed) -> str:
+    """ "Rinsing" by its step; what reopened one by what it did."""
+    step = NAMES.get(deed.step) if deed.event != "StepReopened" else None
+    return step or WHAT.get(deed.event, "that")
+
+
 def _undone(answer: Answer) -> Line:
     deeds = answer.details["deeds"]
-    told = [", ".join(filter(None, (NAMES.get(d.step) or WHAT.get(d.event, "that"), d.thing))) for d in deeds]
+    told = [", ".join(filter(None, (_deed(d), d.thing))) for d in deeds]
     spoken = told[0] if len(told) == 1 else f"{told[0]} and {len(told) - 1} more"
     if all(d.event in ("GasMade", "AgentsMet") for d in deeds):
         say = f"That stays on record: an unknown mix, {deeds[0].thing}, until it's rinsed out."

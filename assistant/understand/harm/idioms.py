@@ -52,7 +52,8 @@ IDIOMS = Pattern(
     r"|\bmy (?:elbow|arm|foot|knee|hand|sleeve|bum|leg|hip) (?:just )?(?:knocked|caught|kicked|hit|tipped|bumped"
     r"|nudged)"
     r" (?:over )?(?:the|a|my) (?:AGENT|STOCK|BOTTLE|bottle|jug|bucket|lid|shelf|table|rack)\b"
-    r"|\b(?:my \w+|he|she|they|someone) (?:has |have |just |already )*(?:sprayed|misted|wiped|rinsed|washed) (?:it|that"
+    r"|\b(?:my \w+|he|she|they|someone) (?:has |have |just |already )*(?:sprayed|misted|wiped|rinsed|washed) (?:it"
+    r"|that"
     r"|ENCLOSURE|the (?:tank|box|tub|cage|viv|vivarium|glass|lid|floor|walls?))\b(?! (?:in|into|on|onto) (?:my|his"
     r"|her))"
     r"|\bon (?:his|her|its|their|my|our) own\b|\bitching to\b|\bmy (?:arms?|wrists?|back|feet|legs|shoulders?"
@@ -71,7 +72,8 @@ IDIOMS = Pattern(
     r"|\bsmells? (?:is |has |have |are )?(?:all )?gone\b|\bsniffed\b(?! (?:the |some |a |up )?(?:AGENT"
     r"|STOCK|BOTTLE|fumes))"
     r"|\bdry\b[^.;!]*\breek\w*|\bsoak water\b(?=[^.;!]*\b(?:dump|pour|tip|empty|yard|garden|drain)\b)"
-    r"|\bmight have ringworm\b"
+    r"|\bmight have ringworm\b|\b(?:put|popped|placed|let|got) (?:him|her|it|them) (?:straight )?back(?= (?:at"
+    r"|since) NUMBER)"
     r"|\bsmell (?:the |some |any )?fumes\b|\bstill (?:some |a few )?fumes\b|\bfumes (?:are )?still (?:there|strong"
     r"|in)\b",
     *_HINTS,

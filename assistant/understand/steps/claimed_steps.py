@@ -13,6 +13,9 @@ from typing import Literal, TypeAlias
 
 from assistant.understand.steps.spelled_out import WORDS_OF, spelled_out
 from assistant.understand.steps.step_patterns import DONE, MENTIONED, STEPS, TUB
+from assistant.understand.steps.wet_throughout import PATTERNS as WET_WORDS
+from assistant.understand.steps.wet_throughout import stayed_wet
+from assistant.understand.steps.with_what import NO_SOAP, NOT_CLEAN_WATER
 from assistant.understand.text.known_words import ASKS_FIRST
 from assistant.understand.text.patterns import Pattern, words_in
 
@@ -62,7 +65,8 @@ _NEW_CLAUSE = Pattern(
     r"|\band (?=(?:i|it|he|she|they|we|that|the|{s}|ENCLOSURE|ANIMAL) ))\s*".replace("{s}", "this")
 )
 _DISCOURSE = Pattern(
-    r"^(?:(?:yes|yeah|yep|yup|no|nope|ok|okay|right|alright|so|well|oh|and|great|good|cool|now|hi)\b ?,? ?)+(?!\bnot\b)"
+    r"^(?:(?:yes|yeah|yep|yup|no|nope|ok|okay|right|alright|so|well|oh|and|great|good|cool|now"
+    r"|hi)\b ?,? ?)+(?!\bnot\b)"
 )
 
 
@@ -75,10 +79,13 @@ _NOT_ALL = Pattern(
     r"|\bthe (?:rest|others?|other \w+) (?:is |are |was |were )?not\b"
     r"|\bonly (?:the|one|his|her|its) (?:\w+ )?(?:lid|floor|base|bottom|top|sides?|back|front|door|glass|walls?"
     r"|corners?|ends?|part|bit|hide|bowl|branch|half)\b"
-    r"|^(?:and )?(?:after|as soon as|the moment|the minute) |\bwho knows\b|\bnot (?:so |too |very )?(?:sure|certain)\b"
+    r"|^(?:and )?(?:after|as soon as|the moment|the minute) |\bwho knows\b|\bnot (?:so |too |very )?(?:sure"
+    r"|certain)\b"
     r"|\bi (?:really )?doubt (?:it|that)\b|\bcan not remember\b"
     r"|^(?:is|are|was|were) (?:everything|anything|all|both|the|every)\b"
-    r"|\bonly (?:the |one |a |half |part |this |that |his |her )(?:\w+ )?(?:is|are|'s|of)\b"
+    r"|\bonly (?!(?:the )?(?:ANIMAL|ENCLOSURE) (?:is|'s) (?:back|in|home)\b)(?:the |one |a |half |part |this "
+    r"|that |his |her )"
+    r"(?:\w+ )?(?:is|are|'s|of)\b"
 )
 
 
@@ -95,15 +102,6 @@ class Claims:
     stayed_wet: bool | None = None
 
 
-_STAYED = Pattern(
-    r"\b(?:stayed|kept|remained|been)(?: \w+){0,3} wet\b|\bwet (?:the )?(?:whole|entire|full|all)\b"
-    r"|^(?:yes|yeah|yep)?[ ,]*(?:it|they|that|all of it) (?:was|were)(?: still| all)? wet(?: throughout| all along)?$"
-    r"|(?<!\bi )(?<!\bwe )\bnever dried\b(?! (?:it|the|that|this))|\bit did not dry\b"
-)
-_WENT_DRY = Pattern(
-    r"\bdid not (?:stay|keep|remain)(?: \w+){0,2} wet\b|\bdried (?:out|up|off|early|too)\b|\bwent"
-    r" dry\b|\bnot (?:stay |stayed |kept |remained )?(?:\w+ )?wet\b|^(?:no )?(?:it )?dried$"
-)
 _EARLY = Pattern(
     r"\b(?:dr(?:y|ied) (?:out|up|early|too|before|already|again)|before (?:time|its time|the time)"
     r"|again|dries|drying too|too (?:soon|fast|early|quick))\b"
@@ -115,7 +113,7 @@ def claims_in(text: str) -> Claims:
 
     text: small words, names masked as ENCLOSURE, AGENT ..., signs apart.
     """
-    stayed = _stayed_wet(text)
+    stayed = stayed_wet(text)
     plain = spelled_out(_OR_ONLY.sub(" or ", _DISCOURSE.sub("", text).strip()))
     clauses = [clause.strip(" ,") for clause in _NEW_CLAUSE.split(plain) if clause and clause.strip(" ,")]
     asks = _asks(plain)
@@ -142,6 +140,12 @@ def claims_in(text: str) -> Claims:
             if not done:
                 worst = polarity
     done = _without_the_soap_rinse(done)
+    if "wash" in done and NO_SOAP.search(plain):
+        against, done, worst = (
+            ["wash", *against],
+            [step for step in done if step != "wash"],
+            worst if done[1:] else "not yet",
+        )
     taken_back = [step for step in done if step in against and _retracts(step, clauses)]
     done = [step for step in done if step not in taken_back]
     if done and worst in ("not yet", "asked"):
@@ -183,44 +187,6 @@ def dried_early(text: str) -> bool:
         )
         is not None
     )
-
-
-_NOT_SEEN = Pattern(
-    r"\b(?:(?:do|did|could|can|would) not (?:really |even )?"
-    r"(?:know|see|tell|say|remember|recall|look|notice|watch|check)"
-    r"|not (?:so |too |very |really |quite )?(?:sure|certain)|no (?:idea|clue)|hard to (?:say|tell|see)"
-    r"|(?:fell|was|been) asleep|was (?:away|out|not (?:there|here|in|looking|watching))"
-    r"|(?:i|we) (?:must have )?(?:nodded|dozed) off|forgot to (?:look|check)|too dark|who knows"
-    r"|(?:if|whether|hope) (?:it|that|they|the ENCLOSURE|ENCLOSURE))\b"
-)
-
-
-def cannot_tell(text: str) -> bool:
-    """True when a text says that the keeper didn't see how it went: "it was dark, I couldn't see"."""
-    return _NOT_SEEN.search(text) is not None
-
-
-_NOT_ALL_WET = Pattern(
-    r"\b(?:except|apart from|aside from|other than|but for|bar|save for|all but|mostly|most of|mainly|nearly all"
-    r"|almost all|almost|nearly|partly|partially|in places|half of it|some of it|too early|too soon|at first"
-    r"|to begin with|for a bit|for a while|until about|till about|but not)\b"
-    r"|\bbut (?:\S+ ){1,4}(?:dried|dry|rinsed|wiped)\b"
-)
-""" "Wet, but for the lid", "mostly": not all of it, or not all the time."""
-
-
-def _stayed_wet(text: str) -> bool | None:
-    if cannot_tell(text):
-        return None
-    if _NOT_ALL_WET.search(text) and (_STAYED.search(text) or re.search(r"\bwet\b|^(?:yes|yeah|yep)\b", text)):
-        return False
-    if re.search(
-        r"\b(?:(?<!\bi )(?<!\bwe )never dried|it did not dry|has not dried)\b(?! (?:it|the|that|this)\b)", text
-    ):
-        return True
-    if _WENT_DRY.search(text):
-        return False
-    return True if _STAYED.search(text) else None
 
 
 _TAG = Pattern(
@@ -320,14 +286,17 @@ _TOLD_TO = Pattern(
 _OF_SOMETHING_ELSE = Pattern(
     r"(?: off| out| down| over| up)*(?: all)?(?: (?:the|my|his|her|its|their|a|an|some|both|these|those|this|that))*"
     r"(?: (?:water|food|plastic|other|fake|little|big|old|wet|left|right))*"
-    r" (?:hands?|gloves?|bowls?|hides?|plants?|branch(?:es)?|dish(?:es)?|decor|rocks?|logs?|toys?|tongs|tweezers|hooks?"
+    r" (?:hands?|gloves?|bowls?|hides?|plants?|branch(?:es)?|dish(?:es)?|decor|rocks?|logs?|toys?|tongs|tweezers"
+    r"|hooks?"
     r"|scoops?|sponges?|cloths?|rags?|brush(?:es)?|buckets?|sink|bath|shower|floor of the room|worktop|counter|table"
     r"|outside|ANIMAL|snakes?|geckos?|pythons?|dragons?|lizards?|tortoises?|turtles?|frogs?|him|her"
     r"|hair|face|clothes|shirt|syringes?|jugs?|tub (?:he|she|they|it)|tub that (?:he|she|they|it))\b"
 )
 _BY_SOMETHING_ELSE = Pattern(
-    r"(?:\b(?:hands?|gloves?|bowls?|hides?|plants?|branch(?:es)?|dish(?:es)?|rocks?|logs?|toys?|tongs|tweezers|hooks?|decor"
-    r"|sponges?|cloths?|rags?|buckets?|laundry|towels?)|\b(?:friend|mum|mom|dad|sister|brother|neighbou?r|mate|boss|wife"
+    r"(?:\b(?:hands?|gloves?|bowls?|hides?|plants?|branch(?:es)?|dish(?:es)?|rocks?|logs?|toys?|tongs|tweezers"
+    r"|hooks?|decor"
+    r"|sponges?|cloths?|rags?|buckets?|laundry|towels?)|\b(?:friend|mum|mom|dad|sister|brother|neighbou?r|mate"
+    r"|boss|wife"
     r"|husband) 's \w+|\b(?:the|my) other \w+)(?: is| are| 's| was| were| all| now| both| nice and| finally)* $"
 )
 """ "The hides are dry", "my friend's tank is rinsed": no step of what is being cleaned."""
@@ -350,6 +319,8 @@ def _counts(step: str, match: re.Match[str]) -> bool:
             return False
     if step in ("rinse", "wipe", "dry") and _WITH_A_PRODUCT.match(after) and " off" not in after:
         return False  # "rinsed with vinegar": put on, and nothing rinsed off
+    if step in ("rinse", "wipe") and NOT_CLEAN_WATER.match(after):
+        return False  # soap put on, or dirt carried in
     if step == "wipe" and re.match(r" (?:it|that|them|this|the \w+) up\b", after):
         return False  # off the floor
     if step == "apply" and re.match(
@@ -372,7 +343,9 @@ def _counts(step: str, match: re.Match[str]) -> bool:
             after,
         )
     if step == "return":  # "on her back wall", "back in an hour"
-        if re.match(r" (?:DURATION|NUMBER|(?:a|an|one) (?:minute|min|sec|second|moment|bit|while|tick|hour))\b", after):
+        if re.match(
+            r" (?:DURATION|NUMBER|(?:a|an|one) (?:minute|min|sec|second|moment|bit|while|tick|hour))\b(?! ago)", after
+        ):
             return False
         return not re.match(r" (?:walls?|left|right|corner|end|half|panel|glass|door)\b", after) and not re.search(
             r"\b(?:on|over|down|of|at|along|across|onto|under) (?:the |my )?$", match.string[: match.start()]
@@ -425,16 +398,14 @@ def bare_done(text: str) -> bool:
 WORDS = words_in(
     *(pattern for _, pattern in (*STEPS, *MENTIONED)),
     *(
-        _NOT_SEEN,
         _ASKED,
         _NOT_YET,
         _UNDER_WAY,
         _HEDGED,
         _HARMLESS,
         _BARE,
-        _STAYED,
-        _WENT_DRY,
         _EARLY,
+        *WET_WORDS,
         *WORDS_OF,
     ),
 )

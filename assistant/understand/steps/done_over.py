@@ -14,32 +14,34 @@ from assistant.understand.look import Look
 from assistant.understand.may_be import is_told
 from assistant.understand.text.patterns import Pattern, words_in
 
-_PARTS = (
+PARTS = (
     r"(?:(?:left|right|top|bottom|back|front|far|near|other|whole|one|inside|last|odd|same|little|plastic|wooden|mesh)"
     r" )*(?:lid|floor|base|bottom|top|sides?|back|front|doors?|glass|walls?|corners?|ends?|hides?|branch(?:es)?|decor"
     r"|shel(?:f|ves)|seams?|edges?|rims?|tracks?|runners?|vents?|mesh|ledges?|panels?|ceiling|roof|logs?|rocks?"
     r"|bits?|parts?|patch(?:es)?|spots?|areas?|place|insides?)"
 )
+"""What is missed or done over: a part of an enclosure."""
 _HOME = r"(?:ENCLOSURE|it|that|this|them|the (?:tank|cage|viv|vivarium|box|tub|enclosure|lot|whole thing))"
-_THING = rf"(?:{_HOME}|(?:(?:the|his|her|its|that|this|a|an|one|two|some|few|couple|of|both|all|those) )*{_PARTS})"
+THING = rf"(?:{_HOME}|(?:(?:the|his|her|its|that|this|a|an|one|two|some|few|couple|of|both|all|those) )*{PARTS})"
+"""The whole of it, or a part."""
 _SPRAYED_OVER = Pattern(
-    rf"\b(?:touched up|patched up|redid|re did|redone|retouched|resprayed|went (?:back )?over) (?:on )?{_THING}\b"
-    rf"|\btouched {_THING} up\b"
-    rf"|\b(?:did|done|hit|got|caught|gone over|been over|went over) {_THING}"
+    rf"\b(?:touched up|patched up|redid|re did|redone|retouched|resprayed|went (?:back )?over) (?:on )?{THING}\b"
+    rf"|\btouched {THING} up\b"
+    rf"|\b(?:did|done|hit|got|caught|gone over|been over|went over) {THING}"
     r"(?: (?:again|once more|one more time|a second time|over again|over|twice|another time))+\b"
-    rf"|\b(?:given|gave) {_THING} (?:another|a second|one more|an extra|a|one last|a last|a final|a quick"
+    rf"|\b(?:given|gave) {THING} (?:another|a second|one more|an extra|a|one last|a last|a final|a quick"
     r")(?: \w+)? (?:go|once over|going over|coat|round|squirt|blast|hit|layer|touch up|bit|lick|do)\b"
-    rf"|\b(?:spritzed|squirted|blasted|dabbed|daubed) {_THING}\b"
-    rf"|\bmissed {_THING}(?: \w+){{0,3}},? (?:so|and|but) (?:\w+ ){{0,3}}(?:did|done|got|hit|sprayed|caught) "
+    rf"|\b(?:spritzed|squirted|blasted|dabbed|daubed) {THING}\b"
+    rf"|\bmissed {THING}(?: \w+){{0,3}},? (?:so|and|but) (?:\w+ ){{0,3}}(?:did|done|got|hit|sprayed|caught) "
     r"(?:it|that|them)\b"
-    rf"|\bmissed {_THING} ,? ?(?:so |and |but |then )*(?:i (?:have )?)?(?:just )?(?:sprayed|did|done|hit|got|caught"
+    rf"|\bmissed {THING} ,? ?(?:so |and |but |then )*(?:i (?:have )?)?(?:just )?(?:sprayed|did|done|hit|got|caught"
     rf"|misted)"
     r" (?:it|that|them|those|there)\b"
     r"|\b(?:another|one more|a second|a fresh|an extra|one last)(?: quick| light| little)?"
     r" (?:round|go|coat|layer|lick|blast|dose) (?:of|with) (?:the |some )*(?:AGENT|STOCK|BOTTLE)\b"
     r"|\b(?:is|are|'s|there is|have got|has got) (?:more|fresh|new|some more)(?: \w+)? (?:AGENT|STOCK)"
     r" (?:on|in) (?:it|there|ENCLOSURE|the \w+)\b"
-    rf"|\btopped up (?:the (?:spray|wet|film|AGENT) on )?{_THING}(?: with (?:the |some )*(?:bottle|spray|BOTTLE|AGENT"
+    rf"|\btopped up (?:the (?:spray|wet|film|AGENT) on )?{THING}(?: with (?:the |some )*(?:bottle|spray|BOTTLE|AGENT"
     r"|STOCK))?$"
     r"|\b(?:did|put on|laid|gave (?:it|them)|sprayed|added|needed|got)"
     r" (?:a|an|another|one more|DURATION)(?: second| third| further"
@@ -47,9 +49,9 @@ _SPRAYED_OVER = Pattern(
     r"|\b(?:quick|little|light|extra|another|one more|a last|a final) (?:squirt|spritz|spray|mist|blast) (?:on|of"
     r"|in|over"
     r"|at|to)\b|\bsprayed (?:a (?:bit|little|touch)|some|a few) more\b"
-    rf"|\bhad to (?:do|redo|re do|spray|respray|go over|hit|get) {_THING}(?: \w+)?(?: again)?$"
-    rf"|\b(?:gave|given) {_THING} (?:a|one|another)(?: \w+){{1,3}} with (?:the |some )*(?:AGENT|STOCK|BOTTLE)\b"
-    rf"|\b(?:went over|did|done|cleaned|gone over) {_THING}(?: \w+){{0,2}} (?:again )?(?:with|using)"
+    rf"|\bhad to (?:do|redo|re do|spray|respray|go over|hit|get) {THING}(?: \w+)?(?: again)?$"
+    rf"|\b(?:gave|given) {THING} (?:a|one|another)(?: \w+){{1,3}} with (?:the |some )*(?:AGENT|STOCK|BOTTLE)\b"
+    rf"|\b(?:went over|did|done|cleaned|gone over) {THING}(?: \w+){{0,2}} (?:again )?(?:with|using)"
     r" (?:the |some |a bit of |a little )*(?:AGENT|STOCK|BOTTLE)\b",
     *("touch", "patched", "redid", "re did", "redone", "respray", "over", "again", "twice", "once more", "time"),
     *(
@@ -85,18 +87,6 @@ _A_BODY = Pattern(
     r"\b(?:ANIMAL|snake|gecko|lizard|python|dragon|tortoise|turtle|frog|me|him|her|them|us|myself|eyes?|hands?|arms?|face"
     r"|mouth|skin|legs?|feet|foot|fingers?|nose|hair|tail|belly|child|kid|son|daughter|cat|dog|clothes|shirt|sleeve)\b"
 )
-_OFF_AGAIN = Pattern(
-    r"\b(?:still|bit of|little|some|traces? of|see|smear of|puddle of|left over|drops? of)(?: \w+){0,3}? (?:soap|suds"
-    r"|bubbles|foam|residue|AGENT|BOTTLE|STOCK)(?: \w+){0,2}? (?:in|on|at|down|along|under|left)\b"
-    r"|\bstill (?:a |some )?(?:bit|little|trace|smear|drop)s? of \w+ (?:on|in)\b"
-    r"|\b(?:soap|suds|bubbles|foam|residue) (?:is |are )?(?:still|left|in|on)\b|\bstill (?:soapy|slimy|slippery"
-    r"|sudsy)\b"
-    r"|\brinse water (?:was|is|came|looked|ran) (?:\w+ )?(?:dirty|cloudy|soapy|brown|foamy|bleachy)\b"
-    r"|\b(?:film|residue|streaks?|smears?) (?:on|left on|all over|across|down)\b|\b(?:is|it's|looks|'s)(?: all| a bit"
-    r"| still)? (?:streaky|smeary|filmy)\b|\bonly rinsed (?:the|one|half|part|some|a)\b",
-    *("soap", "suds", "bubbl", "foam", "residue", "AGENT", "BOTTLE", "STOCK", "still", "rinse", "film", "streak"),
-    *("smear", "only"),
-)
 _WITH_WATER = Pattern(
     r"\b(?:with|of|in|using) (?:some |the |a |clean |plain |fresh |warm |hot |cold )*"
     r"(?:water|towels?|cloths?|paper|rag)\b"
@@ -105,12 +95,12 @@ _WITH_WATER = Pattern(
 """Done over with water or a cloth, or as a step that has a name: no spraying."""
 _LEFT_OUT = Pattern(
     rf"\b(?:missed|skipped|left out|overlooked|forgot|forgot about|forgotten)(?: (?:to (?:do|spray|get|hit|cover"
-    rf"|mist|wet)|spraying|doing))? (?P<part>{_THING})\b"
+    rf"|mist|wet)|spraying|doing))? (?P<part>{THING})\b"
     rf"|\b(?:did not|had not|have not|never) (?:do|done|did|get|got|hit|spray|sprayed|cover|covered|reach|reached|mist"
-    rf"|wet) (?P<part_b>{_THING})\b"
-    rf"|\b(?P<part_c>{_THING})(?: was| were| has| have| had| got| is| are)? (?:not|never|n't)(?: been| actually| even)*"
+    rf"|wet) (?P<part_b>{THING})\b"
+    rf"|\b(?P<part_c>{THING})(?: was| were| has| have| had| got| is| are)? (?:not|never|n't)(?: been| actually| even)*"
     r" (?:done|sprayed|covered|got|hit|reached|misted|wetted|touched)\b"
-    rf"|\b(?P<part_d>{_THING}) (?:was|were|got|has been|had been|is|are) (?:missed|skipped|left out|forgotten|left)\b",
+    rf"|\b(?P<part_d>{THING}) (?:was|were|got|has been|had been|is|are) (?:missed|skipped|left out|forgotten|left)\b",
     *("miss", "skip", "left", "overlook", "forgot", "not", "never"),
 )
 _NO_PART = frozenset({"ENCLOSURE", "it", "that", "this", "them", "the lot"})
@@ -136,19 +126,6 @@ def got_in(look: Look) -> Slots | None:
     if not _A_PRODUCT.search(plain) or not _GOT_IN.search(plain):
         return None
     return replace(look.slots("done"), steps=("apply",))
-
-
-def not_rinsed_off(look: Look) -> Slots | None:
-    """The slots of a rinse that left something: soap, a film, a bit of what was sprayed; None: nothing is told."""
-    plain = look.parsed.plain
-    rounds = [r for r in look.world.state.rounds.values() if is_open(r) and "rinse" in r.done]
-    if not rounds or plain.endswith("?") or _ASKS_OR_AHEAD.search(plain) or "smell" in plain:
-        return None
-    if _OFF_AGAIN.search(plain) is None:
-        return None
-    slots = look.slots("undo")
-    names = slots.enclosures or tuple(r.enclosure for r in rounds)
-    return replace(slots, enclosures=names, steps=("rinse",), corrects=True)
 
 
 def is_kept_wet(look: Look) -> bool:
@@ -182,5 +159,5 @@ _ASKS_OR_AHEAD = Pattern(
     r"|\b(?:if|in case|make sure|nothing|nowhere|about to|going to|will|before|until|not sure"
     r"|do not know|think|might)\b"
 )
-WORDS = words_in(_SPRAYED_OVER, _LEFT_OUT, _GOT_IN, _OFF_AGAIN)
+WORDS = words_in(_SPRAYED_OVER, _LEFT_OUT, _GOT_IN)
 """Words that the rules here turn on."""

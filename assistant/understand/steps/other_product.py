@@ -22,16 +22,19 @@ from assistant.understand.text.patterns import Pattern, words_in
 
 _OPENS = Pattern(
     r"^(?:(?:no|nope|wait|oh|oops|sorry|actually|hang on|hold on|whoops|damn|dammit|shit|crap|god|um|uh|er|ah|argh|my"
-    r" mistake|my bad|correction|scratch that|i was wrong|but|and|so) ,? ?)+"
+    r" mistake|my bad|correction|(?:scratch|scrap|forget|strike|cancel) that|i was wrong|but|and|so) ,? ?)+"
 )
 _WRONG = Pattern(
-    r"\bwrong (?:bottle|one|sprayer|spray|stuff|product|mix|cleaner|colou?r|BOTTLE|AGENT)\b|\bby (?:mistake|accident)\b"
-    r"|\b(?:accidentally|mistakenly)\b|\bmixed (?:them|the bottles|the two|the sprays) up\b|\bmixed up the bottles\b",
-    *("wrong", "by mis", "by acc", "accident", "mistake", "mixed"),
+    r"\bwrong (?:bottle|one|sprayer|spray|stuff|product|mix|cleaner|colou?r|BOTTLE|AGENT)\b|\bby (?:mistake"
+    r"|accident)\b"
+    r"|\b(?:accidentally|mistakenly)\b|\bmixed (?:them|the bottles|the two|the sprays) up\b|\bmixed up the bottles\b"
+    r"|\bafter all\b|\bin the end\b|\bturn(?:s|ed) out\b",
+    *("wrong", "by mis", "by acc", "accident", "mistake", "mixed", "after all", "in the end", "turn"),
 )
 _INSTEAD = Pattern(
-    r"\binstead\b|\b(?:switch\w*|chang\w+|swap\w*) (?:over )?to\b|\b(?:ran|run|running) out\b",
-    *("instead", "switch", "chang", "swap", "out"),
+    r"\binstead\b|^(?:no ,? ?)?make (?:it|that) (?:the )?(?:PRODUCT|BOTTLE|STOCK|AGENT|\w+)$|\b(?:switch\w*"
+    r"|chang\w+|swap\w*) (?:over )?to\b|\b(?:ran|run|running) out\b",
+    *("instead", "switch", "chang", "swap", "out", "make"),
 )
 """ "I'll use the yellow instead", "switching to bleach": of a clean in which nothing has been sprayed."""
 _NOT_THAT = Pattern(
@@ -58,11 +61,29 @@ _TELLS = Pattern(
 )
 _TO_USE = Pattern(
     rf"^(?:(?:i am|i will be|i will|we will|it is|i|we are|make it|make that|do it|let us|actually|ok) )*"
-    rf"(?:(?:using|use|with|going with|switch|switching|switched|change|changing|changed|swap|swapping|swapped|over|to"
+    rf"(?:(?:using|use|with|going with|switch|switching|switched|change|changing|changed|swap|swapping|swapped"
+    rf"|over|to"
     rf"|going for|meant|mean|said|taking|it) )*{_WITH}\b(?: one| bottle)?(?: instead| it is| i meant| for this"
     rf"| for this one| then| please)*(?: ,? ?(?:not|instead of|rather than) .*)?$"
 )
 """ "With the pink one", of a clean in which nothing has been sprayed."""
+_IT_WAS = Pattern(
+    rf"(?:it|that|this) (?:was|is|'s) (?:actually |really )?{_WITH}(?: bottle)?(?: (?:that )?i (?:used|sprayed"
+    rf"|had))?",
+    "it",
+    "that",
+    "this",
+)
+_WHICH_IS_NOT_KNOWN = Pattern(
+    r"\b(?:not|hardly|forgot|forget|no idea)(?: really| even)?(?: (?:know|sure|remember|recall|certain"
+    r"|tell))?(?: any ?more)?"
+    r" (?:of )?(?:which|what) (?:bottle|one|sprayer|product|colou?r)? ?(?:it was|that was|i (?:used|sprayed|took"
+    r"|grabbed|had))\b"
+    r"|^(?:it |that )?(?:might|may|could) (?:well )?have been (?:the )?(?:BOTTLE|STOCK|AGENT|PRODUCT)\b(?! one in)"
+    r"|\bwas it (?:the )?(?:BOTTLE|PRODUCT|AGENT) or (?:the )?(?:BOTTLE|PRODUCT|AGENT)\b.*\b(?:not|forgot|no idea)\b",
+    *("not", "hardly", "forgot", "forget", "no idea", "have been"),
+)
+""" "I don't know which bottle it was", of what has been sprayed."""
 _FILLED = Pattern(
     rf"\b(?:filled|mixed|made up|refilled|topped up|put it in|went in(?:to)?|poured it in(?:to)?) {_WITH}\b"
 )
@@ -86,6 +107,8 @@ class _Said:
 def other_product(look: Look) -> Reading | None:
     """The spraying, the fill or the clean with the product that it is now said to have been; None: nothing of it."""
     world, plain = look.world, look.parsed.plain.strip(" .!,")
+    if _is_not_known(look):
+        return _sprayed(look, None)
     plainly = _WRONG.search(plain) is not None or _NOT_THAT.search(plain) is not None
     if look.parsed.plain.endswith("?") or _TO_COME.search(plain) or (pending_of(world) is not None and not plainly):
         return None
@@ -93,7 +116,7 @@ def other_product(look: Look) -> Reading | None:
     rounds = [r for r in world.state.rounds.values() if is_open(r)]
     if fill is None and not rounds:
         return None
-    said = _said(look.parsed, plain, world.household)
+    said = _said(look.parsed, plain, world.household) or _it_was(look, plain)
     if said is None:
         return None
     if fill is not None:
@@ -103,10 +126,18 @@ def other_product(look: Look) -> Reading | None:
     if said.fills:
         return None
     if said.thing is not None and not sprayed and (len(begun) == 1 or _begun_just_now(world)):
-        if _TO_USE.search(_OPENS.sub("", plain)):
+        told = _WRONG.sub("", _OPENS.sub("", _named_by_colour(plain, world.household))).strip(" .,")
+        if _TO_USE.search(told) or _IT_WAS.fullmatch(told):  # before anything is sprayed, "it was" is what it will be
             return _begun(look, said.thing, begun)
         return look.reading("done", replace(_of(said.thing, look.slots("done")), steps=("apply",)), BY_RULE)
     return _sprayed(look, said.thing) if sprayed else None
+
+
+def _is_not_known(look: Look) -> bool:
+    """Whether it is said that nobody knows with what an enclosure was sprayed, of which the record tells a bottle."""
+    sprayed = [r for r in look.world.state.rounds.values() if is_open(r) and "apply" in r.done]
+    masked = _named_by_colour(look.parsed.plain.strip(" .!,"), look.world.household)
+    return len(sprayed) == 1 and _WHICH_IS_NOT_KNOWN.search(masked) is not None
 
 
 def _begun_just_now(world: World) -> tuple[str, ...]:
@@ -164,6 +195,17 @@ def _said(parsed: Parsed, plain: str, household: Household) -> _Said | None:
     return _Said(kept[0], tells, filled)
 
 
+def _it_was(look: Look, plain: str) -> _Said | None:
+    """ "It was the yellow bottle", where the record of the only spraying tells another."""
+    sprayed = [r for r in look.world.state.rounds.values() if is_open(r) and "apply" in r.done]
+    if len(sprayed) != 1 or _IT_WAS.fullmatch(_named_by_colour(plain, look.world.household)) is None:
+        return None
+    things = [thing for _, thing in _things(look.parsed, look.world.household)]
+    if len(things) != 1 or things[0].name in (sprayed[0].bottle, sprayed[0].stock, sprayed[0].agent):
+        return None
+    return _Said(things[0], True, False)
+
+
 def _things(parsed: Parsed, household: Household) -> Iterator[tuple[int, Thing]]:
     """Each product named, by name or by its bottle's colour alone, with its place in the masked text."""
     mentions = iter([mention for mention in parsed.mentions if mention.said not in SOAPS])  # soap stays a word
@@ -190,14 +232,60 @@ def _product(mention: Mention) -> Thing | None:
     return None
 
 
+_BEFORE_A_COLOUR = frozenset(
+    {
+        "",
+        ",",
+        "the",
+        "my",
+        "was",
+        "is",
+        "not",
+        "with",
+        "used",
+        "from",
+        "no",
+        "that",
+        "it",
+        "meant",
+        "mean",
+        "than",
+        "of",
+        "or",
+        "been",
+    }
+)
+_AFTER_A_COLOUR = frozenset(
+    {
+        "",
+        ",",
+        "not",
+        "instead",
+        "and",
+        "but",
+        "by",
+        "one",
+        "rather",
+        "it",
+        "was",
+        "bottle",
+        "after",
+        "in",
+        "or",
+        "?",
+        "i",
+        "actually",
+    }
+)
+
+
 def _named_by_colour(plain: str, household: Household) -> str:
     """ "Not the pink": a colour that stands for its bottle, masked word for word."""
     words = plain.split()
     for index, word in enumerate(words):
         after = words[index + 1] if index + 1 < len(words) else ""
         before = words[index - 1] if index else ""
-        alone = after in ("", ",", "not", "instead", "and", "but", "by", "one", "rather", "it", "was", "bottle")
-        if before in ("the", "my") and alone and _of_colour(word, household) is not None:
+        if before in _BEFORE_A_COLOUR and after in _AFTER_A_COLOUR and _of_colour(word, household) is not None:
             words[index] = "PRODUCT"
     return " ".join(words)
 

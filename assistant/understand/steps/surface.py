@@ -12,9 +12,10 @@ from assistant.core.quantities.units import convert
 from assistant.core.record.state import Round
 from assistant.core.round.rounds import is_open
 from assistant.understand.parsing import Parsed
-from assistant.understand.steps.claimed_steps import Claims, cannot_tell
+from assistant.understand.steps.claimed_steps import Claims
 from assistant.understand.steps.stayed_wet import wet_said
 from assistant.understand.steps.told import Told, smell_in_short
+from assistant.understand.steps.wet_throughout import cannot_tell
 from assistant.understand.text.patterns import Pattern
 
 FITS = 0.2

@@ -311,7 +311,7 @@ def test_back_too_soon_is_recorded_as_that(tool: Tool) -> None:
     sprayed(tool)
     reply = done(tool, "return")
     assert reply.values["recorded"] is False
-    assert reply.say.startswith("Take the animal out again")
+    assert reply.say.startswith("Take the corn snake out again")
     assert blocked_by(tool)[0] == "move out"
 
 

@@ -50,6 +50,7 @@ EVERY_EVENT: tuple[Event, ...] = (
     StepDone("east tank", "apply", agent="sodium hypochlorite", bottle="orange bottle", hold_s=600.0, steps=STEPS),
     StayedWet("east tank"),
     happened.DriedEarly("east tank"),
+    happened.StepReopened("east tank", "wash"),
     happened.KeptWet("east tank", "sodium hypochlorite"),
     happened.Sensed("east tank", smell=True, wet=None),
     happened.Paused("east tank"),

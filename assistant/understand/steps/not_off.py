@@ -1,0 +1,108 @@
+"""What was to come off and is told to be there still: a part not rinsed, a film, a puddle of product, the soap.
+
+In doubt it counts as not off: the rinse, or the washing, is taken back.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from assistant.contract import Slots
+from assistant.core.record.state import Round
+from assistant.core.round.rounds import is_open
+from assistant.understand.look import Look
+from assistant.understand.steps.done_over import PARTS, THING
+from assistant.understand.text.patterns import Pattern, words_in
+
+_SOMETHING = r"(?:AGENT|BOTTLE|STOCK|spray|product|disinfectant|liquid|residue|stuff|BOTTLE stuff)"
+_LEFT_ON = Pattern(
+    r"\b(?:still|bit of|little|some|traces? of|see|smear of|puddle of|left over|drops? of)(?: \w+){0,3}? (?:soap|suds"
+    r"|bubbles|foam|residue|AGENT|BOTTLE|STOCK)(?: \w+){0,2}? (?:in|on|at|down|along|under|left)\b"
+    r"|\bstill (?:a |some )?(?:bit|little|trace|smear|drop)s? of \w+ (?:on|in)\b"
+    r"|\b(?:soap|suds|bubbles|foam|residue) (?:is |are |'s )?(?:still|left|in|on)\b"
+    r"|\bstill (?:feels? |feeling |a bit |quite |very )*(?:soapy|slimy|slippery|slick|greasy|sticky|sudsy|foamy)\b"
+    r"|\bfeels? (?:still )?(?:a bit |quite |very )*(?:soapy|slimy|slippery|sticky)\b"
+    r"|\brinse water (?:was|is|came|looked|ran) (?:\w+ )?(?:dirty|cloudy|soapy|brown|foamy|bleachy)\b"
+    r"|\b(?:film|residue|streaks?|smears?) (?:on|left on|all over|across|down)\b|\b(?:is|looks|'s)(?: all| a bit"
+    r"| still)? (?:streaky|smeary|filmy)\b|\bonly rinsed (?:the|one|half|part|some|a)\b"
+    rf"|\b(?:there is|is|are|'s|see|found|spotted)(?: still| some| more| a (?:bit|little|puddle|pool|drop|drip) of"
+    rf"| the)* {_SOMETHING}"
+    rf"(?: left| sitting| pooled| pooling| trapped| stuck| standing)* (?:in|on|under|along|behind|inside) (?:the "
+    rf"|a |one )*{PARTS}\b"
+    rf"|\b{_SOMETHING}(?: is| has| 's)* (?:pooled|pooling|collected|trapped|sitting|left|puddled)(?: up)? (?:in|on"
+    rf"|under|along|behind|inside)\b",
+    *("soap", "suds", "bubbl", "foam", "residue", "AGENT", "BOTTLE", "STOCK", "still", "rinse", "film", "streak"),
+    *("smear", "only", "spray", "product", "stuff", "liquid", "feel", "disinfectant"),
+)
+_NOT_ALL_RINSED = Pattern(
+    rf"\b(?:missed|forgot|skipped|left out|overlooked) (?:to do )?{THING} (?:when|with|while|in|during|on) (?:i "
+    rf"|the |my )*rins\w+\b"
+    rf"|\b(?:missed|forgot|skipped) (?:to rinse|rinsing) {THING}\b"
+    rf"|\b(?:not|hardly) (?:so |too |very |really )?(?:sure|certain)(?: that| if| whether)? i (?:have )?(?:rinsed"
+    rf"|got|did)(?: off)? {THING}\b"
+    rf"|\b(?:do not|can not) (?:think|remember|know)(?: that| if| whether)? (?:i )?(?:have )?rins(?:ed|ing) {THING}\b"
+    r"|\b(?:one|another|a second) (?:more )?rinse (?:to go|left|needed|to do|still)\b|\b(?:needs?"
+    r"|wants?) (?:another|a second|one more) rinse\b",
+    "rins",
+)
+_SOAP_ON = Pattern(
+    r"\b(?:soap|suds|detergent|bubbles|foam)(?: is| are| 's)? (?:still )?(?:on|in|there|left|all over)\b"
+    r"|\bstill (?:a bit |all |quite )*"
+    r"(?:soapy|sudsy|foamy)\b|\bstill (?:some |a bit of )?(?:soap|suds)\b|\b(?:not|never|without)(?: yet| been"
+    r"| even)?"
+    r" (?:rins\w+|got|gotten|taken|wash\w+)(?: off)? (?:the |all the |that )?(?:soap|suds|detergent)\b|\b(?:soap"
+    r"|suds|detergent)"
+    r"(?: is| was| has| are)? (?:not|never)(?: been)? (?:off|rinsed|gone)\b",
+    *("soap", "suds", "detergent", "bubbles", "foam", "sudsy"),
+)
+_NO_SOAP = Pattern(
+    r"\b(?:no|without(?: any)?|did not use(?: any)?|never used(?: any)?) (?:soap|detergent|washing up liquid)\b"
+    r"|\b(?:just|only) (?:with |used |rinsed (?:it |that )?(?:with )?|plain |a rinse with )*(?:water"
+    r"|a rinse)\b(?=.*\bno (?:soap|detergent)\b)",
+    *("soap", "detergent", "washing up"),
+)
+_ASKS_OR_AHEAD = Pattern(
+    r"\?$|^(?:so |and |but |ok )*(?:did|do|does|have|has|is|are|was|were|can|what|how|which|if|should|will"
+    r"|when)\b(?! not)"
+    r"|\b(?:if|in case|make sure|nothing|nowhere|none|no (?:more|longer)|about to|going to|will|before|until"
+    r"|all off|gone)\b"
+)
+
+
+def not_rinsed_off(look: Look) -> Slots | None:
+    """The slots of a rinse that left something, or wasn't done all over; None: nothing is told."""
+    plain = look.parsed.plain
+    if _ASKS_OR_AHEAD.search(plain) or "smell" in plain:
+        return None
+    doubt = _NOT_ALL_RINSED.search(plain) is not None
+    if not doubt and (_LEFT_ON.search(plain) is None or set(look.claims.done) - {"rinse"}):
+        return None
+    return _taken_back(look, "rinse")
+
+
+def soap_not_off(look: Look) -> Slots | None:
+    """The slots of a washing whose soap is still on, or that was done with water alone; None: nothing is told.
+
+    Once the rinse after the spraying is done, what is left of soap is of that one.
+    """
+    plain = look.parsed.plain
+    if _ASKS_OR_AHEAD.search(plain) or set(look.claims.done) - {"rinse"}:
+        return None
+    if _SOAP_ON.search(plain) is None and _NO_SOAP.search(plain) is None:
+        return None
+    return _taken_back(look, "wash", before="rinse")
+
+
+def _taken_back(look: Look, step: str, before: str = "") -> Slots | None:
+    rounds = [one for one in look.world.state.rounds.values() if is_open(one) and _stands(one, step, before)]
+    slots = look.slots("undo")
+    names = [one.enclosure for one in rounds if not slots.enclosures or one.enclosure in slots.enclosures]
+    return replace(slots, enclosures=tuple(names), steps=(step,), corrects=True) if names else None
+
+
+def _stands(round_: Round, step: str, before: str) -> bool:
+    return step in round_.done and before not in round_.done
+
+
+WORDS = words_in(_LEFT_ON, _NOT_ALL_RINSED, _SOAP_ON, _NO_SOAP)
+"""Words that the rules here turn on."""

@@ -1,0 +1,58 @@
+"""What is said of whether a surface stayed wet all its time: "wet throughout", "it dried out", "I couldn't see"."""
+
+from __future__ import annotations
+
+import re
+
+from assistant.understand.text.patterns import Pattern
+
+_STAYED = Pattern(
+    r"\b(?:stayed|kept|remained|been)(?: \w+){0,3} wet\b|\bwet (?:the )?(?:whole|entire|full|all)\b"
+    r"|^(?:yes|yeah|yep)?[ ,]*(?:it|they|that|all of it) (?:was|were)(?: still| all)? wet(?: throughout| all along)?$"
+    r"|(?<!\bi )(?<!\bwe )\bnever dried\b(?! (?:it|the|that|this))|\bit did not dry\b"
+)
+_WENT_DRY = Pattern(
+    r"\bdid not (?:stay|keep|remain)(?: \w+){0,2} wet\b|\bdried (?:out|up|off|early|too)\b|\bwent"
+    r" dry\b|\bnot (?:stay |stayed |kept |remained )?(?:\w+ )?wet\b|^(?:no )?(?:it )?dried$"
+)
+_NOT_SEEN = Pattern(
+    r"\b(?:(?:do|did|could|can|would) not (?:really |even )?"
+    r"(?:know|see|tell|say|remember|recall|look|notice|watch|check)"
+    r"|not (?:so |too |very |really |quite )?(?:sure|certain)|no (?:idea|clue)|hard to (?:say|tell|see)"
+    r"|(?:fell|was|been) asleep|was (?:away|out|not (?:there|here|in|looking|watching))"
+    r"|(?:i|we) (?:must have )?(?:nodded|dozed) off|forgot to (?:look|check)|too dark|who knows"
+    r"|(?:if|whether|hope) (?:it|that|they|the ENCLOSURE|ENCLOSURE))\b"
+)
+
+
+def cannot_tell(text: str) -> bool:
+    """True when a text says that the keeper didn't see how it went: "it was dark, I couldn't see"."""
+    return _NOT_SEEN.search(text) is not None
+
+
+_NOT_ALL_WET = Pattern(
+    r"\b(?:except|apart from|aside from|other than|but for|bar|save for|all but|mostly|most of|mainly|nearly all"
+    r"|almost all|almost|nearly|partly|partially|in places|half of it|some of it|too early|too soon|at first"
+    r"|to begin with|for a bit|for a while|until about|till about|but not)\b"
+    r"|\bbut (?:\S+ ){1,4}(?:dried|dry|rinsed|wiped)\b"
+)
+""" "Wet, but for the lid", "mostly": not all of it, or not all the time."""
+
+
+def stayed_wet(text: str) -> bool | None:
+    """Whether a surface is said to have stayed wet all its time; None: nothing is said, or nobody saw."""
+    if cannot_tell(text):
+        return None
+    if _NOT_ALL_WET.search(text) and (_STAYED.search(text) or re.search(r"\bwet\b|^(?:yes|yeah|yep)\b", text)):
+        return False
+    if re.search(
+        r"\b(?:(?<!\bi )(?<!\bwe )never dried|it did not dry|has not dried)\b(?! (?:it|the|that|this)\b)", text
+    ):
+        return True
+    if _WENT_DRY.search(text):
+        return False
+    return True if _STAYED.search(text) else None
+
+
+PATTERNS = (_NOT_SEEN, _STAYED, _WENT_DRY)
+"""Those whose words are known words."""

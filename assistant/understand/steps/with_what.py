@@ -1,0 +1,19 @@
+"""With what a step was done, where that makes it none: a wipe with a soapy cloth, a washing without soap."""
+
+from __future__ import annotations
+
+from assistant.understand.text.patterns import Pattern
+
+NOT_CLEAN_WATER = Pattern(
+    r"(?: \S+){0,4}? with (?:a |an |the |my |some |that |his |her )*(?:\w+ )?(?:soapy|soap|detergent|dirty|used"
+    r"|filthy|same|sleeve|hospital"
+    r"|quarantine|sick|other tank 's|old)\b(?! toothbrush| shirt)",
+    "with",
+)
+NO_SOAP = Pattern(
+    r"\b(?:no|without(?: any)?|with no) (?:soap|detergent)\b|\bwashed\b(?: \S+){0,3} with (?:just |only "
+    r"|plain )+(?:\w+ )?water\b|\bwith water only\b"
+    r"|\b(?:soap|suds)(?: is| are| 's)? still (?:on|in|there)\b|\bstill (?:all |a bit )?(?:soapy|sudsy)\b",
+    *("soap", "detergent", "water", "suds"),
+)
+""" "Washed, no soap": soap is what a washing is, and that it is off again."""
