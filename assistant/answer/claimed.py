@@ -112,7 +112,12 @@ def _claims_for(name: str, reading: Reading, ledger: Ledger) -> _Told:
         elif trouble.message == "the_round.already":
             already = trouble
         else:
-            _keep_the_rest(name, reading.slots.steps[place + 1 :], reading, ledger)
+            rest = reading.slots.steps[place + 1 :]
+            _keep_the_rest(name, rest, reading, ledger)
+            if "return" in rest and is_open(ledger.state.rounds.get(name)):
+                trouble = _back_too_soon(
+                    Judgement("too soon back", "return"), name, reading, ledger
+                )  # the most pressing
             return _Told(name, tuple(recorded), trouble=trouble)
     return _Told(name, tuple(recorded), trouble=None if recorded else already)
 
@@ -175,9 +180,7 @@ def _against(judgement: Judgement, name: str, reading: Reading, ledger: Ledger) 
             return _really_mid_hold(judgement, name, reading, world)
         case "too soon back":
             ledger.note(BackTooSoon(name))
-            wet = bool(world.state.rounds[name].touched or world.state.surfaces.get(name))
-            said = "the_round.back_too_soon" if wet else "the_round.out_first"
-            return unrecorded(reading, said, world, name, judgement)
+            return _back_too_soon(judgement, name, reading, ledger)
         case "already":
             return unrecorded(reading, "the_round.already", world, name, judgement)
         case "smells":
@@ -189,6 +192,13 @@ def _against(judgement: Judgement, name: str, reading: Reading, ledger: Ledger) 
             return unrecorded(reading, "the_round.no_figure", world, name, judgement)
         case _:
             return unrecorded(reading, "the_round.early", world, name, judgement)
+
+
+def _back_too_soon(judgement: Judgement, name: str, reading: Reading, ledger: Ledger) -> Answer:
+    """An animal that is inside: out again, with water and the vet where it may have touched a product."""
+    world = replace(ledger.world, state=ledger.state)
+    wet = world.state.rounds[name].touched or bool(world.state.surfaces.get(name))
+    return unrecorded(reading, "the_round.back_too_soon" if wet else "the_round.out_first", world, name, judgement)
 
 
 def _only_wiped(round_: Round | None, ledger: Ledger) -> bool:
