@@ -21,6 +21,7 @@ from assistant.understand.named.drains import drains_in, wish_in
 from assistant.understand.named.items_said import begun_in, cracked_in, items_in, still_wet_in, taken_in, ways_in
 from assistant.understand.named.left_out import left_out, without_the_left_out
 from assistant.understand.named.names import Mention, Thing
+from assistant.understand.named.not_this_time import not_this_time
 from assistant.understand.named.openings import openings_in
 from assistant.understand.named.room_air import with_room_air
 from assistant.understand.named.surfaces_said import inside_said, soaks
@@ -202,6 +203,9 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         slots = replace(slots, enclosures=called_by_its_kind(plain, asked.world))
     elif asked.intent in ROUND - {"start"}:
         slots = replace(slots, enclosures=of_the_one_open(parsed, slots.enclosures, asked.world))
+    if asked.intent == "start" and len(slots.enclosures) > 1:
+        other = not_this_time(parsed)
+        slots = replace(slots, enclosures=tuple(name for name in slots.enclosures if name not in other))
     if asked.intent in MANY_AT_ONCE and not slots.enclosures:
         slots = replace(slots, enclosures=homes_of(plain, asked.world.household))
     if asked.intent in OF_ITEMS:

@@ -109,9 +109,10 @@ def _gap(answer: Answer) -> Line:
             f"{before}{name}: {NAMES[judgement.gap]} isn't on record before {NAMES[judgement.step]}. Was that done? "
             "If only the soap is rinsed off, say no."
         )
-    return Line(
-        f"{before}{name}: {NAMES[judgement.gap]} isn't on record before {NAMES[judgement.step]}. Was that done?"
-    )
+    of = f"{name}: {NAMES[judgement.gap]}"
+    if before.startswith(f"{name}: "):
+        of = capital(NAMES[judgement.gap])  # named already
+    return Line(f"{before}{of} isn't on record before {NAMES[judgement.step]}. Was that done?")
 
 
 def _recorded_before(answer: Answer) -> str:

@@ -9,7 +9,10 @@ from assistant.understand.named.names import HOMES
 from assistant.understand.parsing import Parsed
 from assistant.understand.text.patterns import Pattern
 
-_THE_HOME = Pattern(rf"\b(?:the|that|this) ({'|'.join(sorted(HOMES))})\b(?! of\b| number\b)")
+_HOME = "|".join(sorted(HOMES))
+_THE_HOME = Pattern(
+    rf"(?:\b(?:the|that|this) |^(?:ok |so |and |now |right |yes |oh |,)*)({_HOME})\b(?! of\b| number\b)"
+)
 _WAITS_IN = Pattern(r"\b(?:in|into|to|from|out of) (?:the|that|this) (?:tub|box|bin)\b")
 
 

@@ -291,6 +291,7 @@ _AFTER_A_NAME = frozenset(
         "and",
         "from",
         *("up", "this", "last", "yesterday", "today", "tonight", "again", "instead", "not", "earlier", "just", "by"),
+        *("stayed", "kept", "dried", "rinsed", "sprayed", "washed", "wiped", "looks", "smells", "needs"),
         *("to", "tomorrow", "will", "would", "should", "can", "did", "does", "since", "before", "after", "or", "got"),
     }
 )

@@ -13,7 +13,7 @@ from assistant.core.record.state import Round
 from assistant.core.round.rounds import is_open
 from assistant.understand.parsing import Parsed
 from assistant.understand.steps.claimed_steps import Claims
-from assistant.understand.steps.stayed_wet import wet_said
+from assistant.understand.steps.stayed_wet import before_the_rinse, wet_said
 from assistant.understand.steps.told import Told, smell_in_short
 from assistant.understand.steps.wet_throughout import cannot_tell
 from assistant.understand.text.patterns import Pattern
@@ -147,7 +147,7 @@ def wet_answer(look: Looked, pending: Pending) -> Reading | None:
         wet = said == "wet"
     elif wet is None and _YES_AND.match(look.parsed.plain) and set(look.claims.done) & set(AFTER_THE_HOLD):
         wet = True
-    if wet is not False and (says_dry(look.parsed.plain) or _for_less(look, yes)):
+    if wet is not False and (says_dry(before_the_rinse(look.parsed.plain)) or _for_less(look, yes)):
         wet = False
     if wet is None and look.told.wet_kept and "apply" not in look.claims.done and _STILL.search(look.parsed.plain):
         wet = True
