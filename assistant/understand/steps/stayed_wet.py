@@ -37,7 +37,7 @@ _AFTER_IT = Pattern(
 _LEFT_TO_DRY = Pattern(
     r"\b(?:i )?(?:just |only )?(?:let|leave|left|letting|leaving) (?:it|that|them)(?: to)? (?:air )?dry\b"
 )
-_NO_BUT_WET = Pattern(r"^no ?,? (?=it (?:did (?:stay|keep)|stayed|kept|was)\b.*\bwet\b)")
+_NO_BUT_WET = Pattern(r"^no ?,? (?:wait ?,? |sorry ?,? )?(?=it (?:did (?:stay|keep)|stayed|kept|was)\b.*\bwet\b)")
 """ "No, it did stay wet" denies that it dried."""
 _DRY_NOW = Pattern(r"(?:it |that |ENCLOSURE |is |all |bone |now |the |ok |and )*(?:dry|dried)(?: now| already| off)*")
 _NO = Pattern(
