@@ -10,6 +10,7 @@ import re
 from assistant.contract import Slots, World
 from assistant.understand.named.unknown_names import OF_WHAT_NOBODY_KNOWS
 from assistant.understand.parsing import Parsed
+from assistant.understand.text.known_words import MATERIALS
 from assistant.understand.text.patterns import Pattern
 
 _PRODUCT = r"(?:AGENT|STOCK|BOTTLE|OTHER|soap|detergent|dish soap)"
@@ -28,12 +29,15 @@ _MET = Pattern(
     r" (?:the |some |my )*(?:AGENT|STOCK)\b"
     rf"|\b{_PRODUCT}(?: \S+){{0,3}} (?:got|went|fell|dripped|ran|spilled|splashed|leaked|is|was) (?:in"
     rf"|into|on|onto|over|on top of|mixed with) (?:the |some |my )?{_PRODUCT}"
+    rf"|\b{_PRODUCT} and (?:the |some )?{_PRODUCT}(?: are| is)? (?:both |all |now )*on (?:it|there|that|ENCLOSURE)\b"
     rf"|\bthere (?:was|is) (?:still |some )?{_PRODUCT} (?:in|on) (?:the |my )?{_PRODUCT}"
-    rf"|\bthere (?:was|is)(?: \S+){{0,2}} {_PRODUCT} (?:\S+ )?in (?:there|it)\b.*\b(?:poured|added|put|sprayed|filled)"
+    rf"|\bthere (?:was|is)(?: \S+){{0,2}} {_PRODUCT} (?:\S+ )?in (?:there|it)\b.*\b(?:poured|added|put|sprayed"
+    rf"|filled)"
     rf"(?: \S+){{0,4}} {_PRODUCT}"
 )
 USE_THAT_BOTTLE = Pattern(
-    r"\b(?:use|using|reuse|keep|fill|refill|save|trust)\b(?: \w+)? (?:that|this|the) (?:bottle|mix|one|sprayer|stuff)\b"
+    r"\b(?:use|using|reuse|keep|fill|refill|save|trust)\b(?: \w+)? (?:that|this|the) (?:bottle|mix|one|sprayer"
+    r"|stuff)\b"
 )
 """A wish to use a bottle again; meant of one that holds an unknown mix."""
 
@@ -45,7 +49,8 @@ _ASKED = Pattern(
 _MEETING = Pattern(
     r"\b(?:mix|mixes|mixed|mixing|together|combine\w*|combining|after|before|meet|meets|react\w*|on"
     r" top of|over|follow\w*|blend|between|compatible|touch\w*|add|pour"
-    r"|plus|combos?|combination|deadly|gas|go with|goes with|alongside|in with|straight after|next to|then)\b"
+    r"|plus|topping|topped|tipping|pouring|adding|putting|combos?|combination|deadly|gas|go with|goes with"
+    r"|alongside|in with|straight after|next to|then)\b"
 )
 _DOSES = Pattern(r"\b(?:MIX|VOLUME)\b|\bhow (?:much|many|long)\b")
 _BETTER = Pattern(r"\b(?:better|best|which|stronger|cheaper|difference|instead|rather|work|works|kill|kills|or)\b")
@@ -86,6 +91,35 @@ def meets(parsed: Parsed, slots: Slots, world: World, chance: float) -> bool | N
     if _MEETING.search(plain) or (chance >= 0.3 and not slots.touched) or _side_by_side(plain):
         return False
     return None
+
+
+_PUTS_ON = Pattern(
+    rf"\b(?:spray|spraying|mist|misting|wipe|wiping|hit|hitting|squirt|squirting|put|putting|pour|pouring|use"
+    rf"|using|apply|applying)\b(?: \S+){{0,4}}? {_PRODUCT}\b"
+    rf"|\bgo(?:ing)? over (?:it|that|them|ENCLOSURE|the \w+) with (?:the |some )?{_PRODUCT}\b|\b{_PRODUCT} (?:goes"
+    rf"|is going|going) (?:on|over|in)\b"
+    rf"|^(?:and |so |ok |right )*(?:now|next|then) (?:for )?(?:the |some )?{_PRODUCT}$|^(?:i |we )(?:now )?(?:wipe"
+    rf"|spray|mist|use|put)\b.*{_PRODUCT}\b",
+    *("AGENT", "STOCK", "BOTTLE"),
+)
+_NOT_ON_IT = Pattern(
+    r"\b(?:how much|how long|how many|what (?:should|do|can)|which|best|instead|MIX|VOLUME|DURATION|label|bottle up"
+    r"|away|down the|neutrali\w*|floor|puddle|spill\w*|carpet|tiles)\b"
+)
+
+
+def is_put_on(parsed: Parsed, slots: Slots, world: World) -> bool:
+    """One product that is being put, or asked to be put, on a surface that another one is on: may they meet?"""
+    products = _products(slots, world)
+    plain = parsed.plain
+    spilled = world.talk.last is not None and world.talk.last.intent == "spill"  # then "it" is the puddle
+    if len(products) != 1 or spilled or _PUTS_ON.search(plain) is None or _NOT_ON_IT.search(plain) is not None:
+        return False
+    if _ASKED.search(plain) is not None and not MATERIALS.isdisjoint(plain.split()):
+        return False  # "can I use vinegar on glass" is asked of glass
+    homes = slots.enclosures or tuple(world.state.surfaces)
+    on_it = {touch.agent for home in homes for touch in world.state.surfaces.get(home, ())}
+    return bool(on_it) and not products & on_it
 
 
 def _side_by_side(plain: str) -> bool:

@@ -31,7 +31,7 @@ from assistant.understand.look import BY_LIKENESS, BY_RULE, ENOUGH, Look, withou
 from assistant.understand.matching.clauses import with_clauses
 from assistant.understand.matching.matching import Matcher
 from assistant.understand.matching.weights import opened
-from assistant.understand.meeting import meets, speaks_of_products, unknown_bottle_again
+from assistant.understand.meeting import is_put_on, meets, speaks_of_products, unknown_bottle_again
 from assistant.understand.named.by_name import with_animals_by_name
 from assistant.understand.named.drains import stored
 from assistant.understand.named.items_said import asked_of_items
@@ -228,6 +228,8 @@ class Reader:
         met = meets(look.parsed, slots, look.world, look.chances.get("together", 0.0))
         if met is None and fills.put_into(look.parsed.plain):
             return look.reading("mixed", replace(look.slots("mixed"), steps=()), BY_RULE)
+        if met is None and not look.claims.done and is_put_on(look.parsed, slots, look.world):
+            met = False  # which of the two it is that is on the surface, the answer knows
         if met is None:
             return None
         return look.reading("together", replace(slots, met=met, steps=()), BY_RULE)

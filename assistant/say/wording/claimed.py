@@ -109,10 +109,8 @@ def _gap(answer: Answer) -> Line:
             f"{before}{name}: {NAMES[judgement.gap]} isn't on record before {NAMES[judgement.step]}. Was that done? "
             "If only the soap is rinsed off, say no."
         )
-    of = f"{name}: {NAMES[judgement.gap]}"
-    if before.startswith(f"{name}: "):
-        of = capital(NAMES[judgement.gap])  # named already
-    return Line(f"{before}{of} isn't on record before {NAMES[judgement.step]}. Was that done?")
+    told = f"{before[:-2]}, but" if before.startswith(f"{name}: ") else f"{before}{name}:"
+    return Line(f"{told} {NAMES[judgement.gap]} isn't on record before {NAMES[judgement.step]}. Was that done?")
 
 
 def _recorded_before(answer: Answer) -> str:

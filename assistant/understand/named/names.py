@@ -18,6 +18,7 @@ from assistant.core.household import Household
 from assistant.understand.named.animal_names import short_forms
 from assistant.understand.numbers.spoken_numbers import NUMBER_WORDS, ONES
 from assistant.understand.text.english_words import spelled_right
+from assistant.understand.text.known_words import words_of
 from assistant.understand.text.sounds import sound_alike
 from assistant.understand.text.words import Token, tokens_of
 
@@ -173,7 +174,11 @@ class Names:
         ):
             return False
         before = words[at - 1] if at else ""
-        if words[at] in _NEVER_ALONE or (after and after not in _AFTER_A_NAME):
+        if words[at] in _NEVER_ALONE:
+            return True
+        if self._is_put_on(words, at):
+            return False
+        if after and after not in _AFTER_A_NAME:
             return True
         if before in _BEFORE_A_COLOUR or (before in ("the", "my") and at > 1 and words[at - 2] in _BEFORE_A_COLOUR):
             return False
@@ -183,6 +188,18 @@ class Names:
             return False  # "made the pink up last night", "doing a fresh yellow"
         opens = at == 0 and after in ("'s", "has")
         return not (opens or (len(words) <= _SHORT and before in ("", "the", "my", "no", "and")))
+
+    def _is_put_on(self, words: list[str], at: int) -> bool:
+        """ "Sprayed the green on it", "the rest of the green", "green and yellow": a colour that is a bottle."""
+        verb = words[at - 2] if at > 1 and words[at - 1] in ("the", "my") else words[at - 1] if at else ""
+        if verb in _PUT_ON or words[max(0, at - 3) : at] == ["rest", "of", "the"]:
+            return self._is_bottle(words[at])
+        pairs = [(at + 1, at + 2), (at - 1, at - 2)]
+        beside = [words[other] for joint, other in pairs if 0 <= other < len(words) and words[joint] == "and"]
+        return self._is_bottle(words[at]) and any(map(self._is_bottle, beside))
+
+    def _is_bottle(self, word: str) -> bool:
+        return any(thing.kind == "bottle" for thing in self._things.get((word,), ()))
 
     def _slipped(self, words: list[str], taken: frozenset[int]) -> list[Mention]:
         candidates: list[Mention] = []
@@ -297,6 +314,15 @@ _AFTER_A_NAME = frozenset(
 )
 _BEFORE_A_BOTTLE = frozenset({"the", "my", "that", "this", "fresh", "new", "full", "of", "made", "flushed", "rinsed"})
 """Words before a colour that is a bottle's, wherever in a sentence it stands."""
+_PUT_ON = words_of(
+    """
+    spray sprayed spraying sprays mist misted misting squirt squirted squirting put putting pour poured pouring
+    wipe wiped wiping hit hitting apply applied applying add added adding mix mixed mixing tip tipped tipping dump dumped
+    use used
+    using
+    """
+)
+"""Verbs after which a bottle's colour is that bottle."""
 _BEFORE_A_COLOUR = frozenset(
     {
         "then",
