@@ -55,11 +55,19 @@ def done(reading: Reading, world: World) -> Answer:
         return nothing_open(claim, world)
     apart = dict(claim.slots.apart)
     names = tuple(name for name in names if name in apart) if apart else names
-    claims = {name: about(claim, name, in_order(frozenset(apart[name]))) if name in apart else claim for name in names}
-    told = [_claims_for(name, claims[name], ledger) for name in names]
+    told = []
+    for name in names:
+        its_own = apart.get(name)
+        ledger.wiped = claim.slots.wiped if its_own is None else "wipe" in its_own and "rinse" not in its_own
+        told.append(_claims_for(name, claim if its_own is None else about(claim, name, _as_steps(its_own)), ledger))
     ledger.note(*told_of(names, claim))
     _windows(claim, ledger)
     return _answer(claim, told, ledger)
+
+
+def _as_steps(said: tuple[str, ...]) -> tuple[str, ...]:
+    """Steps as they were said, in the order of a round: a wipe stands where the rinse does."""
+    return in_order(frozenset("rinse" if step == "wipe" else step for step in said))
 
 
 def _with_steps(reading: Reading, world: World) -> Reading | Answer:
@@ -67,7 +75,7 @@ def _with_steps(reading: Reading, world: World) -> Reading | Answer:
     slots = reading.slots
     if "wipe" in slots.steps:
         slots = replace(slots, wiped="rinse" not in slots.steps)  # kept for whatever a later "yes" records
-    steps = in_order(frozenset("rinse" if step == "wipe" else step for step in slots.steps))
+    steps = _as_steps(slots.steps)
     if steps or slots.openings is not None:
         return replace(reading, slots=replace(slots, steps=steps))
     rounds = [r for r in open_rounds(world) if not slots.enclosures or r.enclosure in slots.enclosures]

@@ -22,7 +22,7 @@ from assistant.understand.parsing import matched_words
 from assistant.understand.slots import OF_ITEMS
 from assistant.understand.steps import fills
 from assistant.understand.steps.claimed_steps import steps_named
-from assistant.understand.steps.elsewhere import begun_elsewhere, meant_elsewhere
+from assistant.understand.steps.elsewhere import begun_elsewhere, done_there_too, meant_elsewhere
 from assistant.understand.steps.surface import smell_answer, wet_answer
 from assistant.understand.steps.wet_throughout import cannot_tell
 from assistant.understand.takes import given_to
@@ -81,6 +81,9 @@ class InTalk:
         elsewhere = meant_elsewhere(look) if pending is None else None
         if elsewhere is not None:
             return look.reading("undo", elsewhere, BY_RULE)
+        too = done_there_too(look) if pending is None or pending.unasked else None
+        if too is not None:
+            return look.reading("done", too, BY_RULE)
         begun = begun_elsewhere(look) if pending is None else None
         if begun is not None:
             return look.reading("start", begun, BY_RULE)

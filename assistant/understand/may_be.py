@@ -25,7 +25,8 @@ _ITS_HOME = Pattern(
     r"|branch|branches|water|food|perch|log|cork|rocks?|stuff|things|mat|plants?|hides|walls?)\b"
 )
 _NEARBY = Pattern(
-    r"\b(?:near|around|beside|next to|close to) (?:the |my |a |our |any )*(?:\w+ )?(?:ANIMAL|snakes?|frogs?|turtles?)\b"
+    r"\b(?:near|around|beside|next to|close to) (?:the |my |a |our |any )*(?:\w+ )?(?:ANIMAL|snakes?|frogs?"
+    r"|turtles?)\b"
 )
 _NOT_A_START = Pattern(
     r"\b(?:not|never|without) (?:\w+ )?(?:start|begin|starting)\b"
@@ -48,7 +49,8 @@ def is_told(plain: str) -> bool:
 
 _RINSED_OUT = Pattern(
     r"\b(?:rins\w*|wash\w*|flush\w*|swill\w*|swish\w*|swirl\w*|clean\w*|empt\w+|sluic\w+|pump\w*|squeez\w+|drain\w*"
-    r"|scrub\w*|hos\w+|shook|shak\w+|run through|ran through|through|tipped|poured|chucked|dumped|got rid|rid of|out)\b"
+    r"|scrub\w*|hos\w+|shook|shak\w+|run through|ran through|through|tipped|poured|chucked|dumped|got rid|rid of"
+    r"|out)\b"
 )
 _HAS_LEFT = Pattern(r"(?:so |and |i am |i )*(?:left with|have|got|there is) (?:VOLUME|NUMBER)\b")
 """ "Left with 200 mils of chlorhexidine": what is there, not how to be rid of it."""
@@ -57,6 +59,11 @@ LIKELY = 0.85
 _AGREES = frozenset({"yes", "correct", "right", "sure", "ahead", "exactly", "indeed"})
 _DOUBTS = frozenset({"no", "not", "but", "wait", "what", "never", "nearly", "almost", "think", "maybe"})
 _DRY = Pattern(r"\b(?:dry|dried)\b")
+_OF_DRYING = Pattern(
+    r"\b(?:dr[iy]\w*|evaporat\w*|wet\w*|damp|moist\w*|patch\w*|bare|gone|vanish\w*|disappear\w*|drops?|film|liquid"
+    r"|spray|shin\w*|sheen"
+    r"|soak\w*|time|early|soon|AGENT|BOTTLE|STOCK|air|nothing left|off)\b"
+)
 _NEVER_DRY = Pattern(r"\b(?:before|never|not|without|stop\w*|keep\w*)\b(?: \w+){0,4} (?:dry|dried|drying)\b")
 
 
@@ -123,6 +130,8 @@ def _plain_answer(intent: str, words: set[str], plain: str) -> bool:
 
 def _likely_of_the_surface(intent: str, plain: str, chance: float) -> bool:
     """Told in words that no rule knows, and surely so; that it stayed wet also only where nothing in it is dry."""
+    if intent == "dried_early" and _OF_DRYING.search(plain) is None:
+        return False  # "it's ten minutes already"
     told = _NEVER_DRY.sub(" ", plain)
     if chance < LIKELY or not is_told(told):
         return False

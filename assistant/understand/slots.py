@@ -72,9 +72,10 @@ _FIELD = {
 }
 
 _EVERY = Pattern(
-    r"\b(?:both|all|every|each)(?: of)?(?: the| my| these| those)? (?:them|tubs?|tanks?|boxes|box"
+    r"\bthey(?: are| have)? all\b"
+    r"|\b(?:both|all|every|each)(?: of)?(?: the| my| these| those)? (?:them|tubs?|tanks?|boxes|box"
     r"|cages?|vivs?|vivariums?|enclosures?|homes?|of them"
-    r"|racks?|two|three|animals?)\b|\b(?:everyone|everybody)\b|\beither(?: one| of them)?$"
+    r"|racks?|two|three|NUMBER|animals?)\b|\b(?:everyone|everybody)\b|\beither(?: one| of them)?$"
     r"|\bboth\b(?! windows| doors| bottles| the windows)|\ball of"
     r" (?:them|em)\b|\ball (?:are|is|done|sprayed|rinsed|dry|washed)\b"
     r"(?=.*\b(?:are|tubs|tanks|boxes)\b)|\beverything is (?:sprayed|rinsed|washed)\b"

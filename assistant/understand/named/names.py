@@ -317,8 +317,8 @@ _BEFORE_A_BOTTLE = frozenset({"the", "my", "that", "this", "fresh", "new", "full
 _PUT_ON = words_of(
     """
     spray sprayed spraying sprays mist misted misting squirt squirted squirting put putting pour poured pouring
-    wipe wiped wiping hit hitting apply applied applying add added adding mix mixed mixing tip tipped tipping dump dumped
-    use used
+    wipe wiped wiping hit hitting apply applied applying add added adding mix mixed mixing tip tipped tipping
+    dump dumped use used
     using
     """
 )

@@ -51,7 +51,9 @@ _NOT_YET = Pattern(
 _UNDER_WAY = Pattern(
     r"\b(?:i am|am|we are|is|are|'s|just|now|still|busy|currently|{subject})? ?(?:washing|scrubbing"
     r"|spraying|applying|rinsing|wiping|drying|airing"
-    r"|clearing|moving|hosing|misting|putting)\b".replace("{subject}", "i")
+    r"|clearing|moving|hosing|misting|putting)\b"
+    r"|\b(?:i|we) (?:now |just |then )?(?:spray|rinse|wipe|dry|wash|scrub|clear|mist|hose)\b(?! (?:it "
+    r"|them )?(?:every|each|daily|always))".replace("{subject}", "i")
 )
 _HEDGED = Pattern(
     r"\b(?:i think|i guess|just about|practically|virtually|probably|maybe|perhaps|pretty much|more or less"
@@ -139,7 +141,7 @@ def claims_in(text: str) -> Claims:
             against += [step for step in _mentioned(clause, steps) if step not in against]
             if not done:
                 worst = polarity
-    done = _without_the_soap_rinse(done)
+    done = _without_the_soap_rinse(done, soap=_SOAP.search(plain) is not None)
     if "wash" in done and NO_SOAP.search(plain):
         against, done, worst = (
             ["wash", *against],
@@ -157,11 +159,17 @@ def claims_in(text: str) -> Claims:
     return Claims(tuple(done), worst, tuple(against), stayed)
 
 
-def _without_the_soap_rinse(done: list[str]) -> list[str]:
-    """ "Washed, rinsed, sprayed": rinsed right after the washing and before the spraying is the soap rinsed off."""
+_SOAP = Pattern(r"\b(?:soap|soapy|suds|detergent|washing up liquid)\b", "soap", "suds", "detergent", "washing up")
+
+
+def _without_the_soap_rinse(done: list[str], soap: bool) -> list[str]:
+    """ "Washed, rinsed, sprayed": rinsed right after the washing and before the spraying is the soap rinsed off.
+
+    soap: it is named, so that what follows the washing is its rinse whatever comes after.
+    """
     at = done.index("wash") if "wash" in done else -1
-    soap = at >= 0 and done[at + 1 : at + 2] == ["rinse"] and "apply" in done[at + 2 :]
-    return [*done[: at + 1], *done[at + 2 :]] if soap else done
+    its_own = at >= 0 and done[at + 1 : at + 2] == ["rinse"] and (soap or "apply" in done[at + 2 :])
+    return [*done[: at + 1], *done[at + 2 :]] if its_own else done
 
 
 def _retracts(step: str, clauses: Sequence[str]) -> bool:

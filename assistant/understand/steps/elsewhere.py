@@ -14,7 +14,8 @@ from assistant.understand.text.patterns import Pattern
 _HOME = f"(?:{'|'.join(sorted(HOMES))})"
 _STEP = r"(?:did|sprayed|rinsed|washed|dried|cleared|wiped|moved out|emptied|cleaned|started|meant|mean|said)"
 _OPENS = Pattern(
-    r"^(?:(?:no|nope|wait|sorry|oops|oh|hang on|hold on|whoops|actually|not both|argh|my mistake|my bad|but) ,? ?)+"
+    r"^(?:(?:no|nope|wait|sorry|oops|oh|hang on|hold on|whoops|actually|not both|argh|my mistake|my bad|but"
+    r"|(?:scrap|scratch|forget|strike|cancel) that) ,? ?)+"
 )
 _CORRECTS = Pattern(
     rf"^(?:(?:i (?:just |only )?{_STEP}|it was|that was|it is|i am (?:at|on|doing|in)|just|only|all|for|in|wrong one"
@@ -27,15 +28,33 @@ _CORRECTS = Pattern(
     r"|the (?:ENCLOSURE|ANIMAL|\w+)|ENCLOSURE|ANIMAL))*(?: ?[.!])*$"
 )
 _MARKED = Pattern(
-    rf"^(?:i (?:meant|mean)|only|just the|wrong (?:one|{_HOME}))\b|\bnot (?:this|that|both|the|ENCLOSURE)\b|\bi meant$"
+    rf"^(?:i (?:meant|mean)|only|just the|wrong (?:one|{_HOME}))\b|\bnot (?:this|that|both|the|ENCLOSURE)\b"
+    rf"|\bi meant$"
+    rf"|^it was (?:the |my )?(?:ENCLOSURE|ANIMAL) (?:that )?i (?:just )?{_STEP}$"
 )
 """What corrects without a "no" in front: "I meant basil", "only the river tank"."""
+
+
+_NOT_THIS = Pattern(
+    r"^not (?:the |my |in )*(?:ENCLOSURE|ANIMAL)(?: ?,| but)? (?:it was |in |but )*(?:the |my )?(?P<home>ENCLOSURE"
+    r"|ANIMAL)$"
+)
+""" "Not the river tank, the desert box"."""
+_TOO = Pattern(
+    r"(?:(?:and|also|so is|so are|same (?:for|with)|the same (?:for|with)|oh|,) )*(?:the |my )?(?:ENCLOSURE|ANIMAL)"
+    r"(?: (?:and|,) (?:the |my )?(?:ENCLOSURE|ANIMAL))*(?: (?:too|as well|also))+"
+    r"|(?:and|same (?:for|with)|the same (?:for|with)) (?:the |my )?(?:ENCLOSURE|ANIMAL)"
+    r"|(?:(?:no|actually|sorry|oh) ,? ?)*(?:both|all of them)(?: of them)?(?: actually| i mean| i meant)?"
+)
+""" "The desert box too", "no, both", right after a step of one."""
 
 
 def _corrects(look: Look) -> re.Match[str] | None:
     plain = look.parsed.plain.strip(" .!")
     opened = _OPENS.match(plain)
     rest = plain[opened.end() :] if opened is not None else plain
+    if (not_this := _NOT_THIS.match(rest)) is not None:
+        return not_this
     return _CORRECTS.match(rest) if opened is not None or _MARKED.search(rest) else None
 
 
@@ -59,9 +78,10 @@ def begun_elsewhere(look: Look) -> Slots | None:
 def _meant(look: Look) -> tuple[str, ...]:
     """The enclosure that is said to be meant, without the one that is said not to be."""
     slots = look.slots("done")
-    if len(slots.enclosures) < 2 or " not " not in look.parsed.plain:
+    if len(slots.enclosures) < 2 or "not" not in look.parsed.plain.split():
         return slots.enclosures
-    return slots.enclosures[:1]
+    last = _NOT_THIS.match(_OPENS.sub("", look.parsed.plain.strip(" .!"))) is not None
+    return slots.enclosures[-1:] if last else slots.enclosures[:1]
 
 
 def meant_elsewhere(look: Look) -> Slots | None:
@@ -80,6 +100,21 @@ def meant_elsewhere(look: Look) -> Slots | None:
     if len(named) > 1 or tuple(recorded) == named:
         return None
     return replace(before.slots, enclosures=named)
+
+
+def done_there_too(look: Look) -> Slots | None:
+    """The steps recorded by the turn before, told of another enclosure as well; None: nothing of the kind."""
+    last, before = look.world.talk.last, look.world.talk.last_reading
+    if last is None or before is None or last.intent != "done" or last.values.get("recorded") is not True:
+        return None
+    if not before.slots.steps or _TOO.fullmatch(look.parsed.plain.strip(" .!")) is None:
+        return None
+    slots = look.slots("done")
+    named = tuple(name for name in slots.enclosures if name not in (last.values.get("enclosures") or ()))
+    others = named or tuple(home.name for home in open_homes(look.world) if home.name not in last.values["enclosures"])
+    if not others or slots.choices:
+        return None
+    return replace(slots, enclosures=others, every_enclosure=False, steps=before.slots.steps, wiped=before.slots.wiped)
 
 
 def _by_its_looks(said: str, look: Look) -> tuple[str, ...]:

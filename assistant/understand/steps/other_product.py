@@ -180,7 +180,7 @@ def _said(parsed: Parsed, plain: str, household: Household) -> _Said | None:
     denied = _NOT_THAT.search(masked)
     kept = [thing for place, thing in things if denied is None or not denied.start() <= place < denied.end()]
     if not kept:
-        bare = wrong is not None and len(plain.split()) <= 8 and not things
+        bare = wrong is not None and len(plain.split()) <= 8 and not things and "ENCLOSURE" not in plain
         return _Said(None, False, False) if bare else None
     told = _WRONG.sub(" ", _NOT_THAT.sub(" ", rest)).strip(" .!,")
     told = _OPENS.sub("", told).strip(" ,")

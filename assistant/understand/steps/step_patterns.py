@@ -29,7 +29,8 @@ _LITTER = (
     r"|all (?:the |his |her |its )?(?:stuff|bits|things))"
 )
 DONE = (
-    r"(?:(?:all |both |now )*(?:done(?: with)?|finished(?: up| off)?(?: with)?|through(?= with)|over|completed?|sorted"
+    r"(?:(?:all |both |now )*(?:done(?: with)?|finished(?: up| off)?(?: with)?|through(?= with)|over|completed?"
+    r"|sorted"
     r"|taken care of|dealt with|ticked off|out of the way|seen to|behind (?:us|me)|wrapped up|crossed off))"
 )
 _WET_STUFF = r"(?:AGENT|STOCK|BOTTLE|disinfectant|spray)"
@@ -133,11 +134,32 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
         rf"\b(?:ENCLOSURE|it|both|they|the (?:tank|box|cage|tub|viv\w*))(?: is| are| 's){_NOW}"
         r" (?:empty|bare|stripped|emptied|stripped out)(?: now)?(?=$| ,| and\b)",
     ),
+    (
+        "clear",
+        r"^(?:ok |so |and |right |now |all )*(?:(?:the |my )?(?:tank|cage|box|viv|vivarium|enclosure)(?: is"
+        r"| 's)?(?: all| now)* )?"
+        r"empty(?: now)?(?=$| ,| and\b)|\bnothing(?: is)? left in (?:it|there|ENCLOSURE)\b",
+    ),
+    (
+        "clear",
+        rf"\b{_LITTER}(?: and {_LITTER})*{_IS}{_NOW} in the (?:bin|trash|rubbish|sink|bucket|garbage)\b"
+        rf"|\b(?:stuff|everything|all the stuff|his things|her things){_IS}{_NOW} out(?: of (?:it|there))?(?=$| ,"
+        rf"| and\b)",
+    ),
     ("clear", rf"\bcleaned out (?:the |all the |his |her )?(?:sand|soil|{_LITTER})"),
     ("clear", rf"\b{_LITTER}(?: and {_LITTER})*{_IS}{_NOW} (?:out|gone|removed|binned)\b"),
     (
         "wash",
-        r"\b(?:washed|scrubbed|soaped|shampooed)\b(?!(?: \w+)? hands)|\b(?:washing|scrubbing|wash)(?: is| 's)? " + DONE,
+        r"\b(?:washed|scrubbed|soaped|shampooed)\b(?!(?: \w+)? hands)|\b(?:washing|scrubbing|wash)(?: is"
+        r"| 's)? " + DONE,
+    ),
+    (
+        "wash",
+        r"\b(?:cleaned|did|done|went over|wiped|given|gave) (?:it|that|this|them|everything|ENCLOSURE"
+        r"|the \w+)(?: (?:all|out|down|over|a"
+        r"|good|quick|wash|scrub|clean|going))* with (?:the |some |warm |hot |plenty of )*(?:dish )?(?:soap"
+        r"|detergent|soapy water"
+        r"|washing up liquid|suds)\b|^(?:ok |and |so )*soap and water(?=$| ,| done| and\b)",
     ),
     ("wash", rf"\b{DONE} (?:with )?(?:the )?(?:washing|scrubbing)|\b(?:done|finished) (?:with )?the wash\b"),
     ("rinse", r"\b(?:done|finished) (?:with )?the rinse\b"),
@@ -145,14 +167,16 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("wash", r"\b(?:soap|suds|detergent)(?: is| are| 's| has been| all)* (?:rinsed|off|gone|washed)"),
     (
         "apply",
-        r"\b(?:sprayed|resprayed|applied|spritzed|squirted|doused|drenched|coated|slathered|misted|saturated|soaked|wetted)\b",
+        r"\b(?:sprayed|resprayed|applied|spritzed|squirted|doused|drenched|coated|slathered|misted|saturated"
+        r"|soaked|wetted)\b",
     ),
     ("apply", rf"\b{DONE} (?:with )?(?:the )?(?:spraying|applying)|\b(?:spraying|spray)(?: is| 's)? {DONE}"),
     (
         "apply",
         rf"{_WET_STUFF}(?: is| 's| has)?(?: gone| all| now)* (?:on|down|on there|on it"
         r"|applied)(?: now| everywhere| the (?:glass|walls?|tank|viv\w*|box|tub|cage|enclosure|lid"
-        r"|lot|surfaces?|sides|branches|hide|decor|base|inside)| ENCLOSURE| the ENCLOSURE)*(?: walls?| glass| floor)?$",
+        r"|lot|surfaces?|sides|branches|hide|decor|base|inside)| ENCLOSURE| the ENCLOSURE)*(?: walls?| glass"
+        r"| floor)?$",
     ),
     ("apply", rf"\b(?:done|finished) putting (?:the |my )?{_WET_STUFF} (?:on|over|down)\b"),
     ("apply", rf"\bbeen (?:all )?over (?:\S+ ){{1,3}}?with (?:the |my )?(?:{_WET_STUFF}|sprayer)\b"),
@@ -225,6 +249,8 @@ _HINTS: dict[str, tuple[str, ...]] = {
     ),
     "return": ("back", "home", "return", "already", "again", " in"),
     "clear": (
+        "nothing",
+        " in the ",
         "bare",
         "clean",
         "clear",
