@@ -173,7 +173,7 @@ def corrected(answering: Answering, before: Reading, world: World) -> Reading | 
     if not given and not slots.choices and not slots.unknown and not slots.faulty:
         return None
     if before.intent == "share_tool" and "enclosures" in given:
-        return _joined(before, answering, _taken_elsewhere(before.slots, given["enclosures"][0]))
+        return _joined(before, answering, _taken_elsewhere(before.slots, slots))
     return _joined(before, answering, _merged(before.slots, given, slots))
 
 
@@ -203,11 +203,12 @@ def may_be_asked_again(intent: str | None, world: World) -> bool:
     return asks_only(world.questions.get(intent or ""))
 
 
-def _taken_elsewhere(slots: Slots, to: str) -> Slots:
-    """ "And for the blue one?": the same tool from the same place, to another."""
+def _taken_elsewhere(slots: Slots, said: Slots) -> Slots:
+    """ "And for the blue one?": the same tool from the same place, to another; `shared_on` has what is surely that."""
     source, target = slots.taken or ("", "")
     source = source or next((name for name in slots.enclosures if name != target), "")
-    return replace(slots, taken=(source, to), enclosures=(), choices=(), unknown=())
+    way = said.taken if said.taken is not None and all(said.taken) else (source, said.enclosures[0])
+    return replace(slots, taken=way, enclosures=(), choices=(), unknown=())
 
 
 def asks_for_another(parsed: Parsed, before: str | None = None) -> bool:

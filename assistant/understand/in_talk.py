@@ -19,6 +19,7 @@ from assistant.understand.named.items_said import items_in
 from assistant.understand.numbers.scaled import factor_in
 from assistant.understand.of_the_last import of_the_last_answer
 from assistant.understand.parsing import matched_words
+from assistant.understand.shared_on import shared_on
 from assistant.understand.slots import OF_ITEMS
 from assistant.understand.steps import fills
 from assistant.understand.steps.claimed_steps import cannot_tell, steps_named
@@ -67,7 +68,7 @@ class InTalk:
             told = wet_answer(look, pending)
             if told is not None:
                 return told
-        answer = self._yes_or_no(look, pending) or of_the_last_answer(look)
+        answer = self._yes_or_no(look, pending) or shared_on(look, pending) or of_the_last_answer(look)
         if answer is not None:
             return answer
         if pending is not None:

@@ -18,7 +18,8 @@ from assistant.understand.named.by_kind import called_by_its_kind, of_the_one_op
 from assistant.understand.named.choosing_words import CHOOSING, job_in, methods_in, near_water, of_facts
 from assistant.understand.named.chores_said import PLANNING, chores_in, clean_in, every_one, groups_named, racks_in
 from assistant.understand.named.drains import drains_in, wish_in
-from assistant.understand.named.items_said import begun_in, cracked_in, items_in, still_wet_in, taken_in, ways_in
+from assistant.understand.named.from_to import taken_in
+from assistant.understand.named.items_said import begun_in, cracked_in, items_in, still_wet_in, ways_in
 from assistant.understand.named.left_out import left_out, without_the_left_out
 from assistant.understand.named.names import Mention, Thing
 from assistant.understand.named.openings import openings_in
@@ -342,11 +343,11 @@ def _with_items(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         begun=begun_in(plain),
         cracked=cracked_in(plain),
         still_wet=still_wet_in(plain),
-        taken=taken_in(plain, _homes(parsed, asked)) if asked.intent == "share_tool" else None,
+        taken=taken_in(plain, homes_in(parsed, asked)) if asked.intent == "share_tool" else None,
     )
 
 
-def _homes(parsed: Parsed, asked: Asked) -> tuple[str, ...]:
+def homes_in(parsed: Parsed, asked: Asked) -> tuple[str, ...]:
     """The enclosures that a text names, in the order said; empty for one that may be several."""
     homes = []
     for mention in parsed.mentions:
