@@ -242,8 +242,8 @@ class Slots:
     """The gate is not asked but pressed: "just tell me it's fine"."""
     tubs: tuple[str, ...] = ()
     """Waiting tubs, as the keeper calls them: "blue tub"."""
-    cleaned: bool = False
-    """A waiting tub is said to be washed and disinfected."""
+    cleaned: Literal["disinfected", "washed", "not", "asked"] | None = None
+    """What is said of a waiting tub: that, washed alone, not disinfected, or it is asked."""
     drains: tuple[str, ...] = ()
     """Where something is to be poured: "kitchen sink", "toilet", "garden" ..."""
     setting: tuple[str, str] | None = None

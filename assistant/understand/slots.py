@@ -36,7 +36,7 @@ from assistant.understand.named.waiting import (
     setting_in,
     shut_in,
     speaks_of_a_test,
-    tub_cleaned,
+    tub_told,
     tubs_in,
 )
 from assistant.understand.numbers.poured import roles_of, share_left, share_wanted, strokes_in, uses_up
@@ -210,7 +210,7 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         slots = without_the_washing_up(slots, parsed, asked.world.household, asked.world.facts.agents)
     elif asked.intent in ("done", "tub"):
         slots = without_the_washing_up(slots, parsed, asked.world.household, asked.world.facts.agents)
-        slots = replace(slots, tubs=tubs_in(plain), cleaned=tub_cleaned(plain), shut_in=shut_in(plain))
+        slots = replace(slots, tubs=tubs_in(plain), cleaned=tub_told(plain), shut_in=shut_in(plain))
     elif asked.intent == "outbreak":
         groups = groups_in(plain) if marks_group(plain) else ()
         slots = replace(slots, groups=groups, asks_end=asks_end(plain), tested=speaks_of_a_test(plain))

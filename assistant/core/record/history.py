@@ -35,6 +35,7 @@ from assistant.core.record.events import (
     StepDone,
     SurfaceDried,
     SurfaceRinsed,
+    TubLeft,
     TubUsed,
     Voided,
     WindowsOpened,
@@ -66,6 +67,7 @@ OF_A_CLEAN = (
     WindowsOpened,
     ItemBegun,
     TubUsed,
+    TubLeft,
 )
 """What goes with a clean, and is no news of its own in a month; whatever isn't here, known or not, is."""
 

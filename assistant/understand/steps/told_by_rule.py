@@ -5,7 +5,7 @@ from __future__ import annotations
 from assistant.core.household import Household
 from assistant.understand.named.added import is_to_be_added
 from assistant.understand.named.drains import nobody_knows
-from assistant.understand.named.waiting import asks_who_is_out, into_a_tub, outbreak_told, stays_in_the_tub, tub_cleaned
+from assistant.understand.named.waiting import asks_who_is_out, into_a_tub, outbreak_told, stays_in_the_tub, tub_told
 from assistant.understand.numbers.how_much_for import mix_for_many
 from assistant.understand.text.patterns import Pattern
 
@@ -52,7 +52,7 @@ def told_by_rule(plain: str, household: Household) -> str | None:
         return "dose"
     if is_to_be_added(plain):
         return "add"
-    if tub_cleaned(plain) or asks_who_is_out(plain):
+    if tub_told(plain) or asks_who_is_out(plain):
         return "tub"
     if stays_in_the_tub(plain):
         return "tub"

@@ -59,7 +59,7 @@ def test_what_vinegar_cleaned_is_told_as_not_disinfected_and_its_tub_as_to_wash(
     assert reply.values["cleaned_only"] == ("east tank",)
     assert "not disinfected" in words(reply)
     assert reply.values["tubs"] == ("blue tub",)
-    tool.say("tub", tubs=("blue tub",), cleaned=True)
+    tool.say("tub", tubs=("blue tub",), cleaned="disinfected")
     assert tool.say("day_end").values["tubs"] == ()
 
 
@@ -226,7 +226,7 @@ def test_after_fumes_the_way_back_in_is_only_without_smell(tool: Tool) -> None:
 
 def test_both_tubs_washed_are_both_noted(tool: Tool) -> None:
     cleaned_with_vinegar(tool)
-    tool.say("tub", tubs=("blue tub", "red tub"), cleaned=True)
+    tool.say("tub", tubs=("blue tub", "red tub"), cleaned="disinfected")
     assert tool.say("due").values["tubs"] == ()
 
 
