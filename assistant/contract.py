@@ -213,7 +213,7 @@ class Slots:
     rinsed_first: bool | None = None
     """Whether the bottle was rinsed out before it was filled; None: not said."""
     apart: tuple[tuple[str, tuple[str, ...]], ...] = ()
-    """Steps told of several enclosures, not the same of each: "sprayed the tank and washed the box"."""
+    """Steps or chores told of several enclosures, not the same of each: "sprayed the tank and washed the box"."""
     corrects: bool = False
     """It puts right what was recorded before: a fill, a step, or with what something was sprayed or begun."""
     plain_water: bool = False

@@ -142,15 +142,18 @@ def last_done(reading: Reading, world: World) -> Answer:
 def log_clean(reading: Reading, world: World) -> Answer:
     """Records chores for the record and the schedule; nothing becomes ready by it."""
     slots = reading.slots
-    homes = _homes(reading, world)
+    each = dict(slots.apart)
+    homes = tuple(home for home in _all(world) if home.name in each) or _homes(reading, world)
     if not homes:
         return ask(reading, world, ("enclosure",), "planning.logged_where", {"known": names_of("enclosure", world)})
-    if not slots.chores:
+    if not slots.chores and not each:
         return ask(reading, world, ("chore",), "planning.logged_what", {"homes": homes})
     at = slots.when.at if slots.when is not None else world.now
     if at > world.now:
         return ask(reading, world, ("when",), "planning.logged_ahead")
     names = tuple(home.name for home in homes)
+    each = each or dict.fromkeys(names, slots.chores)
+    chores = tuple(chore for chore in CHORES if any(chore in got for got in each.values()))
     before = _logged_before(world) if slots.corrects else None
     return Answer(
         reading.intent,
@@ -158,17 +161,24 @@ def log_clean(reading: Reading, world: World) -> Answer:
         "planning.logged",
         details={
             "homes": homes,
-            "chores": slots.chores,
+            "chores": chores,
+            "each": each,
             "at": at,
             "when": slots.when,
             "now": world.now,
             "open": tuple(name for name in names if is_open(world.state.rounds.get(name))),
             "corrects": before is not None,
         },
-        values={"recorded": True, "enclosures": names, "chores": slots.chores, "at": at},
+        values={
+            "recorded": True,
+            "enclosures": names,
+            "chores": chores,
+            "each": tuple({"enclosure": name, "chores": each[name]} for name in names),
+            "at": at,
+        },
         events=(
             *((Voided(before),) if before is not None else ()),
-            *(ChoreDone(name, chore, at) for name in names for chore in slots.chores),
+            *(ChoreDone(name, chore, at) for name in names for chore in each[name]),
         ),
     )
 

@@ -70,11 +70,14 @@ def _logged_too(look: Look, before: Reading, plain: str) -> Reading | None:
     if look.parsed.plain.endswith("?"):
         return None
     if _TOO.fullmatch(plain) and (slots.enclosures or slots.every_enclosure):
-        kept = replace(before.slots, enclosures=slots.enclosures, every_enclosure=slots.every_enclosure)
-        kept = replace(kept, when=slots.when or before.slots.when, chores=slots.chores or before.slots.chores)
+        chores = slots.chores or (() if before.slots.apart else before.slots.chores)  # of several, which is asked
+        kept = replace(before.slots, enclosures=slots.enclosures, every_enclosure=slots.every_enclosure, apart=())
+        kept = replace(kept, when=slots.when or before.slots.when, chores=chores, groups=(), racks=())
         return look.reading("log_clean", replace(kept, choices=slots.choices, corrects=False), BY_RULE)
     if _ONLY_ANOTHER.fullmatch(plain) and slots.enclosures and not slots.chores:
-        return look.reading("log_clean", replace(before.slots, enclosures=slots.enclosures, corrects=True), BY_RULE)
+        chores = () if before.slots.apart else before.slots.chores
+        meant = replace(before.slots, enclosures=slots.enclosures, chores=chores, apart=(), corrects=True)
+        return look.reading("log_clean", meant, BY_RULE)
     if (
         slots.when is not None
         and _IT_WAS.match(plain)

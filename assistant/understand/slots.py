@@ -16,6 +16,7 @@ from assistant.core.round.rounds import is_open
 from assistant.understand.named.added import adds_in
 from assistant.understand.named.by_kind import called_by_its_kind, of_the_one_open
 from assistant.understand.named.choosing_words import CHOOSING, job_in, methods_in, near_water, of_facts
+from assistant.understand.named.chores_apart import chores_apart
 from assistant.understand.named.chores_said import PLANNING, chores_in, clean_in, every_one, groups_named, racks_in
 from assistant.understand.named.drains import drains_in, wish_in
 from assistant.understand.named.from_to import taken_in
@@ -245,6 +246,9 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         groups = groups_named(plain) if asked.intent != "quarantine" and not slots.enclosures else ()
         slots = replace(slots, chores=chores_in(plain), groups=groups, racks=racks)
         every = (every or every_one(plain)) and not groups and not slots.enclosures
+    if asked.intent == "log_clean":
+        told_apart = chores_apart(plain, homes_in(parsed, asked), asked.world.household)
+        slots = replace(slots, apart=told_apart or (), chores=slots.chores if told_apart is not None else ())
     if asked.intent in CHOOSING:
         slots = _for_choosing(slots, parsed, asked)
     return replace(
@@ -257,7 +261,7 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         smell=told.smell if smells else None,
         wet=_wet(claims, told) if smells and asked.intent != "done" else None,
         openings=openings_in(plain) if asked.intent == "done" else None,
-        apart=steps_apart(parsed) if asked.intent == "done" and len(slots.enclosures) > 1 else (),
+        apart=steps_apart(parsed) if asked.intent == "done" and len(slots.enclosures) > 1 else slots.apart,
         every_enclosure=every or slots.every_enclosure,
         pressed=asked.intent == "return_check" and bool(_PRESSED.search(plain)),
         cold=(asked.intent == "return_check" and bool(_CHILLED.search(plain)))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping, Sequence
 from datetime import date, datetime
 
 from assistant.contract import Answer, Line
@@ -114,14 +114,25 @@ def _logged_ahead(answer: Answer) -> Line:
     return Line("That is still to come, so nothing is logged. When was it done?")
 
 
+WORDS_ALOUD = 25
+"""Words of a spoken line at most."""
+
+
+def _names(names: Sequence[str]) -> str:
+    return listed(names) if len(names) <= 3 else f"{len(names)} enclosures"
+
+
 def _logged(answer: Answer) -> Line:
     details = answer.details
     homes: tuple[Enclosure, ...] = details["homes"]
-    chores = listed(chore for chore in details["chores"])
     when = "" if details["when"] is None else f", {_ago(details['at'], details['now'])}"
-    where = homes[0].name if len(homes) == 1 else f"{len(homes)} enclosures"
-    say = f"{'Put right' if details['corrects'] else 'Logged'}: {where}, {chores}{when}."
-    lines = [say, f"{capital(listed(home.name for home in homes))}."]
+    each: Mapping[str, tuple[str, ...]] = details["each"]
+    alike = {got: [name for name in each if each[name] == got] for got in each.values()}
+    logged = [f"{_names(names)}, {listed(got)}" for got, names in alike.items()]
+    say = f"{'Put right' if details['corrects'] else 'Logged'}: {'; '.join(logged)}{when}."
+    if len(say.split()) > WORDS_ALOUD:
+        say = f"{'Put right' if details['corrects'] else 'Logged'}: {len(homes)} enclosures, each its own{when}."
+    lines = [say, *(f"- {capital(listed(names))}: {listed(got)}." for got, names in alike.items())]
     if details["open"]:
         lines.append(f"The clean open in {listed(details['open'])} stays open: this readies nothing.")
     return Line(say, "\n".join(lines))

@@ -15,7 +15,7 @@ _CHORES = (
         "water",
         Pattern(
             r"\b(?:fresh|new|clean|changed?|gave|given|refilled|topped up) (?:\S+ ){0,3}?waters?\b"
-            r"|\b(?:did|done|do|needs?) (?:\S+ ){0,3}waters?\b|\bthe waters\b"
+            r"|\b(?:did|done|do|needs?) (?:\S+ ){0,3}waters?\b|\bthe waters\b|^(?:just |only )*waters?$"
             r"|\bwaters? (?:is |are |was |bowls? )?(?:change\w*|done|fresh)\b|\bwater(?:ed|ing)\b"
         ),
     ),
@@ -31,6 +31,8 @@ _CHORES = (
         ),
     ),
 )
+IN_ORDER = tuple(chore for chore, _ in _CHORES)
+"""Chores in the order of the schedule's list."""
 _GROUPS = (
     ("healthy", re.compile(r"\bhealthy\b|\bresidents?\b")),
     ("new", re.compile(r"\bnew (?:ones|arrivals?|animals?)\b|\bnewcomers?\b|\bquarantined?(?: ones| animals)?\b")),
@@ -63,7 +65,7 @@ def chores_in(plain: str) -> tuple[str, ...]:
     """The chores named, in the order of the schedule's list."""
     plain = plain.replace("-", " ")
     if _ANYTHING.search(plain):
-        return tuple(chore for chore, _ in _CHORES)
+        return IN_ORDER
     return tuple(chore for chore, pattern in _CHORES if pattern.search(plain))
 
 

@@ -28,11 +28,13 @@ _CLEANED = Pattern(
 )
 _DISINFECTED = Pattern(r"\b(?:disinfect|saniti[sz]e|sterili[sz]e|bleach)\w*\b")
 _ASKS_IF_CLEAN = Pattern(
-    r"^(?:(?:and|so|ok|but|wait|um|hey) ,? ?)*(?:(?:is|are|was|were|has)\b|did (?:i|we|he|she|they|you|any\w*|some\w*)\b"
+    r"^(?:(?:and|so|ok|but|wait|um|hey) ,? ?)*(?:(?:is|are|was|were|has)\b|did (?:i|we|he|she|they"
+    r"|you|any\w*|some\w*)\b"
     r"|(?:have|had) (?:i|we|you|they|any\w*|some\w*)\b)|\?$"
 )
 _ASKS_ELSE = Pattern(
-    r"^(?:(?:and|so|ok|but) )*(?:how|what|when|where|which|who|why|should|shall|can|could|do|does|must|may|will|would)\b"
+    r"^(?:(?:and|so|ok|but) )*(?:how|what|when|where|which|who|why|should|shall|can|could|do|does"
+    r"|must|may|will|would)\b"
 )
 _NOT_CLEANED = Pattern(
     r"\b(?:not|never|nobody|no one|noone|none of|neither|without|nearly|almost|half|only|just rinsed|just washed|forgot"
@@ -111,7 +113,8 @@ _NOT_YET = Pattern(r"\b(?:not|never|will|going to|about to|let me|want to|need t
 _ALL_OUT = Pattern(
     r"^(?:(?:and|so|ok) )*(?:are |is )?(?:all (?:three|two|four|five|NUMBER|of them)|both|everyone|everybody"
     r"|they all|they both)"
-    r"(?: of them)? out ?\?$|^(?:(?:and|so|ok) )*(?:who is where|where is every(?:one|body)|where are they all)(?: \?)?$"
+    r"(?: of them)? out ?\?$|^(?:(?:and|so|ok) )*(?:who is where|where is every(?:one|body)"
+    r"|where are they all)(?: \?)?$"
 )
 
 
