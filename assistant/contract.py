@@ -254,8 +254,8 @@ class Slots:
     """It was said that a loose animal is found."""
     got_out: bool = False
     """After fumes: everybody is out, or it is asked when to go back in."""
-    asks_end: bool = False
-    """Of an outbreak: it is asked when that is over."""
+    of_illness: Literal["ends", "none", "unmarked", "asked"] | None = None
+    """Its end is asked; there is none after all; nobody is to be marked; the record is asked. None: it may be one."""
     tested: bool = False
     """A test was spoken of, and not only what was seen."""
     restart: str | None = None

@@ -50,11 +50,37 @@ def outbreak(reading: Reading, world: World) -> Answer:
     if slots.agents or slots.stocks or slots.bottles:
         about = replace(reading, slots=replace(slots, organisms=(organism,) if organism else ()))
         return _enough(works_on(about, world), home, organism)
-    if slots.asks_end:
+    if slots.of_illness == "ends":
         return _over(reading, home, organism, world)
+    if slots.of_illness is not None and not (slots.of_illness == "asked" and home is None):
+        return _as_it_stands(reading, home, organism, world)
     if slots.groups:
         return _mark(reading, home, cast(Group, slots.groups[0]), organism, world)
     return _first(reading, home, organism, world)
+
+
+def _as_it_stands(reading: Reading, home: Enclosure | None, organism: str | None, world: World) -> Answer:
+    """Good news, "don't mark her sick", or what is on record: nothing is shut off by it, and nothing marked sick."""
+    good = reading.slots.of_illness == "none"
+    sick = home is not None and home.group == "sick"
+    lasting = good and organism == "cryptosporidium"
+    if good and home is not None and sick and not lasting:
+        return _mark(reading, home, "healthy", organism, world)
+    fact = world.facts["outbreak-crypto-negative"]
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "outbreaks.as_it_stands",
+        details={
+            "home": home,
+            "good": good,
+            "unmarked": reading.slots.of_illness == "unmarked",
+            "fact": fact if lasting else None,
+        },
+        values={**_values(home, organism, ()), "isolate": sick, "order": "last" if sick else None},
+        cautions=("caution-vet",),
+        sources=(fact.cited(),) if lasting else (),
+    )
 
 
 def _over(reading: Reading, home: Enclosure | None, organism: str | None, world: World) -> Answer:

@@ -20,6 +20,7 @@ from assistant.understand.named.chores_apart import chores_apart
 from assistant.understand.named.chores_said import PLANNING, chores_in, clean_in, every_one, groups_named, racks_in
 from assistant.understand.named.drains import drains_in, wish_in
 from assistant.understand.named.from_to import taken_in
+from assistant.understand.named.good_news import of_illness, without_the_old
 from assistant.understand.named.items_said import begun_in, cracked_in, items_in, still_wet_in, ways_in
 from assistant.understand.named.left_out import left_out, without_the_left_out
 from assistant.understand.named.names import Mention, Thing
@@ -28,7 +29,6 @@ from assistant.understand.named.room_air import with_room_air
 from assistant.understand.named.surfaces_said import inside_said, soaks
 from assistant.understand.named.unknown_names import ROUND, unknown_names
 from assistant.understand.named.waiting import (
-    asks_end,
     groups_in,
     homes_of,
     marks_group,
@@ -214,11 +214,13 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         slots = replace(slots, tubs=tubs_in(plain), cleaned=tub_told(plain), shut_in=shut_in(plain))
     elif asked.intent == "outbreak":
         groups = groups_in(plain) if marks_group(plain) else ()
-        slots = replace(slots, groups=groups, asks_end=asks_end(plain), tested=speaks_of_a_test(plain))
+        slots = replace(slots, groups=groups, of_illness=of_illness(plain), tested=speaks_of_a_test(plain))
+        slots = without_the_old(slots, parsed, asked.world.household)
     elif asked.intent == "add":
         slots = replace(slots, adds=adds_in(plain), unknown=(), faulty=(), choices=())
     elif asked.intent == "quarantine":
         slots = replace(slots, restart=restart_in(plain))
+        slots = without_the_old(slots, parsed, asked.world.household)
     elif asked.intent == "spill":
         slots = replace(slots, wish="neutralising" if neutralises(plain) else None)
     elif asked.intent == "pour_away":

@@ -258,16 +258,6 @@ def speaks_of_a_test(plain: str) -> bool:
     return re.search(r"\b(?:test\w*|positive|swab\w*|results?)\b", plain) is not None
 
 
-_ENDS = Pattern(
-    r"^(?:and |so )?(?:when|how long|how do i know|how will i know|is it)\b.*\b(?:gone|over|rid|ends?|clear)\b"
-)
-
-
-def asks_end(plain: str) -> bool:
-    """True when it is asked when an outbreak is over."""
-    return _ENDS.search(plain) is not None
-
-
 _NEUTRAL = Pattern(
     r"\bneutrali[sz]\w*\b|\b(?:put|pour|tip|use|spray|throw|add)\b(?: \S+){0,3} (?:AGENT|STOCK|BOTTLE|baking soda|soda)"
     r"(?: \w+)? (?:on|onto|over|to) (?:it|that|the (?:puddle|spill|mess)|top)\b"

@@ -5,6 +5,7 @@ from __future__ import annotations
 from assistant.core.household import Household
 from assistant.understand.named.added import is_to_be_added
 from assistant.understand.named.drains import nobody_knows
+from assistant.understand.named.good_news import good_news
 from assistant.understand.named.waiting import asks_who_is_out, into_a_tub, outbreak_told, stays_in_the_tub, tub_told
 from assistant.understand.numbers.how_much_for import mix_for_many
 from assistant.understand.text.patterns import Pattern
@@ -58,7 +59,7 @@ def told_by_rule(plain: str, household: Household) -> str | None:
         return "tub"
     if into_a_tub(plain):
         return MOVED_OUT
-    if outbreak_told(plain):
+    if outbreak_told(plain) or good_news(plain):
         return "outbreak"
     if nobody_knows(plain):
         return "unknown_bottle"

@@ -231,7 +231,9 @@ def test_both_tubs_washed_are_both_noted(tool: Tool) -> None:
 
 
 def test_mites_are_over_after_the_weeks_of_the_rule(tool: Tool) -> None:
-    reading = Reading("when are the mites gone", "outbreak", Slots(organisms=("mites",), asks_end=True), confidence=1.0)
+    reading = Reading(
+        "when are the mites gone", "outbreak", Slots(organisms=("mites",), of_illness="ends"), confidence=1.0
+    )
     assert "six weeks" in words(tool.hear(reading))  # facts/outbreaks.toml, outbreak-mites-over: practice
 
 

@@ -27,7 +27,7 @@ HOUSEHOLD = Household(enclosures=(home("a", "healthy"), home("b", "healthy"), ho
         ("ENCLOSURE got a deep clean and ENCLOSURE got water", (("a", DEEP), ("b", WATER))),
         ("spot clean and water for ENCLOSURE , just water for ENCLOSURE", (("a", (*WATER, *SPOT)), ("b", WATER))),
         ("spot cleaned ENCLOSURE but only watered ENCLOSURE", (("a", SPOT), ("b", WATER))),
-        ("spot cleaned healthy ones and deep cleaned the sick one", (("a", SPOT), ("b", SPOT), ("c", SPOT), ("d", DEEP))),
+        ("spot cleaned healthy ones , deep cleaned the sick one", (("a", SPOT), ("b", SPOT), ("c", SPOT), ("d", DEEP))),
         ("spot cleaned all but ENCLOSURE , just watered that", (("b", SPOT), ("c", SPOT), ("d", SPOT), ("a", WATER))),
     ],
 )  # fmt: skip
