@@ -104,6 +104,9 @@ def _home(reading: Reading, world: World) -> Enclosure | None:
     before = world.talk.last_reading
     if not names and before is not None and before.intent == "outbreak":
         names += before.slots.enclosures
+    asked = world.talk.pending
+    if not names and asked is not None and asked.waits(world.now) and asked.reading.intent == "outbreak":
+        names += asked.reading.slots.enclosures  # "mark her sick", asked a turn or two ago whether to
     rounds = open_rounds(world)
     if not names and len(rounds) == 1:
         names.append(rounds[0].enclosure)
@@ -159,7 +162,7 @@ def _first(reading: Reading, home: Enclosure | None, organism: str | None, world
     if sick:
         return answer
     marking = replace(reading, slots=replace(reading.slots, enclosures=(home.name,)))
-    return replace(answer, pending=Pending(reading, world.now, on_yes=_marked(marking, home, "sick", organism, world)))
+    return replace(answer, pending=Pending(marking, world.now, on_yes=_marked(marking, home, "sick", organism, world)))
 
 
 # ---------------------------------------------------------------- the group

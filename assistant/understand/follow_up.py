@@ -304,9 +304,27 @@ _TELLS_A_STEP = Pattern(r"\b(?:sprayed|misted|soaked|rinsed|washed|wiped|squirte
 
 
 def _over(plain: str) -> bool | None:
-    if re.search(r"\b(?:over|again|afresh|anew|new|scratch|beginning|restart)\b", plain):
+    """Whether an open clean starts over (True) or goes on, by words that say hardly anything else; None: neither.
+
+    "Does bleach work on glass" has an "on" in it and "say that again" an "again": a clean begun anew by these is lost.
+    """
+    if not _ONLY_OF_GOING_ON.fullmatch(plain.strip(" .!,")) or _ASKS_OF_IT.match(plain) or plain.endswith("?"):
+        return None
+    if _FROM_THE_START.search(plain):
         return True
     return False if re.search(r"\b(?:on|continue|carry|keep|resume|finish)\b", plain) else None
+
+
+_ONLY_OF_GOING_ON = Pattern(
+    r"(?:(?:yes|yeah|yep|ok|no|nope|please|just|then|now|um|er|oh|well|right|so|actually|i|we|let|us|want|to|will|would"
+    r"|like|better|rather|can|could|start|begin|do|go|going|over|again|afresh|anew|new|fresh|one|scratch|beginning|top"
+    r"|restart|from|the|a|it|this|that|with|on|carry|continue|keep|resume|finish|ENCLOSURE|ANIMAL|him|her|clean|round"
+    r"|where|left|off|am|was|and|my|think|guess|,)(?: |$))+"
+)
+_FROM_THE_START = Pattern(
+    r"\b(?:over|afresh|anew|scratch|beginning|restart|top)\b|\b(?:start|begin|do)\b.*\bagain\b|\b(?:new|fresh)\b"
+)
+_ASKS_OF_IT = Pattern(r"^(?:so |and |ok )*(?:do|should|shall|did|does|what|how|where) (?:i|we|you|it)\b")
 
 
 def _ratio_word(plain: str) -> Any:

@@ -122,7 +122,7 @@ class InTalk:
         full = look.chances[look.top] >= ENOUGH and look.top not in (OUTSIDE, before.intent, "yes", "no")
         full = full and (look.top != "tub" or may_be("tub", look.parsed, look.claims))
         full = full and not (look.top in _OF_AN_AMOUNT and follow_up.asks_for_another(look.parsed))
-        full = full and not (pending is None and self._only_names(look, before))
+        full = full and not ((pending is None or pending.missing) and self._only_names(look, before))
         full = full and not (before.intent in OF_ITEMS and _names_an_item(look))
         slots = replace(look.slots(before.intent), place=follow_up.place_in(look.parsed.plain))
         if pending is not None and "step" in pending.missing:

@@ -27,6 +27,8 @@ def of_the_last_answer(look: Look) -> Reading | None:
         return _for_how_long(look, before)
     if _FOR_HOW_LONG.fullmatch(plain) and "long" in plain and before.intent in _WITH_A_PRODUCT:
         return _how_long_with_it(look, before)
+    if before.intent == "outbreak" and before.slots.of_illness is None and _ON_WHOM.fullmatch(plain):
+        return _on_another(look, before)
     if before.intent == "outbreak" and before.slots.organisms and _ENOUGH_FOR_IT.match(plain):
         slots = replace(look.slots("works_on"), organisms=before.slots.organisms)
         return look.reading("works_on", slots, 0.9)
@@ -39,6 +41,19 @@ def of_the_last_answer(look: Look) -> Reading | None:
     if before.intent == "dose" and last.outcome is Outcome.ANSWER:
         return _put_in_instead(look, last)
     return None
+
+
+def _on_another(look: Look, before: Reading) -> Reading | None:
+    """ "On pepper", right after a sign was told: it is that one's, whatever was taken for granted or asked of it."""
+    slots = look.slots("outbreak")
+    meant = replace(before.slots, enclosures=slots.enclosures, choices=slots.choices)
+    return replace(before, question=look.parsed.text, slots=meant, doubts=(), spoken=look.spoken)
+
+
+_ON_WHOM = Pattern(
+    r"(?:(?:no|nope|sorry|wait|actually|and|it|that|he|is|was|i|mean|meant|saw) ,? ?)*(?:it )?(?:on|in|from|with)"
+    r" (?:the |my )?(?:ENCLOSURE|ANIMAL)(?: one)?"
+)
 
 
 def _for_how_long(look: Look, before: Reading) -> Reading | None:
