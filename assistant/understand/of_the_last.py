@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import timedelta
 from fractions import Fraction
 
 from assistant.contract import Outcome, Reading, Reply, Slots
@@ -84,7 +85,10 @@ def _logged_too(look: Look, before: Reading, plain: str) -> Reading | None:
     slots = look.slots("log_clean")
     if look.parsed.plain.endswith("?"):
         return None
-    if _TOO.fullmatch(plain) and (slots.enclosures or slots.every_enclosure):
+    if _DAY_BEFORE.fullmatch(plain) and before.slots.when is not None and before.slots.when.to_the != "week":
+        day = replace(before.slots.when, at=before.slots.when.at - timedelta(days=1), others=())
+        return look.reading("log_clean", replace(before.slots, when=day, corrects=True), BY_RULE)
+    if (_TOO.fullmatch(plain) or _AND_THAT_ONE.fullmatch(plain)) and (slots.enclosures or slots.every_enclosure):
         chores = slots.chores or (() if before.slots.apart else before.slots.chores)  # of several, which is asked
         kept = replace(before.slots, enclosures=slots.enclosures, every_enclosure=slots.every_enclosure, apart=())
         kept = replace(kept, when=slots.when or before.slots.when, chores=chores, groups=(), racks=())
@@ -128,6 +132,14 @@ _ENOUGH_FOR_IT = Pattern(
     r"|AGENT|STOCK)$"
 )
 _OF_A_GERM = frozenset({"works_on", "choose_agent", "outbreak"})
+_DAY_BEFORE = Pattern(
+    r"(?:(?:no|nope|actually|wait|sorry|i meant|i mean|it was|make that|that was) ,? ?)*the day before"
+    r"(?: that)?(?: sorry)?"
+)
+_AND_THAT_ONE = Pattern(
+    r"(?:and|also|plus)(?: i)?(?: did)? (?:the |my )?(?:ENCLOSURE|ANIMAL)"
+    r"(?:(?: ,)?(?: and)?(?: the| my)? (?:ENCLOSURE|ANIMAL))*"
+)
 _TOO = Pattern(
     r"(?:(?:and|i|we|also|then|oh|yes|plus) )*(?:(?:did|done|do|log|logged|same (?:for|with)|the same for|as well as)"
     r" )?(?:the )?(?:ENCLOSURE|ANIMAL)(?:(?: ,)?(?: and)?(?: the)? (?:ENCLOSURE|ANIMAL))*(?: \S+){0,3}?"

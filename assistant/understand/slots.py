@@ -245,7 +245,10 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     if asked.intent in PLANNING:
         racks = racks_in(parsed.text, asked.world.household)
         slots = replace(slots, enclosures=()) if racks else slots  # "the east rack" is no tank
-        groups = groups_named(plain) if asked.intent != "quarantine" and not slots.enclosures else ()
+        groups = groups_named(plain) if asked.intent != "quarantine" else ()
+        if asked.intent == "order" and len(groups) > 1:
+            slots = replace(slots, enclosures=())  # "the sick one or the new one" is asked of both
+        groups = groups if not slots.enclosures else ()
         slots = replace(slots, chores=chores_in(plain), groups=groups, racks=racks)
         every = (every or every_one(plain)) and not groups and not slots.enclosures
     if asked.intent == "log_clean":

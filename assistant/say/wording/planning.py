@@ -35,16 +35,36 @@ def _due(answer: Answer) -> Line:
     lines = [f"- {capital(one.enclosure.name)}: {CHORE[one.chore]}, {_when(one)}." for one in details["told"]]
     lines += [f"- {capital(tub)}: used, not washed and disinfected since." for tub in tubs]
     lines += [f"- {capital(item)}: by the clock still in." for item in items]
+    by = f" by {_day_to_come(details['until'], details['now'])}" if details["until"] is not None else ""
     if not due:
         first = every[0]
-        say = f"Nothing due today. Next: {first.enclosure.name}, {CHORE[first.chore]}, {_when(first)}.{wash}"
+        coming = f"{first.enclosure.name}, {CHORE[first.chore]}, {_when(first)}"
+        say = f"Nothing due{by or ' today'}. Next: {coming}.{wash}"
         return Line(say, "\n".join([say, *lines]))
     first = due[0]
     if len(due) == 1:
-        say = f"1 due: {first.enclosure.name}, {CHORE[first.chore]}, {_when(first)}.{wash}"
+        say = f"1 due{by}: {first.enclosure.name}, {CHORE[first.chore]}, {_when(first)}.{wash}"
     else:
-        say = f"{len(due)} due. First: {first.enclosure.name}, {CHORE[first.chore]}, {_when(first)}.{wash}"
+        say = f"{len(due)} due{by}. First: {first.enclosure.name}, {CHORE[first.chore]}, {_when(first)}.{wash}"
     return Line(say, "\n".join([say, *lines]))
+
+
+def _day_to_come(day: date, now: datetime) -> str:
+    days = (day - now.date()).days
+    return "tomorrow" if days == 1 else f"{day:%A}" if days < 7 else f"{day.day} {day:%B}"
+
+
+PLACES = ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")
+
+
+def _place(asked: Enclosure, homes: Sequence[Enclosure]) -> str:
+    """Where one comes in the round, and why."""
+    at = homes.index(asked)
+    why = {"sick": ": it's sick", "new": ": it's in quarantine", "healthy": ""}[asked.group]
+    if at == len(homes) - 1:
+        return f"{capital(asked.name)} last of {len(homes)}{why}. First: {homes[0].name}."
+    place = PLACES[at] if at < len(PLACES) else f"number {at + 1}"
+    return f"{capital(asked.name)} {place} of {len(homes)}{why}. Last: {homes[-1].name}."
 
 
 def _order(answer: Answer) -> Line:
@@ -56,6 +76,8 @@ def _order(answer: Answer) -> Line:
     say = f"{len(homes)} to do: {', then '.join(names)}."
     if len(homes) == 1:
         say = f"Only {names[0]}."
+    elif details["asked"] is not None:
+        say = _place(details["asked"], homes)
     elif len(say.split()) > 20:
         say = f"{len(homes)} to do: {names[0]} first, {names[-1]} last. The order is on the screen."
     lines = []
@@ -112,6 +134,13 @@ def _logged_what(answer: Answer) -> Line:
 
 def _logged_ahead(answer: Answer) -> Line:
     return Line("That is still to come, so nothing is logged. When was it done?")
+
+
+def _logged_open(answer: Answer) -> Line:
+    still_open = listed(answer.details["still_open"][:2])
+    return Line(
+        f"The clean of {still_open} is still open, and is logged when it's finished. Log this one all the same?"
+    )
 
 
 WORDS_ALOUD = 25
@@ -196,6 +225,7 @@ LINES: dict[str, Callable[[Answer], Line]] = {
     "planning.logged_what": _logged_what,
     "planning.logged_ahead": _logged_ahead,
     "planning.logged": _logged,
+    "planning.logged_open": _logged_open,
     "planning.quarantine_which": _quarantine_which,
     "planning.quarantine": _quarantine,
     "planning.restart": _restart,
