@@ -29,6 +29,7 @@ from assistant.understand.takes import given_to
 from assistant.understand.text.patterns import Pattern
 from assistant.understand.text.short_slips import LONGEST, told_apart
 from assistant.understand.text.words import ARTICLES
+from assistant.understand.treated_on import treated_on
 
 
 class InTalk:
@@ -68,7 +69,8 @@ class InTalk:
             told = wet_answer(look, pending)
             if told is not None:
                 return told
-        answer = self._yes_or_no(look, pending) or shared_on(look, pending) or of_the_last_answer(look)
+        answer = self._yes_or_no(look, pending) or shared_on(look, pending)
+        answer = answer or treated_on(look) or of_the_last_answer(look)
         if answer is not None:
             return answer
         if pending is not None:

@@ -16,7 +16,7 @@ from assistant.core.round.rounds import is_open
 from assistant.understand.named.added import adds_in
 from assistant.understand.named.by_kind import called_by_its_kind, of_the_one_open
 from assistant.understand.named.choosing_words import CHOOSING, job_in, methods_in, near_water, of_facts
-from assistant.understand.named.chores_apart import chores_apart
+from assistant.understand.named.chores_apart import chores_apart, chores_beside, fills_beside
 from assistant.understand.named.chores_said import PLANNING, chores_in, clean_in, every_one, groups_named, racks_in
 from assistant.understand.named.drains import drains_in, wish_in
 from assistant.understand.named.from_to import taken_in
@@ -251,7 +251,10 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         groups = groups if not slots.enclosures else ()
         slots = replace(slots, chores=chores_in(plain), groups=groups, racks=racks)
         every = (every or every_one(plain)) and not groups and not slots.enclosures
+    if asked.intent in ("mixed", "rinsed_out"):
+        slots = replace(slots, chores=chores_beside(plain))
     if asked.intent == "log_clean":
+        slots = replace(slots, bottles=slots.bottles if fills_beside(plain) else ())
         told_apart = chores_apart(plain, homes_in(parsed, asked), asked.world.household)
         slots = replace(slots, apart=told_apart or (), chores=slots.chores if told_apart is not None else ())
     if asked.intent in CHOOSING:

@@ -8,7 +8,7 @@ from datetime import date, datetime
 from assistant.contract import Answer, Line
 from assistant.core.household import Enclosure
 from assistant.core.shelf.chores import Due
-from assistant.say.wording.plain import capital, clock, count, listed
+from assistant.say.wording.plain import MOST_WORDS, capital, clock, count, listed
 
 CHORE = {"water": "fresh water", "spot clean": "spot clean", "deep clean": "deep clean"}
 DONE = {"water": "watered", "spot clean": "spot-cleaned", "deep clean": "deep-cleaned"}
@@ -143,10 +143,6 @@ def _logged_open(answer: Answer) -> Line:
     )
 
 
-WORDS_ALOUD = 25
-"""Words of a spoken line at most."""
-
-
 def _names(names: Sequence[str]) -> str:
     return listed(names) if len(names) <= 3 else f"{len(names)} enclosures"
 
@@ -159,7 +155,7 @@ def _logged(answer: Answer) -> Line:
     alike = {got: [name for name in each if each[name] == got] for got in each.values()}
     logged = [f"{_names(names)}, {listed(got)}" for got, names in alike.items()]
     say = f"{'Put right' if details['corrects'] else 'Logged'}: {'; '.join(logged)}{when}."
-    if len(say.split()) > WORDS_ALOUD:
+    if len(say.split()) > MOST_WORDS:
         say = f"{'Put right' if details['corrects'] else 'Logged'}: {len(homes)} enclosures, each its own{when}."
     lines = [say, *(f"- {capital(listed(names))}: {listed(got)}." for got, names in alike.items())]
     if details["open"]:

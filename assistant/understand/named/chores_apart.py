@@ -97,6 +97,23 @@ def _items(parts: Sequence[str], left: list[str], household: Household) -> list[
     return None if left_over and items else items
 
 
+def chores_beside(plain: str) -> tuple[str, ...]:
+    """Chores of animals told in one breath with something else, in the parts that name no product."""
+    parts = [part for part in _PARTS.split(plain.strip(" .!?,")) if not _PRODUCT.search(part)]
+    named = [part for part in parts if _HOME.search(part) or _ALL.search(part) or groups_named(part) or every_one(part)]
+    return tuple(dict.fromkeys(chore for part in named for chore in chores_in(part)))
+
+
+def fills_beside(plain: str) -> bool:
+    """True when a bottle is told to be filled or emptied in one breath with chores."""
+    return any(_BOTTLE.search(part) and _FILLS.search(part) for part in _PARTS.split(plain))
+
+
+_PRODUCT = Pattern(r"\b(?:AGENT|STOCK|BOTTLE|VOLUME|MIX)\b")
+_BOTTLE = Pattern(r"\bBOTTLE\b")
+_FILLS = Pattern(r"\b(?:filled|refilled|mixed|made|topped|rinsed|emptied|poured|flushed)\b")
+
+
 def _verb_follows(parts: Sequence[str], part: str) -> bool:
     """The next part that tells a chore has its home before it: "basil got a deep clean"."""
     after = parts[list(parts).index(part) + 1 :]
