@@ -166,6 +166,14 @@ def log_clean(reading: Reading, world: World) -> Answer:
         return ask(reading, world, ("enclosure",), "planning.logged_where", {"known": names_of("enclosure", world)})
     if not slots.chores and not each:
         return ask(reading, world, ("chore",), "planning.logged_what", {"homes": homes})
+    if slots.some_time_ago:
+        values = {
+            "recorded": False,
+            "enclosures": tuple(home.name for home in homes),
+            "chores": slots.chores,
+            "at": None,
+        }
+        return Answer(reading.intent, Outcome.ASK, "planning.logged_two_days", values=values, missing=("when",))
     at = _done_at(slots.when, world.now)
     if at > world.now:
         return ask(reading, world, ("when",), "planning.logged_ahead")

@@ -20,6 +20,8 @@ def shared_on(look: Look, pending: Pending | None) -> Reading | None:
     plain = look.parsed.plain.strip(" .!,")
     if before is None or not _NOTHING_ELSE.fullmatch(plain):
         return None
+    if look.claims.done and not _GOES_ON.match(plain):
+        return None  # "clover's back", "pepper is out": told of the animal
     slots = look.slots("share_tool")
     ends = ends_in(plain, homes_in(look.parsed, Asked("share_tool", look.claims, look.world)))
     turned = turned_round(plain)
@@ -60,10 +62,13 @@ def _said(slots: Slots) -> tuple[str, str]:
     return (slots.enclosures[0] if slots.enclosures else "", "")
 
 
+_GOES_ON = Pattern(
+    r"(?:(?:ok|so|no|sorry) )*(?:and|or|what|how|if|from|then)\b(?! (?:he|she|it|ENCLOSURE|ANIMAL) ?(?:is|'s)\b)"
+)
 _NOTHING_ELSE = Pattern(
     r"(?:(?:ENCLOSURE|ANIMAL|and|or|so|ok|no|nope|not|wait|sorry|actually|i|we|you|meant|mean|said|rather|what|how|about"
     r"|if|it|they|them|that|those|this|these|the|a|an|my|our|his|her|its|their|any|all|one|ones|same|same for"
-    r"|was|were|is|are|been|has|have|had|can|could|may|should|use|used|using|go|goes|going|come|came|comes|then|now"
+    r"|was|were|been|has|have|had|can|could|may|should|use|used|using|go|goes|going|come|came|comes|then|now"
     r"|from|to|into|in|on|onto|of|off|out|after|for|with|at|over|between|back|again|round|around|other|opposite"
     r"|wrong|way|direction|vice|versa|reverse|too|also|as|well|instead|straight"
     r"|new|quarantined?|isolation|newcomers?|arrivals?|animals?|sick|ill|poorly|infected|hospital|crypto|positive"

@@ -16,11 +16,11 @@ from assistant.core.round.rounds import is_open
 from assistant.understand.named.added import adds_in
 from assistant.understand.named.by_kind import called_by_its_kind, of_the_one_open
 from assistant.understand.named.choosing_words import CHOOSING, job_in, methods_in, near_water, of_facts
-from assistant.understand.named.chores_apart import chores_apart, chores_beside, fills_beside
+from assistant.understand.named.chores_apart import chores_apart, chores_beside, fills_beside, on_two_days
 from assistant.understand.named.chores_said import PLANNING, chores_in, clean_in, every_one, groups_named, racks_in
 from assistant.understand.named.drains import drains_in, wish_in
 from assistant.understand.named.from_to import taken_in
-from assistant.understand.named.good_news import of_illness, without_the_old
+from assistant.understand.named.good_news import of_illness, one_is_well, without_the_old
 from assistant.understand.named.items_said import begun_in, cracked_in, items_in, still_wet_in, ways_in
 from assistant.understand.named.left_out import left_out, without_the_left_out
 from assistant.understand.named.names import Mention, Thing
@@ -215,6 +215,7 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     elif asked.intent == "outbreak":
         groups = groups_in(plain) if marks_group(plain) else ()
         slots = replace(slots, groups=groups, of_illness=of_illness(plain), tested=speaks_of_a_test(plain))
+        slots = replace(slots, enclosures=()) if one_is_well(plain) else slots
         slots = without_the_old(slots, parsed, asked.world.household)
     elif asked.intent == "add":
         slots = replace(slots, adds=adds_in(plain), unknown=(), faulty=(), choices=())
@@ -254,7 +255,7 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     if asked.intent in ("mixed", "rinsed_out"):
         slots = replace(slots, chores=chores_beside(plain))
     if asked.intent == "log_clean":
-        slots = replace(slots, bottles=slots.bottles if fills_beside(plain) else ())
+        slots = replace(slots, bottles=slots.bottles if fills_beside(plain) else (), some_time_ago=on_two_days(plain))
         told_apart = chores_apart(plain, homes_in(parsed, asked), asked.world.household)
         slots = replace(slots, apart=told_apart or (), chores=slots.chores if told_apart is not None else ())
     if asked.intent in CHOOSING:

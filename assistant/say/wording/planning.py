@@ -136,6 +136,10 @@ def _logged_ahead(answer: Answer) -> Line:
     return Line("That is still to come, so nothing is logged. When was it done?")
 
 
+def _logged_two_days(answer: Answer) -> Line:
+    return Line("Nothing logged: that's two days at once. Tell me one day at a time.")
+
+
 def _logged_open(answer: Answer) -> Line:
     still_open = listed(answer.details["still_open"][:2])
     return Line(
@@ -221,6 +225,7 @@ LINES: dict[str, Callable[[Answer], Line]] = {
     "planning.logged_what": _logged_what,
     "planning.logged_ahead": _logged_ahead,
     "planning.logged": _logged,
+    "planning.logged_two_days": _logged_two_days,
     "planning.logged_open": _logged_open,
     "planning.quarantine_which": _quarantine_which,
     "planning.quarantine": _quarantine,

@@ -104,6 +104,19 @@ def chores_beside(plain: str) -> tuple[str, ...]:
     return tuple(dict.fromkeys(chore for part in named for chore in chores_in(part)))
 
 
+def on_two_days(plain: str) -> bool:
+    """ "Pepper yesterday and juniper today": no one day is that of both."""
+    days = {_TODAY.sub("today", day) for day in _DAY.findall(plain)}
+    return len(days) > 1
+
+
+_TODAY = Pattern(r"this (?:morning|afternoon|evening)|tonight|just now")
+_DAY = Pattern(
+    r"\b(day before yesterday|yesterday|today|tonight|just now|this (?:morning|afternoon|evening)|last night"
+    r"|(?:mon|tues|wednes|thurs|fri|satur|sun)day)\b"
+)
+
+
 def fills_beside(plain: str) -> bool:
     """True when a bottle is told to be filled or emptied in one breath with chores."""
     return any(_BOTTLE.search(part) and _FILLS.search(part) for part in _PARTS.split(plain))

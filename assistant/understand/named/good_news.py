@@ -35,7 +35,11 @@ _NONE = Pattern(
 )
 _BAD_AFTER_ALL = Pattern(
     rf"\bnot (?:\w+ )?(?:fine|ok|well|clear|healthy|good|right|negative|cleared)\b|{_GERM}.*{_GERM}|\bfalse negative\b"
-    r"|\bbut\b.*\b(?:sick|ill|positive|mites?|ORGANISM)\b|\bpositive\b.*\bnegative\b|\bnegative\b.*\bpositive\b"
+    r"|\bbut\b|\bbefore\b|\blike (?:this|that|these|those)\b|(?:ENCLOSURE|ANIMAL)\b.*\b(?:ENCLOSURE|ANIMAL)\b"
+    r"|\b(?:will|going to|should|could|might|may) (?:\w+ )?be\b"
+    rf"|\bvet\b.*\b(?:fine|ok|okay|well|clear|good)\b (?:to|for|idea|that)\b|\b(?:fine|ok|okay"
+    rf"|good)\b.*\b(?:{_GERM}|{_SICK})\b"
+    r"|\bpositive\b.*\bnegative\b|\bnegative\b.*\bpositive\b"
 )
 _UNMARKED = Pattern(
     r"\b(?:do not|never|should not|did not (?:want to|mean to)) (?:mark|list|set|count)\b"
@@ -68,6 +72,14 @@ def of_illness(plain: str) -> OfIllness | None:
 def good_news(plain: str) -> bool:
     """True where it is told that nobody is ill, or nobody to be marked so: known by its signs alone."""
     return of_illness(plain) in ("none", "unmarked")
+
+
+def one_is_well(plain: str) -> bool:
+    """ "No mites on juniper but pepper has some": of two named one is well, and which is ill is to be asked."""
+    return _NONE.search(plain) is not None and _TWO.search(plain) is not None
+
+
+_TWO = Pattern(r"(?:ENCLOSURE|ANIMAL)\b.*\b(?:ENCLOSURE|ANIMAL)\b")
 
 
 # ---------------------------------------------------------------- the new one

@@ -36,6 +36,11 @@ _ASKS_ELSE = Pattern(
     r"^(?:(?:and|so|ok|but) )*(?:how|what|when|where|which|who|why|should|shall|can|could|do|does"
     r"|must|may|will|would)\b"
 )
+_WASHED_IN_IT = Pattern(
+    r"\b(?:washed|cleaned|disinfected|scrubbed|bleached|rinsed|soaked) (?:\S+ ){1,4}in (?:the |a |my )?"
+    rf"(?:\w+ ){{1,2}}{_IN}\b"
+)
+""" "Washed the tongs in the blue tub": they, and not the tub."""
 _NOT_CLEANED = Pattern(
     r"\b(?:not|never|nobody|no one|noone|none of|neither|without|nearly|almost|half|only|just rinsed|just washed|forgot"
     r"|forgotten|forget|need\w*|should|will|would|going to|gonna|about to|want\w*|have to|has to|must|meant to|supposed"
@@ -146,7 +151,7 @@ def tub_told(plain: str) -> Literal["disinfected", "washed", "not", "asked"] | N
 
     Only what is told of as done, and as disinfected, is that: a tub taken as clean is one for the next animal.
     """
-    if not tubs_in(plain) or _CLEANED.search(plain) is None or _ASKS_ELSE.match(plain):
+    if not tubs_in(plain) or _CLEANED.search(plain) is None or _ASKS_ELSE.match(plain) or _WASHED_IN_IT.search(plain):
         return None
     if _ASKS_IF_CLEAN.search(plain):
         return "asked"
