@@ -213,7 +213,7 @@ class Slots:
     rinsed_first: bool | None = None
     """Whether the bottle was rinsed out before it was filled; None: not said."""
     apart: tuple[tuple[str, tuple[str, ...]], ...] = ()
-    """Steps told of several enclosures, not the same of each: "sprayed the tank and washed the box"."""
+    """Steps or chores told of several enclosures, not the same of each: "sprayed the tank and washed the box"."""
     corrects: bool = False
     """It puts right what was recorded before: a fill, a step, or with what something was sprayed or begun."""
     plain_water: bool = False
@@ -242,8 +242,8 @@ class Slots:
     """The gate is not asked but pressed: "just tell me it's fine"."""
     tubs: tuple[str, ...] = ()
     """Waiting tubs, as the keeper calls them: "blue tub"."""
-    cleaned: bool = False
-    """A waiting tub is said to be washed and disinfected."""
+    cleaned: Literal["disinfected", "washed", "not", "asked"] | None = None
+    """What is said of a waiting tub: that, washed alone, not disinfected, or it is asked."""
     drains: tuple[str, ...] = ()
     """Where something is to be poured: "kitchen sink", "toilet", "garden" ..."""
     setting: tuple[str, str] | None = None
@@ -254,8 +254,8 @@ class Slots:
     """It was said that a loose animal is found."""
     got_out: bool = False
     """After fumes: everybody is out, or it is asked when to go back in."""
-    asks_end: bool = False
-    """Of an outbreak: it is asked when that is over."""
+    of_illness: Literal["ends", "none", "unmarked", "asked"] | None = None
+    """Its end is asked; there is none after all; nobody is to be marked; the record is asked. None: it may be one."""
     tested: bool = False
     """A test was spoken of, and not only what was seen."""
     restart: str | None = None

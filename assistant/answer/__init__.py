@@ -27,7 +27,7 @@ def answer_to(reading: Reading, world: World) -> Answer:
     if trouble is not None:
         return trouble
     answer = _with_touches(handler_of(question.family, reading.intent)(reading, world), reading, world)
-    answer = _with_what_comes_first(answer, world)
+    answer = _with_what_is_left(_with_what_comes_first(answer, world), reading)
     return answer if question.family == "harm" else _said_back(answer, reading, world)  # first aid waits for no "yes"
 
 
@@ -67,6 +67,14 @@ def _with_what_comes_first(answer: Answer, world: World) -> Answer:
         return answer
     homes = tuple(world.household.enclosure(one.enclosure) for one in world.state.loose)
     return replace(answer, details={**answer.details, "loose": homes})
+
+
+def _with_what_is_left(answer: Answer, reading: Reading) -> Answer:
+    """The same, with what the sentence told besides and nobody records: never left out in silence."""
+    slots = reading.slots
+    left = "chore" if reading.intent in ("mixed", "rinsed_out") and slots.chores else ""
+    left = "bottle" if reading.intent == "log_clean" and slots.bottles and answer.events else left
+    return replace(answer, details={**answer.details, "left_untold": left}) if left else answer
 
 
 def _with_touches(answer: Answer, reading: Reading, world: World) -> Answer:

@@ -50,11 +50,37 @@ def outbreak(reading: Reading, world: World) -> Answer:
     if slots.agents or slots.stocks or slots.bottles:
         about = replace(reading, slots=replace(slots, organisms=(organism,) if organism else ()))
         return _enough(works_on(about, world), home, organism)
-    if slots.asks_end:
+    if slots.of_illness == "ends":
         return _over(reading, home, organism, world)
+    if slots.of_illness is not None and not (slots.of_illness == "asked" and home is None):
+        return _as_it_stands(reading, home, organism, world)
     if slots.groups:
         return _mark(reading, home, cast(Group, slots.groups[0]), organism, world)
     return _first(reading, home, organism, world)
+
+
+def _as_it_stands(reading: Reading, home: Enclosure | None, organism: str | None, world: World) -> Answer:
+    """Good news, "don't mark her sick", or what is on record: nothing is shut off by it, and nothing marked sick."""
+    good = reading.slots.of_illness == "none"
+    sick = home is not None and home.group == "sick"
+    lasting = good and organism == "cryptosporidium"
+    if good and home is not None and sick and not lasting:
+        return _mark(reading, home, "healthy", organism, world)
+    fact = world.facts["outbreak-crypto-negative"]
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "outbreaks.as_it_stands",
+        details={
+            "home": home,
+            "good": good,
+            "unmarked": reading.slots.of_illness == "unmarked",
+            "fact": fact if lasting else None,
+        },
+        values={**_values(home, organism, ()), "isolate": sick, "order": "last" if sick else None},
+        cautions=("caution-vet",),
+        sources=(fact.cited(),) if lasting else (),
+    )
 
 
 def _over(reading: Reading, home: Enclosure | None, organism: str | None, world: World) -> Answer:
@@ -78,6 +104,9 @@ def _home(reading: Reading, world: World) -> Enclosure | None:
     before = world.talk.last_reading
     if not names and before is not None and before.intent == "outbreak":
         names += before.slots.enclosures
+    asked = world.talk.pending
+    if not names and asked is not None and asked.waits(world.now) and asked.reading.intent == "outbreak":
+        names += asked.reading.slots.enclosures  # "mark her sick", asked a turn or two ago whether to
     rounds = open_rounds(world)
     if not names and len(rounds) == 1:
         names.append(rounds[0].enclosure)
@@ -133,7 +162,7 @@ def _first(reading: Reading, home: Enclosure | None, organism: str | None, world
     if sick:
         return answer
     marking = replace(reading, slots=replace(reading.slots, enclosures=(home.name,)))
-    return replace(answer, pending=Pending(reading, world.now, on_yes=_marked(marking, home, "sick", organism, world)))
+    return replace(answer, pending=Pending(marking, world.now, on_yes=_marked(marking, home, "sick", organism, world)))
 
 
 # ---------------------------------------------------------------- the group

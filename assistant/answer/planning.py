@@ -7,8 +7,9 @@ from datetime import date, datetime, time, timedelta
 from typing import Any
 
 from assistant.answer.asking import ask, names_of
+from assistant.answer.back_dated import earliest
 from assistant.answer.outbreaks import in_quarantine
-from assistant.contract import Answer, Outcome, Pending, Reading, World
+from assistant.contract import Answer, Outcome, Pending, Reading, SaidTime, World
 from assistant.core.facts import Source
 from assistant.core.household import Enclosure
 from assistant.core.quantities.units import convert
@@ -28,7 +29,9 @@ def due(reading: Reading, world: World) -> Answer:
     chores = reading.slots.chores or CHORES
     every = missed_first(tuple(d for home in homes for d in due_of(home, world.state, world.now) if d.chore in chores))
     asked_of_one = bool(reading.slots.enclosures or reading.slots.chores)
-    now_due = tuple(one for one in every if one.is_due)
+    until = _until(reading.slots.when, world.now)
+    ahead = (until - world.now.date()).days if until is not None else 0
+    now_due = tuple(one for one in every if one.overdue_days is None or one.overdue_days >= -ahead)
     told = now_due or (every[:1] if not asked_of_one else every)
     return Answer(
         reading.intent,
@@ -40,6 +43,7 @@ def due(reading: Reading, world: World) -> Answer:
             "told": told,
             "homes": homes,
             "now": world.now,
+            "until": until,
             "tubs": () if asked_of_one else tubs_to_wash(world.state),
             "items": () if asked_of_one else still_in(world.state, world.now),
         },
@@ -52,6 +56,18 @@ def due(reading: Reading, world: World) -> Answer:
         },
         sources=(Source("setting-intervals", "setting", "how often each is done, as you set it"),) if every else (),
     )
+
+
+def _until(when: SaidTime | None, now: datetime) -> date | None:
+    """The day up to which is asked, when it is later than today: tomorrow, a weekday, the end of a week."""
+    if when is None:
+        return None
+    day = when.at.astimezone(now.tzinfo).date()
+    if when.to_the == "week" and day >= now.date():
+        day += timedelta(days=6 - day.weekday())
+    if when.to_the == "day" and (now.date() - day).days in range(2, 8):
+        day += timedelta(days=7)  # "on friday", of what is due, is the next one
+    return day if day > now.date() else None
 
 
 def _as_value(one: Due) -> dict[str, Any]:
@@ -69,12 +85,14 @@ def order(reading: Reading, world: World) -> Answer:
     named = _homes(reading, world)
     dues = {home.name: tuple(d for d in due_of(home, world.state, world.now) if d.is_due) for home in _all(world)}
     today = tuple(home for home in _all(world) if dues[home.name])
-    homes = in_working_order(named or today or _all(world))
+    asked = named[0] if len(named) == 1 and len(_all(world)) > 1 else None
+    around = tuple(home for home in _all(world) if home in today or home == asked) if asked is not None else ()
+    homes = in_working_order(around or named or today or _all(world))
     return Answer(
         reading.intent,
         Outcome.ANSWER,
         "planning.order",
-        details={"homes": homes, "dues": dues, "of_today": bool(today) and not named},
+        details={"homes": homes, "dues": dues, "of_today": bool(today) and not named, "asked": asked},
         values={
             "order": tuple(home.name for home in homes),
             "groups": tuple(home.group for home in homes),
@@ -142,35 +160,83 @@ def last_done(reading: Reading, world: World) -> Answer:
 def log_clean(reading: Reading, world: World) -> Answer:
     """Records chores for the record and the schedule; nothing becomes ready by it."""
     slots = reading.slots
-    homes = _homes(reading, world)
+    each = dict(slots.apart)
+    homes = tuple(home for home in _all(world) if home.name in each) or _homes(reading, world)
     if not homes:
         return ask(reading, world, ("enclosure",), "planning.logged_where", {"known": names_of("enclosure", world)})
-    if not slots.chores:
+    if not slots.chores and not each:
         return ask(reading, world, ("chore",), "planning.logged_what", {"homes": homes})
-    at = slots.when.at if slots.when is not None else world.now
+    if slots.some_time_ago:
+        values = {
+            "recorded": False,
+            "enclosures": tuple(home.name for home in homes),
+            "chores": slots.chores,
+            "at": None,
+        }
+        return Answer(reading.intent, Outcome.ASK, "planning.logged_two_days", values=values, missing=("when",))
+    at = _done_at(slots.when, world.now)
     if at > world.now:
         return ask(reading, world, ("when",), "planning.logged_ahead")
     names = tuple(home.name for home in homes)
+    each = each or dict.fromkeys(names, slots.chores)
+    chores = tuple(chore for chore in CHORES if any(chore in got for got in each.values()))
     before = _logged_before(world) if slots.corrects else None
-    return Answer(
+    logged = Answer(
         reading.intent,
         Outcome.ANSWER,
         "planning.logged",
         details={
             "homes": homes,
-            "chores": slots.chores,
+            "chores": chores,
+            "each": each,
             "at": at,
             "when": slots.when,
             "now": world.now,
             "open": tuple(name for name in names if is_open(world.state.rounds.get(name))),
             "corrects": before is not None,
         },
-        values={"recorded": True, "enclosures": names, "chores": slots.chores, "at": at},
+        values={
+            "recorded": True,
+            "enclosures": names,
+            "chores": chores,
+            "each": tuple({"enclosure": name, "chores": each[name]} for name in names),
+            "at": at,
+        },
         events=(
             *((Voided(before),) if before is not None else ()),
-            *(ChoreDone(name, chore, at) for name in names for chore in slots.chores),
+            *(ChoreDone(name, chore, at) for name in names for chore in each[name]),
         ),
     )
+    return _if_all_the_same(logged, reading, world)
+
+
+def _done_at(when: SaidTime | None, now: datetime) -> datetime:
+    """When it was done: "this morning", said in it, is by now; later than now only where what is to come was said."""
+    if when is None or when.at <= now:
+        return when.at if when is not None else now
+    first = earliest(when, now)
+    return first if when.to_the == "minute" or first > now else now
+
+
+def _if_all_the_same(logged: Answer, reading: Reading, world: World) -> Answer:
+    """A clean told of an enclosure whose clean is open: by finishing that it is logged, so it is asked first."""
+    details = logged.details
+    cleans = [n for n in details["open"] if set(details["each"][n]) & set(CLEANS) and details["at"] >= _begun(n, world)]
+    if not cleans:
+        return logged
+    return replace(
+        logged,
+        outcome=Outcome.CONFIRM,
+        message="planning.logged_open",
+        details={**details, "still_open": tuple(cleans)},
+        values={**logged.values, "recorded": False},
+        events=(),
+        pending=Pending(reading, world.now, on_yes=logged),
+    )
+
+
+def _begun(name: str, world: World) -> datetime:
+    return world.state.rounds[name].started_at
 
 
 def _logged_before(world: World) -> str | None:

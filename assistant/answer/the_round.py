@@ -23,6 +23,7 @@ from assistant.answer.plan import (
 from assistant.answer.senses import still_smells
 from assistant.answer.starting import start
 from assistant.answer.tubs import into_the_tub
+from assistant.answer.tubs_left import out_of_the_tub
 from assistant.answer.under_way import next, status, time_left
 from assistant.answer.which import open_rounds, which_rounds
 from assistant.contract import Answer, Outcome, Reading, World
@@ -51,8 +52,8 @@ TUB_FACT = "workflow-tub-temperature"
 
 
 def done(reading: Reading, world: World) -> Answer:
-    """Records the steps that were claimed, and the tub that the animal went into."""
-    return into_the_tub(done_alone(reading, world), reading, world)
+    """Records the steps that were claimed, and the tub that the animal went into or is back from."""
+    return out_of_the_tub(into_the_tub(done_alone(reading, world), reading, world), reading, world)
 
 
 def hold_time(reading: Reading, world: World) -> Answer:

@@ -1,4 +1,7 @@
-"""Waiting tubs: who waits in which, since when; one animal a tub, and after quarantine none before it is clean."""
+"""Waiting tubs: who waits in which, since when; one animal a tub, and after quarantine none before it is clean.
+
+Whether one is clean is `tubs_clean`'s, an animal's way back from one without a clean `tubs_left`'s.
+"""
 
 from __future__ import annotations
 
@@ -7,6 +10,7 @@ from dataclasses import replace
 from datetime import datetime
 from typing import Any
 
+from assistant.answer.tubs_clean import of_a_clean_tub
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.household import Enclosure
@@ -20,7 +24,7 @@ FACTS = ("workflow-tub-temperature", "escape-tub")
 def tub(reading: Reading, world: World) -> Answer:
     """Who waits where and since when; or that a tub was cleaned."""
     if reading.slots.cleaned and reading.slots.tubs:
-        return _cleaned(reading, world)
+        return of_a_clean_tub(reading, world)
     waiting = waiting_animals(world)
     asked = _asked(reading, waiting)
     homes = reading.slots.enclosures
@@ -83,25 +87,6 @@ def _value(one: Mapping[str, Any], now: datetime) -> dict[str, Any]:
         "since": one["since"],
         "minutes": max(0.0, (now - one["since"]).total_seconds()) / 60,
     }
-
-
-def _cleaned(reading: Reading, world: World) -> Answer:
-    """Tubs said to be washed; one with an animal in it on record isn't taken for clean."""
-    names = reading.slots.tubs
-    uses = {name: world.state.tubs.get(name) for name in names}
-    taken = next((use for use in uses.values() if use is not None and use.until is None), None)
-    return Answer(
-        reading.intent,
-        Outcome.ANSWER,
-        "tubs.cleaned" if taken is None else "tubs.occupied",
-        details={
-            "tub": names[0] if taken is None else taken.tub,
-            "tubs": names,
-            "home": world.household.enclosure(taken.enclosure) if taken is not None else None,
-        },
-        values={"waiting": (), "not_out": (), "tub": names[0] if taken is None else taken.tub},
-        events=tuple(TubCleaned(name) for name, use in uses.items() if use is not None and use.until is not None),
-    )
 
 
 # ---------------------------------------------------------------- an animal put into one
@@ -180,6 +165,8 @@ def _ask(
         "moved": any(isinstance(event, StepDone) for event in answer.events),
     }
     yes = Answer(reading.intent, Outcome.ANSWER, "tubs.noted", details, {**answer.values, "tub": name}, events=on_yes)
+    if message == "tubs.taken" and use is not None and use.group != "healthy" and len(homes) == 1:
+        yes = _then_is_it_clean(yes, reading, details, world)
     where = replace(reading, slots=replace(reading.slots, enclosures=tuple(homes), tubs=(), steps=("move out",)))
     no = Answer(
         reading.intent,
@@ -192,3 +179,11 @@ def _ask(
     )
     pending = Pending(reading, world.now, on_yes=yes, on_no=no)
     return replace(answer, message=message, details=details, values={**answer.values, "tub": name}, pending=pending)
+
+
+def _then_is_it_clean(yes: Answer, reading: Reading, details: Mapping[str, Any], world: World) -> Answer:
+    """One that isn't healthy has just left it: that it is empty is not that it is clean."""
+    clean = replace(yes, events=(TubCleaned(details["tub"]), *yes.events))
+    asked = {**details, "moved": False}
+    pending = Pending(reading, world.now, on_yes=clean)
+    return replace(yes, outcome=Outcome.ASK, message="tubs.unclean", details=asked, events=(), pending=pending)

@@ -173,7 +173,7 @@ def corrected(answering: Answering, before: Reading, world: World) -> Reading | 
     if not given and not slots.choices and not slots.unknown and not slots.faulty:
         return None
     if before.intent == "share_tool" and "enclosures" in given:
-        return _joined(before, answering, _taken_elsewhere(before.slots, given["enclosures"][0]))
+        return _joined(before, answering, _taken_elsewhere(before.slots, slots))
     return _joined(before, answering, _merged(before.slots, given, slots))
 
 
@@ -203,11 +203,12 @@ def may_be_asked_again(intent: str | None, world: World) -> bool:
     return asks_only(world.questions.get(intent or ""))
 
 
-def _taken_elsewhere(slots: Slots, to: str) -> Slots:
-    """ "And for the blue one?": the same tool from the same place, to another."""
+def _taken_elsewhere(slots: Slots, said: Slots) -> Slots:
+    """ "And for the blue one?": the same tool from the same place, to another; `shared_on` has what is surely that."""
     source, target = slots.taken or ("", "")
     source = source or next((name for name in slots.enclosures if name != target), "")
-    return replace(slots, taken=(source, to), enclosures=(), choices=(), unknown=())
+    way = said.taken if said.taken is not None and all(said.taken) else (source, said.enclosures[0])
+    return replace(slots, taken=way, enclosures=(), choices=(), unknown=())
 
 
 def asks_for_another(parsed: Parsed, before: str | None = None) -> bool:
@@ -303,9 +304,27 @@ _TELLS_A_STEP = Pattern(r"\b(?:sprayed|misted|soaked|rinsed|washed|wiped|squirte
 
 
 def _over(plain: str) -> bool | None:
-    if re.search(r"\b(?:over|again|afresh|anew|new|scratch|beginning|restart)\b", plain):
+    """Whether an open clean starts over (True) or goes on, by words that say hardly anything else; None: neither.
+
+    "Does bleach work on glass" has an "on" in it and "say that again" an "again": a clean begun anew by these is lost.
+    """
+    if not _ONLY_OF_GOING_ON.fullmatch(plain.strip(" .!,")) or _ASKS_OF_IT.match(plain) or plain.endswith("?"):
+        return None
+    if _FROM_THE_START.search(plain):
         return True
     return False if re.search(r"\b(?:on|continue|carry|keep|resume|finish)\b", plain) else None
+
+
+_ONLY_OF_GOING_ON = Pattern(
+    r"(?:(?:yes|yeah|yep|ok|no|nope|please|just|then|now|um|er|oh|well|right|so|actually|i|we|let|us|want|to|will|would"
+    r"|like|better|rather|can|could|start|begin|do|go|going|over|again|afresh|anew|new|fresh|one|scratch|beginning|top"
+    r"|restart|from|the|a|it|this|that|with|on|carry|continue|keep|resume|finish|ENCLOSURE|ANIMAL|him|her|clean|round"
+    r"|where|left|off|am|was|and|my|think|guess|,)(?: |$))+"
+)
+_FROM_THE_START = Pattern(
+    r"\b(?:over|afresh|anew|scratch|beginning|restart|top)\b|\b(?:start|begin|do)\b.*\bagain\b|\b(?:new|fresh)\b"
+)
+_ASKS_OF_IT = Pattern(r"^(?:so |and |ok )*(?:do|should|shall|did|does|what|how|where) (?:i|we|you|it)\b")
 
 
 def _ratio_word(plain: str) -> Any:

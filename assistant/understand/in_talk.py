@@ -19,6 +19,7 @@ from assistant.understand.named.items_said import items_in
 from assistant.understand.numbers.scaled import factor_in
 from assistant.understand.of_the_last import of_the_last_answer
 from assistant.understand.parsing import matched_words
+from assistant.understand.shared_on import shared_on
 from assistant.understand.slots import OF_ITEMS
 from assistant.understand.steps import fills
 from assistant.understand.steps.claimed_steps import steps_named
@@ -29,6 +30,7 @@ from assistant.understand.takes import given_to
 from assistant.understand.text.patterns import Pattern
 from assistant.understand.text.short_slips import LONGEST, told_apart
 from assistant.understand.text.words import ARTICLES
+from assistant.understand.treated_on import treated_on
 
 
 class InTalk:
@@ -68,7 +70,8 @@ class InTalk:
             told = wet_answer(look, pending)
             if told is not None:
                 return told
-        answer = self._yes_or_no(look, pending) or of_the_last_answer(look)
+        answer = self._yes_or_no(look, pending) or shared_on(look, pending)
+        answer = answer or treated_on(look) or of_the_last_answer(look)
         if answer is not None:
             return answer
         if pending is not None:
@@ -125,7 +128,7 @@ class InTalk:
         full = look.chances[look.top] >= ENOUGH and look.top not in (OUTSIDE, before.intent, "yes", "no")
         full = full and (look.top != "tub" or may_be("tub", look.parsed, look.claims))
         full = full and not (look.top in _OF_AN_AMOUNT and follow_up.asks_for_another(look.parsed))
-        full = full and not (pending is None and self._only_names(look, before))
+        full = full and not ((pending is None or pending.missing) and self._only_names(look, before))
         full = full and not (before.intent in OF_ITEMS and _names_an_item(look))
         slots = replace(look.slots(before.intent), place=follow_up.place_in(look.parsed.plain))
         if pending is not None and "step" in pending.missing:

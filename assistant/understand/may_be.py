@@ -36,7 +36,8 @@ _NOT_A_START = Pattern(
 _NOT_TOLD = Pattern(
     r"^(?:(?:so|and|but|ok|wait|um|right|hey) )*(?:should|shall|can|could|do|does|did(?! an? )|must|may|might|will"
     r"|would|have i|has|is|are|was|were|how|what|when|where|which|who|why|remind|pretend|let)\b|\?$"
-    r"|\b(?:not|never|about to|going to|go to|i will|we will|let me|need to|needs to|want to|have to|has to|meant to"
+    r"|\b(?:not|never|nobody|no one|noone|none of (?:us|them)|about to|going to|go to|i will|we will"
+    r"|let me|need to|needs to|want to|have to|has to|meant to"
     r"|forgot to(?! (?:say|tell|log|mention|note|record)\b)"
     r"|forget to|remember to|nearly|almost|trying to|tried to|if i|should i|when i|once i|before i)\b"
 )

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import timedelta
 from fractions import Fraction
 
 from assistant.contract import Outcome, Reading, Reply, Slots
@@ -27,6 +28,8 @@ def of_the_last_answer(look: Look) -> Reading | None:
         return _for_how_long(look, before)
     if _FOR_HOW_LONG.fullmatch(plain) and "long" in plain and before.intent in _WITH_A_PRODUCT:
         return _how_long_with_it(look, before)
+    if before.intent == "outbreak" and before.slots.of_illness is None and _ON_WHOM.fullmatch(plain):
+        return _on_another(look, before)
     if before.intent == "outbreak" and before.slots.organisms and _ENOUGH_FOR_IT.match(plain):
         slots = replace(look.slots("works_on"), organisms=before.slots.organisms)
         return look.reading("works_on", slots, 0.9)
@@ -39,6 +42,19 @@ def of_the_last_answer(look: Look) -> Reading | None:
     if before.intent == "dose" and last.outcome is Outcome.ANSWER:
         return _put_in_instead(look, last)
     return None
+
+
+def _on_another(look: Look, before: Reading) -> Reading | None:
+    """ "On pepper", right after a sign was told: it is that one's, whatever was taken for granted or asked of it."""
+    slots = look.slots("outbreak")
+    meant = replace(before.slots, enclosures=slots.enclosures, choices=slots.choices)
+    return replace(before, question=look.parsed.text, slots=meant, doubts=(), spoken=look.spoken)
+
+
+_ON_WHOM = Pattern(
+    r"(?:(?:no|nope|sorry|wait|actually|and|it|that|he|is|was|i|mean|meant|saw) ,? ?)*(?:it )?(?:on|in|from|with)"
+    r" (?:the |my )?(?:ENCLOSURE|ANIMAL)(?: one)?"
+)
 
 
 def _for_how_long(look: Look, before: Reading) -> Reading | None:
@@ -69,12 +85,18 @@ def _logged_too(look: Look, before: Reading, plain: str) -> Reading | None:
     slots = look.slots("log_clean")
     if look.parsed.plain.endswith("?"):
         return None
-    if _TOO.fullmatch(plain) and (slots.enclosures or slots.every_enclosure):
-        kept = replace(before.slots, enclosures=slots.enclosures, every_enclosure=slots.every_enclosure)
-        kept = replace(kept, when=slots.when or before.slots.when, chores=slots.chores or before.slots.chores)
+    if _DAY_BEFORE.fullmatch(plain) and before.slots.when is not None and before.slots.when.to_the != "week":
+        day = replace(before.slots.when, at=before.slots.when.at - timedelta(days=1), others=())
+        return look.reading("log_clean", replace(before.slots, when=day, corrects=True), BY_RULE)
+    if (_TOO.fullmatch(plain) or _AND_THAT_ONE.fullmatch(plain)) and (slots.enclosures or slots.every_enclosure):
+        chores = slots.chores or (() if before.slots.apart else before.slots.chores)  # of several, which is asked
+        kept = replace(before.slots, enclosures=slots.enclosures, every_enclosure=slots.every_enclosure, apart=())
+        kept = replace(kept, when=slots.when or before.slots.when, chores=chores, groups=(), racks=())
         return look.reading("log_clean", replace(kept, choices=slots.choices, corrects=False), BY_RULE)
     if _ONLY_ANOTHER.fullmatch(plain) and slots.enclosures and not slots.chores:
-        return look.reading("log_clean", replace(before.slots, enclosures=slots.enclosures, corrects=True), BY_RULE)
+        chores = () if before.slots.apart else before.slots.chores
+        meant = replace(before.slots, enclosures=slots.enclosures, chores=chores, apart=(), corrects=True)
+        return look.reading("log_clean", meant, BY_RULE)
     if (
         slots.when is not None
         and _IT_WAS.match(plain)
@@ -110,6 +132,14 @@ _ENOUGH_FOR_IT = Pattern(
     r"|AGENT|STOCK)$"
 )
 _OF_A_GERM = frozenset({"works_on", "choose_agent", "outbreak"})
+_DAY_BEFORE = Pattern(
+    r"(?:(?:no|nope|actually|wait|sorry|i meant|i mean|it was|make that|that was) ,? ?)*the day before"
+    r"(?: that)?(?: sorry)?"
+)
+_AND_THAT_ONE = Pattern(
+    r"(?:and|also|plus)(?: i)?(?: did)? (?:the |my )?(?:ENCLOSURE|ANIMAL)"
+    r"(?:(?: ,)?(?: and)?(?: the| my)? (?:ENCLOSURE|ANIMAL))*"
+)
 _TOO = Pattern(
     r"(?:(?:and|i|we|also|then|oh|yes|plus) )*(?:(?:did|done|do|log|logged|same (?:for|with)|the same for|as well as)"
     r" )?(?:the )?(?:ENCLOSURE|ANIMAL)(?:(?: ,)?(?: and)?(?: the)? (?:ENCLOSURE|ANIMAL))*(?: \S+){0,3}?"

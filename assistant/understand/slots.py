@@ -16,9 +16,12 @@ from assistant.core.round.rounds import is_open
 from assistant.understand.named.added import adds_in
 from assistant.understand.named.by_kind import called_by_its_kind, of_the_one_open
 from assistant.understand.named.choosing_words import CHOOSING, job_in, methods_in, near_water, of_facts
+from assistant.understand.named.chores_apart import chores_apart, chores_beside, fills_beside, on_two_days
 from assistant.understand.named.chores_said import PLANNING, chores_in, clean_in, every_one, groups_named, racks_in
 from assistant.understand.named.drains import drains_in, wish_in
-from assistant.understand.named.items_said import begun_in, cracked_in, items_in, still_wet_in, taken_in, ways_in
+from assistant.understand.named.from_to import taken_in
+from assistant.understand.named.good_news import of_illness, one_is_well, without_the_old
+from assistant.understand.named.items_said import begun_in, cracked_in, items_in, still_wet_in, ways_in
 from assistant.understand.named.left_out import left_out, without_the_left_out
 from assistant.understand.named.names import Mention, Thing
 from assistant.understand.named.not_this_time import not_this_time
@@ -27,7 +30,6 @@ from assistant.understand.named.room_air import with_room_air
 from assistant.understand.named.surfaces_said import inside_said, soaks
 from assistant.understand.named.unknown_names import ROUND, unknown_names
 from assistant.understand.named.waiting import (
-    asks_end,
     groups_in,
     homes_of,
     marks_group,
@@ -36,7 +38,7 @@ from assistant.understand.named.waiting import (
     setting_in,
     shut_in,
     speaks_of_a_test,
-    tub_cleaned,
+    tub_told,
     tubs_in,
 )
 from assistant.understand.named.windows_told import stood_so_since, windows_told
@@ -215,14 +217,17 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         slots = without_the_washing_up(slots, parsed, asked.world.household, asked.world.facts.agents)
     elif asked.intent in ("done", "tub"):
         slots = without_the_washing_up(slots, parsed, asked.world.household, asked.world.facts.agents)
-        slots = replace(slots, tubs=tubs_in(plain), cleaned=tub_cleaned(plain), shut_in=shut_in(plain))
+        slots = replace(slots, tubs=tubs_in(plain), cleaned=tub_told(plain), shut_in=shut_in(plain))
     elif asked.intent == "outbreak":
         groups = groups_in(plain) if marks_group(plain) else ()
-        slots = replace(slots, groups=groups, asks_end=asks_end(plain), tested=speaks_of_a_test(plain))
+        slots = replace(slots, groups=groups, of_illness=of_illness(plain), tested=speaks_of_a_test(plain))
+        slots = replace(slots, enclosures=()) if one_is_well(plain) else slots
+        slots = without_the_old(slots, parsed, asked.world.household)
     elif asked.intent == "add":
         slots = replace(slots, adds=adds_in(plain), unknown=(), faulty=(), choices=())
     elif asked.intent == "quarantine":
         slots = replace(slots, restart=restart_in(plain))
+        slots = without_the_old(slots, parsed, asked.world.household)
     elif asked.intent == "spill":
         slots = replace(slots, wish="neutralising" if neutralises(plain) else None)
     elif asked.intent == "pour_away":
@@ -234,8 +239,8 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     every = bool(_EVERY.search(plain)) and not slots.enclosures
     told = told_in(plain)
     smells = asked.intent in ("still_smells", "return_check", "done")
-    apart = steps_apart(parsed, asked.world) if asked.intent == "done" and parsed.mentions else ()
-    if apart:
+    apart = steps_apart(parsed, asked.world) if asked.intent == "done" and parsed.mentions else slots.apart
+    if apart and asked.intent == "done":
         slots = replace(slots, enclosures=tuple(name for name, _ in apart), choices=())
     openings = _openings(parsed, asked) if asked.intent == "done" else None
     over = True if _OVER.search(plain) else False if _ON.search(plain) else None
@@ -251,9 +256,18 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     if asked.intent in PLANNING:
         racks = racks_in(parsed.text, asked.world.household)
         slots = replace(slots, enclosures=()) if racks else slots  # "the east rack" is no tank
-        groups = groups_named(plain) if asked.intent != "quarantine" and not slots.enclosures else ()
+        groups = groups_named(plain) if asked.intent != "quarantine" else ()
+        if asked.intent == "order" and len(groups) > 1:
+            slots = replace(slots, enclosures=())  # "the sick one or the new one" is asked of both
+        groups = groups if not slots.enclosures else ()
         slots = replace(slots, chores=chores_in(plain), groups=groups, racks=racks)
         every = (every or every_one(plain)) and not groups and not slots.enclosures
+    if asked.intent in ("mixed", "rinsed_out"):
+        slots = replace(slots, chores=chores_beside(plain))
+    if asked.intent == "log_clean":
+        slots = replace(slots, bottles=slots.bottles if fills_beside(plain) else (), some_time_ago=on_two_days(plain))
+        told_apart = chores_apart(plain, homes_in(parsed, asked), asked.world.household)
+        slots = replace(slots, apart=told_apart or (), chores=slots.chores if told_apart is not None else ())
     if asked.intent in CHOOSING:
         slots = _for_choosing(slots, parsed, asked)
     return replace(
@@ -358,11 +372,11 @@ def _with_items(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         begun=begun_in(plain),
         cracked=cracked_in(plain),
         still_wet=still_wet_in(plain),
-        taken=taken_in(plain, _homes(parsed, asked)) if asked.intent == "share_tool" else None,
+        taken=taken_in(plain, homes_in(parsed, asked)) if asked.intent == "share_tool" else None,
     )
 
 
-def _homes(parsed: Parsed, asked: Asked) -> tuple[str, ...]:
+def homes_in(parsed: Parsed, asked: Asked) -> tuple[str, ...]:
     """The enclosures that a text names, in the order said; empty for one that may be several."""
     homes = []
     for mention in parsed.mentions:

@@ -38,7 +38,7 @@ _NEVER_GIVEN = frozenset(
         "victim",
         "found",
         "restart",
-        "asks_end",
+        "of_illness",
         "tested",
         "got_out",
         "confirmed",

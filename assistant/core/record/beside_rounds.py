@@ -18,6 +18,8 @@ from assistant.core.record.events import (
     SprayerMeasured,
     StepDone,
     TubCleaned,
+    TubLeft,
+    TubUnclean,
     TubUsed,
 )
 from assistant.core.record.state import GroupNow, HabitNow, ItemTimer, Loose, Restart, Round, SprayerNow, State, TubUse
@@ -35,9 +37,12 @@ def folded_beside(state: State, event: Event, at: datetime) -> State:
             return _with_tub(
                 _left_tubs(state, event.enclosure, at), TubUse(event.tub, event.enclosure, event.group, at)
             )
-        case TubCleaned():
+        case TubLeft():
+            return _left_tubs(state, event.enclosure, at)
+        case TubCleaned() | TubUnclean():
             use = state.tubs.get(event.tub)
-            return state if use is None else _with_tub(state, replace(use, cleaned=True))
+            clean = isinstance(event, TubCleaned)
+            return state if use is None else _with_tub(state, replace(use, cleaned=clean))
         case GroupChanged():
             now = GroupNow(event.group, event.was, at, event.organism)
             rounds = _unvouched(state.rounds, event)

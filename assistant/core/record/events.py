@@ -279,8 +279,22 @@ class TubUsed:
 
 
 @dataclass(frozen=True, slots=True)
+class TubLeft:
+    """An animal that waited in a tub while no clean was open is back home, as told."""
+
+    enclosure: str
+
+
+@dataclass(frozen=True, slots=True)
 class TubCleaned:
     """A waiting tub was washed and disinfected, rinsed and dried."""
+
+    tub: str
+
+
+@dataclass(frozen=True, slots=True)
+class TubUnclean:
+    """A waiting tub was said not to be disinfected, whatever was told of it before."""
 
     tub: str
 
@@ -414,7 +428,9 @@ Event: TypeAlias = (
     | AnimalLoose
     | AnimalFound
     | TubUsed
+    | TubLeft
     | TubCleaned
+    | TubUnclean
     | GroupChanged
     | QuarantineRestarted
     | HabitChanged

@@ -36,6 +36,7 @@ from assistant.core.record.events import (
     StepReopened,
     SurfaceDried,
     SurfaceRinsed,
+    TubLeft,
     TubUsed,
     Voided,
     WindowsOpened,
@@ -68,6 +69,7 @@ OF_A_CLEAN = (
     WindowsOpened,
     ItemBegun,
     TubUsed,
+    TubLeft,
 )
 """What goes with a clean, and is no news of its own in a month; whatever isn't here, known or not, is."""
 

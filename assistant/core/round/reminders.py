@@ -68,7 +68,11 @@ def came_due(
     for round_ in filter(is_open, state.rounds.values()):
         due += _of_hold(round_, now, (dries or {}).get(round_.enclosure))
         due += _after_hold(round_)
-        due += _waiting(round_, now, tub_minutes)
+        out = round_.done.get("move out")
+        due += _waiting(round_.enclosure, out, now, tub_minutes) if out is not None else []
+    for use in state.tubs.values():
+        if use.until is None and not _is_out_of_a_clean(use.enclosure, state):
+            due += _waiting(use.enclosure, use.since, now, tub_minutes)
     for bottle, holds in state.bottles.items():
         if holds.fill is not None and holds.fill.kept_until is not None:
             due.append(Reminder("bottle past its life", holds.fill.kept_until, bottle))
@@ -141,10 +145,15 @@ def _after_hold(round_: Round) -> list[Reminder]:
     return due
 
 
-def _waiting(round_: Round, now: datetime, tub_minutes: int) -> list[Reminder]:
-    out = round_.done.get("move out")
-    if out is None or tub_minutes <= 0:
+def _is_out_of_a_clean(enclosure: str, state: State) -> bool:
+    """Its open clean asks after it by itself, from when it was moved out."""
+    round_ = state.rounds.get(enclosure)
+    return is_open(round_) and round_ is not None and "move out" in round_.done
+
+
+def _waiting(enclosure: str, out: datetime, now: datetime, tub_minutes: int) -> list[Reminder]:
+    if tub_minutes <= 0:
         return []
     turns = int((now - out).total_seconds() // (tub_minutes * 60))
     waited = turns * tub_minutes
-    return [Reminder("animal waits", out + timedelta(minutes=waited), round_.enclosure, waited)] if turns > 0 else []
+    return [Reminder("animal waits", out + timedelta(minutes=waited), enclosure, waited)] if turns > 0 else []

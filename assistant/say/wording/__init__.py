@@ -13,6 +13,7 @@ from typing import cast
 from assistant.contract import Answer, Line, Reading, Reply, World
 from assistant.core.round.reminders import Reminder
 from assistant.say.wording.before_the_work import told_first
+from assistant.say.wording.left_untold import with_what_is_left
 from assistant.say.wording.reminders import reminder_line
 
 Wording = Callable[[Answer], Line]
@@ -48,7 +49,7 @@ FAMILIES = (
 
 def put_into_words(answer: Answer, reading: Reading, reminders: tuple[str, ...], world: World) -> Reply:
     """The reply to one turn."""
-    line = told_first(line_of(answer), answer)
+    line = with_what_is_left(told_first(line_of(answer), answer), answer)
     return Reply(
         question=reading.question,
         intent=answer.intent,

@@ -42,7 +42,9 @@ SIMPLE: Mapping[type, str] = {
     happened.BottleDoubted: "nobody knows what it holds: don't use",
     happened.AnimalLoose: "animal got out",
     happened.AnimalFound: "animal found again",
+    happened.TubLeft: "animal back from its waiting tub, with no clean open",
     happened.TubCleaned: "waiting tub washed and disinfected",
+    happened.TubUnclean: "waiting tub not disinfected after all",
 }
 """What needs nothing but its name."""
 

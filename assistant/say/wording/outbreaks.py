@@ -64,6 +64,24 @@ def _already(answer: Answer) -> Line:
     return Line(f"{capital(answer.details['home'].name)} is {group} on my record already.")
 
 
+STANDS = {"sick": "stays sick", "new": "stays in quarantine", "healthy": "stays healthy"}
+IS = {"sick": "is sick", "new": "is in quarantine", "healthy": "is healthy"}
+
+
+def _as_it_stands(answer: Answer) -> Line:
+    """How it stands on record, and that nothing changes there."""
+    home, good, fact = answer.details["home"], answer.details["good"], answer.details["fact"]
+    if home is None:
+        stands = "Nothing is changed on my record."
+    elif good:
+        stands = f"{capital(home.name)} {STANDS[home.group]} on my record, nothing is changed."
+    else:
+        stands = f"{capital(home.name)} {IS[home.group]} on my record."
+    if fact is not None:
+        return Line(f"{fact.says}. {stands.replace(', nothing is changed', '')}")
+    return Line(f"Good. {stands}" if good else f"All right. {stands}" if answer.details["unmarked"] else stands)
+
+
 def _over(answer: Answer) -> Line:
     fact = answer.details["fact"]
     if answer.details["mites"]:
@@ -75,6 +93,7 @@ def _over(answer: Answer) -> Line:
 
 LINES: Mapping[str, Callable[[Answer], Line]] = {
     "outbreaks.first": _first,
+    "outbreaks.as_it_stands": _as_it_stands,
     "outbreaks.over": _over,
     "outbreaks.mark_which": _mark_which,
     "outbreaks.mark": _mark,

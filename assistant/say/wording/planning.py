@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping, Sequence
 from datetime import date, datetime
 
 from assistant.contract import Answer, Line
 from assistant.core.household import Enclosure
 from assistant.core.shelf.chores import Due
-from assistant.say.wording.plain import capital, clock, count, listed
+from assistant.say.wording.plain import MOST_WORDS, capital, clock, count, listed
 
 CHORE = {"water": "fresh water", "spot clean": "spot clean", "deep clean": "deep clean"}
 DONE = {"water": "watered", "spot clean": "spot-cleaned", "deep clean": "deep-cleaned"}
@@ -35,16 +35,36 @@ def _due(answer: Answer) -> Line:
     lines = [f"- {capital(one.enclosure.name)}: {CHORE[one.chore]}, {_when(one)}." for one in details["told"]]
     lines += [f"- {capital(tub)}: used, not washed and disinfected since." for tub in tubs]
     lines += [f"- {capital(item)}: by the clock still in." for item in items]
+    by = f" by {_day_to_come(details['until'], details['now'])}" if details["until"] is not None else ""
     if not due:
         first = every[0]
-        say = f"Nothing due today. Next: {first.enclosure.name}, {CHORE[first.chore]}, {_when(first)}.{wash}"
+        coming = f"{first.enclosure.name}, {CHORE[first.chore]}, {_when(first)}"
+        say = f"Nothing due{by or ' today'}. Next: {coming}.{wash}"
         return Line(say, "\n".join([say, *lines]))
     first = due[0]
     if len(due) == 1:
-        say = f"1 due: {first.enclosure.name}, {CHORE[first.chore]}, {_when(first)}.{wash}"
+        say = f"1 due{by}: {first.enclosure.name}, {CHORE[first.chore]}, {_when(first)}.{wash}"
     else:
-        say = f"{len(due)} due. First: {first.enclosure.name}, {CHORE[first.chore]}, {_when(first)}.{wash}"
+        say = f"{len(due)} due{by}. First: {first.enclosure.name}, {CHORE[first.chore]}, {_when(first)}.{wash}"
     return Line(say, "\n".join([say, *lines]))
+
+
+def _day_to_come(day: date, now: datetime) -> str:
+    days = (day - now.date()).days
+    return "tomorrow" if days == 1 else f"{day:%A}" if days < 7 else f"{day.day} {day:%B}"
+
+
+PLACES = ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")
+
+
+def _place(asked: Enclosure, homes: Sequence[Enclosure]) -> str:
+    """Where one comes in the round, and why."""
+    at = homes.index(asked)
+    why = {"sick": ": it's sick", "new": ": it's in quarantine", "healthy": ""}[asked.group]
+    if at == len(homes) - 1:
+        return f"{capital(asked.name)} last of {len(homes)}{why}. First: {homes[0].name}."
+    place = PLACES[at] if at < len(PLACES) else f"number {at + 1}"
+    return f"{capital(asked.name)} {place} of {len(homes)}{why}. Last: {homes[-1].name}."
 
 
 def _order(answer: Answer) -> Line:
@@ -56,6 +76,8 @@ def _order(answer: Answer) -> Line:
     say = f"{len(homes)} to do: {', then '.join(names)}."
     if len(homes) == 1:
         say = f"Only {names[0]}."
+    elif details["asked"] is not None:
+        say = _place(details["asked"], homes)
     elif len(say.split()) > 20:
         say = f"{len(homes)} to do: {names[0]} first, {names[-1]} last. The order is on the screen."
     lines = []
@@ -114,14 +136,32 @@ def _logged_ahead(answer: Answer) -> Line:
     return Line("That is still to come, so nothing is logged. When was it done?")
 
 
+def _logged_two_days(answer: Answer) -> Line:
+    return Line("Nothing logged: that's two days at once. Tell me one day at a time.")
+
+
+def _logged_open(answer: Answer) -> Line:
+    still_open = listed(answer.details["still_open"][:2])
+    return Line(
+        f"The clean of {still_open} is still open, and is logged when it's finished. Log this one all the same?"
+    )
+
+
+def _names(names: Sequence[str]) -> str:
+    return listed(names) if len(names) <= 3 else f"{len(names)} enclosures"
+
+
 def _logged(answer: Answer) -> Line:
     details = answer.details
     homes: tuple[Enclosure, ...] = details["homes"]
-    chores = listed(chore for chore in details["chores"])
     when = "" if details["when"] is None else f", {_ago(details['at'], details['now'])}"
-    where = homes[0].name if len(homes) == 1 else f"{len(homes)} enclosures"
-    say = f"{'Put right' if details['corrects'] else 'Logged'}: {where}, {chores}{when}."
-    lines = [say, f"{capital(listed(home.name for home in homes))}."]
+    each: Mapping[str, tuple[str, ...]] = details["each"]
+    alike = {got: [name for name in each if each[name] == got] for got in each.values()}
+    logged = [f"{_names(names)}, {listed(got)}" for got, names in alike.items()]
+    say = f"{'Put right' if details['corrects'] else 'Logged'}: {'; '.join(logged)}{when}."
+    if len(say.split()) > MOST_WORDS:
+        say = f"{'Put right' if details['corrects'] else 'Logged'}: {len(homes)} enclosures, each its own{when}."
+    lines = [say, *(f"- {capital(listed(names))}: {listed(got)}." for got, names in alike.items())]
     if details["open"]:
         lines.append(f"The clean open in {listed(details['open'])} stays open: this readies nothing.")
     return Line(say, "\n".join(lines))
@@ -185,6 +225,8 @@ LINES: dict[str, Callable[[Answer], Line]] = {
     "planning.logged_what": _logged_what,
     "planning.logged_ahead": _logged_ahead,
     "planning.logged": _logged,
+    "planning.logged_two_days": _logged_two_days,
+    "planning.logged_open": _logged_open,
     "planning.quarantine_which": _quarantine_which,
     "planning.quarantine": _quarantine,
     "planning.restart": _restart,

@@ -56,7 +56,48 @@ def _nobody(details: Mapping[str, Any]) -> Line:
 
 
 def _cleaned(answer: Answer) -> Line:
-    return Line(f"{capital(listed(answer.details['tubs'][:3]))}: washed and disinfected, noted.")
+    what = "washed and disinfected" if answer.details["disinfected"] else "washed"
+    return Line(f"{capital(listed(answer.details['tubs'][:3]))}: {what}, noted.")
+
+
+def _only_washed(answer: Answer) -> Line:
+    group = "a sick one" if answer.details["use"].group == "sick" else "quarantine"
+    return Line(f"{capital(answer.details['tub'])} held {group}. Disinfected, rinsed and dry as well?")
+
+
+def _not_clean(answer: Answer) -> Line:
+    return Line(f"{capital(listed(answer.details['tubs'][:3]))}: not taken as clean. Tell me when it's disinfected.")
+
+
+def _is_clean(answer: Answer) -> Line:
+    details = answer.details
+    use, name = details["use"], capital(details["tub"])
+    if use is None:
+        return Line(f"{name}: nothing is on my record. In doubt, wash and disinfect it.")
+    animal = _animal(details["home"], use.enclosure)
+    if use.until is None:
+        return Line(f"{name} holds the {animal} since {clock_aloud(use.since, details['now'])}, on my record.")
+    if use.cleaned:
+        return Line(f"{name}: cleaned since the {animal} was in it, on my record.")
+    return Line(f"{name}: not cleaned on my record since the {animal} was in it.")
+
+
+def _back(answer: Answer) -> Line:
+    animals = capital(listed(_animal(home, str(home)) for home in answer.details["homes"][:3]))
+    return Line(f"{animals}: back home, noted. No clean is on record, so I vouch for nothing there.")
+
+
+def _back_on_it(answer: Answer) -> Line:
+    animals = capital(listed(_animal(home, str(home)) for home in answer.details["homes"][:3]))
+    agent = answer.details["agent"]
+    what = agent.name if agent is not None else "A product"
+    return Line(f"Out again: {what} went on there, and no rinse is on record. {animals}: back, noted.")
+
+
+def _which_back(answer: Answer) -> Line:
+    return Line(
+        f"Which is back: the {listed((_animal(home, str(home)) for home in answer.details['homes'][:4]), 'or')}?"
+    )
 
 
 def _occupied(answer: Answer) -> Line:
@@ -93,6 +134,12 @@ def _another(answer: Answer) -> Line:
 LINES: Mapping[str, Callable[[Answer], Line]] = {
     "tubs.who": _who,
     "tubs.cleaned": _cleaned,
+    "tubs.only_washed": _only_washed,
+    "tubs.not_clean": _not_clean,
+    "tubs.is_clean": _is_clean,
+    "tubs.back": _back,
+    "tubs.back_on_it": _back_on_it,
+    "tubs.which_back": _which_back,
     "tubs.occupied": _occupied,
     "tubs.noted": _noted,
     "tubs.taken": _taken,

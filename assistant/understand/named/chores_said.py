@@ -15,7 +15,8 @@ _CHORES = (
         "water",
         Pattern(
             r"\b(?:fresh|new|clean|changed?|gave|given|refilled|topped up) (?:\S+ ){0,3}?waters?\b"
-            r"|\b(?:did|done|do|needs?) (?:\S+ ){0,3}waters?\b|\bthe waters\b"
+            r"|\b(?:did|done|do|needs?) (?:\S+ ){0,3}waters?\b|\bthe waters\b|^(?:just |only )*waters?$"
+            r"|\b(?:get|gets|got|had|have|has) (?:(?:some|its|his|her|the|more|any) )*waters?\b"
             r"|\bwaters? (?:is |are |was |bowls? )?(?:change\w*|done|fresh)\b|\bwater(?:ed|ing)\b"
         ),
     ),
@@ -31,9 +32,11 @@ _CHORES = (
         ),
     ),
 )
+IN_ORDER = tuple(chore for chore, _ in _CHORES)
+"""Chores in the order of the schedule's list."""
 _GROUPS = (
     ("healthy", re.compile(r"\bhealthy\b|\bresidents?\b")),
-    ("new", re.compile(r"\bnew (?:ones|arrivals?|animals?)\b|\bnewcomers?\b|\bquarantined?(?: ones| animals)?\b")),
+    ("new", re.compile(r"\bnew (?:ones?|arrivals?|animals?)\b|\bnewcomers?\b|\bquarantined?(?: ones| animals)?\b")),
     ("sick", re.compile(r"\bsick\b|\bill (?:ones|animals)\b|\bhospital ones\b")),
 )
 _CLEANS = (
@@ -55,15 +58,33 @@ _ANYTHING = Pattern(r"\bwhat (?:did|have|was the last thing) (?:\S+ ){0,3}(?:do|
 """Asks for whatever was done, so every chore counts."""
 _EVERYBODY = Pattern(
     r"\b(?:everybody|everyone|everything|the (?:whole )?lot|all of them"
+    r"|all (?:of )?(?:the |my )?(?:waters?|water bowls|water dishes|bowls|dishes)"
     r"|all the (?:tanks|tubs|boxes|enclosures|cages|animals))\b"
 )
+
+
+_WATERED = Pattern(
+    r"^(?:(?:i|we|and|also|just|have|ok|so|then|already|he|she|they|my \w+) )*"
+    r"(?:did(?! (?:i|we|you|he|she|they|any\w*|some\w*|my (?!ANIMAL|ENCLOSURE)) )|done"
+    r"|changed|refilled|filled|topped up|freshened|gave|given)\b(?: \S+){0,5}? waters?\b(?! (?:to|into|in) )"
+)
+
+
+def watered(plain: str) -> bool:
+    """ "Did basil's water", "I did all the water bowls": told of somebody, with no product in it."""
+    of_somebody = _HOME.search(plain) is not None or every_one(plain) or bool(groups_named(plain))
+    return of_somebody and _WATERED.match(plain) is not None and not _PRODUCT.search(plain)
+
+
+_HOME = Pattern(r"\b(?:ENCLOSURE|ANIMAL)\b")
+_PRODUCT = Pattern(r"\b(?:AGENT|STOCK|BOTTLE|VOLUME|MIX)\b")
 
 
 def chores_in(plain: str) -> tuple[str, ...]:
     """The chores named, in the order of the schedule's list."""
     plain = plain.replace("-", " ")
     if _ANYTHING.search(plain):
-        return tuple(chore for chore, _ in _CHORES)
+        return IN_ORDER
     return tuple(chore for chore, pattern in _CHORES if pattern.search(plain))
 
 

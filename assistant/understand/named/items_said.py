@@ -1,12 +1,12 @@
-"""Bowls, tongs, branches and cloths in a text: which, what is to be done with them, and from where to where they go."""
+"""Bowls, tongs, branches and cloths in a text: which, and what is done with them; `from_to` has where they go."""
 
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
 from functools import lru_cache
 
 from assistant.core.facts import Facts
+from assistant.understand.named.from_to import PLACE
 from assistant.understand.text.patterns import Pattern
 
 _WAYS: tuple[tuple[str, Pattern], ...] = (
@@ -100,64 +100,6 @@ def asked_of_items(plain: str, facts: Facts) -> str | None:
     items = items_in(plain, facts)
     if not items:
         return None
-    if set(items) & _TOOLS and _SHARE.search(plain) and _PLACE.search(plain) and "AGENT" not in plain:
+    if set(items) & _TOOLS and _SHARE.search(plain) and PLACE.search(plain) and "AGENT" not in plain:
         return "share_tool"
     return "treat_item" if _TREAT.search(plain) or begun_in(plain) else None
-
-
-# ---------------------------------------------------------------- from where to where
-
-_GROUP_WORDS = {
-    "new": r"quarantined?|isolation|newcomers?|new (?:arrivals?|ones?|animals?|{animal})",
-    "sick": r"sick|ill|poorly|infected|hospital|crypto|positive",
-    "healthy": r"healthy|well ones?|residents?|clean ones?|normal ones?|others?|rest",
-}
-_PLACE = Pattern(
-    r"\b(?:(?P<home>ENCLOSURE|ANIMAL)|(?P<new>{new})|(?P<sick>{sick})"
-    r"|(?P<healthy>{healthy}))\b".format(**_GROUP_WORDS)
-)
-_FROM_BEFORE = Pattern(
-    r"\b(?:from|after|off|out of|between|of|used (?:\S+ ){0,3}(?:in|on|for|with)|been (?:in|on|near"
-    r"|with)"
-    r"|was (?:in|on)|were (?:in|on)|did|done|doing|finished(?: with)?|touched|touching|handled|handling|cleaned|fed"
-    r"|feeding)"
-    r"(?: (?:the|my|a|an|our|his|her|that|this|those|these))*(?: \w+)?$"
-)
-_TO_BEFORE = Pattern(
-    r"\b(?:to|into|on|onto|in|for|with|at|and|near|over to|across to|touch|do|clean|feed|handle)"
-    r"(?: (?:the|my|a|an|our|his|her|that|this|all|both|those|these))*(?: \w+)?$"
-)
-_OWN_TOOL = Pattern(
-    r"^(?: ?'s)?(?: (?:ones?|box|tub|tank|room|rack|snake|gecko|animal|animals|viv))?(?: ?'s)?"
-    r" (?:{tools})\b".format(
-        tools="tongs?|tweezers|forceps|hooks?|scoops?|nets?|tools?|brush(?:es)?|cloths?|gloves?|sponges?|rags?|bowls?"
-        "|dish(?:es)?|hides?|branch(?:es)?|scissors|bucket|tub|things|stuff|kit|gear|equipment|spatula|bottle|bag"
-    )
-)
-
-
-def taken_in(plain: str, homes: Sequence[str]) -> tuple[str, str] | None:
-    """From where to where something is to go: names of enclosures or groups, empty where unsaid; None: nowhere named.
-
-    homes: the enclosures that stand behind the text's ENCLOSURE and ANIMAL, in the order said; empty for one that is
-    not clear.
-    """
-    left = list(homes)
-    places, source, target = [], "", ""
-    for match in _PLACE.finditer(plain):
-        place = (left.pop(0) if left else "") if match["home"] else str(match.lastgroup)
-        before, after = plain[: match.start()].rstrip(), plain[match.end() :]
-        if not source and (_OWN_TOOL.match(after) or _FROM_BEFORE.search(before)):
-            source = place
-        elif not target and source and _TO_BEFORE.search(before):
-            target = place
-        else:
-            places.append((place, _TO_BEFORE.search(before) is not None))
-    if not source and len(places) > 1:  # "for the one and the other": in the order said
-        source = places.pop(0)[0]
-    for place, is_target in places:
-        if not target and (source or is_target):
-            target = place
-        elif not source:
-            source = place
-    return (source, target) if source or target else None

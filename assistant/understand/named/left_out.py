@@ -10,7 +10,7 @@ from assistant.core.household import Enclosure, Household
 from assistant.understand.named.chores_said import every_one, groups_named, racks_in
 from assistant.understand.parsing import Parsed
 
-_EXCEPT = re.compile(
+EXCEPT = re.compile(
     r"(?<![\w'])(?:except(?:ing)?|excluding|bar|apart from|aside from|other than|besides|minus|but not|but for|save for"
     r"|just not|(?<=everyone )but|(?<=everybody )but|(?<=everything )but|(?<=all )but|(?<=the lot )but|, not)(?= |$)"
 )
@@ -20,13 +20,13 @@ _ALL = re.compile(r"\b(?:all|every|each|both|any)\b")
 def left_out(parsed: Parsed) -> int | None:
     """The token from which on what is named is left out; None: nothing is."""
     text = " ".join(token.text for token in parsed.tokens)
-    found = _EXCEPT.search(text)
+    found = EXCEPT.search(text)
     return len(text[: found.start()].split()) if found is not None else None
 
 
 def before_the_left_out(plain: str) -> str:
     """A masked text up to where it is said who is left out: "not juniper" denies nothing of the rest."""
-    return _EXCEPT.split(plain, maxsplit=1)[0]
+    return EXCEPT.split(plain, maxsplit=1)[0]
 
 
 def without_the_left_out(

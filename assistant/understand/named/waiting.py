@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from typing import Literal
 
 from assistant.core.household import Household
 from assistant.understand.text.known_words import words_of
@@ -12,18 +13,40 @@ _NO_NAME = words_of(
     """
     the a an my his her its their that this our in into to of out and back which what same other another from put got
     is was were are has have him it them one each no any every all i you he she who with for on at by new old wet dry
+    not never only just washed cleaned disinfected scrubbed bleached rinsed wash clean disinfect scrub bleach rinse
     """
 )
 _IN = r"(?:tub|bucket|carrier|tote|crate|faunarium)"
 """What an animal waits in; a pillowcase is one as well, but nobody scrubs it."""
 _TUB = Pattern(r"\b((?:[a-z]+ ){1,2})(tub|bucket|carrier|tote|crate|faunarium|pillowcase)\b")
+_CLEAN = r"(?:clean|cleaned|washed|disinfected|sanitised|sanitized|sterilised|sterilized|scrubbed|bleached|rinsed)"
 _CLEANED = Pattern(
-    r"\b(?:washed|cleaned|disinfected|scrubbed|bleached|rinsed)\b(?: \S+){0,4} (?:\w+ )"
-    rf"{_IN}\b|\b(?:\w+ ){_IN}"
-    r"(?: is| are| were| was| 's| has| have| been)* (?:all |now |both )*(?:clean|cleaned"
-    r"|washed"
-    r"|disinfected|scrubbed)\b"
+    r"\b(?:washed|cleaned|disinfected|sanitised|sanitized|sterilised|sterilized|scrubbed|bleached|rinsed"
+    r"|(?:not|never|did \w+) (?:wash|clean|disinfect|sanitise|sanitize|sterilise|sterilize|scrub|bleach|rinse))\b"
+    rf"(?: \S+){{0,4}} (?:\w+ ){_IN}\b|\b(?:\w+ ){_IN}"
+    rf"(?: is| are| were| was| 's| has| have| had| been| not| never| yet| still| really| all| now| both)* {_CLEAN}\b"
 )
+_DISINFECTED = Pattern(r"\b(?:disinfect|saniti[sz]e|sterili[sz]e|bleach)\w*\b")
+_ASKS_IF_CLEAN = Pattern(
+    r"^(?:(?:and|so|ok|but|wait|um|hey) ,? ?)*(?:(?:is|are|was|were|has)\b|did (?:i|we|he|she|they"
+    r"|you|any\w*|some\w*)\b"
+    r"|(?:have|had) (?:i|we|you|they|any\w*|some\w*)\b)|\?$"
+)
+_ASKS_ELSE = Pattern(
+    r"^(?:(?:and|so|ok|but) )*(?:how|what|when|where|which|who|why|should|shall|can|could|do|does"
+    r"|must|may|will|would)\b"
+)
+_WASHED_IN_IT = Pattern(
+    r"\b(?:washed|cleaned|disinfected|scrubbed|bleached|rinsed|soaked) (?:\S+ ){1,4}in (?:the |a |my )?"
+    rf"(?:\w+ ){{1,2}}{_IN}\b"
+)
+""" "Washed the tongs in the blue tub": they, and not the tub."""
+_NOT_CLEANED = Pattern(
+    r"\b(?:not|never|nobody|no one|noone|none of|neither|without|nearly|almost|half|only|just rinsed|just washed|forgot"
+    r"|forgotten|forget|need\w*|should|will|would|going to|gonna|about to|want\w*|have to|has to|must|meant to|supposed"
+    r"|trying|tried|thought|think|maybe|perhaps|might|may|if|whether|unless|until|tomorrow|hardly|barely|let me|sure)\b"
+)
+"""It isn't so, isn't yet, or nobody is sure: not taken as clean."""
 
 GROUPS: tuple[tuple[str, Pattern], ...] = (
     ("sick", Pattern(r"\b(?:sick|ill|poorly|unwell|infected|hospital)\b")),
@@ -95,7 +118,8 @@ _NOT_YET = Pattern(r"\b(?:not|never|will|going to|about to|let me|want to|need t
 _ALL_OUT = Pattern(
     r"^(?:(?:and|so|ok) )*(?:are |is )?(?:all (?:three|two|four|five|NUMBER|of them)|both|everyone|everybody"
     r"|they all|they both)"
-    r"(?: of them)? out ?\?$"
+    r"(?: of them)? out ?\?$|^(?:(?:and|so|ok) )*(?:who is where|where is every(?:one|body)"
+    r"|where are they all)(?: \?)?$"
 )
 
 
@@ -122,9 +146,18 @@ def only_a_germ(plain: str) -> bool:
     )
 
 
-def tub_cleaned(plain: str) -> bool:
-    """True when a waiting tub, by its name, is said to be washed or disinfected."""
-    return bool(tubs_in(plain)) and _CLEANED.search(plain) is not None and not plain.endswith("?")
+def tub_told(plain: str) -> Literal["disinfected", "washed", "not", "asked"] | None:
+    """What is said or asked of whether a waiting tub, by its name, is clean; None: nothing of the kind.
+
+    Only what is told of as done, and as disinfected, is that: a tub taken as clean is one for the next animal.
+    """
+    if not tubs_in(plain) or _CLEANED.search(plain) is None or _ASKS_ELSE.match(plain) or _WASHED_IN_IT.search(plain):
+        return None
+    if _ASKS_IF_CLEAN.search(plain):
+        return "asked"
+    if _NOT_CLEANED.search(plain):
+        return "not"
+    return "disinfected" if _DISINFECTED.search(plain) else "washed"
 
 
 def groups_in(plain: str) -> tuple[str, ...]:
@@ -228,16 +261,6 @@ def restart_in(plain: str) -> str | None:
 def speaks_of_a_test(plain: str) -> bool:
     """True when a test, a swab or a result is spoken of."""
     return re.search(r"\b(?:test\w*|positive|swab\w*|results?)\b", plain) is not None
-
-
-_ENDS = Pattern(
-    r"^(?:and |so )?(?:when|how long|how do i know|how will i know|is it)\b.*\b(?:gone|over|rid|ends?|clear)\b"
-)
-
-
-def asks_end(plain: str) -> bool:
-    """True when it is asked when an outbreak is over."""
-    return _ENDS.search(plain) is not None
 
 
 _NEUTRAL = Pattern(

@@ -3,9 +3,12 @@
 from __future__ import annotations
 
 from assistant.core.household import Household
+from assistant.understand.may_be import is_told
 from assistant.understand.named.added import is_to_be_added
+from assistant.understand.named.chores_said import watered
 from assistant.understand.named.drains import nobody_knows
-from assistant.understand.named.waiting import asks_who_is_out, into_a_tub, outbreak_told, stays_in_the_tub, tub_cleaned
+from assistant.understand.named.good_news import good_news
+from assistant.understand.named.waiting import asks_who_is_out, into_a_tub, outbreak_told, stays_in_the_tub, tub_told
 from assistant.understand.numbers.how_much_for import mix_for_many
 from assistant.understand.text.patterns import Pattern
 
@@ -52,16 +55,18 @@ def told_by_rule(plain: str, household: Household) -> str | None:
         return "dose"
     if is_to_be_added(plain):
         return "add"
-    if tub_cleaned(plain) or asks_who_is_out(plain):
+    if tub_told(plain) or asks_who_is_out(plain):
         return "tub"
     if stays_in_the_tub(plain):
         return "tub"
     if into_a_tub(plain):
         return MOVED_OUT
-    if outbreak_told(plain):
+    if outbreak_told(plain) or good_news(plain):
         return "outbreak"
     if nobody_knows(plain):
         return "unknown_bottle"
+    if watered(plain) and is_told(plain.removeprefix("did ")):
+        return "log_clean"
     if mix_for_many(plain, household):
         return "make_up"
     return None

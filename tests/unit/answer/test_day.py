@@ -59,7 +59,7 @@ def test_what_vinegar_cleaned_is_told_as_not_disinfected_and_its_tub_as_to_wash(
     assert reply.values["cleaned_only"] == ("east tank",)
     assert "not disinfected" in words(reply)
     assert reply.values["tubs"] == ("blue tub",)
-    tool.say("tub", tubs=("blue tub",), cleaned=True)
+    tool.say("tub", tubs=("blue tub",), cleaned="disinfected")
     assert tool.say("day_end").values["tubs"] == ()
 
 
@@ -226,12 +226,14 @@ def test_after_fumes_the_way_back_in_is_only_without_smell(tool: Tool) -> None:
 
 def test_both_tubs_washed_are_both_noted(tool: Tool) -> None:
     cleaned_with_vinegar(tool)
-    tool.say("tub", tubs=("blue tub", "red tub"), cleaned=True)
+    tool.say("tub", tubs=("blue tub", "red tub"), cleaned="disinfected")
     assert tool.say("due").values["tubs"] == ()
 
 
 def test_mites_are_over_after_the_weeks_of_the_rule(tool: Tool) -> None:
-    reading = Reading("when are the mites gone", "outbreak", Slots(organisms=("mites",), asks_end=True), confidence=1.0)
+    reading = Reading(
+        "when are the mites gone", "outbreak", Slots(organisms=("mites",), of_illness="ends"), confidence=1.0
+    )
     assert "six weeks" in words(tool.hear(reading))  # facts/outbreaks.toml, outbreak-mites-over: practice
 
 

@@ -66,14 +66,14 @@ def test_a_tub_after_quarantine_is_asked_about_until_it_is_clean(tool: Tool) -> 
 def test_a_tub_that_was_cleaned_or_held_a_healthy_one_is_not_asked_about(tool: Tool) -> None:
     out(tool, "new arrival box")
     out(tool, "new arrival box", "green tub")
-    tool.say("tub", tubs=("red tub",), cleaned=True)
+    tool.say("tub", tubs=("red tub",), cleaned="disinfected")
     assert "quarantine" not in out(tool, "east tank").say
     assert tool.state.tubs["red tub"].enclosure == "east tank"
 
 
 def test_a_tub_with_an_animal_in_it_is_not_noted_as_clean(tool: Tool) -> None:
     out(tool, "new arrival box")
-    assert "waits in red tub" in tool.say("tub", tubs=("red tub",), cleaned=True).say
+    assert "waits in red tub" in tool.say("tub", tubs=("red tub",), cleaned="disinfected").say
     assert not tool.state.tubs["red tub"].cleaned
 
 

@@ -83,6 +83,8 @@ EVERY_EVENT: tuple[Event, ...] = (
     happened.AnimalFound("shelf box"),
     happened.TubUsed("square tub", "shelf box", "new"),
     happened.TubCleaned("square tub"),
+    happened.TubUnclean("square tub"),
+    happened.TubLeft("tub"),
     happened.GroupChanged("shelf box", "sick", "healthy", "mites"),
     happened.QuarantineRestarted("shelf box", "newcomer"),
     happened.HabitChanged("gallon", "imperial", "US"),

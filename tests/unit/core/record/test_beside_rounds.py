@@ -15,6 +15,8 @@ from assistant.core.record.events import (
     ItemBegun,
     RoundStarted,
     TubCleaned,
+    TubLeft,
+    TubUnclean,
     TubUsed,
 )
 
@@ -63,6 +65,17 @@ def test_a_tub_is_unclean_after_use_until_it_is_cleaned_and_again_after_the_next
     assert not story.tell(TubUsed("red tub", "box")).state.tubs["red tub"].cleaned
 
 
+def test_a_tub_that_is_not_clean_after_all_is_unclean_and_a_tub_nobody_used_stays_unknown() -> None:
+    story = Story().tell(TubUsed("red tub", "tub", "sick"), TubCleaned("red tub"), TubUnclean("red tub"))
+    assert not story.state.tubs["red tub"].cleaned
+    assert story.tell(TubUnclean("green tub")).state.tubs.keys() == {"red tub"}
+
+
+def test_an_animal_back_without_a_clean_has_left_its_tub() -> None:
+    story = Story().tell(TubUsed("red tub", "tub")).after(minutes=5).tell(TubLeft("tub"))
+    assert story.state.tubs["red tub"].until == story.now
+
+
 def test_an_item_begun_again_starts_its_clock_anew() -> None:
     story = Story().tell(ItemBegun("branch", "bake", 7200.0)).after(minutes=9).tell(ItemBegun("branch", "bake", 7200.0))
     assert [(timer.item, timer.began) for timer in story.state.items] == [("branch", story.now)]
@@ -106,3 +119,17 @@ def test_a_germ_named_while_a_clean_is_open_takes_its_claim_to_have_disinfected(
     assert (
         claim(GroupChanged("tub", "sick", "healthy", "salmonella"), organism="salmonella") == "disinfected_by_published"
     )
+
+
+def test_one_that_waits_in_a_tub_without_a_clean_is_asked_after_until_it_is_back() -> None:
+    story = Story().tell(TubUsed("red tub", "tub"))
+    since = story.now
+    assert story.after(minutes=61).due(since) == ["animal waits"]
+    later = story.now
+    assert story.tell(TubLeft("tub")).after(hours=2).due(later) == []
+
+
+def test_one_whose_clean_is_open_is_asked_after_once() -> None:
+    story = Story().start().done("move out").tell(TubUsed("red tub", "tub"))
+    since = story.now
+    assert story.after(minutes=61).due(since).count("animal waits") == 1
