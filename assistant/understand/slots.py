@@ -239,8 +239,8 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     every = bool(_EVERY.search(plain)) and not slots.enclosures
     told = told_in(plain)
     smells = asked.intent in ("still_smells", "return_check", "done")
-    apart = steps_apart(parsed, asked.world) if asked.intent == "done" and parsed.mentions else slots.apart
-    if apart and asked.intent == "done":
+    apart = steps_apart(parsed, asked.world) if asked.intent == "done" and parsed.mentions else ()
+    if apart:
         slots = replace(slots, enclosures=tuple(name for name, _ in apart), choices=())
     openings = _openings(parsed, asked) if asked.intent == "done" else None
     over = True if _OVER.search(plain) else False if _ON.search(plain) else None
@@ -280,7 +280,7 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         smell=told.smell if smells else None,
         wet=_wet(claims, told) if smells and asked.intent != "done" else None,
         openings=openings,
-        apart=apart,
+        apart=apart or slots.apart,
         every_enclosure=every or slots.every_enclosure,
         pressed=asked.intent == "return_check" and bool(_PRESSED.search(plain)),
         cold=(asked.intent == "return_check" and bool(_CHILLED.search(plain)))
