@@ -336,8 +336,16 @@ class RinseBegun:
     place: str
     """ "eye" or "skin"."""
     victim: str
-    """ "person" or "animal"."""
+    """ "person", "animal", or "either" where that wasn't said."""
     seconds: float
+
+
+@dataclass(frozen=True, slots=True)
+class RinseEnded:
+    """The keeper ended the rinsing of a splash: a false alarm, or somebody who knows called it off."""
+
+    place: str
+    victim: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -411,6 +419,7 @@ Event: TypeAlias = (
     | SprayerMeasured
     | ItemBegun
     | RinseBegun
+    | RinseEnded
     | Away
     | ClocksParted
     | ClocksSettled

@@ -58,6 +58,18 @@ def _spill(answer: Answer) -> Line:
     return _shown(say, details, *filter(None, [noted]))
 
 
+def _spill_at_home(answer: Answer) -> Line:
+    """Into an enclosure with its animal inside: that comes first."""
+    details = answer.details
+    people: People = details["people"]
+    call = f"your vet, {people.vet}" if people.vet and len(people.vet.split()) <= 4 else "your vet"
+    water = f"Wet with it: lukewarm running water, nothing by mouth, then {call}."
+    say = f"{capital(details['enclosure'])}: animals out now. {water}"
+    agent = details["agent"]
+    noted = f"{agent.name} on its surface, noted." if agent is not None and answer.events else ""
+    return _shown(say, details, *filter(None, [capital(noted)]))
+
+
 def _nothing_on_it(answer: Answer) -> Line:
     say = "No, nothing on it but water: two products may make gas. Gloves, window open, soak it up, rinse it well."
     return _shown(say, answer.details)
@@ -67,5 +79,6 @@ LINES: Mapping[str, Callable[[Answer], Line]] = {
     "harm.escape": _escape,
     "harm.found": _found,
     "harm.spill": _spill,
+    "harm.spill_at_home": _spill_at_home,
     "harm.spill_nothing_on_it": _nothing_on_it,
 }

@@ -63,13 +63,24 @@ def _line(say: str, answer: Answer) -> Line:
 
 def _then_call(answer: Answer) -> str:
     people = answer.details["people"]
+    if answer.details["victim"] == "either":
+        return f"A person: {poison_centre(people)}. An animal: {vet(people)}."
     return f"Then call {poison_centre(people) if answer.details['victim'] == 'person' else vet(people)}."
+
+
+def _clock(answer: Answer) -> str:
+    counting = ", I'm counting" if answer.details["counting"] else ""
+    return f"{answer.details['minutes']} minutes{counting}."
 
 
 def _eye(answer: Answer) -> Line:
     if answer.details["too"]:
         return _several(answer)
-    clock = f"{answer.details['minutes']} minutes, I'm counting."
+    clock = _clock(answer)
+    if answer.details["victim"] == "either":
+        return _line(
+            f"Running water on that eye now. {answer.details['minutes']} minutes. {_then_call(answer)}", answer
+        )
     if answer.details["victim"] == "animal":
         return _line(f"Running water on its eye now, lukewarm. {clock} Nothing by mouth. {_then_call(answer)}", answer)
     return _line(f"Rinse that eye now, running water. Lens out. {clock} {_then_call(answer)}", answer)
@@ -78,7 +89,9 @@ def _eye(answer: Answer) -> Line:
 def _skin(answer: Answer) -> Line:
     if answer.details["too"]:
         return _several(answer)
-    clock = f"{answer.details['minutes']} minutes, I'm counting."
+    clock = _clock(answer)
+    if answer.details["victim"] == "either":
+        return _line(f"Running water on it now. {answer.details['minutes']} minutes. {_then_call(answer)}", answer)
     if answer.details["victim"] == "animal":
         return _line(f"Running water over it now, lukewarm. {clock} Nothing by mouth. {_then_call(answer)}", answer)
     return _line(f"Running water on it now. Wet clothes off. {clock} {_then_call(answer)}", answer)
@@ -131,7 +144,7 @@ def _several(answer: Answer) -> Line:
     """More than one place: out of fumes first, then water, and one call for all of it."""
     details = answer.details
     places = (details["place"], *details["too"])
-    person = details["victim"] == "person"
+    person = details["victim"] != "animal"
     call = poison_centre(details["people"]) if person else vet(details["people"])
     if "lungs" in places:
         wet = next((place for place in places if place in ("eye", "skin")), None)
@@ -151,6 +164,28 @@ def _nothing_given(answer: Answer) -> Line:
     if answer.details["victim"] == "animal":
         return _line(f"No: nothing by mouth, and don't make it vomit. Call {vet(people)}, now.", answer)
     return _line(f"Nothing of the kind unless they tell you. Call {poison_centre(people)}, now.", answer)
+
+
+def _only_water(answer: Answer) -> Line:
+    left = f" Keep rinsing: {span(answer.details['left_s'])} left." if answer.details["left_s"] else ""
+    return _line(f"No, nothing on it but running water.{left} {_then_call(answer)}", answer)
+
+
+def _called_off(answer: Answer) -> Line:
+    ended = answer.details["ended"]
+    first = f"Stopped: the {ended} rinse." if ended else "No rinse is running."
+    call = vet if answer.details["victim"] == "animal" else poison_centre
+    return _line(f"{first} If anything hurts after all: rinse, and call {call(answer.details['people'])}.", answer)
+
+
+def _fire(answer: Answer) -> Line:
+    say = f"Get out now, into fresh air. Call {emergency(answer.details['people'])}. Never water on burning alcohol."
+    return _line(say, answer)
+
+
+def _animal_down(answer: Answer) -> Line:
+    call = vet(answer.details["people"])
+    return _line(f"Call {call}, now. Fresh air. Product on it: lukewarm water over it. Nothing by mouth.", answer)
 
 
 def _lens(answer: Answer) -> Line:
@@ -173,6 +208,8 @@ def _collapsed(answer: Answer) -> Line:
         return _line(
             f"Call {vet(people)}, now. Fresh air, lukewarm water over it on the way. Nothing by mouth.", answer
         )
+    if answer.details["place"] == "mouth":
+        return _line(f"Call {emergency(people)}, now. Nothing by mouth. Then {poison_centre(people)}.", answer)
     return _line(
         f"Call {emergency(people)}, now. Fumes: don't go in after them, open doors from outside. Nothing by mouth.",
         answer,
@@ -215,6 +252,10 @@ LINES: Mapping[str, Callable[[Answer], Line]] = {
     "harm.keep_rinsing": _keep_rinsing,
     "harm.nothing_given": _nothing_given,
     "harm.lens": _lens,
+    "harm.only_water": _only_water,
+    "harm.called_off": _called_off,
+    "harm.fire": _fire,
+    "harm.animal_down": _animal_down,
     "harm.see_it": _see_it,
     "harm.numbers": _numbers,
     "harm.collapsed": _collapsed,

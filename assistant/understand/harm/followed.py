@@ -7,17 +7,13 @@ that one", or which step of the clean comes next.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import timedelta
-from typing import Any, Literal, TypeAlias
+from typing import Any
 
 from assistant.contract import World
+from assistant.core.harms import HARM_LASTS, AskedOfHarm, HarmTold, latest
 from assistant.core.record.state import Rinse
 from assistant.core.round.rounds import is_open, rinse_left_s
 from assistant.understand.text.patterns import Pattern
-
-AskedOfHarm: TypeAlias = Literal["again", "give", "lens", "stop", "still", "number", "collapsed"]
-"""What is asked: all of it again, something by mouth, a lens, to stop rinsing, what if it goes on, or a number; or that
-somebody collapsed, which comes before all of it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,6 +33,11 @@ def followed(text: str, world: World) -> Followed | None:
     down = _down(text, world)
     if down is not None:
         return down
+    if _FALSE_ALARM.search(text) and not text.endswith("?") and any(_running(world)):
+        return Followed("over", *(_harm_before(world) or (None, None)))
+    swallowed = _sign_of_what_was_swallowed(text, world)
+    if swallowed is not None:
+        return swallowed
     if _NUMBER.search(text):
         return Followed("number", *(_harm_before(world) or (None, None)))
     just_told = _just_told(world)
@@ -47,6 +48,8 @@ def followed(text: str, world: World) -> Followed | None:
         return Followed("give", *(("mouth", before[1]) if before else ("mouth", None)))
     if before is None or (_STEP.search(text) and not just_told):
         return None
+    if before[0] in ("eye", "skin", "mouth") and _ONTO_IT.search(text) and (just_told or "neutrali" in text):
+        return Followed("onto it" if before[0] != "mouth" else "give", *before)
     asked = _asked(text, just_told)
     if asked is None:
         return None
@@ -61,6 +64,9 @@ def _down(text: str, world: World) -> Followed | None:
     animal = known and not _PEOPLE.search(text)
     if _ASKED_OF_IT.search(text):
         return None
+    if _PLAINLY_DOWN.match(text) and not _PEOPLE.search(text) and (_FROM_IT.search(text) is None):
+        animal_before = before is not None and before[1] == "animal"
+        return Followed("collapsed", before[0] if animal_before and before is not None else None, "animal")
     place = before[0] if before is not None else None
     if animal and _DOWN_ANIMAL.search(text) and (before is not None or _FROM_IT.search(text)):
         return Followed("collapsed", place, "animal")
@@ -73,7 +79,7 @@ def _asked(text: str, just_told: bool) -> AskedOfHarm | None:
     short = len(text.split()) <= _FEW
     if _LENS.search(text):
         return "lens"
-    if _STOP.search(text):
+    if _STOP.search(text) and (just_told or not _STEP.search(text)):
         return "stop"
     if short and _STILL.search(text):
         return "still"
@@ -84,12 +90,25 @@ def _asked(text: str, just_told: bool) -> AskedOfHarm | None:
     return "again" if _AGAIN.search(text) or _A_PERSON.search(text) or _WITH_WHAT.match(text) else None
 
 
+def _sign_of_what_was_swallowed(text: str, world: World) -> Followed | None:
+    """ "She's throwing up", "he's drooling", after something was swallowed: no fumes, so whom to call is said again."""
+    told = latest(world.talk.harms, world.now)
+    if told is None or told.place != "mouth" or len(text.split()) > _FEW or text.endswith("?"):
+        return None
+    if told.victim != "animal" and _NO_BREATH.search(text):
+        return Followed("collapsed", "mouth", told.victim)
+    return Followed("again", "mouth", told.victim) if _SIGN.match(text) else None
+
+
+def _running(world: World) -> list[Rinse]:
+    return [rinse for rinse in world.state.rinses if rinse_left_s(rinse, world.now) > 0]
+
+
 def _just_told(world: World) -> bool:
     """First aid was the last thing told, or is what goes on while nothing else does."""
     if _told(world) is not None:
         return True
-    rinsed = any(rinse_left_s(rinse, world.now) > 0 for rinse in world.state.rinses)
-    return rinsed and not any(is_open(round_) for round_ in world.state.rounds.values())
+    return bool(_running(world)) and not any(is_open(round_) for round_ in world.state.rounds.values())
 
 
 def _told(world: World) -> tuple[Any, Any] | None:
@@ -103,7 +122,7 @@ def _told(world: World) -> tuple[Any, Any] | None:
 
 
 def _recent(world: World) -> list[Rinse]:
-    return [rinse for rinse in world.state.rinses if world.now - rinse.began < _RECENT]
+    return [rinse for rinse in world.state.rinses if world.now - rinse.began < HARM_LASTS]
 
 
 def _harm_before(world: World) -> tuple[Any, Any] | None:
@@ -111,8 +130,11 @@ def _harm_before(world: World) -> tuple[Any, Any] | None:
     told = _told(world)
     if told is not None:
         return told
-    latest = max(_recent(world), key=lambda rinse: rinse.began, default=None)
-    return (latest.place, latest.victim) if latest is not None else None
+    kept: HarmTold | None = latest(world.talk.harms, world.now)
+    if kept is not None:
+        return kept.place, kept.victim
+    rinse = max(_recent(world), key=lambda rinse: rinse.began, default=None)
+    return (rinse.place, rinse.victim) if rinse is not None else None
 
 
 _DOWN = Pattern(
@@ -125,6 +147,20 @@ _DOWN_ANIMAL = Pattern(
     r"|stopped moving|not right|breathing (?:funny|weird\w*|odd\w*|hard|fast|heavily|strange\w*|badly)"
     r"|(?:open|opening) (?:his |her |its )?mouth|mouth open|foaming|dying|upside down)\b"
 )
+_PLAINLY_DOWN = Pattern(
+    r"^(?:(?:oh|no|help|god|shit|quick|please|and|now|i think|looks like|,) ?)*(?:(?:the|my|our|one of the|both|two) )*"
+    r"(?:\w+ )?(?:ANIMAL|fish|frogs?|animals?|hatchlings?|ENCLOSURE)(?:(?: is| are| has| have| 's)? "
+    r"(?:(?:gone|lying|all|just|really|now|suddenly|looks?|seems?|been|going|completely) )*"
+    r"(?:gasping(?: for (?:air|breath))?|limp|floppy|dying|collapsed|unresponsive|unconscious|twitching|convulsing"
+    r"|paraly[sz]ed|suffocating|choking|foaming(?: at the mouth)?|having (?:a |some sort of a? ?)?(?:fit|fits|seizure"
+    r"|seizures)"
+    r"|not breathing|stopped breathing|can not breathe|struggling (?:to breathe|for (?:air|breath)))"
+    r"| (?:is|are|has|does|do|did) not (?:mov(?:e|ing|ed)|respond\w*|breath\w*|wak\w*)|(?: has| have)? stopped moving"
+    r"| can not (?:breathe|move))"
+    r"(?: (?:any ?more|at all|now|help|quick|what (?:do|should) i do|and \w+(?: \w+){0,3}|in there|in (?:his|her|its"
+    r"|the) tub))*(?: ?[.!])*$"
+)
+"""An animal in a bad way, whatever did it. "Not moving much today" is none."""
 _AN_ANIMAL = Pattern(
     r"\b(?:ANIMAL|ENCLOSURE|snake|gecko|lizard|dragon|python|tortoise|turtle|frog|boa|skink|chameleon)\b"
 )
@@ -135,8 +171,38 @@ _PEOPLE = Pattern(
 _FROM_IT = Pattern(r"\b(?:AGENT|STOCK|BOTTLE|MIX|spray\w*|mist\w*|fumes?|smell|disinfect\w*|clean\w*|bleach\w*)\b")
 _ASKED_OF_IT = Pattern(r"^(?:what if|if|can|could|will|would|does|do|how|should)\b|\bwhat if\b|\bonce\b")
 _FEW = 10
-_RECENT = timedelta(hours=1)
-"""So long after a rinse began "it still stings" is about it; first-aid-eye-urgent has the same hour."""
+_FALSE_ALARM = Pattern(
+    r"\bfalse alarm\b|\b(?:stop|cancel|end|kill|clear|drop|turn off|switch off|delete) (?:that |the |my |this"
+    r" )?(?:eye |skin "
+    r"|rinse |rinsing |splash )*(?:timer|clock|countdown|counting|alarm)\b"
+    r"|\b(?:poison centre|poison center|poison control|doctor|nurse|hospital|paramedic|vet|they|optician"
+    r"|ambulance)\b(?: \w+){0,2}?"
+    r" (?:says?|said|told|reckons?|thinks?|confirmed)(?: me| us)?(?: that)? (?:i|he|she|it|we|that|this) (?:is |am "
+    r"|are |can |'s |was )*"
+    r"(?:fine|ok|okay|alright|all right|good|enough|stop|clear|nothing)\b"
+    r"|^(?:(?:no|oh|sorry|actually|wait|it is ok|,) ?)*(?:it|that) (?:was|is) (?:only |just )+(?:plain |clean"
+    r" )?water(?: ?[.!])*$"
+)
+"""The end of a rinse, by somebody who knows or because there was nothing."""
+_SIGN = Pattern(
+    r"^(?:(?:and|now|oh|no|help|but|so|god|,) ?)*(?:he|she|it|they|i|(?:the |my )?(?:\w+ )?(?:ANIMAL|ENCLOSURE)|my"
+    r" (?:son|daughter|\w+))"
+    r" ?(?:'s|is|am|are|has|have|keeps?|feels?|looks?|seems?|just|started|threw|was|being|been|getting|got|now|all|a"
+    r" bit|really|so"
+    r"| )*(?:throw\w* (?:it )?up|thrown up|threw up|up|vomit\w*|puk\w+|retch\w*|sick|ill|nauseous|drool\w*|dribbl\w*"
+    r"|foam\w*|froth\w*"
+    r"|limp|floppy|cry\w*|screaming|in pain|pale|white|shak\w+|trembl\w+|sweat\w*|cough\w*|chok\w*|gag\w*|dizzy"
+    r"|drowsy|sleepy"
+    r"|faint|quiet|weak|worse|not right|not well|burping|spitting|wheez\w*|bleeding|swelling|swollen|hurting|hurts)\b"
+    r"|^(?:(?:and|now|,) ?)*(?:my|his|her|its|the) (?:mouth|throat|stomach|tummy|belly|lips?|tongue|chest)"
+    r" (?:is |are |'s |feels? )?(?:\w+ )?(?:burn\w*|hurt\w*|sore|swollen|swelling|red|blister\w*|raw|numb|cramp\w*)\b"
+)
+_NO_BREATH = Pattern(r"\b(?:can not|can hardly|hardly|barely|struggling to|trouble) (?:\w+ )?breath\w*|\bblue\b")
+_ONTO_IT = Pattern(
+    r"\bneutrali[sz]e\b|\b(?:put|pour|use|dab|rub|try|add|need|want)\b(?: \S+){0,3} (?:AGENT|STOCK|cream|ointment"
+    r"|baking soda|lemon"
+    r"|butter|oil|soap)\b(?=.*\b(?:on|in|onto|to|over|into)\b)"
+)
 _NUMBER = Pattern(
     r"\b(?:number|phone|ring|telephone)\b.*\b(?:poison|emergency|ambulance)\b"
     r"|\b(?:poison (?:centre|center|control|line)|emergency|ambulance)(?: 's)? (?:number|phone)\b"
@@ -158,6 +224,9 @@ _GIVE = Pattern(
 )
 _LENS = Pattern(r"\b(?:contact )?lens(?:es)?\b|\bcontacts\b")
 _STOP = Pattern(
+    r"^(?:ok |so |and |right |done |i |have |we |all )*(?:rinsed|washed|flushed) (?:it|them|my|his|her|the eye"
+    r"|that)(?: \w+)?"
+    r"(?: (?:out|off|now|well|already|for DURATION))*(?: ?[.!])*$|"
     r"\b(?:stop|finish|enough|done) rins\w+|\brins\w+ (?:is |it )?(?:long )?enough\b|\bkeep rinsing\b.*\?"
     r"|\b(?:it|stinging|burning|pain|that) (?:has |is |'s )?(?:stopped|gone off|eased)(?: (?:hurting|stinging"
     r"|burning))?$"
@@ -172,6 +241,9 @@ _STILL = Pattern(
     r" )?(?:breathing|acting|moving) \w+$"
 )
 _AGAIN = Pattern(
+    r"^(?:(?:it|that|the eye|eye|skin|my \w+|his \w+|her \w+) (?:is|has|looks|'s|are|feels)(?: \w+){0,2} (?:red"
+    r"|blister\w*|swollen|peeling"
+    r"|raw|white|bleeding|weeping|cloudy|puffy|numb|burnt|burned|worse)\b.*)$|"
     r"^(?:and |so |ok |right |but |oh |please |help )*(?:(?:what|now what)(?: (?:now|next|then|else))?"
     r"|what (?:do|should|shall|can|must) (?:i|we) do(?: now| next| then| about it)?|and (?:now|then)|then what"
     r"|help(?: me)?"

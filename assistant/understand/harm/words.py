@@ -247,6 +247,8 @@ WORDS = frozenset(
 ) - {"bleech", "blech", "sanitiser", "sanitizer"} | words_of(
     "pounding thumping rehoused rehomed gaping frothing foaming drooling limp twitching faint faceful "
     "headache collapsed seeing stars "
+    "crying vomiting drooling retching puking dying having seizure fits fish neutralise neutralize screaming"
+    " overspray drifted drenched "
     "spinning throwing threw breath breathe feel feeling eyewash breathing"
 )
 """Every word that a rule here turns on: known words, so that none is mended into another."""
