@@ -21,7 +21,7 @@ from assistant.understand.certainty import best_of, with_doubts
 from assistant.understand.harm import alarms, fire, unhurt
 from assistant.understand.harm.after_fumes import after_fumes
 from assistant.understand.harm.cries import HIT_BY_MISTAKE, Cry, cry_after, cry_in, cry_like, put_back_wet
-from assistant.understand.harm.followed import followed
+from assistant.understand.harm.followed import followed, goes_on_from_it
 from assistant.understand.harm.got_wet import keeper_wet, next_door
 from assistant.understand.harm.idioms import IDIOMS
 from assistant.understand.harm.learned_cries import LearnedCries
@@ -170,9 +170,7 @@ class Reader:
         cry = cry or cry_after(plain, look.world.talk.last) or after_fumes(plain, look.world) or keeper_wet(look)
         cry = named_after(plain, told, just=just) or cry
         after = followed(look.parsed.plain, look.world)
-        goes_on = after is not None and (
-            after.asked in _GOES_ON or (after.place == "mouth" and cry is not None and cry.place == "lungs")
-        )
+        goes_on = after is not None and goes_on_from_it(after, cry.place if cry is not None else None, plain)
         if after is not None and not goes_on and cry is not None and cry.place is not None:
             after = None
         if after is not None and (cry is None or cry.intent == "splash" or goes_on):
@@ -353,8 +351,6 @@ class Reader:
         return reading if not look.parsed.guessed else with_guess_doubted(reading, look.parsed)
 
 
-_GOES_ON = ("collapsed", "over", "onto it")
-"""What comes before any cry that the same words may be: somebody is down, a false alarm, something onto an eye."""
 _WITH_IT = Pattern(r"\b(?:with|using) (?:it|that|that one|this|this one)\b")
 
 

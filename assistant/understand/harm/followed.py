@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from assistant.contract import World
-from assistant.core.harms import HARM_LASTS, AskedOfHarm, HarmTold, latest
+from assistant.core.harms import HARM_LASTS, AskedOfHarm, HarmTold, Place, latest
 from assistant.core.record.state import Rinse
 from assistant.core.round.rounds import is_open, rinse_left_s
 from assistant.understand.text.patterns import Pattern
@@ -57,6 +57,23 @@ def followed(text: str, world: World) -> Followed | None:
     return Followed(asked, before[0], victim)
 
 
+def goes_on_from_it(after: Followed, place: Place | None, text: str) -> bool:
+    """True where it goes on from the harm before, though the same words may be a cry of their own.
+
+    place: where that cry would be.
+    """
+    if after.asked in ("collapsed", "over", "onto it"):
+        return True
+    if after.asked == "still":
+        return (
+            after.place in ("eye", "skin")
+            and after.place == place
+            and " still " in text
+            and _FROM_IT.search(text) is None
+        )
+    return after.place == "mouth" and place == "lungs"
+
+
 def _down(text: str, world: World) -> Followed | None:
     """Somebody unconscious, not breathing or in fits; of an animal only where a product may have done it."""
     before = _harm_before(world)
@@ -70,7 +87,8 @@ def _down(text: str, world: World) -> Followed | None:
     place = before[0] if before is not None else None
     if animal and _DOWN_ANIMAL.search(text) and (before is not None or _FROM_IT.search(text)):
         return Followed("collapsed", place, "animal")
-    if not animal and _DOWN.search(text):
+    stiller = _HAS_NOT_MOVED.search(text) is not None and (before is not None or _FROM_IT.search(text) is not None)
+    if not animal and (stiller or _DOWN.search(text)):
         return Followed("collapsed", place, "person")
     return None
 
@@ -142,6 +160,7 @@ _DOWN = Pattern(
     r"|(?:is|are|'s|has) not (?:breathing|responding|waking)|stopped breathing|(?:will|can) not wake|not breathing"
     r"|turn(?:ed|ing) blue|having a (?:fit|seizure)|seizures?|convuls\w+|fitting on the)\b"
 )
+_HAS_NOT_MOVED = Pattern(r"\b(?:he|she|they) (?:has|have|is|are) not (?:moved|moving)\b")
 _DOWN_ANIMAL = Pattern(
     _DOWN.pattern + r"|\b(?:limp|floppy|gasping|twitching|paralysed|paralyzed|not moving|(?:is|does|has) not mov\w+"
     r"|stopped moving|not right|breathing (?:funny|weird\w*|odd\w*|hard|fast|heavily|strange\w*|badly)"
@@ -241,7 +260,7 @@ _STILL = Pattern(
     r" )?(?:breathing|acting|moving) \w+$"
 )
 _AGAIN = Pattern(
-    r"^(?:(?:it|that|the eye|eye|skin|my \w+|his \w+|her \w+) (?:is|has|looks|'s|are|feels)(?: \w+){0,2} (?:red"
+    r"^(?:(?:it|that|the eye|eye|skin|my \w+|his \w+|her \w+) (?:is|has|looks|'s|are|feels)(?: \w+){0,2} (?:red(?! hot)"
     r"|blister\w*|swollen|peeling"
     r"|raw|white|bleeding|weeping|cloudy|puffy|numb|burnt|burned|worse)\b.*)$|"
     r"^(?:and |so |ok |right |but |oh |please |help )*(?:(?:what|now what)(?: (?:now|next|then|else))?"

@@ -65,7 +65,7 @@ _SUPPOSED = Pattern(
     rf"|BOTTLE|STOCK)|some|some of it|the kids?|the spray)(?: \w+)? {_GETS}\b"
     r"|^(?:so |and |but )*(?:is|are|how) (?:\w+ )?(?:the )?(?:AGENT|STOCK|BOTTLE|MIX|it|this|they) (?:\w+"
     r" )?(?:dangerous"
-    r"|harmful|bad|toxic|poisonous|corrosive|irritating|safe) (?:\w+ )?(?:in|to|on|for|near) (?:the |your |an |people"
+    r"|harmful|bad|toxic|poisonous|corrosive|irritating|safe) (?:\w+ )?(?:in|to|on|for|near) (?:the |your |my |an |people"
     r" 's )?"
     r"(?:eyes?|skin|hands?|mouth|lungs?)\b",
     *("if ", "is ", "are ", "how "),

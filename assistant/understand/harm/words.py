@@ -123,7 +123,7 @@ TIGHT = words_of("tight tightening catching closing rattling constricted burny c
 HEAVY = re.compile(r"\b(?:head ?aches?|migraine|collapsed?|sick|ill|unwell|ambulance|hospital|a and e|screaming)\b")
 DRANK = words_of(
     """
-    swallow swallowed swallowing swallows drank drunk drinking gulped gulp swig swigged sip sipped lick licked
+    swallow swallowed swallowing swallows drank drunk drinks drinking gulped gulp swig swigged sip sipped lick licked
     licking
     licks lapped lapping lap ate eaten eating chewed chewing suck sucked sucking tasted mouthful downed necked
     ingested
