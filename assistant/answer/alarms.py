@@ -93,7 +93,7 @@ def spill(reading: Reading, world: World) -> Answer:
     if reading.slots.wish is not None:
         return _nothing_on_it(reading, world)
     home = reading.slots.enclosures[0] if len(reading.slots.enclosures) == 1 else None
-    agent = next(iter(agents_named(reading, world)), None) or _spilled_before(world) or _at_work(home, world)
+    agent = next(iter(agents_named(reading, world)), None) or _spilled_before(world)
     met = _met_another(reading, agent, home, world)
     if met is not None:
         return met
@@ -122,12 +122,6 @@ def _spilled_before(world: World) -> Agent | None:
     last = world.talk.last
     agent = last.values.get("agent") if last is not None and last.intent == "spill" else None
     return agent_of(str(agent), world) if agent is not None else None
-
-
-def _at_work(home: str | None, world: World) -> Agent | None:
-    """What is being sprayed elsewhere, that it must have come from; None: not known, or more than one."""
-    agents = {round_.agent for round_ in open_rounds(world) if round_.enclosure != home}
-    return agent_of(agents.pop(), world) if home is not None and len(agents) == 1 else None
 
 
 def _is_out(home: str, world: World) -> bool:

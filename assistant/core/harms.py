@@ -18,6 +18,8 @@ that something burns."""
 
 FUMES_LAST = timedelta(hours=12)
 """So long after fumes or a gas "may I go back in?" is about the room. Chosen: a working day and its evening."""
+SWALLOWED_LASTS = timedelta(hours=12)
+"""So long after something was swallowed "she's being sick" is about that. Chosen, as above."""
 HARM_LASTS = timedelta(hours=1)
 """So long "he's drooling" and "in her eyes" go on from the harm told of; first-aid-eye-urgent has the same hour."""
 

@@ -20,11 +20,12 @@ from assistant.core.round.rounds import is_open
 from assistant.understand.certainty import best_of, with_doubts
 from assistant.understand.harm import alarms, fire, unhurt
 from assistant.understand.harm.after_fumes import after_fumes
-from assistant.understand.harm.cries import HIT_BY_MISTAKE, Cry, cry_after, cry_in, cry_like, put_back_wet
+from assistant.understand.harm.cries import HIT_BY_MISTAKE, Cry, cry_after, cry_in, cry_like
 from assistant.understand.harm.followed import followed, goes_on_from_it
 from assistant.understand.harm.got_wet import keeper_wet, next_door
 from assistant.understand.harm.idioms import IDIOMS
 from assistant.understand.harm.learned_cries import LearnedCries
+from assistant.understand.harm.on_somebody import put_back_wet
 from assistant.understand.harm.parts import hits_nobody, may_be_harm
 from assistant.understand.harm.patterns import WORDS as CRY_WORDS
 from assistant.understand.harm.treating import WORDS as TREATING_WORDS
@@ -154,7 +155,7 @@ class Reader:
 
     def _harm(self, look: Look) -> Reading | None:
         plain = look.parsed.plain
-        if fire.burns(plain):
+        if fire.burns(plain) or (_told_of_a_fire(look.world) and fire.puts_it_out(plain)):
             slots = replace(without_troubles(look.slots("splash")), asked_of_harm="fire")
             return look.reading("splash", slots, BY_RULE)
         if put_back_wet(plain) and any("move out" in r.done and is_open(r) for r in look.world.state.rounds.values()):
@@ -179,7 +180,7 @@ class Reader:
             return look.reading("splash", slots, BY_RULE)
         if cry is None or (cry.intent == "splash" and got_in(look) is not None):
             return None
-        return self._cried(of_whom(cry, with_animals_by_name(look.parsed), told), look, BY_RULE)
+        return self._cried(cry, look, BY_RULE)
 
     def _got_in(self, look: Look) -> Reading | None:
         """A product that dripped or leaked onto what is being cleaned: it is on it, however it came there."""
@@ -196,6 +197,7 @@ class Reader:
     def _cried(self, cry: Cry, look: Look, sure: float) -> Reading | None:
         if cry.intent == "splash" and only_a_germ(look.parsed.plain):
             return None
+        cry = of_whom(cry, with_animals_by_name(look.parsed), latest(look.world.talk.harms, look.world.now))
         slots = look.slots(cry.intent)
         if cry.intent == "splash" and cry.place is not None and unhurt.is_supposed(look.parsed.plain):
             slots = replace(slots, asked_of_harm="if")
@@ -352,6 +354,11 @@ class Reader:
 
 
 _WITH_IT = Pattern(r"\b(?:with|using) (?:it|that|that one|this|this one)\b")
+
+
+def _told_of_a_fire(world: World) -> bool:
+    """The turn before was about a fire."""
+    return world.talk.last_reading is not None and world.talk.last_reading.slots.asked_of_harm == "fire"
 
 
 def _waits_to_be_moved(look: Look) -> bool:

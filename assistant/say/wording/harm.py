@@ -101,6 +101,8 @@ def _mouth(answer: Answer) -> Line:
     if answer.details["too"]:
         return _several(answer)
     people = answer.details["people"]
+    if answer.details["victim"] == "either":
+        return _line(f"Call now. {_then_call(answer)} Nothing by mouth unless they say.", answer)
     if answer.details["victim"] == "animal":
         return _line(f"Call {vet(people)}, now. Nothing by mouth, don't make it vomit. Label in hand.", answer)
     return _line(
@@ -112,6 +114,8 @@ def _lungs(answer: Answer) -> Line:
     if answer.details["too"]:
         return _several(answer)
     people = answer.details["people"]
+    if answer.details["victim"] == "either":
+        return _line(f"Out now, into fresh air. Don't go back. {_then_call(answer)}", answer)
     if answer.details["victim"] == "animal":
         first = "Get yourself to fresh air first. Bring it out only if no fumes sting."
         return _line(f"{first} Then call {vet(people)}.", answer)
@@ -154,6 +158,8 @@ def _several(answer: Answer) -> Line:
         wet = next(place for place in places if place in ("eye", "skin"))
         unless = "unless they say" if person else "at all"
         return _line(f"Running water on the {wet} now. Call {call}, while rinsing. Nothing by mouth {unless}.", answer)
+    if details["victim"] == "either":
+        return _line(f"Running water on both now. {details['minutes']} minutes. {_then_call(answer)}", answer)
     first = "Rinse eye and skin now, running water." if person else "Running water on eye and skin now, lukewarm."
     off = " Lens and wet clothes off." if person else " Nothing by mouth."
     return _line(f"{first}{off} {details['minutes']} minutes, I'm counting. {_then_call(answer)}", answer)
@@ -167,7 +173,8 @@ def _nothing_given(answer: Answer) -> Line:
 
 
 def _only_water(answer: Answer) -> Line:
-    left = f" Keep rinsing: {span(answer.details['left_s'])} left." if answer.details["left_s"] else ""
+    goes_on = answer.details["left_s"] and answer.details["victim"] != "either"  # both numbers leave no breath for it
+    left = f" Keep rinsing: {span(answer.details['left_s'])} left." if goes_on else ""
     return _line(f"No, nothing on it but running water.{left} {_then_call(answer)}", answer)
 
 
@@ -218,6 +225,8 @@ def _collapsed(answer: Answer) -> Line:
 
 def _numbers(answer: Answer) -> Line:
     people = answer.details["people"]
+    if answer.details["victim"] == "either":
+        return _line(f"{_then_call(answer)} Label in hand.", answer)
     if answer.details["victim"] == "animal":
         return _line(f"{capital(vet(people))}. Label in hand.", answer)
     return _line(f"{capital(poison_centre(people))}. Collapsed, no breath: {emergency(people)}. Label in hand.", answer)

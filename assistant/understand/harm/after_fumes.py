@@ -23,12 +23,11 @@ _WE = (
     r"|people|anyone else)"
 )
 _GO_IN = Pattern(
-    rf"{_LEAD}(?:when |how soon |how long (?:before|until|till) |after how long )?"
+    rf"(?:^.*[,.;] ?)?{_LEAD[1:]}(?:when |how soon |how long (?:before|until|till) |after how long )?"
     rf"(?:(?:can|could|may|should|shall|do|must) {_WE}|{_WE} (?:can|could|may)|(?:is|will|would) it (?:be )?(?:now"
     rf" )?(?:safe|ok|okay"
     rf"|fine|alright)(?: now| yet)?(?: for {_WE})? to|am i (?:ok|okay|allowed) to|(?:safe|ok|okay) to) (?:now |just "
-    rf"|all )*"
-    rf"(?:go|get|come|walk|be|step|head|move|nip|pop|enter|re enter|return|breathe)(?: back)?(?: in(?:side"
+    rf"|all )*(?:go|get|come|walk|be|step|head|move|nip|pop|enter|re enter|return|breathe|use)(?: back)?(?: in(?:side"
     rf"|to)?)?{_ROOM}(?: ?[.?!])*$"
 )
 _STAY_OUT = Pattern(
@@ -39,21 +38,18 @@ _STAY_OUT = Pattern(
 )
 _IT_GOES_BACK = Pattern(
     rf"{_LEAD}(?:when )?(?:can|could|may|should) (?:(?:the |my )?(?:\w+ )?(?:{ANIMAL}|ENCLOSURE|animals)|he|she|they"
-    rf"|it)"
-    rf" (?:go|come|get|move|be)(?: back)?(?: in(?:side|to)?| home)?{_ROOM}(?: ?[.?!])*$"
+    rf"|it) (?:go|come|get|move|be)(?: back)?(?: in(?:side|to)?| home)?{_ROOM}(?: ?[.?!])*$"
 )
 """Asked of an animal with no clean open: there is nothing but the air of the room to wait for."""
 _I_AM_OUT = Pattern(
     rf"{_LEAD}(?:i am|we are|i have got|i got|we got|i went|i have gone|we have gone|everyone is|everybody is)(?: all"
-    rf"| both| now| safely)*"
-    rf" out(?:side)?(?: of (?:there|it|the \w+))?(?: now| safe\w*| again)*(?: ?[.!])*$"
+    rf"| both| now| safely)* out(?:side)?(?: of (?:there|it|the \w+))?(?: now| safe\w*| again)*(?: ?[.!])*$"
     rf"|{_LEAD}(?:i|we) (?:have )?(?:all |both )?(?:left|got out of|come out of|came out of) (?:the )?(?:room|house"
     rf"|building)\b"
 )
 _FETCH = Pattern(
     r"\b(?:can|could|should|shall|may|must|do) (?:i|we) (?:(?:go|run|nip|pop|just|quickly|back|in|inside|and|to|at"
-    r" least) )*"
-    r"(?:get|fetch|grab|rescue|save|take|bring|move|carry|let)"
+    r" least) )*(?:get|fetch|grab|rescue|save|take|bring|move|carry|let)"
     rf" (?:(?:the |my |our )?(?:\w+ )?(?:{ANIMAL}|ENCLOSURE|animals)|him|her|them)(?: \w+)?(?: out(?:side)?| away|"
     rf" first)*\b"
     r"|\b(?:i am|i will|going to|i have to|let me) (?:going |go |just |run )*(?:back in|in again|in)(?: there)?"

@@ -13,6 +13,7 @@ from typing import Literal
 from assistant.contract import Outcome, Reply
 from assistant.core.harms import Place, Victim
 from assistant.understand.harm.idioms import IDIOMS
+from assistant.understand.harm.on_somebody import lies_on_somebody, put_back_wet, reacts
 from assistant.understand.harm.parts import harm_by_parts
 from assistant.understand.harm.patterns import (
     ANIMAL,
@@ -90,13 +91,13 @@ def cry_in(text: str) -> Cry | None:
         return None
     if _IN_ITS_EYE.match(text):
         return Cry("splash", "eye", "animal")
-    if _REACTS.search(text) and not text.endswith("?") and not _ASKED_OR_WISHED.search(text):
+    if reacts(text):
         return Cry("splash", "lungs", "person")
-    if put_back_wet(text):
+    if put_back_wet(text) and not _of_people(text):
         return Cry("splash", "skin", "animal")
-    lies_on = _lies_on(text)
-    if lies_on is not None:
-        return lies_on
+    if lies_on_somebody(text):
+        at: Place = "eye" if re.search(r"\beyes?\b", text) else "skin"
+        return Cry("splash", at, _victim(text, at), _places_too(text, at))
     own = MY_OWN.search(text) is not None and not re.search(ANIMAL, text)
     if not own and not _of_people(text) and not _A_TOOL.search(text) and treats(whole):
         return _treated(text)
@@ -112,19 +113,6 @@ def cry_in(text: str) -> Cry | None:
     ):
         return _treated(text)
     return splashed or _by_parts(text)
-
-
-def put_back_wet(text: str) -> bool:
-    """ "I put her back and never rinsed": put back where the product still was."""
-    return _PUT_BACK_WET.search(text) is not None and not text.endswith("?") and not _of_people(text)
-
-
-def _lies_on(text: str) -> Cry | None:
-    """ "My husband has bleach on him", "overspray on the gecko": told, and no wish to put it there."""
-    if text.endswith("?") or _ASKED_OR_WISHED.search(text) or not _LIES_ON.search(text):
-        return None
-    place: Place = "eye" if re.search(r"\beyes?\b", text) else "skin"
-    return Cry("splash", place, _victim(text, place), _places_too(text, place))
 
 
 def cry_like(harm: str, text: str) -> Cry | None:
@@ -159,76 +147,6 @@ _HIT_IT = Pattern(
     rf"|went over|got on|got onto|splashed|drenched) (?:the |my |poor )*(?:\w+ )?{ANIMAL}\b"
 )
 """ "I wiped the gecko down with alcohol", "the spray hit the snake"."""
-_OH = r"^(?:(?:oh|no|help|god|shit|damn|quick|and|now|,) ?)*"
-_ON_IT = r"(?:AGENT|STOCK|BOTTLE|MIX|disinfectant|cleaner|concentrate|(?:over ?)?spray|mist|product)"
-_BEING = rf"(?:him|her|them|himself|herself|me|(?:the |my |our |poor )*(?:\w+ )?{ANIMAL})"
-_LIES_ON = Pattern(
-    rf"\b(?:has|have|is|got|had|gets)\b(?: \S+){{0,3}}? {_ON_IT} (?:all )?(?:on|over|in|down) (?:him|her|them|himself"
-    rf"|herself)\b"
-    rf"|{_OH}(?:there is )?(?:\w+ )?{_ON_IT} (?:all )?(?:on|over) (?:him|her|them|me|us)(?: now)?(?: ?[.!])*$"
-    rf"|\b(?:{_ON_IT}|some(?: of it)?|drops?|droplets?) (?:has |have |just |must have )*(?:drift\w*|blew|blown"
-    rf"|float\w*|settled"
-    rf"|carried|rained|came down|got|landed) (?:\w+ )?(?:on|onto|over|at) {_BEING}\b"
-    rf"|{_OH}over ?spray (?:on|over|onto|hit|got|all over) {_BEING}\b"
-    rf"|{_OH}(?:there is )?{_ON_IT} (?:got |is |went |has got )?(?:in|into) (?:a|the|my|his|her|this) (?:\w+ )?cut(?:"
-    rf" now)?(?: ?[.!])*$",
-)
-_REACTS = Pattern(
-    r"\b(?:mixed|combined|put|poured|used|added) (?:them|the two|both|it all|the \w+)\b.*\b(?:fizz\w*|bubbl\w*"
-    r"|smok\w*|foam\w*"
-    r"|steam\w*|hiss\w*|gas\w*)\b"
-    r"|\b(?:BOTTLE|STOCK|AGENT|MIX|bottle|sprayer|bucket|jug|canister|container|mix|sink|drain|it)(?: is| are| 's|"
-    r" has| started| keeps)*"
-    r" (?:fizzing|fizzed|bubbling(?: up| over)|hissing|steaming|swelling(?: up)?|swollen up|bulging|blowing up"
-    r"|ballooning"
-    r"|about to burst)\b(?!.*\b(?:eye|skin|hand|face|lip|mouth|finger|arm|leg|foot)\w*\b)",
-    *(
-        "fizz",
-        "bubbl",
-        "smok",
-        "foam",
-        "steam",
-        "hiss",
-        "gas",
-        "swel",
-        "swollen",
-        "bulg",
-        "balloon",
-        "blowing",
-        "burst",
-    ),
-)
-"""A mix that fizzes or a bottle that swells: out first, whatever is in it."""
-_PUT_BACK_WET = Pattern(
-    rf"\b(?:put|popped|moved|let|placed) (?:him|her|them|(?:the |my )?(?:\w+ )?(?:{ANIMAL}|ENCLOSURE)) (?:straight "
-    rf"|right )?(?:back|in)\b"
-    r".*\b(?:(?:wet|damp|dripping|slimy|covered|soaked)(?: \S+){0,2} (?:with|in|from) (?:the |some )*(?:AGENT|STOCK"
-    r"|BOTTLE|MIX|spray"
-    r"|product|disinfectant)|(?:never|not|forgot to|forgotten to|had not|did not|without)(?: been| ever| even)* rins\w+"
-    r"|(?:AGENT|STOCK|BOTTLE|spray|product|disinfectant)(?: was| is)? (?:still )?(?:in|on) (?:it|there|everything))\b",
-    *(
-        "wet",
-        "damp",
-        "drip",
-        "slimy",
-        "covered",
-        "soaked",
-        "rins",
-        "AGENT",
-        "STOCK",
-        "BOTTLE",
-        "spray",
-        "product",
-        "disinf",
-    ),
-)
-_ASKED_OR_WISHED = Pattern(
-    r"^(?:so |and |ok |please |just )*(?:can|could|should|may|might|shall|how|what|which|where|is|are|would|do|does"
-    r"|will|put|use"
-    r"|dab|rub|apply|spray(?= (?:the|some|it|him|her|them|my|ENCLOSURE|ANIMAL|AGENT|BOTTLE))|pour|give|try|safe|ok"
-    r"|best)\b|\bto (?:treat|heal|kill|help|clean)\b|\bfor (?:his|her|its|the|a)\b"
-    r"|\b(?:want|wish|need|try|going|like|plan\w*) to\b|\b(?:ok|okay|safe|alright)$"
-)
 _HEAD = Pattern(
     r"\b(?:my |got a |have a |a )?(?:head (?:hurts|aches|is (?:pounding|spinning|banging|splitting|killing me))"
     r"|headache)\b"

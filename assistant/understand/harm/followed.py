@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from assistant.contract import World
-from assistant.core.harms import HARM_LASTS, AskedOfHarm, HarmTold, Place, latest
+from assistant.core.harms import HARM_LASTS, SWALLOWED_LASTS, AskedOfHarm, HarmTold, Place, latest
 from assistant.core.record.state import Rinse
 from assistant.core.round.rounds import is_open, rinse_left_s
 from assistant.understand.text.patterns import Pattern
@@ -48,9 +48,10 @@ def followed(text: str, world: World) -> Followed | None:
         return Followed("give", *(("mouth", before[1]) if before else ("mouth", None)))
     if before is None or (_STEP.search(text) and not just_told):
         return None
-    if before[0] in ("eye", "skin", "mouth") and _ONTO_IT.search(text) and (just_told or "neutrali" in text):
+    if before[0] in ("eye", "skin", "mouth") and _ONTO_IT.search(text) and just_told:
         return Followed("onto it" if before[0] != "mouth" else "give", *before)
-    asked = _asked(text, just_told)
+    cleaning = any(is_open(round_) for round_ in world.state.rounds.values())
+    asked = _asked(text, just_told, cleaning)
     if asked is None:
         return None
     victim = "person" if _A_PERSON.search(text) else before[1]
@@ -93,11 +94,12 @@ def _down(text: str, world: World) -> Followed | None:
     return None
 
 
-def _asked(text: str, just_told: bool) -> AskedOfHarm | None:
+def _asked(text: str, just_told: bool, cleaning: bool) -> AskedOfHarm | None:
     short = len(text.split()) <= _FEW
     if _LENS.search(text):
         return "lens"
-    if _STOP.search(text) and (just_told or not _STEP.search(text)):
+    rinsed = _RINSED_IT.match(text)
+    if _STOP.search(text) or (rinsed is not None and just_told and (not cleaning or " " in rinsed["what"])):
         return "stop"
     if short and _STILL.search(text):
         return "still"
@@ -110,8 +112,14 @@ def _asked(text: str, just_told: bool) -> AskedOfHarm | None:
 
 def _sign_of_what_was_swallowed(text: str, world: World) -> Followed | None:
     """ "She's throwing up", "he's drooling", after something was swallowed: no fumes, so whom to call is said again."""
-    told = latest(world.talk.harms, world.now)
-    if told is None or told.place != "mouth" or len(text.split()) > _FEW or text.endswith("?"):
+    told = world.talk.harms[-1] if world.talk.harms else None
+    if (
+        told is None
+        or told.place != "mouth"
+        or world.now - told.at > SWALLOWED_LASTS
+        or len(text.split()) > _FEW
+        or text.endswith("?")
+    ):
         return None
     if told.victim != "animal" and _NO_BREATH.search(text):
         return Followed("collapsed", "mouth", told.victim)
@@ -168,7 +176,7 @@ _DOWN_ANIMAL = Pattern(
 )
 _PLAINLY_DOWN = Pattern(
     r"^(?:(?:oh|no|help|god|shit|quick|please|and|now|i think|looks like|,) ?)*(?:(?:the|my|our|one of the|both|two) )*"
-    r"(?:\w+ )?(?:ANIMAL|fish|frogs?|animals?|hatchlings?|ENCLOSURE)(?:(?: is| are| has| have| 's)? "
+    r"(?:\w+ )?(?:ANIMAL|fish|frogs?|animals?|hatchlings?|(?<!the )(?<!my )ENCLOSURE)(?:(?: is| are| has| have| 's)? "
     r"(?:(?:gone|lying|all|just|really|now|suddenly|looks?|seems?|been|going|completely) )*"
     r"(?:gasping(?: for (?:air|breath))?|limp|floppy|dying|collapsed|unresponsive|unconscious|twitching|convulsing"
     r"|paraly[sz]ed|suffocating|choking|foaming(?: at the mouth)?|having (?:a |some sort of a? ?)?(?:fit|fits|seizure"
@@ -242,10 +250,13 @@ _GIVE = Pattern(
     r"(?!.*\b(?:bowl|dish|running|tap|rinse|rinsing|on it|over it|tank|tub)\b)"
 )
 _LENS = Pattern(r"\b(?:contact )?lens(?:es)?\b|\bcontacts\b")
+_RINSED_IT = Pattern(
+    r"^(?:ok |so |and |right |done |i |have |we |all )*(?:rinsed|washed|flushed) (?P<what>it|them|that|my \w+|his \w+"
+    r"|her \w+|the eye)"
+    r"(?: (?:out|off|now|well|already|for DURATION))*(?: ?[.!])*$"
+)
+"""The eye, where nothing else can be meant: with a clean open "it" may be what was sprayed."""
 _STOP = Pattern(
-    r"^(?:ok |so |and |right |done |i |have |we |all )*(?:rinsed|washed|flushed) (?:it|them|my|his|her|the eye"
-    r"|that)(?: \w+)?"
-    r"(?: (?:out|off|now|well|already|for DURATION))*(?: ?[.!])*$|"
     r"\b(?:stop|finish|enough|done) rins\w+|\brins\w+ (?:is |it )?(?:long )?enough\b|\bkeep rinsing\b.*\?"
     r"|\b(?:it|stinging|burning|pain|that) (?:has |is |'s )?(?:stopped|gone off|eased)(?: (?:hurting|stinging"
     r"|burning))?$"

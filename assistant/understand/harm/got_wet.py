@@ -12,6 +12,7 @@ from assistant.core.round.rounds import is_open
 from assistant.understand.harm.cries import Cry
 from assistant.understand.look import Look
 from assistant.understand.may_be import is_told
+from assistant.understand.text.known_words import words_of
 from assistant.understand.text.patterns import Pattern
 
 _OH = r"^(?:(?:oh|no|help|ugh|now|and|crap|god|shit|great|damn|yuck|well|,) ?)*"
@@ -22,19 +23,17 @@ _WITH = (
 )
 _WORN = (
     r"(?:sleeves?|shirt|top|jumper|jeans|trousers|clothes|apron|socks?|shoes?|dress|hands?|arms?|gloves?|face|hair"
-    r"|feet|foot"
-    r"|legs?|lap|front)"
+    r"|feet|foot|legs?|lap|front)"
 )
 _I_AM_WET = Pattern(
     rf"{_OH}(?:i am|i was|i got|i have got|i have been|we are)(?: all| completely| totally| a bit| really| just|"
-    rf" absolutely)*"
-    rf" (?:soaked|drenched|doused|soaking|sopping|dripping|sprayed|splashed){_WITH}{_END}"
+    rf" absolutely)* (?:soaked|drenched|doused|soaking|sopping|dripping|sprayed|splashed){_WITH}{_END}"
     rf"|{_OH}my (?:\w+ )?{_WORN}(?: is| are| 's| got| have| has)(?: all| completely| totally| really| just| been)*"
     rf" (?:soaked|drenched|sopping|soaking|dripping){_WITH}{_END}"
     rf"|{_OH}my (?:\w+ )?{_WORN}(?: is| are| 's| got)(?: all)? wet (?:in|with|from) (?:it|that|(?:the )?(?:AGENT"
     rf"|STOCK|BOTTLE|MIX"
     rf"|spray|mist|stuff|product)){_END}",
-    *("soak", "drench", "dous", "sopping", "dripping", "sprayed", "splashed", "wet"),
+    *words_of("soak drench dous sopping dripping sprayed splashed wet"),
 )
 _SOMEBODY_SPRAYED = Pattern(rf"{_OH}(?:just )?got (?:sprayed|splashed|soaked|drenched){_WITH}{_END}", "got")
 
@@ -62,24 +61,9 @@ _NEXT_DOOR = Pattern(
     r"(?: ?[.!])*$"
     rf"|{_OH}the (?:other|next)(?: (?:one|tank|box|cage|tub|viv|vivarium|enclosure))? (?:got|has|caught) (?:some|a"
     rf" bit|a little|it|sprayed|hit)\b",
-    *(
-        "drip",
-        "ran",
-        "run",
-        "leak",
-        "splash",
-        "spil",
-        "drift",
-        "blew",
-        "blown",
-        "went",
-        "gone",
-        "got",
-        "came",
-        "fell",
-        "trickl",
+    *words_of(
+        "drip ran run leak splash spil drift blew blown went gone got came fell trickl seep float land spray has caught"
     ),
-    *("seep", "float", "land", "spray", "has", "caught"),
 )
 _A_PRODUCT = Pattern(r"\b(?:AGENT|STOCK|BOTTLE|MIX|(?:over ?)?spray\w*|mist|disinfectant|product)\b")
 
@@ -108,6 +92,9 @@ def next_door(look: Look) -> Slots | None:
     others = [name for name, r in look.world.state.rounds.items() if is_open(r) and name not in homes]
     if not homes and len(others) != 1:
         return None
+    at_work = {look.world.state.rounds[name].agent for name in others}
+    if not (slots.agents or slots.bottles or slots.stocks) and len(at_work) == 1:
+        slots = replace(slots, agents=tuple(at_work))  # what is sprayed next to it is what got there
     return replace(slots, enclosures=homes, steps=())
 
 

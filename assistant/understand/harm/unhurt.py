@@ -6,6 +6,7 @@ Read as a whole text only: "not in my mouth, but it's in my eye" denies nothing 
 from __future__ import annotations
 
 from assistant.understand.harm.patterns import LIMBS
+from assistant.understand.text.known_words import words_of
 from assistant.understand.text.patterns import Pattern
 
 _LEAD = r"^(?:(?:no|oh|ok|okay|well|phew|luckily|and|so|but|yes|it is|there is|i think|actually|thankfully) ,? ?)*"
@@ -14,8 +15,7 @@ _PLACE = rf"(?:eyes?|mouth|throat|nose|skin|belly|back|head|tail|{LIMBS})"
 _WHOSE = r"(?:my|his|her|their|its|the|your|our|anybody 's|anyone 's|ANIMAL 's|the ANIMAL 's|ENCLOSURE 's)"
 _ONE = (
     r"(?:i|we|he|she|it|they|you|nobody|no one|none(?: of (?:it|us|them))?|nothing|(?:the |my )?(?:ANIMAL|ENCLOSURE"
-    r"|AGENT"
-    r"|BOTTLE|STOCK|spray|mist|\w+))"
+    r"|AGENT|BOTTLE|STOCK|spray|mist|\w+))"
 )
 _DID = (
     r"(?:get|got|gets|go|gone|went|hit|have|had|swallow|swallowed|drink|drank|drunk|eat|ate|lick|licked|splash|splashed"
@@ -45,7 +45,7 @@ _MEAL = Pattern(
     r"|breakfast"
     r"|sandwich|biscuits?|mouse|mice|rats?|crickets?|locusts?|worms?|mealworms?|salad|greens|lettuce|(?<!the )water)"
     r"(?: (?:today|now|again|already|first|just now|this morning))*(?: ?[.!])*$",
-    *("drank", "drunk", "had", "ate", "eaten", "finished", "drinking", "eating", "swallowed"),
+    *words_of("drank drunk had ate eaten finished drinking eating swallowed"),
 )
 _AIRED = Pattern(
     r"^(?:so |and |but |well )*(?:(?:the |both |all the )?(?:windows?|doors?|fans?)(?: is| are| has| have| 's| was|"
@@ -63,10 +63,9 @@ _GETS = (
 _SUPPOSED = Pattern(
     rf"\bif (?:i|we|he|she|it|they|someone|somebody|anyone|a \w+|my \w+|(?:the |my )?(?:\w+ )?(?:ANIMAL|ENCLOSURE|AGENT"
     rf"|BOTTLE|STOCK)|some|some of it|the kids?|the spray)(?: \w+)? {_GETS}\b"
-    r"|^(?:so |and |but )*(?:is|are|how) (?:\w+ )?(?:the )?(?:AGENT|STOCK|BOTTLE|MIX|it|this|they) (?:\w+"
-    r" )?(?:dangerous"
-    r"|harmful|bad|toxic|poisonous|corrosive|irritating|safe) (?:\w+ )?(?:in|to|on|for|near) (?:the |your |my |an |people"
-    r" 's )?"
+    r"|^(?:so |and |but )*(?:is|are|how) (?:\w+ )?(?:the )?(?:AGENT|STOCK|BOTTLE|MIX|it|this|they) (?:\w+ )?"
+    r"(?:dangerous|harmful|bad|toxic|poisonous|corrosive|irritating|safe) (?:\w+ )?(?:in|to|on|for|near)"
+    r" (?:the |your |my |an |people 's )?"
     r"(?:eyes?|skin|hands?|mouth|lungs?)\b",
     *("if ", "is ", "are ", "how "),
 )

@@ -14,13 +14,12 @@ from assistant.understand.harm.words import PLACES
 from assistant.understand.text.patterns import Pattern
 
 _HE = Pattern(r"\b(?:he|she|his|her|him|hers|they|their|them|it|its)\b")
-_HE_ALONE = Pattern(r"\b(?:he|she|his|her|him)\b")
+_HE_ALONE = Pattern(r"\b(?:he|she|his|her|him|they|their|them)\b")
 _NAMED = Pattern(rf"\b(?:{ANIMAL}|ENCLOSURE|fish|bird|rabbit|hamster)\b")
 _OF_AN_ANIMAL = Pattern(
     r"\b(?:tails?|scales?|scutes?|shell|claws?|paws?|fur|vent|wings?|tank|tub|viv|vivs|vivarium|cage|box|enclosure|hide"
     r"|inside|in there|in it|still in|was in|were in|crawl\w*|slither\w*|swam|swimming|climbed|shed|shedding|lick\w*"
-    r"|walked|stepped"
-    r"|ran|through|puddle|jumped|dived|waddled|put (?:him|her|them|it)|puffing|hissing|gaping)\b"
+    r"|walked|stepped|ran|through|puddle|jumped|dived|waddled|put (?:him|her|them|it)|puffing|hissing|gaping)\b"
 )
 """What only an animal has or does here."""
 _PRODUCT = Pattern(r"\b(?:AGENT|STOCK|BOTTLE|MIX)\b")
