@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Mapping
 from typing import Any
 
@@ -9,6 +10,8 @@ from assistant.contract import Answer, Line
 from assistant.core.household import People
 from assistant.say.wording.plain import capital, listed
 
+MOST_WORDS_IN_A_NUMBER = 4
+"""A longer one isn't spoken but shown, so that the whole stays short."""
 NOT_INSTEAD = "This tool stands in for no label, vet or poison centre."
 
 SPILLS = {
@@ -62,7 +65,8 @@ def _spill_at_home(answer: Answer) -> Line:
     """Into an enclosure with its animal inside: that comes first."""
     details = answer.details
     people: People = details["people"]
-    call = f"your vet, {people.vet}" if people.vet and len(people.vet.split()) <= 4 else "your vet"
+    number = re.sub(r"[^\w ]", " ", people.vet).split()
+    call = f"your vet, {' '.join(number)}" if 0 < len(number) <= MOST_WORDS_IN_A_NUMBER else "your vet"
     water = f"Wet with it: lukewarm running water, nothing by mouth, then {call}."
     say = f"{capital(details['enclosure'])}: animals out now. {water}"
     agent = details["agent"]

@@ -8,11 +8,8 @@ from collections.abc import Callable, Mapping
 from assistant.contract import Answer, Line
 from assistant.core.household import People
 from assistant.say.wording.alarms import LINES as ALARM_LINES
-from assistant.say.wording.alarms import NOT_INSTEAD
+from assistant.say.wording.alarms import MOST_WORDS_IN_A_NUMBER, NOT_INSTEAD
 from assistant.say.wording.plain import capital, span
-
-MOST_WORDS_IN_A_NUMBER = 4
-"""A longer one isn't spoken but shown, so that the whole stays short."""
 
 
 def spoken_number(number: str, name: str) -> str:

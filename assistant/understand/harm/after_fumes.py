@@ -49,9 +49,12 @@ _I_AM_OUT = Pattern(
 )
 _FETCH = Pattern(
     r"\b(?:can|could|should|shall|may|must|do) (?:i|we) (?:(?:go|run|nip|pop|just|quickly|back|in|inside|and|to|at"
-    r" least) )*(?:get|fetch|grab|rescue|save|take|bring|move|carry|let)"
-    rf" (?:(?:the |my |our )?(?:\w+ )?(?:{ANIMAL}|ENCLOSURE|animals)|him|her|them)(?: \w+)?(?: out(?:side)?| away|"
-    rf" first)*\b"
+    r" least) )*"
+    rf"(?:get|fetch|grab|rescue|save|take|bring|move|carry) (?:(?:the |my |our )?(?:\w+ )?(?:{ANIMAL}|ENCLOSURE"
+    rf"|animals)|him|her)"
+    r"(?: out(?:side)?| away| first| now| quickly)*(?: ?[.?!])*$"
+    r"|\b(?:can|could|should|shall|may|must|do) (?:i|we) (?:(?:go|run|back|in|and) )*(?:get|fetch|take|bring|move"
+    r"|carry) them (?:out|outside)\b"
     r"|\b(?:i am|i will|going to|i have to|let me) (?:going |go |just |run )*(?:back in|in again|in)(?: there)?"
     r" (?:for|to get|and get)\b"
 )

@@ -6,6 +6,7 @@ that one", or which step of the clean comes next.
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from typing import Any
 
@@ -51,6 +52,8 @@ def followed(text: str, world: World) -> Followed | None:
     if before[0] in ("eye", "skin", "mouth") and _ONTO_IT.search(text) and just_told:
         return Followed("onto it" if before[0] != "mouth" else "give", *before)
     cleaning = any(is_open(round_) for round_ in world.state.rounds.values())
+    if before[0] not in ("eye", "skin") and _RINSED_IT.match(text):
+        return None
     asked = _asked(text, just_told, cleaning)
     if asked is None:
         return None
@@ -105,7 +108,7 @@ def _asked(text: str, just_told: bool, cleaning: bool) -> AskedOfHarm | None:
         return "still"
     if not just_told or not short:
         return None
-    if _GIVE.search(text):
+    if _GIVE.search(text) and not (_OF_THE_WORK.search(text) and not _GIVEN.search(text)):
         return "give"
     return "again" if _AGAIN.search(text) or _A_PERSON.search(text) or _WITH_WHAT.match(text) else None
 
@@ -123,7 +126,9 @@ def _sign_of_what_was_swallowed(text: str, world: World) -> Followed | None:
         return None
     if told.victim != "animal" and _NO_BREATH.search(text):
         return Followed("collapsed", "mouth", told.victim)
-    return Followed("again", "mouth", told.victim) if _SIGN.match(text) else None
+    another = told.victim == "person" and _AN_ANIMAL.search(text) is not None
+    asks = re.search(r"\bwhat (?:do|should|can) i use\b", text) is not None
+    return Followed("again", "mouth", told.victim) if _SIGN.match(text) and not (another or asks) else None
 
 
 def _running(world: World) -> list[Rinse]:
@@ -180,8 +185,7 @@ _PLAINLY_DOWN = Pattern(
     r"(?:(?:gone|lying|all|just|really|now|suddenly|looks?|seems?|been|going|completely) )*"
     r"(?:gasping(?: for (?:air|breath))?|limp|floppy|dying|collapsed|unresponsive|unconscious|twitching|convulsing"
     r"|paraly[sz]ed|suffocating|choking|foaming(?: at the mouth)?|having (?:a |some sort of a? ?)?(?:fit|fits|seizure"
-    r"|seizures)"
-    r"|not breathing|stopped breathing|can not breathe|struggling (?:to breathe|for (?:air|breath)))"
+    r"|seizures)|not breathing|stopped breathing|can not breathe|struggling (?:to breathe|for (?:air|breath)))"
     r"| (?:is|are|has|does|do|did) not (?:mov(?:e|ing|ed)|respond\w*|breath\w*|wak\w*)|(?: has| have)? stopped moving"
     r"| can not (?:breathe|move))"
     r"(?: (?:any ?more|at all|now|help|quick|what (?:do|should) i do|and \w+(?: \w+){0,3}|in there|in (?:his|her|its"
@@ -200,13 +204,11 @@ _ASKED_OF_IT = Pattern(r"^(?:what if|if|can|could|will|would|does|do|how|should)
 _FEW = 10
 _FALSE_ALARM = Pattern(
     r"\bfalse alarm\b|\b(?:stop|cancel|end|kill|clear|drop|turn off|switch off|delete) (?:that |the |my |this"
-    r" )?(?:eye |skin "
-    r"|rinse |rinsing |splash )*(?:timer|clock|countdown|counting|alarm)\b"
+    r" )?(?:eye |skin |rinse |rinsing |splash )*(?:timer|clock|countdown|counting|alarm)\b"
     r"|\b(?:poison centre|poison center|poison control|doctor|nurse|hospital|paramedic|vet|they|optician"
     r"|ambulance)\b(?: \w+){0,2}?"
     r" (?:says?|said|told|reckons?|thinks?|confirmed)(?: me| us)?(?: that)? (?:i|he|she|it|we|that|this) (?:is |am "
-    r"|are |can |'s |was )*"
-    r"(?:fine|ok|okay|alright|all right|good|enough|stop|clear|nothing)\b"
+    r"|are |can |'s |was )*(?:fine|ok|okay|alright|all right|good|enough|stop|clear|nothing)\b"
     r"|^(?:(?:no|oh|sorry|actually|wait|it is ok|,) ?)*(?:it|that) (?:was|is) (?:only |just )+(?:plain |clean"
     r" )?water(?: ?[.!])*$"
 )
@@ -216,7 +218,7 @@ _SIGN = Pattern(
     r" (?:son|daughter|\w+))"
     r" ?(?:'s|is|am|are|has|have|keeps?|feels?|looks?|seems?|just|started|threw|was|being|been|getting|got|now|all|a"
     r" bit|really|so"
-    r"| )*(?:throw\w* (?:it )?up|thrown up|threw up|up|vomit\w*|puk\w+|retch\w*|sick|ill|nauseous|drool\w*|dribbl\w*"
+    r"| )*(?:throw\w* (?:it )?up|thrown up|threw up|vomit\w*|puk\w+|retch\w*|sick|ill|nauseous|drool\w*|dribbl\w*"
     r"|foam\w*|froth\w*"
     r"|limp|floppy|cry\w*|screaming|in pain|pale|white|shak\w+|trembl\w+|sweat\w*|cough\w*|chok\w*|gag\w*|dizzy"
     r"|drowsy|sleepy"
@@ -224,11 +226,16 @@ _SIGN = Pattern(
     r"|^(?:(?:and|now|,) ?)*(?:my|his|her|its|the) (?:mouth|throat|stomach|tummy|belly|lips?|tongue|chest)"
     r" (?:is |are |'s |feels? )?(?:\w+ )?(?:burn\w*|hurt\w*|sore|swollen|swelling|red|blister\w*|raw|numb|cramp\w*)\b"
 )
-_NO_BREATH = Pattern(r"\b(?:can not|can hardly|hardly|barely|struggling to|trouble) (?:\w+ )?breath\w*|\bblue\b")
+_NO_BREATH = Pattern(
+    r"\b(?:can not|can hardly|hardly|barely|struggling to|trouble) (?:\w+ )?breath\w*"
+    r"|\b(?:turn\w*|gone|going|is|are|looks?|lips) (?:all )?blue\b(?! (?:tub|bottle|one))"
+)
 _ONTO_IT = Pattern(
-    r"\bneutrali[sz]e\b|\b(?:put|pour|use|dab|rub|try|add|need|want)\b(?: \S+){0,3} (?:AGENT|STOCK|cream|ointment"
-    r"|baking soda|lemon"
-    r"|butter|oil|soap)\b(?=.*\b(?:on|in|onto|to|over|into)\b)"
+    r"\bneutrali[sz]e\b(?!.*\b(?:drains?|pipes?|sink|toilet|old|down|away)\b)"
+    r"|^(?:so |and |but |ok |or |what if i |what about )*(?:can|could|do|should|shall|may|must|would|put|use"
+    r"|will)\b(?: \S+){0,5}?"
+    r" (?:AGENT|STOCK|cream|ointment|baking soda|lemon|butter|oil|soap)(?: \w+)? (?:on|in|onto|into|to)"
+    r" (?:it|that|there|(?:my|his|her|the) (?:\w+ )?(?:eyes?|skin|hands?|arms?|face|burn|mouth|legs?|belly))\b"
 )
 _NUMBER = Pattern(
     r"\b(?:number|phone|ring|telephone)\b.*\b(?:poison|emergency|ambulance)\b"
@@ -249,18 +256,22 @@ _GIVE = Pattern(
     r"\b(?:milk|water|drink|drinks|salt|charcoal|bread|egg|eggs|honey|oil|food|eat|antacid|juice|tablet|medicine)\b"
     r"(?!.*\b(?:bowl|dish|running|tap|rinse|rinsing|on it|over it|tank|tub)\b)"
 )
+_OF_THE_WORK = Pattern(
+    r"\b(?:ENCLOSURE|BOTTLE|MIX|VOLUME|fresh|chang\w+|stains?|marks|strength|strong|parts|twice|eggs?|rubber|metal"
+    r"|seals?|surface|glass|wip\w+|tongs|bowls)\b"
+)
+_GIVEN = Pattern(r"\b(?:giv\w+|drink\w*|swallow\w*|him|her|them|feed|milk|charcoal)\b")
+"""By mouth, whatever else the words may be of."""
 _LENS = Pattern(r"\b(?:contact )?lens(?:es)?\b|\bcontacts\b")
 _RINSED_IT = Pattern(
     r"^(?:ok |so |and |right |done |i |have |we |all )*(?:rinsed|washed|flushed) (?P<what>it|them|that|my \w+|his \w+"
-    r"|her \w+|the eye)"
-    r"(?: (?:out|off|now|well|already|for DURATION))*(?: ?[.!])*$"
+    r"|her \w+|the eye)(?: (?:out|off|now|well|already|for DURATION))*(?: ?[.!])*$"
 )
 """The eye, where nothing else can be meant: with a clean open "it" may be what was sprayed."""
 _STOP = Pattern(
     r"\b(?:stop|finish|enough|done) rins\w+|\brins\w+ (?:is |it )?(?:long )?enough\b|\bkeep rinsing\b.*\?"
     r"|\b(?:it|stinging|burning|pain|that) (?:has |is |'s )?(?:stopped|gone off|eased)(?: (?:hurting|stinging"
-    r"|burning))?$"
-    r"|\bno longer (?:hurts|stings|burns)\b|\b(?:does|do) not (?:hurt|sting|burn) (?:any ?more|now)\b"
+    r"|burning))?$|\bno longer (?:hurts|stings|burns)\b|\b(?:does|do) not (?:hurt|sting|burn) (?:any ?more|now)\b"
     r"|\bfeels (?:better|fine|ok|alright)(?: now)?$"
 )
 _STILL = Pattern(
@@ -272,15 +283,14 @@ _STILL = Pattern(
 )
 _AGAIN = Pattern(
     r"^(?:(?:it|that|the eye|eye|skin|my \w+|his \w+|her \w+) (?:is|has|looks|'s|are|feels)(?: \w+){0,2} (?:red(?! hot)"
-    r"|blister\w*|swollen|peeling"
-    r"|raw|white|bleeding|weeping|cloudy|puffy|numb|burnt|burned|worse)\b.*)$|"
+    r"|blister\w*|swollen|peeling|raw|white|bleeding|weeping|cloudy|puffy|numb|burnt|burned|worse)\b.*)$|"
     r"^(?:and |so |ok |right |but |oh |please |help )*(?:(?:what|now what)(?: (?:now|next|then|else))?"
     r"|what (?:do|should|shall|can|must) (?:i|we) do(?: now| next| then| about it)?|and (?:now|then)|then what"
     r"|help(?: me)?"
     r"|what is next|is (?:that|it) (?:all|bad|serious|dangerous)|how bad is (?:it|that)|will (?:he|she|i|it) be (?:ok"
-    r"|fine"
-    r"|alright)|(?:do|should) (?:i|we) (?:call|ring|go to|see|need|take) .*|should i worry|can i .*bath .*|again)(?:"
-    r" ?\?)*$"
+    r"|fine|alright)|(?:do|should) (?:i|we) (?:call|ring|go to|see|need|take)"
+    r" (?!.*\b(?:goggles|gloves|mask|wear|more|buy|order|protection|ventilate|anything|BOTTLE|AGENT|STOCK)\b).*"
+    r"|should i worry|can i .*bath .*|again)(?: ?\?)*$"
 )
 _A_PERSON = Pattern(
     r"\b(?:he|she|it|they) (?:is|are)(?: only| just)? (?:an? )?(?:\w+ )?(?:toddler|baby|child|kid|adult|teenager"

@@ -40,9 +40,14 @@ def of_whom(cry: Cry, text: str, before: HarmTold | None) -> Cry:
 
 
 _OH = r"(?:(?:oh|no|sorry|and|also|but|now|plus|i mean|ok|quick|,) ?)*"
+_WHICH = (
+    r"(?:(?:corn|ball|royal|little|big|poor|other|older|younger|oldest|youngest|new|old|baby|crested|leopard"
+    r"|bearded) )?"
+)
 _WHOM_ALONE = Pattern(
-    rf"^{_OH}(?:it (?:is|was) |that (?:is|was) |not me )*(?:the |my |our |a )?(?:\w+ )?(?P<who>{ANIMAL}|ENCLOSURE"
-    rf"|{SOMEONE.pattern}|fish|me)(?: (?:did|has|was|is|i mean|too|as well|drank it|swallowed it|got it))*(?: ?[.!])*$"
+    rf"^{_OH}(?:it (?:is|was) |that (?:is|was) |not me )*(?P<who>(?:(?:the|my|our|a) )?{_WHICH}(?:{ANIMAL}|fish)"
+    rf"|ENCLOSURE|(?:the|my|our|a|his|her) {_WHICH}{SOMEONE.pattern}|me)"
+    r"(?: (?:did|has|was|is|i mean|too|as well|drank it|swallowed it|got it))*(?: ?[.!])*$"
 )
 _THERE_TOO = Pattern(
     rf"^{_OH}(?:(?:it|some|he|she|some of it|they)(?: is| has| got| went| 's)* )?(?:(?:got )?(?:it )?(?:in|on|into"
