@@ -35,6 +35,8 @@ _STAY_OUT = Pattern(
     rf"|remain|stand)"
     r" (?:out|outside|away|clear)\b"
     rf"|{_LEAD}(?:when (?:is|will) it (?:be )?safe|is it safe)(?: (?:again|now|yet|in there|to breathe))*(?: ?[.?!])*$"
+    rf"|{_LEAD}(?:is|are|has|have) (?:the |all the )?(?:gas|fumes|air)(?: all)? (?:gone|cleared|clear|safe|ok"
+    rf"|fine)(?: now| yet)*(?: ?[.?!])*$"
 )
 _IT_GOES_BACK = Pattern(
     rf"{_LEAD}(?:when )?(?:can|could|may|should) (?:(?:the |my )?(?:\w+ )?(?:{ANIMAL}|ENCLOSURE|animals)|he|she|they"
@@ -42,7 +44,8 @@ _IT_GOES_BACK = Pattern(
 )
 """Asked of an animal with no clean open: there is nothing but the air of the room to wait for."""
 _I_AM_OUT = Pattern(
-    rf"{_LEAD}(?:i am|we are|i have got|i got|we got|i went|i have gone|we have gone|everyone is|everybody is)(?: all"
+    rf"{_LEAD}(?:i am|we are|i have got|i got|we got|i went|i have gone|we have gone|everyone is|everybody is"
+    rf"|everyone 's|everybody 's)(?: all"
     rf"| both| now| safely)* out(?:side)?(?: of (?:there|it|the \w+))?(?: now| safe\w*| again)*(?: ?[.!])*$"
     rf"|{_LEAD}(?:i|we) (?:have )?(?:all |both )?(?:left|got out of|come out of|came out of) (?:the )?(?:room|house"
     rf"|building)\b"

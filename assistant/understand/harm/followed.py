@@ -238,6 +238,7 @@ _ONTO_IT = Pattern(
     r" (?:it|that|there|(?:my|his|her|the) (?:\w+ )?(?:eyes?|skin|hands?|arms?|face|burn|mouth|legs?|belly))\b"
 )
 _NUMBER = Pattern(
+    r"\b(?:do|should|must|shall) (?:i|we) (?:need|call|ring|get|have) (?:an |the )?ambulance\b|"
     r"\b(?:number|phone|ring|telephone)\b.*\b(?:poison|emergency|ambulance)\b"
     r"|\b(?:poison (?:centre|center|control|line)|emergency|ambulance)(?: 's)? (?:number|phone)\b"
     r"|^(?:and |so |but )*(?:who|whom|what number|which number) (?:do|should|can|shall|must) (?:i|we)"

@@ -43,7 +43,7 @@ _DROPS = (
     r"|little)(?: of (?:it|that|the \w+))?|drops?|droplets?|the (?:yellow|pink|green|clear|red|blue|white|orange"
     r"|purple)(?: one)?)"
 )
-_INTO = r"(?:in|into|on|onto|over|through to|across to|as far as|inside|down)"
+_INTO = r"(?:in|into|on|onto|over|through to|across to|over to|under|as far as|inside|down)"
 _OTHER = (
     r"(?:(?:the |my )?ENCLOSURE|the (?:other|next|one next door|neighbouring)(?: (?:one|tank|box|cage|tub|viv"
     r"|vivarium|enclosure))?)"
@@ -65,6 +65,7 @@ _NEXT_DOOR = Pattern(
         "drip ran run leak splash spil drift blew blown went gone got came fell trickl seep float land spray has caught"
     ),
 )
+_NONE_DID = Pattern(r"^(?:(?:ok|and|but|luckily) ,? ?)*(?:none|nothing|hardly)\b")
 _A_PRODUCT = Pattern(r"\b(?:AGENT|STOCK|BOTTLE|MIX|(?:over ?)?spray\w*|mist|disinfectant|product)\b")
 
 
@@ -81,7 +82,7 @@ def keeper_wet(look: Look) -> Cry | None:
 def next_door(look: Look) -> Slots | None:
     """The slots of a product that got to an enclosure whose animal is inside; None: nothing of the kind is told."""
     plain = look.parsed.plain
-    if not is_told(plain) or _NEXT_DOOR.search(plain) is None:
+    if not is_told(plain) or _NONE_DID.match(plain) or _NEXT_DOOR.search(plain) is None:
         return None
     if not (_product_at_work(look) or _A_PRODUCT.search(plain)):
         return None

@@ -1,6 +1,7 @@
 """Harm that is denied, only nearly came about, or is asked of beforehand, and what was no harm to eat or drink.
 
-Read as a whole text only: "not in my mouth, but it's in my eye" denies nothing that matters.
+Read as a whole text only: "not in my mouth, but it's in my eye" denies nothing that matters; and "no bleach in my eye",
+as it is heard, may be "no! bleach in my eye", so it denies nothing either.
 """
 
 from __future__ import annotations
@@ -26,7 +27,7 @@ _NOT_GONE = (
     r"(?!.*\b(?:out of|off|all of it|rid|enough|stop\w*|away|from|yet|rins\w*|wash\w*|better|but|except|though it)\b)"
 )
 _DENIED = Pattern(
-    rf"{_LEAD}(?:nothing|none(?: of it)?|no (?:AGENT|STOCK|BOTTLE|product|spray|splash\w*|drops?)|not)"
+    rf"{_LEAD}(?:nothing|none(?: of it)?|(?<=is )no (?:AGENT|STOCK|BOTTLE|product|spray)|not)"
     rf" (?:got |went |has |is |was |landed )*(?:in|on|into|onto) {_WHOSE} (?:\w+ )?{_PLACE}{_END}"
     rf"|{_LEAD}{_NOT_GONE}{_ONE} (?:did not|do not|does not|has not|have not|had not|never)(?: \w+)? {_DID}\b"
     r"(?: (?!but\b|and\b|,|then\b|because\b|so\b)\S+){0,6}$"

@@ -70,6 +70,8 @@ def named_after(text: str, before: HarmTold | None, *, just: bool) -> Cry | None
         victim: Victim = "animal" if animal else "person"
         return Cry("splash", before.place, victim)
     there = _THERE_TOO.match(text)
+    if there is not None and there["place"] == "one" and " other one" in text and just:
+        return Cry("splash", before.place, before.victim)
     if there is None or there["place"] not in PLACES or (there["whose"] == "the" and not just):
         return None
     place = PLACES[there["place"]]

@@ -82,6 +82,7 @@ _GOT_IN = Pattern(
     *("splash", "drip", "spil", "leak", "tipped", "knocked", "drop", "squirt", "ran", "got"),
 )
 _A_PRODUCT = Pattern(r"\b(?:AGENT|STOCK|BOTTLE)\b", "AGENT", "STOCK", "BOTTLE")
+_NONE_DID = Pattern(r"^(?:(?:ok|and|but|luckily) ,? ?)*(?:none|nothing|hardly)\b")
 _A_BODY = Pattern(
     r"\b(?:ANIMAL|snake|gecko|lizard|python|dragon|tortoise|turtle|frog|me|him|her|them|us|myself|eyes?|hands?|arms?"
     r"|face"
@@ -135,7 +136,7 @@ def got_in(look: Look) -> Slots | None:
         return None
     if (last is not None and last.intent in ("splash", "spill")) or _A_BODY.search(plain):
         return None
-    if not _A_PRODUCT.search(plain) or not _GOT_IN.search(plain):
+    if not _A_PRODUCT.search(plain) or not _GOT_IN.search(plain) or _NONE_DID.match(plain):
         return None
     return replace(look.slots("done"), steps=("apply",))
 

@@ -9,7 +9,7 @@ from assistant.understand.harm.unhurt import aired_since, denies_harm, is_suppos
 
 DENIED = """
 nothing in my eye
-no AGENT in my eye
+there is no AGENT in my eye
 AGENT did not get in my eye
 it did not go in her eye
 i do not have AGENT in my eye
@@ -34,7 +34,9 @@ i nearly fainted
 the ANIMAL drank the water in the bucket
 i drank my coffee and it tasted of AGENT
 i drank it
-no AGENT in my eye ?
+no AGENT in my eye
+oh no AGENT in my eye
+no no AGENT in my eye
 """
 BURNS = """
 the AGENT caught fire
