@@ -13,6 +13,7 @@ from fractions import Fraction
 from typing import Any, Literal, Protocol, TypeAlias
 
 from assistant.core.facts import Facts, Source
+from assistant.core.harms import AskedOfHarm, HarmTold, Place, Victim
 from assistant.core.household import Household
 from assistant.core.quantities.amounts import Amount, Mix
 from assistant.core.record.events import Event
@@ -167,13 +168,11 @@ class Slots:
     """ "heat is off and cold" was said."""
     cold: bool = False
     """The waiting animal was said to be cold."""
-    place: Literal["eye", "skin", "mouth", "lungs"] | None = None
-    """Where it got to, for harm."""
-    victim: Literal["person", "animal"] | None = None
-    places_too: tuple[Literal["eye", "skin", "mouth", "lungs"], ...] = ()
+    place: Place | None = None
+    victim: Victim | None = None
+    places_too: tuple[Place, ...] = ()
     """Where else it got to, in the same breath."""
-    asked_of_harm: Literal["again", "give", "lens", "stop", "still", "number", "collapsed"] | None = None
-    """Asked of the harm just told of: what now, something by mouth, a lens, the end of rinsing, a number."""
+    asked_of_harm: AskedOfHarm | None = None
     stock_strength: Amount | None = None
     """A strength of the concentrate itself stated in the question ("from six percent bleach"), percent."""
     to_unit: str | None = None
@@ -404,6 +403,7 @@ class Talk:
 
     pending: Pending | None = None
     germ: tuple[str, datetime] | None = None
+    harms: tuple[HarmTold, ...] = ()
     last: Reply | None = None
     last_reading: Reading | None = None
     takes_back: bool = False

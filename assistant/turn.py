@@ -13,6 +13,7 @@ from datetime import datetime
 from assistant.answer import answer_to
 from assistant.answer.asking import CLAIMS
 from assistant.answer.due import clocks_due, due_since, pending_after_reminder
+from assistant.answer.harms_told import harms_told
 from assistant.contract import Answer, Heard, Outcome, Pending, Reading, Reply, Talk, Turn, World
 from assistant.core.record.as_recorded import as_recorded
 from assistant.core.record.events import Away, Event, Recorded
@@ -108,6 +109,7 @@ def _talk_after(world: World, reading: Reading, answer: Answer, reply: Reply, pe
         last_reading=before if reading.intent in ABOUT_TALK else reading,
         takes_back=steps_heard,
         told_until=world.now,
+        harms=harms_told(reading, answer, world),
         germ=(reading.slots.organisms[0], world.now)
         if reading.intent == "outbreak" and reading.slots.organisms
         else world.talk.germ,

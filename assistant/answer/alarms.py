@@ -92,8 +92,8 @@ def spill(reading: Reading, world: World) -> Answer:
     """People and animals out, air, soak up, rinse; never one product onto another."""
     if reading.slots.wish is not None:
         return _nothing_on_it(reading, world)
-    agent = next(iter(agents_named(reading, world)), None) or _spilled_before(world)
     home = reading.slots.enclosures[0] if len(reading.slots.enclosures) == 1 else None
+    agent = next(iter(agents_named(reading, world)), None) or _spilled_before(world)
     met = _met_another(reading, agent, home, world)
     if met is not None:
         return met
@@ -101,7 +101,7 @@ def spill(reading: Reading, world: World) -> Answer:
     return Answer(
         reading.intent,
         Outcome.ANSWER,
-        "harm.spill",
+        "harm.spill_at_home" if home is not None and not _is_out(home, world) else "harm.spill",
         details={
             "agent": agent,
             "kind": _kind(agent),
@@ -122,6 +122,11 @@ def _spilled_before(world: World) -> Agent | None:
     last = world.talk.last
     agent = last.values.get("agent") if last is not None and last.intent == "spill" else None
     return agent_of(str(agent), world) if agent is not None else None
+
+
+def _is_out(home: str, world: World) -> bool:
+    """Its animal was moved out for a clean that is open."""
+    return any(round_.enclosure == home and "move out" in round_.done for round_ in open_rounds(world))
 
 
 def _nothing_on_it(reading: Reading, world: World) -> Answer:

@@ -11,7 +11,8 @@ from assistant.answer.alarms import escape, spill
 from assistant.answer.named import agents_named
 from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.facts import Agent
-from assistant.core.record.events import RinseBegun
+from assistant.core.harms import gas_or_fumes
+from assistant.core.record.events import RinseBegun, RinseEnded
 from assistant.core.round.rounds import rinse_left_s
 
 __all__ = ["escape", "spill", "splash", "wound"]
@@ -27,6 +28,8 @@ FIRST_AID: dict[tuple[str, str], tuple[str, ...]] = {
     ("animal", "lungs"): ("first-aid-fumes", "first-aid-animal-nothing"),
 }
 """Facts by who and where; where a rinse has a length it is the first one's value."""
+BURNING = ("first-aid-fumes", "caution-alcohol-fire")
+"""Of a fire nothing but these is on file: out, and what burns."""
 
 SAID_OF = {"eye": "harm.eye", "skin": "harm.skin", "mouth": "harm.mouth", "lungs": "harm.lungs"}
 """The wording of each place."""
@@ -59,15 +62,24 @@ def splash(reading: Reading, world: World) -> Answer:
 def _followed(reading: Reading, world: World, place: str | None, victim: str) -> Answer:
     """What is asked right after: no new splash, so no clock starts over."""
     asked = reading.slots.asked_of_harm
+    if asked == "fire":
+        return _fire(reading, world)
     if asked == "number":
         return _numbers(reading, world, place, victim)
     left = _rinse_left_s(place, victim, world) if place is not None else 0.0
     if asked == "collapsed" and not (victim == "animal" and place == "lungs"):
-        return _told_on(_answer(reading, world, "harm.collapsed", place or "lungs", victim, left), left)
+        message = "harm.animal_down" if victim == "animal" and place is None else "harm.collapsed"
+        return _told_on(_answer(reading, world, message, place or "lungs", victim, left), left)
     if asked == "give":
         return _told_on(_answer(reading, world, "harm.nothing_given", place or "mouth", victim, left), left)
+    if asked == "over":
+        return _rinse_called_off(reading, world)
     if place is None:
         return _place_unknown(reading, world, victim)
+    if asked == "if":
+        return _told_on(_answer(reading, world, SAID_OF[place], place, victim), 0.0)
+    if asked == "onto it" and place in RINSED:
+        return _told_on(_answer(reading, world, "harm.only_water", place, victim, left), left)
     if asked == "lens" and place == "eye" and victim == "person":
         return _told_on(_answer(reading, world, "harm.lens", place, victim, left), left)
     if place not in RINSED:
@@ -78,7 +90,44 @@ def _followed(reading: Reading, world: World, place: str | None, victim: str) ->
 
 def _told_on(answer: Answer, left_s: float) -> Answer:
     """The same, with no clock begun by it and what is left of the one that runs."""
-    return replace(answer, events=(), values={**answer.values, "seconds": left_s or None})
+    details = {**answer.details, "counting": False}
+    return replace(answer, events=(), details=details, values={**answer.values, "seconds": left_s or None})
+
+
+def _rinse_called_off(reading: Reading, world: World) -> Answer:
+    """ "False alarm", "the poison centre says I'm fine": the rinse that was begun last ends."""
+    running = [rinse for rinse in world.state.rinses if rinse_left_s(rinse, world.now) > 0]
+    ended = max(running, key=lambda rinse: rinse.began, default=None)
+    fact = world.facts["first-aid-eye-urgent"]
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "harm.called_off",
+        details={
+            "ended": ended.place if ended is not None else None,
+            "victim": ended.victim if ended is not None else "person",
+            "people": world.household.people,
+            "steps": (fact.says,),
+        },
+        values={"place": None, "victim": None, "minutes": None, "seconds": None},
+        cautions=("caution-not-instead",),
+        sources=(fact.cited(),),
+        events=(RinseEnded(ended.place, ended.victim),) if ended is not None else (),
+    )
+
+
+def _fire(reading: Reading, world: World) -> Answer:
+    """Something burns or smokes: out, and the emergency number. How to put it out is not on file."""
+    facts = tuple(world.facts[fact] for fact in BURNING)
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "harm.fire",
+        details={"people": world.household.people, "steps": tuple(fact.says for fact in facts)},
+        values={"place": None, "victim": None, "minutes": None, "seconds": None},
+        cautions=("caution-not-instead",),
+        sources=tuple(fact.cited() for fact in facts),
+    )
 
 
 def _numbers(reading: Reading, world: World, place: str | None, victim: str) -> Answer:
@@ -97,12 +146,12 @@ def _numbers(reading: Reading, world: World, place: str | None, victim: str) -> 
 
 def _answer(reading: Reading, world: World, message: str, place: str, victim: str, left_s: float = 0.0) -> Answer:
     too = tuple(other for other in reading.slots.places_too if other != place)
-    told = (*FIRST_AID[victim, place], *(fact for other in too for fact in FIRST_AID[victim, other]), "first-aid-label")
+    told = (*(fact for where in (place, *too) for fact in _first_aid(victim, where)), "first-aid-label")
     facts = tuple(world.facts[fact] for fact in dict.fromkeys(told))
     seconds = float(facts[0].exact() * 60) if place in RINSED else None
     begun = [RinseBegun(place, victim, seconds)] if seconds is not None and left_s == 0 else []
     begun += [
-        RinseBegun(other, victim, float(world.facts[FIRST_AID[victim, other][0]].exact() * 60))
+        RinseBegun(other, victim, float(world.facts[_first_aid(victim, other)[0]].exact() * 60))
         for other in too
         if other in RINSED and _rinse_left_s(other, victim, world) == 0
     ]
@@ -114,6 +163,7 @@ def _answer(reading: Reading, world: World, message: str, place: str, victim: st
             "place": place,
             "victim": victim,
             "minutes": None if seconds is None else round(seconds / 60),
+            "counting": True,
             "left_s": left_s,
             "too": too,
             "people": world.household.people,
@@ -132,18 +182,24 @@ def _answer(reading: Reading, world: World, message: str, place: str, victim: st
     )
 
 
+def _first_aid(victim: str, place: str) -> tuple[str, ...]:
+    """The facts for whom and where; of him or her, who may be either, those of both."""
+    whose = ("person", "animal") if victim == "either" else (victim,)
+    return tuple(dict.fromkeys(fact for one in whose for fact in FIRST_AID[one, place]))
+
+
 def _rinse_left_s(place: str, victim: str, world: World) -> float:
-    """Seconds still to rinse, by the clock that runs; 0: none does."""
-    for rinse in world.state.rinses:
-        if (rinse.place, rinse.victim) == (place, victim):
-            return rinse_left_s(rinse, world.now)
-    return 0.0
+    """Seconds still to rinse, by the clock that runs; 0: none does. Of him or her, who may be either: anybody's."""
+    whose = {victim, "either"} if victim != "either" else {"either", "person", "animal"}
+    running = (rinse for rinse in world.state.rinses if rinse.place == place and rinse.victim in whose)
+    return max((rinse_left_s(rinse, world.now) for rinse in running), default=0.0)
 
 
 def _gas_was_made(world: World) -> bool:
-    """The last reply was about a gas."""
-    last = world.talk.last
-    return last is not None and last.outcome is Outcome.REFUSE and last.values.get("gas") is True
+    """The last reply was about a gas, or one was told of in the last hours."""
+    last, told = world.talk.last, gas_or_fumes(world.talk.harms, world.now)
+    just_now = last is not None and last.outcome is Outcome.REFUSE and last.values.get("gas") is True
+    return just_now or (told is not None and told.gas)
 
 
 def _place_unknown(reading: Reading, world: World, victim: str) -> Answer:

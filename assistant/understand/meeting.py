@@ -16,7 +16,7 @@ from assistant.understand.text.patterns import Pattern
 _PRODUCT = r"(?:AGENT|STOCK|BOTTLE|OTHER|soap|detergent|dish soap)"
 _MET = Pattern(
     rf"\b(?:poured|added|tipped|put|squirted|dumped|chucked|got|splashed|topped(?: up)?|emptied"
-    rf"|dropped|added)\b(?: \S+){{0,4}}? {_PRODUCT}(?: \S+){{0,3}}?"
+    rf"|dropped|added|knocked|spilled|spilt|kicked)\b(?: \S+){{0,4}}? {_PRODUCT}(?: \S+){{0,3}}?"
     rf" (?:in|into|to|on|onto|over|with|on top of|top of|in with) (?:the |my |some |a |top of )*(?:\S+ )?{_PRODUCT}"
     rf"|\b(?:sprayed|used|applied|misted|wiped)\b(?: \S+)? {_PRODUCT}(?: \S+){{0,4}}? (?:on top of"
     rf"|over|on|onto|after|right after|straight after|with|and) (?:the |some |my )?{_PRODUCT}"
@@ -42,7 +42,11 @@ USE_THAT_BOTTLE = Pattern(
 """A wish to use a bottle again; meant of one that holds an unknown mix."""
 
 _ASKED = Pattern(
-    r"^(?:so |and |um |ok |wait |but |what if |hey )*(?:can|could|may|should|shall|is|are|do|does"
+    r"^(?:i |we |he |she |my \w+ |have |has |had |only |just )*(?:nearly|almost|about to) "
+    r"|^(?:my \w+|someone|somebody|people|a friend|a mate|they|i) (?:\w+ )?(?:mixed|combined|used|put"
+    r"|poured)\b.*\b(?:once|years? ago"
+    r"|last year|back then|as a kid|in the past)$|^(?:my \w+|someone|somebody|people|i) once "
+    r"|^(?:so |and |um |ok |wait |but |what if |hey )*(?:can|could|may|should|shall|is|are|do|does"
     r"|will|would|what|how|when|why|which|am)\b|\bif i\b|\bwhat happens\b"
     r"|\bshould i\b|\bcan i\b|\bok to\b|\bsafe to\b"
 )

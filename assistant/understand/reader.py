@@ -13,18 +13,23 @@ from functools import lru_cache
 
 from assistant.contract import Doubt, Heard, Question, Reading, Slots, World
 from assistant.core.facts import Facts
+from assistant.core.harms import latest
 from assistant.core.household import Household
 from assistant.core.quantities.quantity import Gallon
 from assistant.core.round.rounds import is_open
 from assistant.understand.certainty import best_of, with_doubts
-from assistant.understand.harm import alarms
+from assistant.understand.harm import alarms, fire, unhurt
+from assistant.understand.harm.after_fumes import after_fumes
 from assistant.understand.harm.cries import HIT_BY_MISTAKE, Cry, cry_after, cry_in, cry_like
-from assistant.understand.harm.followed import followed
+from assistant.understand.harm.followed import followed, goes_on_from_it
+from assistant.understand.harm.got_wet import keeper_wet, next_door
 from assistant.understand.harm.idioms import IDIOMS
 from assistant.understand.harm.learned_cries import LearnedCries
+from assistant.understand.harm.on_somebody import put_back_wet
 from assistant.understand.harm.parts import hits_nobody, may_be_harm
 from assistant.understand.harm.patterns import WORDS as CRY_WORDS
 from assistant.understand.harm.treating import WORDS as TREATING_WORDS
+from assistant.understand.harm.whom import named_after, of_whom
 from assistant.understand.harm.words import WORDS as PART_WORDS
 from assistant.understand.in_talk import InTalk
 from assistant.understand.look import BY_LIKENESS, BY_RULE, ENOUGH, Look, without_troubles
@@ -76,6 +81,7 @@ OF_THE_RULES = (
     | PART_WORDS
     | TREATING_WORDS
     | alarms.WORDS
+    | fire.WORDS
     | TOLD_WORDS
     | DONE_OVER_WORDS
     | OTHER_PRODUCT_WORDS
@@ -122,9 +128,14 @@ class Reader:
         told = told_in(parsed.plain)
         chances = with_clauses(parsed.marked, self._matcher.chances(parsed.words), self._matcher.chances)
         look = Look(parsed, claims, chances, told, self._weigh_harm(parsed.plain), world, spoken)
+        if unhurt.aired_since(parsed.plain):
+            return self._read(text.lower().rsplit(" since ", 1)[0], world, spoken, by_likeness=False)
+        if unhurt.denies_harm(parsed.plain):
+            return self._unhurt(look)
         return fills.but_for_water(
             still_inside(look)
             or self._harm(look)
+            or self._next_door(look)
             or self._escape(look, by_likeness)
             or self._other_product(look)
             or self._meeting(look)
@@ -140,19 +151,38 @@ class Reader:
 
     # ------------------------------------------------------------ before anything else
 
+    def _unhurt(self, look: Look) -> Reading:
+        """What denies a harm may be anything else, and is never one by its words all together."""
+        reading = self._in_talk(look) or self._question(look)
+        return reading if reading.intent not in HARM else replace(reading, intent=None, slots=Slots(), confidence=0.0)
+
+    def _next_door(self, look: Look) -> Reading | None:
+        """A product that got to an enclosure where the animal is inside."""
+        slots = next_door(look)
+        return look.reading("spill", without_troubles(slots), BY_RULE) if slots is not None else None
+
     def _harm(self, look: Look) -> Reading | None:
         plain = look.parsed.plain
-        cry = cry_in(plain) or cry_in(with_animals_by_name(look.parsed))
+        if fire.burns(plain) or (_told_of_a_fire(look.world) and fire.puts_it_out(plain)):
+            slots = replace(without_troubles(look.slots("splash")), asked_of_harm="fire")
+            return look.reading("splash", slots, BY_RULE)
+        if put_back_wet(plain) and any("move out" in r.done and is_open(r) for r in look.world.state.rounds.values()):
+            return look.reading("done", replace(look.slots("done"), steps=("return",)), BY_RULE)  # and out again
+        told = latest(look.world.talk.harms, look.world.now)
+        just = look.world.talk.last is not None and look.world.talk.last.intent == "splash"
+        cry = cry_in(with_animals_by_name(look.parsed)) or cry_in(plain)
         if cry is not None and (look.is_no_cry or look.evidence.is_another_alarm):
             cry = None
         cry = cry or _hit_by_name(look.parsed)
         if cry is not None and cry.intent == "wound" and look.evidence.is_rather("splash", "wound"):
             cry = cry_like("splash", plain)  # "there's bleach on her belly": no wish to put it there
-        cry = cry or cry_after(plain, look.world.talk.last)
+        cry = cry or cry_after(plain, look.world.talk.last) or after_fumes(plain, look.world) or keeper_wet(look)
+        cry = named_after(plain, told, just=just) or cry
         after = followed(look.parsed.plain, look.world)
-        if after is not None and after.asked != "collapsed" and cry is not None and cry.place is not None:
+        goes_on = after is not None and goes_on_from_it(after, cry.place if cry is not None else None, plain)
+        if after is not None and not goes_on and cry is not None and cry.place is not None:
             after = None
-        if after is not None and (cry is None or cry.intent == "splash" or after.asked == "collapsed"):
+        if after is not None and (cry is None or cry.intent == "splash" or goes_on):
             slots = without_troubles(look.slots("splash"))
             slots = replace(slots, place=after.place, victim=after.victim, asked_of_harm=after.asked)
             return look.reading("splash", slots, BY_RULE)
@@ -175,7 +205,10 @@ class Reader:
     def _cried(self, cry: Cry, look: Look, sure: float) -> Reading | None:
         if cry.intent == "splash" and only_a_germ(look.parsed.plain):
             return None
+        cry = of_whom(cry, with_animals_by_name(look.parsed), latest(look.world.talk.harms, look.world.now))
         slots = look.slots(cry.intent)
+        if cry.intent == "splash" and cry.place is not None and unhurt.is_supposed(look.parsed.plain):
+            slots = replace(slots, asked_of_harm="if")
         slots = replace(
             without_troubles(slots), place=cry.place, victim=cry.victim, got_out=cry.got_out, places_too=cry.too
         )
@@ -184,11 +217,17 @@ class Reader:
     def _escape(self, look: Look, by_likeness: bool) -> Reading | None:
         """An animal that got out; with one loose on record also that it is found."""
         plain, state = look.parsed.plain, look.world.state
+        if alarms.still_in_the_room(plain):
+            return look.reading("protect", without_troubles(look.slots("protect")), BY_RULE)
         waits = any("move out" in r.done and is_open(r) for r in state.rounds.values())
         found = alarms.found(plain) and bool(state.loose)
         escaped = alarms.escaped(plain, one_waits=waits) and not look.is_no_cry
         like = by_likeness and look.is_cry and look.evidence.harm == "escape" and not into_a_tub(plain)
         like = like and not ("move out" in look.claims.done and _waits_to_be_moved(look))
+        if alarms.goes_into_a_tub(plain):
+            went = alarms.went_into_a_tub(plain) and _waits_to_be_moved(look)
+            slots = replace(look.slots("done"), steps=("move out",))
+            return look.reading("done", slots, BY_RULE) if went else None
         if not found and not escaped and not like:
             return None
         slots = replace(without_troubles(look.slots("escape")), found=found)
@@ -329,6 +368,11 @@ class Reader:
 
 
 _WITH_IT = Pattern(r"\b(?:with|using) (?:it|that|that one|this|this one)\b")
+
+
+def _told_of_a_fire(world: World) -> bool:
+    """The turn before was about a fire."""
+    return world.talk.last_reading is not None and world.talk.last_reading.slots.asked_of_harm == "fire"
 
 
 def _waits_to_be_moved(look: Look) -> bool:

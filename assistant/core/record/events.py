@@ -359,8 +359,16 @@ class RinseBegun:
     place: str
     """ "eye" or "skin"."""
     victim: str
-    """ "person" or "animal"."""
+    """ "person", "animal", or "either" where that wasn't said."""
     seconds: float
+
+
+@dataclass(frozen=True, slots=True)
+class RinseEnded:
+    """The keeper ended the rinsing of a splash: a false alarm, or somebody who knows called it off."""
+
+    place: str
+    victim: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -437,6 +445,7 @@ Event: TypeAlias = (
     | SprayerMeasured
     | ItemBegun
     | RinseBegun
+    | RinseEnded
     | Away
     | ClocksParted
     | ClocksSettled

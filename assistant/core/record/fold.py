@@ -35,6 +35,7 @@ from assistant.core.record.events import (
     Recorded,
     Resumed,
     RinseBegun,
+    RinseEnded,
     RoundStarted,
     Sensed,
     StayedWet,
@@ -51,7 +52,7 @@ from assistant.core.round.rounds import STEPS, hold_is_running, in_order, is_ope
 from assistant.core.shelf.bottles import drawn_for, filled, poured, rinsed_out
 from assistant.core.shelf.chores import with_chore
 
-FOLD_VERSION = 13
+FOLD_VERSION = 14
 
 UNDO_DEPTH = 100
 """How many turns back "undo" can go; bounds the state row."""
@@ -126,6 +127,9 @@ def _folded(state: State, event: Event, at: datetime) -> State:
             rinse = Rinse(event.place, event.victim, at, event.seconds)
             others = tuple(r for r in state.rinses if (r.place, r.victim) != (rinse.place, rinse.victim))
             return replace(state, rinses=(*others, rinse))
+        case RinseEnded():
+            ended = (event.place, event.victim)
+            return replace(state, rinses=tuple(r for r in state.rinses if (r.place, r.victim) != ended))
         case ChoreDone():
             return with_chore(state, event.enclosure, event.chore, event.done_at)
         case BottleMixed():

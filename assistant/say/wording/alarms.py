@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Mapping
 from typing import Any
 
@@ -9,6 +10,8 @@ from assistant.contract import Answer, Line
 from assistant.core.household import People
 from assistant.say.wording.plain import capital, listed
 
+MOST_WORDS_IN_A_NUMBER = 4
+"""A longer one isn't spoken but shown, so that the whole stays short."""
 NOT_INSTEAD = "This tool stands in for no label, vet or poison centre."
 
 SPILLS = {
@@ -58,6 +61,19 @@ def _spill(answer: Answer) -> Line:
     return _shown(say, details, *filter(None, [noted]))
 
 
+def _spill_at_home(answer: Answer) -> Line:
+    """Into an enclosure with its animal inside: that comes first."""
+    details = answer.details
+    people: People = details["people"]
+    number = re.sub(r"[^\w ]", " ", people.vet).split()
+    call = f"your vet, {' '.join(number)}" if 0 < len(number) <= MOST_WORDS_IN_A_NUMBER else "your vet"
+    water = f"Wet with it: lukewarm running water, nothing by mouth, then {call}."
+    say = f"{capital(details['enclosure'])}: animals out now. {water}"
+    agent = details["agent"]
+    noted = f"{agent.name} on its surface, noted." if agent is not None and answer.events else ""
+    return _shown(say, details, *filter(None, [capital(noted)]))
+
+
 def _nothing_on_it(answer: Answer) -> Line:
     say = "No, nothing on it but water: two products may make gas. Gloves, window open, soak it up, rinse it well."
     return _shown(say, answer.details)
@@ -67,5 +83,6 @@ LINES: Mapping[str, Callable[[Answer], Line]] = {
     "harm.escape": _escape,
     "harm.found": _found,
     "harm.spill": _spill,
+    "harm.spill_at_home": _spill_at_home,
     "harm.spill_nothing_on_it": _nothing_on_it,
 }

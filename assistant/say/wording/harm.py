@@ -8,11 +8,8 @@ from collections.abc import Callable, Mapping
 from assistant.contract import Answer, Line
 from assistant.core.household import People
 from assistant.say.wording.alarms import LINES as ALARM_LINES
-from assistant.say.wording.alarms import NOT_INSTEAD
+from assistant.say.wording.alarms import MOST_WORDS_IN_A_NUMBER, NOT_INSTEAD
 from assistant.say.wording.plain import capital, span
-
-MOST_WORDS_IN_A_NUMBER = 4
-"""A longer one isn't spoken but shown, so that the whole stays short."""
 
 
 def spoken_number(number: str, name: str) -> str:
@@ -63,13 +60,24 @@ def _line(say: str, answer: Answer) -> Line:
 
 def _then_call(answer: Answer) -> str:
     people = answer.details["people"]
+    if answer.details["victim"] == "either":
+        return f"A person: {poison_centre(people)}. An animal: {vet(people)}."
     return f"Then call {poison_centre(people) if answer.details['victim'] == 'person' else vet(people)}."
+
+
+def _clock(answer: Answer) -> str:
+    counting = ", I'm counting" if answer.details["counting"] else ""
+    return f"{answer.details['minutes']} minutes{counting}."
 
 
 def _eye(answer: Answer) -> Line:
     if answer.details["too"]:
         return _several(answer)
-    clock = f"{answer.details['minutes']} minutes, I'm counting."
+    clock = _clock(answer)
+    if answer.details["victim"] == "either":
+        return _line(
+            f"Running water on that eye now. {answer.details['minutes']} minutes. {_then_call(answer)}", answer
+        )
     if answer.details["victim"] == "animal":
         return _line(f"Running water on its eye now, lukewarm. {clock} Nothing by mouth. {_then_call(answer)}", answer)
     return _line(f"Rinse that eye now, running water. Lens out. {clock} {_then_call(answer)}", answer)
@@ -78,7 +86,9 @@ def _eye(answer: Answer) -> Line:
 def _skin(answer: Answer) -> Line:
     if answer.details["too"]:
         return _several(answer)
-    clock = f"{answer.details['minutes']} minutes, I'm counting."
+    clock = _clock(answer)
+    if answer.details["victim"] == "either":
+        return _line(f"Running water on it now. {answer.details['minutes']} minutes. {_then_call(answer)}", answer)
     if answer.details["victim"] == "animal":
         return _line(f"Running water over it now, lukewarm. {clock} Nothing by mouth. {_then_call(answer)}", answer)
     return _line(f"Running water on it now. Wet clothes off. {clock} {_then_call(answer)}", answer)
@@ -88,6 +98,8 @@ def _mouth(answer: Answer) -> Line:
     if answer.details["too"]:
         return _several(answer)
     people = answer.details["people"]
+    if answer.details["victim"] == "either":
+        return _line(f"Call now. {_then_call(answer)} Nothing by mouth unless they say.", answer)
     if answer.details["victim"] == "animal":
         return _line(f"Call {vet(people)}, now. Nothing by mouth, don't make it vomit. Label in hand.", answer)
     return _line(
@@ -99,6 +111,8 @@ def _lungs(answer: Answer) -> Line:
     if answer.details["too"]:
         return _several(answer)
     people = answer.details["people"]
+    if answer.details["victim"] == "either":
+        return _line(f"Out now, into fresh air. Don't go back. {_then_call(answer)}", answer)
     if answer.details["victim"] == "animal":
         first = "Get yourself to fresh air first. Bring it out only if no fumes sting."
         return _line(f"{first} Then call {vet(people)}.", answer)
@@ -131,7 +145,7 @@ def _several(answer: Answer) -> Line:
     """More than one place: out of fumes first, then water, and one call for all of it."""
     details = answer.details
     places = (details["place"], *details["too"])
-    person = details["victim"] == "person"
+    person = details["victim"] != "animal"
     call = poison_centre(details["people"]) if person else vet(details["people"])
     if "lungs" in places:
         wet = next((place for place in places if place in ("eye", "skin")), None)
@@ -141,6 +155,8 @@ def _several(answer: Answer) -> Line:
         wet = next(place for place in places if place in ("eye", "skin"))
         unless = "unless they say" if person else "at all"
         return _line(f"Running water on the {wet} now. Call {call}, while rinsing. Nothing by mouth {unless}.", answer)
+    if details["victim"] == "either":
+        return _line(f"Running water on both now. {details['minutes']} minutes. {_then_call(answer)}", answer)
     first = "Rinse eye and skin now, running water." if person else "Running water on eye and skin now, lukewarm."
     off = " Lens and wet clothes off." if person else " Nothing by mouth."
     return _line(f"{first}{off} {details['minutes']} minutes, I'm counting. {_then_call(answer)}", answer)
@@ -151,6 +167,29 @@ def _nothing_given(answer: Answer) -> Line:
     if answer.details["victim"] == "animal":
         return _line(f"No: nothing by mouth, and don't make it vomit. Call {vet(people)}, now.", answer)
     return _line(f"Nothing of the kind unless they tell you. Call {poison_centre(people)}, now.", answer)
+
+
+def _only_water(answer: Answer) -> Line:
+    goes_on = answer.details["left_s"] and answer.details["victim"] != "either"  # both numbers leave no breath for it
+    left = f" Keep rinsing: {span(answer.details['left_s'])} left." if goes_on else ""
+    return _line(f"No, nothing on it but running water.{left} {_then_call(answer)}", answer)
+
+
+def _called_off(answer: Answer) -> Line:
+    ended = answer.details["ended"]
+    first = f"Stopped: the {ended} rinse." if ended else "No rinse is running."
+    call = vet if answer.details["victim"] == "animal" else poison_centre
+    return _line(f"{first} If anything hurts after all: rinse, and call {call(answer.details['people'])}.", answer)
+
+
+def _fire(answer: Answer) -> Line:
+    say = f"Get out now, into fresh air. Call {emergency(answer.details['people'])}. Never water on burning alcohol."
+    return _line(say, answer)
+
+
+def _animal_down(answer: Answer) -> Line:
+    call = vet(answer.details["people"])
+    return _line(f"Call {call}, now. Fresh air. Product on it: lukewarm water over it. Nothing by mouth.", answer)
 
 
 def _lens(answer: Answer) -> Line:
@@ -173,6 +212,8 @@ def _collapsed(answer: Answer) -> Line:
         return _line(
             f"Call {vet(people)}, now. Fresh air, lukewarm water over it on the way. Nothing by mouth.", answer
         )
+    if answer.details["place"] == "mouth":
+        return _line(f"Call {emergency(people)}, now. Nothing by mouth. Then {poison_centre(people)}.", answer)
     return _line(
         f"Call {emergency(people)}, now. Fumes: don't go in after them, open doors from outside. Nothing by mouth.",
         answer,
@@ -181,6 +222,8 @@ def _collapsed(answer: Answer) -> Line:
 
 def _numbers(answer: Answer) -> Line:
     people = answer.details["people"]
+    if answer.details["victim"] == "either":
+        return _line(f"{_then_call(answer)} Label in hand.", answer)
     if answer.details["victim"] == "animal":
         return _line(f"{capital(vet(people))}. Label in hand.", answer)
     return _line(f"{capital(poison_centre(people))}. Collapsed, no breath: {emergency(people)}. Label in hand.", answer)
@@ -215,6 +258,10 @@ LINES: Mapping[str, Callable[[Answer], Line]] = {
     "harm.keep_rinsing": _keep_rinsing,
     "harm.nothing_given": _nothing_given,
     "harm.lens": _lens,
+    "harm.only_water": _only_water,
+    "harm.called_off": _called_off,
+    "harm.fire": _fire,
+    "harm.animal_down": _animal_down,
     "harm.see_it": _see_it,
     "harm.numbers": _numbers,
     "harm.collapsed": _collapsed,

@@ -48,6 +48,9 @@ SIMPLE: Mapping[type, str] = {
 }
 """What needs nothing but its name."""
 
+WHOSE = {"person": "a person's", "animal": "an animal's"}
+"""Whose eye or skin was rinsed, where that was said."""
+
 RESTARTED = {"newcomer": "a newcomer", "test": "a positive test", "sign": "a sign of illness"}
 """Why a quarantine began again."""
 
@@ -158,8 +161,11 @@ def _of_animals(event: happened.Event, named: Named) -> str:
         case happened.ItemBegun():
             return f"{event.item} put to {event.way}, {span(event.seconds)}"
         case happened.RinseBegun():
-            whose = "an animal's" if event.victim == "animal" else "a person's"
+            whose = WHOSE.get(event.victim, "somebody's")
             return f"splash: {whose} {event.place} rinsed under running water, {span(event.seconds)}"
+        case happened.RinseEnded():
+            whose = WHOSE.get(event.victim, "somebody's")
+            return f"splash: rinsing of {whose} {event.place} ended by the keeper"
         case happened.HabitChanged():
             return f"setting {event.habit} changed to {event.value}"
     return ""

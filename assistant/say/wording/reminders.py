@@ -37,6 +37,7 @@ def reminder_line(reminder: Reminder, world: World) -> str:
         case "keep rinsing":
             people = world.household.people
             call = vet(people) if reminder.victim == "animal" else poison_centre(people)
+            call += f"; an animal: {vet(people)}" if reminder.victim == "either" else ""
             return f"{thing}: keep rinsing. {capital(call)}. Have the label in hand."
         case "rinse over":
             rinsed = _rinsed_for(reminder, world)

@@ -191,6 +191,7 @@ WHAT = {
     "AgentsMet": "the mix",
     "BottleRinsed": "rinsed out",
     "RinseBegun": "the rinse timer",
+    "RinseEnded": "the end of the rinse timer",
     "SurfaceRinsed": "rinsed",
     "SurfaceDried": "dry",
     "AgentTouched": "the spraying",

@@ -211,7 +211,7 @@ def escaped(text: str, *, one_waits: bool) -> bool:
 
     one_waits: an animal waits in a tub on record; only then is "out of the tub" no step of a clean.
     """
-    if _NOT_AN_ESCAPE.search(text) or _OUT_OF_STUFF.search(text):
+    if _NOT_AN_ESCAPE.search(text) or goes_into_a_tub(text) or _OUT_OF_STUFF.search(text):
         return False
     if _ESCAPED.search(text) or _OUT.search(text):
         return True
@@ -235,6 +235,38 @@ _OUT_OF_STUFF = Pattern(
 )
 
 
+def goes_into_a_tub(text: str) -> bool:
+    """ "She's going in her tub": shut in, not out."""
+    return _GOES_INTO_A_TUB.match(text) is not None
+
+
+def went_into_a_tub(text: str) -> bool:
+    """The same, as something that is done."""
+    return goes_into_a_tub(text) and ("gone" in text.split() or "went" in text.split())
+
+
+_GOES_INTO_A_TUB = Pattern(
+    rf"^(?:(?:ok|right|so|and|now|,) ?)*{_ONE}(?: is| has| are| have| 's)? (?:goes|going|gone|went|go) (?:straight"
+    rf" )?(?:in|into|inside)"
+    rf" (?:the|his|her|its|their|a) (?:waiting )?(?:\w+ )?{_TUB}(?: now| first| ok| fine)*(?: ?[.!])*$",
+    *_words("goes going gone went go"),
+)
+
+
+def still_in_the_room(text: str) -> bool:
+    """ "The lizard's still in the room": it didn't get out, it is to be taken out before the work."""
+    return _STILL_IN_THE_ROOM.match(text) is not None
+
+
+_STILL_IN_THE_ROOM = Pattern(
+    rf"^(?:(?:but|and|oh|the|my|our|what if|both|all|,) ?)*(?:\w+ )?(?:{ANIMAL}|ENCLOSURE|he|she|they|the kids?|dog"
+    rf"|cat)"
+    r"(?: is| are| 's)? (?:still )?(?:in|inside) (?:the|this|that|the same) room(?: (?:with me|too|as well"
+    r"|though))*(?: ?[.!?])*$",
+    "room",
+)
+
+
 def found(text: str) -> bool:
     """True when a masked text says that a loose animal is found."""
     return _FOUND.search(text) is not None and not text.endswith("?")
@@ -254,6 +286,8 @@ def plain_talk(intent: str, text: str) -> bool:
     if intent == "spill":
         about = _ABOUT_A_SPILL.search(text) is not None and _NOT_A_SPILL.search(text) is None
         return not about or _DRY_SPILL.search(text) is not None
+    if intent == "escape" and goes_into_a_tub(text):
+        return True
     return intent == "escape" and bool(_NOT_AN_ESCAPE.search(text) or _ON_ME.search(text))
 
 

@@ -8,10 +8,12 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
-from typing import Literal, TypeAlias
+from typing import Literal
 
 from assistant.contract import Outcome, Reply
+from assistant.core.harms import Place, Victim
 from assistant.understand.harm.idioms import IDIOMS
+from assistant.understand.harm.on_somebody import lies_on_somebody, put_back_wet, reacts
 from assistant.understand.harm.parts import harm_by_parts
 from assistant.understand.harm.patterns import (
     ANIMAL,
@@ -39,9 +41,6 @@ from assistant.understand.harm.patterns import (
 )
 from assistant.understand.harm.treating import its_home_is_done, of_its_home, treats
 from assistant.understand.text.patterns import Pattern
-
-Place: TypeAlias = Literal["eye", "skin", "mouth", "lungs"]
-Victim: TypeAlias = Literal["person", "animal"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,6 +91,13 @@ def cry_in(text: str) -> Cry | None:
         return None
     if _IN_ITS_EYE.match(text):
         return Cry("splash", "eye", "animal")
+    if reacts(text):
+        return Cry("splash", "lungs", "person")
+    if put_back_wet(text) and not _of_people(text):
+        return Cry("splash", "skin", "animal")
+    if lies_on_somebody(text):
+        at: Place = "eye" if re.search(r"\beyes?\b", text) else "skin"
+        return Cry("splash", at, _victim(text, at), _places_too(text, at))
     own = MY_OWN.search(text) is not None and not re.search(ANIMAL, text)
     if not own and not _of_people(text) and not _A_TOOL.search(text) and treats(whole):
         return _treated(text)
@@ -257,7 +263,8 @@ def _splash(text: str) -> Cry | None:
 _NAMES_A_PLACE: dict[Place, re.Pattern[str]] = {
     "eye": re.compile(r"\b(?:eyes?|eyeballs?|eyelids?|contacts?|lens(?:es)?|pupils?)\b"),
     "mouth": re.compile(
-        r"\b(?:mouth|mouthful|tongue|lips?|swallow\w*|dr[aiu]nk|gulp\w*|swig\w*|sipp?\w*|slurp\w*|lick\w*|tasted?|ate)\b"
+        r"\b(?:mouth|mouthful|tongue|lips?|swallow\w*|dr[aiu]nk|gulp\w*|swig\w*|sipp?\w*|slurp\w*|lick\w*|tasted?"
+        r"|ate)\b"
     ),
     "lungs": re.compile(r"\b(?:breath\w*|cough\w*|wheez\w*|chok\w*|lungs?|chest|inhal\w*|fumes?|dizzy|lightheaded)\b"),
     "skin": re.compile(rf"\b(?:skin|{LIMBS}|cheeks?|neck|back|belly|scales)\b"),

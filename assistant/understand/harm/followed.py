@@ -6,18 +6,15 @@ that one", or which step of the clean comes next.
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
-from datetime import timedelta
-from typing import Any, Literal, TypeAlias
+from typing import Any
 
 from assistant.contract import World
+from assistant.core.harms import HARM_LASTS, SWALLOWED_LASTS, AskedOfHarm, HarmTold, Place, latest
 from assistant.core.record.state import Rinse
 from assistant.core.round.rounds import is_open, rinse_left_s
 from assistant.understand.text.patterns import Pattern
-
-AskedOfHarm: TypeAlias = Literal["again", "give", "lens", "stop", "still", "number", "collapsed"]
-"""What is asked: all of it again, something by mouth, a lens, to stop rinsing, what if it goes on, or a number; or that
-somebody collapsed, which comes before all of it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,6 +34,11 @@ def followed(text: str, world: World) -> Followed | None:
     down = _down(text, world)
     if down is not None:
         return down
+    if _FALSE_ALARM.search(text) and not text.endswith("?") and any(_running(world)):
+        return Followed("over", *(_harm_before(world) or (None, None)))
+    swallowed = _sign_of_what_was_swallowed(text, world)
+    if swallowed is not None:
+        return swallowed
     if _NUMBER.search(text):
         return Followed("number", *(_harm_before(world) or (None, None)))
     just_told = _just_told(world)
@@ -47,11 +49,33 @@ def followed(text: str, world: World) -> Followed | None:
         return Followed("give", *(("mouth", before[1]) if before else ("mouth", None)))
     if before is None or (_STEP.search(text) and not just_told):
         return None
-    asked = _asked(text, just_told)
+    if before[0] in ("eye", "skin", "mouth") and _ONTO_IT.search(text) and just_told:
+        return Followed("onto it" if before[0] != "mouth" else "give", *before)
+    cleaning = any(is_open(round_) for round_ in world.state.rounds.values())
+    if before[0] not in ("eye", "skin") and _RINSED_IT.match(text):
+        return None
+    asked = _asked(text, just_told, cleaning)
     if asked is None:
         return None
     victim = "person" if _A_PERSON.search(text) else before[1]
     return Followed(asked, before[0], victim)
+
+
+def goes_on_from_it(after: Followed, place: Place | None, text: str) -> bool:
+    """True where it goes on from the harm before, though the same words may be a cry of their own.
+
+    place: where that cry would be.
+    """
+    if after.asked in ("collapsed", "over", "onto it"):
+        return True
+    if after.asked == "still":
+        return (
+            after.place in ("eye", "skin")
+            and after.place == place
+            and " still " in text
+            and _FROM_IT.search(text) is None
+        )
+    return after.place == "mouth" and place == "lungs"
 
 
 def _down(text: str, world: World) -> Followed | None:
@@ -61,35 +85,61 @@ def _down(text: str, world: World) -> Followed | None:
     animal = known and not _PEOPLE.search(text)
     if _ASKED_OF_IT.search(text):
         return None
+    if _PLAINLY_DOWN.match(text) and not _PEOPLE.search(text) and (_FROM_IT.search(text) is None):
+        animal_before = before is not None and before[1] == "animal"
+        return Followed("collapsed", before[0] if animal_before and before is not None else None, "animal")
     place = before[0] if before is not None else None
     if animal and _DOWN_ANIMAL.search(text) and (before is not None or _FROM_IT.search(text)):
         return Followed("collapsed", place, "animal")
-    if not animal and _DOWN.search(text):
+    stiller = _HAS_NOT_MOVED.search(text) is not None and (before is not None or _FROM_IT.search(text) is not None)
+    if not animal and (stiller or _DOWN.search(text)):
         return Followed("collapsed", place, "person")
     return None
 
 
-def _asked(text: str, just_told: bool) -> AskedOfHarm | None:
+def _asked(text: str, just_told: bool, cleaning: bool) -> AskedOfHarm | None:
     short = len(text.split()) <= _FEW
     if _LENS.search(text):
         return "lens"
-    if _STOP.search(text):
+    rinsed = _RINSED_IT.match(text)
+    if _STOP.search(text) or (rinsed is not None and just_told and (not cleaning or " " in rinsed["what"])):
         return "stop"
     if short and _STILL.search(text):
         return "still"
     if not just_told or not short:
         return None
-    if _GIVE.search(text):
+    if _GIVE.search(text) and not (_OF_THE_WORK.search(text) and not _GIVEN.search(text)):
         return "give"
     return "again" if _AGAIN.search(text) or _A_PERSON.search(text) or _WITH_WHAT.match(text) else None
+
+
+def _sign_of_what_was_swallowed(text: str, world: World) -> Followed | None:
+    """ "She's throwing up", "he's drooling", after something was swallowed: no fumes, so whom to call is said again."""
+    told = world.talk.harms[-1] if world.talk.harms else None
+    if (
+        told is None
+        or told.place != "mouth"
+        or world.now - told.at > SWALLOWED_LASTS
+        or len(text.split()) > _FEW
+        or text.endswith("?")
+    ):
+        return None
+    if told.victim != "animal" and _NO_BREATH.search(text):
+        return Followed("collapsed", "mouth", told.victim)
+    another = told.victim == "person" and _AN_ANIMAL.search(text) is not None
+    asks = re.search(r"\bwhat (?:do|should|can) i use\b", text) is not None
+    return Followed("again", "mouth", told.victim) if _SIGN.match(text) and not (another or asks) else None
+
+
+def _running(world: World) -> list[Rinse]:
+    return [rinse for rinse in world.state.rinses if rinse_left_s(rinse, world.now) > 0]
 
 
 def _just_told(world: World) -> bool:
     """First aid was the last thing told, or is what goes on while nothing else does."""
     if _told(world) is not None:
         return True
-    rinsed = any(rinse_left_s(rinse, world.now) > 0 for rinse in world.state.rinses)
-    return rinsed and not any(is_open(round_) for round_ in world.state.rounds.values())
+    return bool(_running(world)) and not any(is_open(round_) for round_ in world.state.rounds.values())
 
 
 def _told(world: World) -> tuple[Any, Any] | None:
@@ -103,7 +153,7 @@ def _told(world: World) -> tuple[Any, Any] | None:
 
 
 def _recent(world: World) -> list[Rinse]:
-    return [rinse for rinse in world.state.rinses if world.now - rinse.began < _RECENT]
+    return [rinse for rinse in world.state.rinses if world.now - rinse.began < HARM_LASTS]
 
 
 def _harm_before(world: World) -> tuple[Any, Any] | None:
@@ -111,8 +161,11 @@ def _harm_before(world: World) -> tuple[Any, Any] | None:
     told = _told(world)
     if told is not None:
         return told
-    latest = max(_recent(world), key=lambda rinse: rinse.began, default=None)
-    return (latest.place, latest.victim) if latest is not None else None
+    kept: HarmTold | None = latest(world.talk.harms, world.now)
+    if kept is not None:
+        return kept.place, kept.victim
+    rinse = max(_recent(world), key=lambda rinse: rinse.began, default=None)
+    return (rinse.place, rinse.victim) if rinse is not None else None
 
 
 _DOWN = Pattern(
@@ -120,11 +173,25 @@ _DOWN = Pattern(
     r"|(?:is|are|'s|has) not (?:breathing|responding|waking)|stopped breathing|(?:will|can) not wake|not breathing"
     r"|turn(?:ed|ing) blue|having a (?:fit|seizure)|seizures?|convuls\w+|fitting on the)\b"
 )
+_HAS_NOT_MOVED = Pattern(r"\b(?:he|she|they) (?:has|have|is|are) not (?:moved|moving)\b")
 _DOWN_ANIMAL = Pattern(
     _DOWN.pattern + r"|\b(?:limp|floppy|gasping|twitching|paralysed|paralyzed|not moving|(?:is|does|has) not mov\w+"
     r"|stopped moving|not right|breathing (?:funny|weird\w*|odd\w*|hard|fast|heavily|strange\w*|badly)"
     r"|(?:open|opening) (?:his |her |its )?mouth|mouth open|foaming|dying|upside down)\b"
 )
+_PLAINLY_DOWN = Pattern(
+    r"^(?:(?:oh|no|help|god|shit|quick|please|and|now|i think|looks like|,) ?)*(?:(?:the|my|our|one of the|both|two) )*"
+    r"(?:\w+ )?(?:ANIMAL|fish|frogs?|animals?|hatchlings?|(?<!the )(?<!my )ENCLOSURE)(?:(?: is| are| has| have| 's)? "
+    r"(?:(?:gone|lying|all|just|really|now|suddenly|looks?|seems?|been|going|completely) )*"
+    r"(?:gasping(?: for (?:air|breath))?|limp|floppy|dying|collapsed|unresponsive|unconscious|twitching|convulsing"
+    r"|paraly[sz]ed|suffocating|choking|foaming(?: at the mouth)?|having (?:a |some sort of a? ?)?(?:fit|fits|seizure"
+    r"|seizures)|not breathing|stopped breathing|can not breathe|struggling (?:to breathe|for (?:air|breath)))"
+    r"| (?:is|are|has|does|do|did) not (?:mov(?:e|ing|ed)|respond\w*|breath\w*|wak\w*)|(?: has| have)? stopped moving"
+    r"| can not (?:breathe|move))"
+    r"(?: (?:any ?more|at all|now|help|quick|what (?:do|should) i do|and \w+(?: \w+){0,3}|in there|in (?:his|her|its"
+    r"|the) tub))*(?: ?[.!])*$"
+)
+"""An animal in a bad way, whatever did it. "Not moving much today" is none."""
 _AN_ANIMAL = Pattern(
     r"\b(?:ANIMAL|ENCLOSURE|snake|gecko|lizard|dragon|python|tortoise|turtle|frog|boa|skink|chameleon)\b"
 )
@@ -135,9 +202,43 @@ _PEOPLE = Pattern(
 _FROM_IT = Pattern(r"\b(?:AGENT|STOCK|BOTTLE|MIX|spray\w*|mist\w*|fumes?|smell|disinfect\w*|clean\w*|bleach\w*)\b")
 _ASKED_OF_IT = Pattern(r"^(?:what if|if|can|could|will|would|does|do|how|should)\b|\bwhat if\b|\bonce\b")
 _FEW = 10
-_RECENT = timedelta(hours=1)
-"""So long after a rinse began "it still stings" is about it; first-aid-eye-urgent has the same hour."""
+_FALSE_ALARM = Pattern(
+    r"\bfalse alarm\b|\b(?:stop|cancel|end|kill|clear|drop|turn off|switch off|delete) (?:that |the |my |this"
+    r" )?(?:eye |skin |rinse |rinsing |splash )*(?:timer|clock|countdown|counting|alarm)\b"
+    r"|\b(?:poison centre|poison center|poison control|doctor|nurse|hospital|paramedic|vet|they|optician"
+    r"|ambulance)\b(?: \w+){0,2}?"
+    r" (?:says?|said|told|reckons?|thinks?|confirmed)(?: me| us)?(?: that)? (?:i|he|she|it|we|that|this) (?:is |am "
+    r"|are |can |'s |was )*(?:fine|ok|okay|alright|all right|good|enough|stop|clear|nothing)\b"
+    r"|^(?:(?:no|oh|sorry|actually|wait|it is ok|,) ?)*(?:it|that) (?:was|is) (?:only |just )+(?:plain |clean"
+    r" )?water(?: ?[.!])*$"
+)
+"""The end of a rinse, by somebody who knows or because there was nothing."""
+_SIGN = Pattern(
+    r"^(?:(?:and|now|oh|no|help|but|so|god|,) ?)*(?:he|she|it|they|i|(?:the |my )?(?:\w+ )?(?:ANIMAL|ENCLOSURE)|my"
+    r" (?:son|daughter|\w+))"
+    r" ?(?:'s|is|am|are|has|have|keeps?|feels?|looks?|seems?|just|started|threw|was|being|been|getting|got|now|all|a"
+    r" bit|really|so"
+    r"| )*(?:throw\w* (?:it )?up|thrown up|threw up|vomit\w*|puk\w+|retch\w*|sick|ill|nauseous|drool\w*|dribbl\w*"
+    r"|foam\w*|froth\w*"
+    r"|limp|floppy|cry\w*|screaming|in pain|pale|white|shak\w+|trembl\w+|sweat\w*|cough\w*|chok\w*|gag\w*|dizzy"
+    r"|drowsy|sleepy"
+    r"|faint|quiet|weak|worse|not right|not well|burping|spitting|wheez\w*|bleeding|swelling|swollen|hurting|hurts)\b"
+    r"|^(?:(?:and|now|,) ?)*(?:my|his|her|its|the) (?:mouth|throat|stomach|tummy|belly|lips?|tongue|chest)"
+    r" (?:is |are |'s |feels? )?(?:\w+ )?(?:burn\w*|hurt\w*|sore|swollen|swelling|red|blister\w*|raw|numb|cramp\w*)\b"
+)
+_NO_BREATH = Pattern(
+    r"\b(?:can not|can hardly|hardly|barely|struggling to|trouble) (?:\w+ )?breath\w*"
+    r"|\b(?:turn\w*|gone|going|is|are|looks?|lips) (?:all )?blue\b(?! (?:tub|bottle|one))"
+)
+_ONTO_IT = Pattern(
+    r"\bneutrali[sz]e\b(?!.*\b(?:drains?|pipes?|sink|toilet|old|down|away)\b)"
+    r"|^(?:so |and |but |ok |or |what if i |what about )*(?:can|could|do|should|shall|may|must|would|put|use"
+    r"|will)\b(?: \S+){0,5}?"
+    r" (?:AGENT|STOCK|cream|ointment|baking soda|lemon|butter|oil|soap)(?: \w+)? (?:on|in|onto|into|to)"
+    r" (?:it|that|there|(?:my|his|her|the) (?:\w+ )?(?:eyes?|skin|hands?|arms?|face|burn|mouth|legs?|belly))\b"
+)
 _NUMBER = Pattern(
+    r"\b(?:do|should|must|shall) (?:i|we) (?:need|call|ring|get|have) (?:an |the )?ambulance\b|"
     r"\b(?:number|phone|ring|telephone)\b.*\b(?:poison|emergency|ambulance)\b"
     r"|\b(?:poison (?:centre|center|control|line)|emergency|ambulance)(?: 's)? (?:number|phone)\b"
     r"|^(?:and |so |but )*(?:who|whom|what number|which number) (?:do|should|can|shall|must) (?:i|we)"
@@ -156,12 +257,22 @@ _GIVE = Pattern(
     r"\b(?:milk|water|drink|drinks|salt|charcoal|bread|egg|eggs|honey|oil|food|eat|antacid|juice|tablet|medicine)\b"
     r"(?!.*\b(?:bowl|dish|running|tap|rinse|rinsing|on it|over it|tank|tub)\b)"
 )
+_OF_THE_WORK = Pattern(
+    r"\b(?:ENCLOSURE|BOTTLE|MIX|VOLUME|fresh|chang\w+|stains?|marks|strength|strong|parts|twice|eggs?|rubber|metal"
+    r"|seals?|surface|glass|wip\w+|tongs|bowls)\b"
+)
+_GIVEN = Pattern(r"\b(?:giv\w+|drink\w*|swallow\w*|him|her|them|feed|milk|charcoal)\b")
+"""By mouth, whatever else the words may be of."""
 _LENS = Pattern(r"\b(?:contact )?lens(?:es)?\b|\bcontacts\b")
+_RINSED_IT = Pattern(
+    r"^(?:ok |so |and |right |done |i |have |we |all )*(?:rinsed|washed|flushed) (?P<what>it|them|that|my \w+|his \w+"
+    r"|her \w+|the eye)(?: (?:out|off|now|well|already|for DURATION))*(?: ?[.!])*$"
+)
+"""The eye, where nothing else can be meant: with a clean open "it" may be what was sprayed."""
 _STOP = Pattern(
     r"\b(?:stop|finish|enough|done) rins\w+|\brins\w+ (?:is |it )?(?:long )?enough\b|\bkeep rinsing\b.*\?"
     r"|\b(?:it|stinging|burning|pain|that) (?:has |is |'s )?(?:stopped|gone off|eased)(?: (?:hurting|stinging"
-    r"|burning))?$"
-    r"|\bno longer (?:hurts|stings|burns)\b|\b(?:does|do) not (?:hurt|sting|burn) (?:any ?more|now)\b"
+    r"|burning))?$|\bno longer (?:hurts|stings|burns)\b|\b(?:does|do) not (?:hurt|sting|burn) (?:any ?more|now)\b"
     r"|\bfeels (?:better|fine|ok|alright)(?: now)?$"
 )
 _STILL = Pattern(
@@ -172,13 +283,15 @@ _STILL = Pattern(
     r" )?(?:breathing|acting|moving) \w+$"
 )
 _AGAIN = Pattern(
+    r"^(?:(?:it|that|the eye|eye|skin|my \w+|his \w+|her \w+) (?:is|has|looks|'s|are|feels)(?: \w+){0,2} (?:red(?! hot)"
+    r"|blister\w*|swollen|peeling|raw|white|bleeding|weeping|cloudy|puffy|numb|burnt|burned|worse)\b.*)$|"
     r"^(?:and |so |ok |right |but |oh |please |help )*(?:(?:what|now what)(?: (?:now|next|then|else))?"
     r"|what (?:do|should|shall|can|must) (?:i|we) do(?: now| next| then| about it)?|and (?:now|then)|then what"
     r"|help(?: me)?"
     r"|what is next|is (?:that|it) (?:all|bad|serious|dangerous)|how bad is (?:it|that)|will (?:he|she|i|it) be (?:ok"
-    r"|fine"
-    r"|alright)|(?:do|should) (?:i|we) (?:call|ring|go to|see|need|take) .*|should i worry|can i .*bath .*|again)(?:"
-    r" ?\?)*$"
+    r"|fine|alright)|(?:do|should) (?:i|we) (?:call|ring|go to|see|need|take)"
+    r" (?!.*\b(?:goggles|gloves|mask|wear|more|buy|order|protection|ventilate|anything|BOTTLE|AGENT|STOCK)\b).*"
+    r"|should i worry|can i .*bath .*|again)(?: ?\?)*$"
 )
 _A_PERSON = Pattern(
     r"\b(?:he|she|it|they) (?:is|are)(?: only| just)? (?:an? )?(?:\w+ )?(?:toddler|baby|child|kid|adult|teenager"

@@ -254,7 +254,9 @@ def _wetted(said: Said) -> Found | None:
     if (
         re.search(
             r"\b(?:i am|i got|i 've been|i have been|i was|we are|we got|he got|she got|^)(?: \w+)? ?"
-            r"(?:soaked|drenched|doused|covered|splashed|wearing)\b(?! (?:the|his|her))",
+            r"(?:soaked|drenched|doused|covered|splashed|wearing)\b(?! (?:the|his|her|it|that|them|this|both|all"
+            r"|every\w*|ENCLOSURE)\b)"
+            r"(?! from (?:wash|rins|scrub|clean)\w*)",
             text,
         )
         and said.present.isdisjoint({"water", "sweat", "rain"})

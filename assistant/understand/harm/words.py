@@ -123,7 +123,7 @@ TIGHT = words_of("tight tightening catching closing rattling constricted burny c
 HEAVY = re.compile(r"\b(?:head ?aches?|migraine|collapsed?|sick|ill|unwell|ambulance|hospital|a and e|screaming)\b")
 DRANK = words_of(
     """
-    swallow swallowed swallowing swallows drank drunk drinking gulped gulp swig swigged sip sipped lick licked
+    swallow swallowed swallowing swallows drank drunk drinks drinking gulped gulp swig swigged sip sipped lick licked
     licking
     licks lapped lapping lap ate eaten eating chewed chewing suck sucked sucking tasted mouthful downed necked
     ingested
@@ -247,6 +247,8 @@ WORDS = frozenset(
 ) - {"bleech", "blech", "sanitiser", "sanitizer"} | words_of(
     "pounding thumping rehoused rehomed gaping frothing foaming drooling limp twitching faint faceful "
     "headache collapsed seeing stars "
+    "crying vomiting drooling retching puking dying having seizure fits fish neutralise neutralize screaming"
+    " overspray drifted drenched "
     "spinning throwing threw breath breathe feel feeling eyewash breathing"
 )
 """Every word that a rule here turns on: known words, so that none is mended into another."""

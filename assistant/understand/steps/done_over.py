@@ -78,13 +78,16 @@ _SPRAYED_OVER = Pattern(
 )
 _GOT_IN = Pattern(
     r"\b(?:splashed|dripped|spilled|spilt|leaked|tipped|knocked|dropped|squirted|splashes|drips|drops|ran|got)\b"
-    r"(?: \w+){0,4}? (?:in|into|inside|on|onto|over|down) (?:it|there|in there|ENCLOSURE|the (?:\w+ )?(?:tank|cage|viv"
+    r"(?: \w+){0,4}? (?:in|into|inside|on|onto|over|down) (?:it|there|in there|(?:the )?ENCLOSURE|the (?:\w+"
+    r" )?(?:tank|cage|viv"
     r"|vivarium|box|enclosure|glass)|(?:the )?(?:floor|wall|side|sides|lid|bottom|back|door) of (?:it|ENCLOSURE))\b",
     *("splash", "drip", "spil", "leak", "tipped", "knocked", "drop", "squirt", "ran", "got"),
 )
 _A_PRODUCT = Pattern(r"\b(?:AGENT|STOCK|BOTTLE)\b", "AGENT", "STOCK", "BOTTLE")
+_NONE_DID = Pattern(r"^(?:(?:ok|and|but|luckily) ,? ?)*(?:none|nothing|hardly)\b")
 _A_BODY = Pattern(
-    r"\b(?:ANIMAL|snake|gecko|lizard|python|dragon|tortoise|turtle|frog|me|him|her|them|us|myself|eyes?|hands?|arms?|face"
+    r"\b(?:ANIMAL|snake|gecko|lizard|python|dragon|tortoise|turtle|frog|me|him|her|them|us|myself|eyes?|hands?|arms?"
+    r"|face"
     r"|mouth|skin|legs?|feet|foot|fingers?|nose|hair|tail|belly|child|kid|son|daughter|cat|dog|clothes|shirt|sleeve)\b"
 )
 _WITH_WATER = Pattern(
@@ -123,7 +126,7 @@ def got_in(look: Look) -> Slots | None:
         return None
     if (last is not None and last.intent in ("splash", "spill")) or _A_BODY.search(plain):
         return None
-    if not _A_PRODUCT.search(plain) or not _GOT_IN.search(plain):
+    if not _A_PRODUCT.search(plain) or not _GOT_IN.search(plain) or _NONE_DID.match(plain):
         return None
     return replace(look.slots("done"), steps=("apply",))
 

@@ -14,7 +14,7 @@ from assistant.answer.harm import FIRST_AID, splash, wound
 from assistant.contract import Answer, Line, Outcome, Reading, Reply, Slots, Talk, World
 from assistant.core.facts import Facts
 from assistant.core.household import Household, People
-from assistant.core.record.events import Recorded, RinseBegun
+from assistant.core.record.events import Recorded, RinseBegun, RinseEnded
 from assistant.core.record.fold import fold_all
 from assistant.say.wording import line_of
 
@@ -71,6 +71,72 @@ def test_every_first_aid_fits_one_breath_and_opens_in_ten_words(
     assert words(line.say) <= 25, line.say
     assert words(first_sentence(line)) <= 10, line.say
     assert not re.search(r"[%/:+()\-–](?! )", line.say), line.say
+
+
+OF_EITHER = [{"victim": "either", "place": place} for place in ("eye", "skin", "mouth", "lungs")]
+FOLLOWED = [
+    *OF_EITHER,
+    {"victim": "either", "place": "eye", "places_too": ("skin",)},
+    {"victim": "either", "place": "mouth", "places_too": ("eye",)},
+    {"victim": "either", "place": "eye", "asked_of_harm": "number"},
+    *({"victim": who, "place": "eye", "asked_of_harm": "onto it"} for who in ("person", "animal", "either")),
+    *({"victim": who, "place": "mouth", "asked_of_harm": "collapsed"} for who in ("person", "animal", "either")),
+    {"victim": "animal", "asked_of_harm": "collapsed"},
+    *({"victim": who, "place": "eye", "asked_of_harm": "if"} for who in ("person", "animal")),
+    {"victim": "person", "asked_of_harm": "over"},
+    {"asked_of_harm": "fire"},
+]
+
+
+@pytest.mark.parametrize(("slots", "people"), list(product(FOLLOWED, (SET, UNSET, LONG))))
+def test_what_follows_a_harm_fits_one_breath_too(slots: dict[str, Any], people: People, world: World) -> None:
+    line = line_of(splash(said(**slots), with_people(world, people)))
+    assert words(line.say) <= 25, line.say
+    assert words(first_sentence(line)) <= 10, line.say
+
+
+@pytest.mark.parametrize("place", ["eye", "skin"])
+def test_a_rinse_of_him_or_her_is_said_again_in_one_breath(place: str, world: World) -> None:
+    begun = splash(said(place=place, victim="either"), with_people(world, LONG))
+    for asked in ("onto it", "give", "again", None):
+        after = later(with_people(world, LONG), begun, minutes=2, seconds=29)
+        line = line_of(splash(said("it hurts", place=place, victim="either", asked_of_harm=asked), after))
+        assert words(line.say) <= 25, line.say
+
+
+def test_him_or_her_may_be_a_person_or_an_animal_so_both_are_told(world: World) -> None:
+    answer = splash(said(place="eye", victim="either"), world)
+    assert answer.events == (RinseBegun("eye", "either", 900.0),)
+    assert answer.values["victim"] == "either"
+    assert line_of(answer).say == (
+        "Running water on that eye now. 15 minutes. A person: the poison centre, 1 800 555 0142. "
+        "An animal: your vet, 0555 010 0123."
+    )
+    assert "Nothing by mouth for a reptile" in line_of(answer).show
+
+
+def test_the_rinse_of_him_or_her_is_the_snakes_once_that_is_told(world: World) -> None:
+    after = later(world, splash(said(place="eye", victim="either"), world), minutes=5)
+    answer = splash(said("the snake", place="eye", victim="animal"), after)
+    assert answer.values["seconds"] == 600.0
+    assert answer.events == ()
+
+
+def test_what_is_asked_beforehand_starts_no_clock(world: World) -> None:
+    answer = splash(said("what if", place="eye", victim="person", asked_of_harm="if"), world)
+    assert answer.events == ()
+    assert "counting" not in line_of(answer).say
+
+
+def test_a_false_alarm_ends_the_rinse_begun_last(world: World) -> None:
+    after = later(world, splash(said(place="skin", victim="person"), world), minutes=1)
+    assert splash(said("false alarm", asked_of_harm="over"), after).events == (RinseEnded("skin", "person"),)
+    assert splash(said("false alarm", asked_of_harm="over"), world).events == ()
+
+
+def test_a_fire_is_left_and_never_watered(world: World) -> None:
+    say = line_of(splash(said("fire", asked_of_harm="fire"), world)).say
+    assert say == "Get out now, into fresh air. Call emergency, 555 0199. Never water on burning alcohol."
 
 
 @pytest.mark.parametrize("who", PLACES)

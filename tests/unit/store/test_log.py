@@ -91,6 +91,7 @@ EVERY_EVENT: tuple[Event, ...] = (
     happened.SprayerMeasured("amber", 0.9, None),
     happened.ItemBegun("branch", "bake", 7200.0, "shelf box"),
     happened.RinseBegun("eye", "person", 900.0),
+    happened.RinseEnded("eye", "person"),
     happened.ClocksParted(3600.0, 1.7e9),
     happened.ClocksSettled("east tank", "hold", passed=True, offset_s=1.7e9),
     Away(NOON - timedelta(hours=1)),

@@ -12,6 +12,7 @@ from assistant.core.record.events import (
     GasMade,
     Recorded,
     RinseBegun,
+    RinseEnded,
     StepDone,
     SurfaceDried,
     SurfaceRinsed,
@@ -94,6 +95,11 @@ def test_undo_does_not_make_an_unwatched_hold_watched() -> None:
     story.tell(Away(story.now.replace(minute=1)), StepDone("tub", "rinse")).undo()
     assert story.round().hold is not None
     assert story.round().hold.doubted
+
+
+def test_a_rinse_that_was_called_off_runs_no_more() -> None:
+    story = Story().tell(RinseBegun("eye", "person", 900)).tell(RinseBegun("skin", "person", 900))
+    assert [rinse.place for rinse in story.tell(RinseEnded("eye", "person")).state.rinses] == ["skin"]
 
 
 def test_a_new_splash_restarts_its_own_clock_only() -> None:

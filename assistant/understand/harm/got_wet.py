@@ -1,0 +1,112 @@
+"""Who else got wet while a clean is open: the keeper, or what lives in the enclosure next to it.
+
+Neither is the spraying of what is being cleaned, which is said in much the same words.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from assistant.contract import Slots
+from assistant.core.round.rounds import is_open
+from assistant.understand.harm.cries import Cry
+from assistant.understand.look import Look
+from assistant.understand.may_be import is_told
+from assistant.understand.text.known_words import words_of
+from assistant.understand.text.patterns import Pattern
+
+_OH = r"^(?:(?:oh|no|help|ugh|now|and|crap|god|shit|great|damn|yuck|well|,) ?)*"
+_END = r"(?: (?:now|too|through|right through|all over|again|wet|with (?:it|that)))*(?: ?[.!])*$"
+_WITH = (
+    r"(?: (?:in|with|from|by) (?:it|that|this|(?:the |some )?(?:AGENT|STOCK|BOTTLE|MIX|spray|mist|stuff|product"
+    r"|disinfectant)))?"
+)
+_WORN = (
+    r"(?:sleeves?|shirt|top|jumper|jeans|trousers|clothes|apron|socks?|shoes?|dress|hands?|arms?|gloves?|face|hair"
+    r"|feet|foot|legs?|lap|front)"
+)
+_I_AM_WET = Pattern(
+    rf"{_OH}(?:i am|i was|i got|i have got|i have been|we are)(?: all| completely| totally| a bit| really| just|"
+    rf" absolutely)* (?:soaked|drenched|doused|soaking|sopping|dripping|sprayed|splashed){_WITH}{_END}"
+    rf"|{_OH}my (?:\w+ )?{_WORN}(?: is| are| 's| got| have| has)(?: all| completely| totally| really| just| been)*"
+    rf" (?:soaked|drenched|sopping|soaking|dripping){_WITH}{_END}"
+    rf"|{_OH}my (?:\w+ )?{_WORN}(?: is| are| 's| got)(?: all)? wet (?:in|with|from) (?:it|that|(?:the )?(?:AGENT"
+    rf"|STOCK|BOTTLE|MIX"
+    rf"|spray|mist|stuff|product)){_END}",
+    *words_of("soak drench dous sopping dripping sprayed splashed wet"),
+)
+_SOMEBODY_SPRAYED = Pattern(rf"{_OH}(?:just )?got (?:sprayed|splashed|soaked|drenched){_WITH}{_END}", "got")
+
+_DROPS = (
+    r"(?:AGENT|STOCK|BOTTLE|MIX|(?:over ?)?spray|mist|product|stuff|disinfectant|some(?: of (?:it|that|the \w+))?|a"
+    r" (?:bit|drop|few drops"
+    r"|little)(?: of (?:it|that|the \w+))?|drops?|droplets?|the (?:yellow|pink|green|clear|red|blue|white|orange"
+    r"|purple)(?: one)?)"
+)
+_INTO = r"(?:in|into|on|onto|over|through to|across to|over to|under|as far as|inside|down)"
+_OTHER = (
+    r"(?:(?:the |my )?ENCLOSURE|the (?:other|next|one next door|neighbouring)(?: (?:one|tank|box|cage|tub|viv"
+    r"|vivarium|enclosure))?)"
+)
+_NEXT_DOOR = Pattern(
+    rf"\b{_DROPS}(?: has| have| just| also| must have| accidentally)* (?:drip\w*|ran|run|leaked|leaking|splash\w*"
+    rf"|spill\w*|spilt|drift\w*"
+    rf"|blew|blown|went|gone|got|came|fell|trickl\w*|seep\w*|floated|landed|sprayed)(?: \w+)? {_INTO} {_OTHER}(?! 's)"
+    rf"|^(?:(?:oh|no|and|it|,) ?)*(?:drip\w*|leaked|splash\w*|drift\w*|blew|trickl\w*|seep\w*) {_INTO} {_OTHER}(?! 's)"
+    rf"|\bover ?spray (?:(?:has |just )*(?:got|went|hit|landed) )?(?:{_INTO} )?{_OTHER}(?! 's)"
+    rf"|\bsprayed (?:a bit|a little|some|a few drops|a drop)(?: of it| of (?:the )?(?:AGENT|BOTTLE|STOCK))? {_INTO}"
+    rf" {_OTHER}(?! 's)"
+    rf"|\bsprayed (?:\w+ )?(?:next to|beside|near|above|right by|too close to|close to) {_OTHER}(?! 's).*\b(?:still"
+    rf" )?in(?:side| there| it)?"
+    r"(?: ?[.!])*$"
+    rf"|{_OH}the (?:other|next)(?: (?:one|tank|box|cage|tub|viv|vivarium|enclosure))? (?:got|has|caught) (?:some|a"
+    rf" bit|a little|it|sprayed|hit)\b",
+    *words_of(
+        "drip ran run leak splash spil drift blew blown went gone got came fell trickl seep float land spray has caught"
+    ),
+)
+_NONE_DID = Pattern(r"^(?:(?:ok|and|but|luckily) ,? ?)*(?:none|nothing|hardly)\b")
+_A_PRODUCT = Pattern(r"\b(?:AGENT|STOCK|BOTTLE|MIX|(?:over ?)?spray\w*|mist|disinfectant|product)\b")
+
+
+def keeper_wet(look: Look) -> Cry | None:
+    """ "I'm soaked", "my sleeve is soaked", with a product at work: no surface was sprayed by that."""
+    plain = look.parsed.plain
+    if plain.endswith("?") or not _product_at_work(look):
+        return None
+    if _I_AM_WET.match(plain):
+        return Cry("splash", "skin", "person")
+    return Cry("splash", None, "person") if _SOMEBODY_SPRAYED.match(plain) else None
+
+
+def next_door(look: Look) -> Slots | None:
+    """The slots of a product that got to an enclosure whose animal is inside; None: nothing of the kind is told."""
+    plain = look.parsed.plain
+    if not is_told(plain) or _NONE_DID.match(plain) or _NEXT_DOOR.search(plain) is None:
+        return None
+    if not (_product_at_work(look) or _A_PRODUCT.search(plain)):
+        return None
+    slots = look.slots("spill")
+    homes = slots.enclosures
+    if len(homes) > 1 or (homes and _is_out(look, homes[0])):
+        return None
+    others = [name for name, r in look.world.state.rounds.items() if is_open(r) and name not in homes]
+    if not homes and len(others) != 1:
+        return None
+    at_work = {look.world.state.rounds[name].agent for name in others}
+    if not (slots.agents or slots.bottles or slots.stocks) and len(at_work) == 1:
+        slots = replace(slots, agents=tuple(at_work))  # what is sprayed next to it is what got there
+    return replace(slots, enclosures=homes, steps=())
+
+
+def _is_out(look: Look, home: str) -> bool:
+    round_ = look.world.state.rounds.get(home)
+    return round_ is not None and is_open(round_) and "move out" in round_.done
+
+
+def _product_at_work(look: Look) -> bool:
+    """A clean with a product is open and past its washing: what is wet then is wet with that."""
+    return any(
+        is_open(r) and "apply" in r.steps and ("wash" in r.done or "wash" not in r.steps)
+        for r in look.world.state.rounds.values()
+    )

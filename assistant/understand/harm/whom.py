@@ -1,0 +1,79 @@
+"""Whom a harm hit: him or her of the harm told of before, or somebody who is only called he or she.
+
+Where nothing tells whether a person or an animal is meant, both numbers are given: "either".
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from assistant.core.harms import HarmTold, Victim
+from assistant.understand.harm.cries import Cry
+from assistant.understand.harm.patterns import ANIMAL, ME, SOMEONE
+from assistant.understand.harm.words import PLACES
+from assistant.understand.text.patterns import Pattern
+
+_HE = Pattern(r"\b(?:he|she|his|her|him|hers|they|their|them|it|its)\b")
+_HE_ALONE = Pattern(r"\b(?:he|she|his|her|him|they|their|them)\b")
+_NAMED = Pattern(rf"\b(?:{ANIMAL}|ENCLOSURE|fish|bird|rabbit|hamster)\b")
+_OF_AN_ANIMAL = Pattern(
+    r"\b(?:tails?|scales?|scutes?|shell|claws?|paws?|fur|vent|wings?|tank|tub|viv|vivs|vivarium|cage|box|enclosure|hide"
+    r"|inside|in there|in it|still in|was in|were in|crawl\w*|slither\w*|swam|swimming|climbed|shed|shedding|lick\w*"
+    r"|walked|stepped|ran|through|puddle|jumped|dived|waddled|put (?:him|her|them|it)|puffing|hissing|gaping)\b"
+)
+"""What only an animal has or does here."""
+_PRODUCT = Pattern(r"\b(?:AGENT|STOCK|BOTTLE|MIX)\b")
+"""Told anew, and not only on: "she drank bleach", an hour after the gecko was splashed."""
+_PERSONS_PLACE = Pattern(r"\b(?:hands?|fingers?|arms?|wrists?|clothes|shirt|trousers|sleeves?|socks?|shoes?|hair)\b")
+
+
+def of_whom(cry: Cry, text: str, before: HarmTold | None) -> Cry:
+    """The cry with its victim by the talk before it, where the text says only he, she or it."""
+    if cry.intent != "splash" or SOMEONE.search(text) or _NAMED.search(text) or ME.search(text):
+        return cry
+    anew = before is not None and before.victim == "animal" and cry.victim == "person" and _PRODUCT.search(text)
+    if before is not None and not anew and _HE.search(text) and not _OF_AN_ANIMAL.search(text):
+        return replace(cry, victim=before.victim)
+    if cry.victim != "animal" or cry.place not in ("eye", "skin") or not _HE_ALONE.search(text):
+        return cry
+    return cry if _OF_AN_ANIMAL.search(text) else replace(cry, victim="either")
+
+
+_OH = r"(?:(?:oh|no|sorry|and|also|but|now|plus|i mean|ok|quick|,) ?)*"
+_WHICH = (
+    r"(?:(?:corn|ball|royal|little|big|poor|other|older|younger|oldest|youngest|new|old|baby|crested|leopard"
+    r"|bearded) )?"
+)
+_WHOM_ALONE = Pattern(
+    rf"^{_OH}(?:it (?:is|was) |that (?:is|was) |not me )*(?P<who>(?:(?:the|my|our|a) )?{_WHICH}(?:{ANIMAL}|fish)"
+    rf"|ENCLOSURE|(?:the|my|our|a|his|her) {_WHICH}{SOMEONE.pattern}|me)"
+    r"(?: (?:did|has|was|is|i mean|too|as well|drank it|swallowed it|got it))*(?: ?[.!])*$"
+)
+_THERE_TOO = Pattern(
+    rf"^{_OH}(?:(?:it|some|he|she|some of it|they)(?: is| has| got| went| 's)* )?(?:(?:got )?(?:it )?(?:in|on|into"
+    rf"|onto|over|down) )?"
+    r"(?P<whose>his|her|their|its|my|the|both|both his|both her)"
+    r" (?:other |left |right |whole |bare )?(?P<place>[a-z]+)(?: too| as well| also| now)*(?: ?[.!])*$"
+)
+
+
+def named_after(text: str, before: HarmTold | None, *, just: bool) -> Cry | None:
+    """Right after a harm: whom it hit, or where else it got to: "the snake did", "and her hand", "his eyes too".
+
+    just: the last reply was about it, so that a bare name is no answer to something else.
+    """
+    if before is None:
+        return None
+    who = _WHOM_ALONE.match(text) if just else None
+    if who is not None:
+        animal = _NAMED.search(who["who"]) is not None
+        victim: Victim = "animal" if animal else "person"
+        return Cry("splash", before.place, victim)
+    there = _THERE_TOO.match(text)
+    if there is not None and there["place"] == "one" and " other one" in text and just:
+        return Cry("splash", before.place, before.victim)
+    if there is None or there["place"] not in PLACES or (there["whose"] == "the" and not just):
+        return None
+    place = PLACES[there["place"]]
+    mine = there["whose"] == "my" or (before.victim == "either" and _PERSONS_PLACE.search(text))
+    return Cry("splash", place, "person" if mine else before.victim)
