@@ -14,7 +14,7 @@ from typing import Any, Literal, Protocol, TypeAlias
 
 from assistant.core.facts import Facts, Source
 from assistant.core.household import Household
-from assistant.core.quantities.amounts import Amount, Mix
+from assistant.core.quantities.amounts import Amount, Mix, Scoops
 from assistant.core.record.events import Event
 from assistant.core.record.state import State
 
@@ -30,9 +30,6 @@ class Outcome(StrEnum):
     CONFIRM = "confirm"
     REFUSE = "refuse"
     UNSURE = "unsure"
-
-
-# ---------------------------------------------------------------- heard
 
 
 @dataclass(frozen=True, slots=True)
@@ -184,6 +181,8 @@ class Slots:
     """What is to be added to the household."""
     share_wanted: Fraction | None = None
     """ "Half the yellow bottle", "fill it two thirds full": the part of a bottle that is to be filled."""
+    scoops: Scoops | None = None
+    """A cap, spoon or syringe that was spoken of, with what it holds."""
     uses_up: bool = False
     """A volume of concentrate is given, and what it makes is asked: "the last of the bleach"."""
     strokes: Fraction | None = None

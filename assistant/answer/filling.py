@@ -15,6 +15,7 @@ from assistant.answer.back_dated import earliest
 from assistant.answer.meeting import UNKNOWN_FACT, agent_of, gas_made
 from assistant.answer.mixing import mix_in, total_in
 from assistant.answer.product import Product, other_in_bottle, product_in
+from assistant.answer.scooped import as_poured
 from assistant.answer.strength import Strength, strength_of
 from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.choice.together import meet
@@ -77,7 +78,8 @@ def _no_more_to_correct(pending: Pending | None) -> Pending | None:
 
 def _mixed(reading: Reading, world: World) -> Answer:
     bottle = world.household.bottle(reading.slots.bottles[0]) if len(reading.slots.bottles) == 1 else None
-    told = _with_its_concentrate(reading, bottle, world)
+    told = as_poured(reading, world)
+    told = _with_its_concentrate(told, bottle, world) if isinstance(told, Reading) else told
     if isinstance(told, Answer):
         return _unrecorded(told)
     reading = told

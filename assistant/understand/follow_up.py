@@ -11,8 +11,9 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from assistant.contract import Choice, Pending, Reading, Slots, World
-from assistant.core.quantities.amounts import Amount, Percent, Ppm, SaidRatio
+from assistant.core.quantities.amounts import Amount, Percent, Ppm, SaidRatio, Scoops
 from assistant.understand.numbers.corrections import instead_of, not_that, still_doubted, with_number
+from assistant.understand.numbers.poured_again import poured_again
 from assistant.understand.numbers.scaled import factor_in, scaled
 from assistant.understand.parsing import Parsed
 from assistant.understand.takes import all_given, asks_only, given_to
@@ -63,6 +64,7 @@ _SUPPLIES: dict[str, tuple[str, ...]] = {
     "place": ("place",),
     "concentrate": ("volumes",),
     "water": ("volumes", "bottles"),
+    "scoops": ("scoops", "volumes"),
     "left": ("volumes", "share_left", "numbers"),
     "unit": ("to_unit",),
     "size": ("lengths", "volumes"),
@@ -128,6 +130,8 @@ def supplied(answering: Answering, pending: Pending) -> Reading | None:
         return None
     if {"strength", "stock_strength"} & set(pending.missing) and "mixes" in given:
         given = _as_stock_strength(given)
+    if "scoops" in pending.missing and len(given.get("volumes", ())) == 1 and pending.reading.slots.scoops is not None:
+        given = {"scoops": replace(pending.reading.slots.scoops, holds=given["volumes"][0])}
     if pending.reading.intent == "together" and "agents" in given:
         given = {**given, "agents": (*pending.reading.slots.agents, *given["agents"])}  # the other one of two
     slots = _merged(pending.reading.slots, given, answering.slots)
@@ -157,6 +161,10 @@ def corrected(answering: Answering, before: Reading, world: World) -> Reading | 
         return _joined(before, answering, again) if again is not None else None
     if "NUMBER" in answering.parsed.plain and re.search(r"\bof (?:that|it)$", answering.parsed.plain):
         return None
+    if before.intent == "mix_strength" and not before.doubts:
+        poured = poured_again(before.slots, slots, answering.parsed.plain)
+        if poured is not None:
+            return _joined(before, answering, poured)
     by_volume = bool(before.slots.volumes) and not before.slots.bottles  # "no, the five hundred" is a volume again
     bottle = () if by_volume else _bottle_of_size(answering.parsed, slots, world)
     if bottle:
@@ -280,7 +288,15 @@ def _merged(base: Slots, given: dict[str, Any], answer: Slots) -> Slots:
         cleared |= {"numbers": ()}
     if "openings" in given:
         cleared |= {"air_changes": None}
+    if "scoops" in given and base.scoops is not None:
+        given = {**given, "scoops": _same_tool(base.scoops, given["scoops"])}
     return replace(base, **{**cleared, **given}, choices=answer.choices, unknown=answer.unknown, faulty=answer.faulty)
+
+
+def _same_tool(before: Scoops, now: Scoops) -> Scoops:
+    """ "A cap is 5 mils", after "how many capfuls": what each of the two leaves unsaid is the other's."""
+    count = now.count if now.count is not None else before.count
+    return replace(now, holds=now.holds or before.holds, count=count, wanted=now.wanted or before.wanted)
 
 
 def _as_stock_strength(given: dict[str, Any]) -> dict[str, Any]:

@@ -74,6 +74,9 @@ class InTalk:
             wet = wet_answer(look, pending) or smell_answer(look, pending)
             if wet is not None:
                 return wet
+        tool = _tells_of_the_tool(look, pending)
+        if tool is not None:
+            return tool
         share = self._share_of_it(look, pending)
         if share is not None:
             return share
@@ -218,6 +221,19 @@ class InTalk:
             return False  # "no wait what was I"
         short = 0 < len(said) <= 6 or word_for_word
         return short and set(said) <= words and plainly and not asks
+
+
+def _tells_of_the_tool(look: Look, pending: Pending | None) -> Reading | None:
+    """ "A cap holds 10 mils", right after a dose: the same, counted in caps."""
+    before = pending.reading if pending is not None else look.world.talk.last_reading
+    if before is None or before.intent not in ("dose", "mix_strength") or len(look.parsed.words) > 2 * LONGEST:
+        return None
+    slots, only = look.slots(before.intent), not look.parsed.mentions and len(look.parsed.amounts.found) == 1
+    if not only or slots.scoops is None or slots.scoops.holds is None or slots.scoops.count is not None:
+        return None
+    answering = Answering(look.parsed, slots, look.spoken)
+    supplied = follow_up.supplied(answering, pending) if pending is not None and pending.missing else None
+    return supplied or follow_up.corrected(answering, before, look.world)
 
 
 def _goes_on_choosing(look: Look, pending: Pending) -> Reading | None:

@@ -39,6 +39,7 @@ from assistant.understand.named.waiting import (
     tubs_in,
 )
 from assistant.understand.numbers.poured import roles_of, share_left, share_wanted, strokes_in, uses_up
+from assistant.understand.numbers.scoops_said import without_the_tool
 from assistant.understand.numbers.strengths import bare_numbers, mixes_in
 from assistant.understand.numbers.wanted_unit import wanted_unit
 from assistant.understand.parsing import Parsed, is_a_mix
@@ -57,6 +58,8 @@ _OF_THE_STOCK = frozenset({"mix_strength", "bleach_now"})
 _WHOLE_ROUND = Pattern(r"\btoday\b|\b(?:whole|full|entire) (?:round|lot|day)\b|\bthe (?:round|lot)\b|\beverything\b")
 _BOTH = Pattern(r"\bboth\b(?! windows| doors| bottles)", "both")
 _POURED_TOGETHER = frozenset({"mix_strength"})
+MIXED_WITH_A_TOOL = frozenset({"dose", "mix_strength", "top_up", "mixed"})
+"""Questions where the size of a cap or a syringe is no amount of what is mixed."""
 _BOTTLE_FIRST = ("bottle", "stock", "agent", "measure", "enclosure", "animal", "organism")
 _HOME_FIRST = ("enclosure", "animal", "bottle", "stock", "agent", "organism", "measure")
 _FIELD = {
@@ -131,6 +134,8 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
         faulty=parsed.amounts.faulty,
         **names,
     )
+    if asked.intent in MIXED_WITH_A_TOOL:
+        slots = without_the_tool(slots, parsed)
     if slots.share_wanted is not None:  # "a quarter of the yellow one" is no ratio
         slots = replace(slots, numbers=tuple(number for number in slots.numbers if number != slots.share_wanted))
     if asked.intent in _POURED_TOGETHER:
