@@ -207,6 +207,8 @@ class Slots:
     """Which sort of clean is to be begun, from `jobs.JOBS`; None: nothing was said of it."""
     start_over: bool | None = None
     """ "start over" True, "go on" False."""
+    each: tuple[Slots, ...] = ()
+    """Of a fill: what each of several bottles was filled with."""
     topped_up: bool = False
     """A fill was poured onto what was left in the bottle."""
     rinsed_first: bool | None = None

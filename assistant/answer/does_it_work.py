@@ -5,7 +5,14 @@ from __future__ import annotations
 from fractions import Fraction
 
 from assistant.answer.asking import ask
-from assistant.answer.named import germ_named, of_an_unknown_mix, supply_named, unknown_product
+from assistant.answer.named import (
+    germ_named,
+    germ_unheard_of,
+    nothing_on,
+    of_an_unknown_mix,
+    supply_named,
+    unknown_product,
+)
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.choice.choosing import Need, Offer, choose
 from assistant.core.choice.evidence import Evidence, weigh
@@ -21,7 +28,9 @@ def works_on(reading: Reading, world: World) -> Answer:
     unknown = of_an_unknown_mix(reading, world, verdict="unknown", minutes=None, strength_percent=None)
     if unknown is not None:
         return unknown
-    organism = germ_named(reading, world)
+    organism, unheard_of = germ_named(reading, world), germ_unheard_of(reading)
+    if unheard_of is not None:
+        return nothing_on(unheard_of, reading, verdict="unknown", strength_percent=None)
     agent, bottle, stock = supply_named(reading, world)
     if organism is None:
         return _on_what(reading, world, agent)

@@ -12,6 +12,7 @@ from typing import Any
 
 from assistant.answer.asking import ask, names_of
 from assistant.answer.back_dated import earliest
+from assistant.answer.filling_several import mixed_each
 from assistant.answer.meeting import UNKNOWN_FACT, agent_of, gas_made
 from assistant.answer.mixing import mix_in, total_in
 from assistant.answer.product import Product, other_in_bottle, product_in
@@ -57,6 +58,8 @@ def mixed(reading: Reading, world: World) -> Answer:
 
     Said to be another bottle than was recorded: that record goes, whatever is still to be asked of the other.
     """
+    if reading.slots.each:
+        return mixed_each(reading, world, mixed)
     answer = _mixed(reading, world)
     before = _put_right(reading, world)
     if before is None or before[1] in reading.slots.bottles or answer.values.get("recorded"):

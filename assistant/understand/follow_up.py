@@ -278,6 +278,8 @@ def _merged(base: Slots, given: dict[str, Any], answer: Slots) -> Slots:
         cleared |= {"methods": ()}
     if "methods" in given:
         cleared |= {"bottles": (), "stocks": (), "agents": ()}
+    if any(unknown.kind == "organism" for unknown in answer.unknown) and "organisms" not in given:
+        cleared |= {"organisms": ()}  # never the germ before in place of one that nobody knows
     if "organisms" in given or "job" in given:
         cleared |= {"organisms": (), "job": None}
     if "enclosures" in given:

@@ -32,7 +32,7 @@ def of_the_last_answer(look: Look) -> Reading | None:
         return look.reading("works_on", slots, 0.9)
     if look.top == "choose_agent" and before.intent in _OF_A_GERM and before.slots.organisms:
         slots = look.slots("choose_agent")
-        if not (slots.organisms or slots.job or slots.materials):
+        if not (slots.organisms or slots.job or slots.materials or slots.unknown):
             return look.reading("choose_agent", replace(slots, organisms=before.slots.organisms), 0.9)
     if before.intent == "log_clean" and last.values.get("recorded") is True:
         return _logged_too(look, before, plain)

@@ -37,6 +37,7 @@ from assistant.understand.named.drains import stored
 from assistant.understand.named.items_said import asked_of_items
 from assistant.understand.named.names import HOMES, Names
 from assistant.understand.named.referents import with_referent
+from assistant.understand.named.unknown_germs import names_an_unknown_germ
 from assistant.understand.named.unknown_names import asks_of_the_unknown
 from assistant.understand.named.waiting import into_a_tub, neutralises, only_a_germ
 from assistant.understand.numbers.number_doubts import HARM, mean_posterior, with_guess_doubted
@@ -50,6 +51,7 @@ from assistant.understand.steps.claimed_steps import cannot_tell, claims_in
 from assistant.understand.steps.denied import but_for_a_part, contradicts_the_record, meant_ahead
 from assistant.understand.steps.done_over import WORDS as DONE_OVER_WORDS
 from assistant.understand.steps.done_over import got_in, is_kept_wet, left_out, not_rinsed_off, sprayed_over
+from assistant.understand.steps.fills_apart import fills_apart
 from assistant.understand.steps.other_product import WORDS as OTHER_PRODUCT_WORDS
 from assistant.understand.steps.other_product import other_product, unnamed_product
 from assistant.understand.steps.surface import asks_whether_wet, sprayed_where_it_dried, where_it_was_asked
@@ -202,6 +204,9 @@ class Reader:
     def _meeting(self, look: Look) -> Reading | None:
         if stored(look.parsed.plain):
             return look.reading("store_it", look.slots("store_it"), BY_RULE)
+        apart = self._filled_apart(look)
+        if apart is not None:
+            return apart
         if fills.tells(look.parsed.plain):
             return look.reading("mixed", look.slots("mixed"), BY_RULE)
         into = fills.poured_into_it(look.parsed.plain, look.world)
@@ -223,6 +228,22 @@ class Reader:
         if met is None:
             return None
         return look.reading("together", replace(slots, met=met, steps=()), BY_RULE)
+
+    def _filled_apart(self, look: Look) -> Reading | None:
+        """ "Filled yellow with bleach and pink with chlorhexidine": each by itself, and nothing met."""
+        texts = fills_apart(look.parsed) if fills.may_be_fill(look.parsed.plain) else ()
+        if not texts:
+            return None
+        whole = look.slots("mixed")
+        looks = (replace(look, parsed=self._parse(text, _gallon(look.world))) for text in texts)
+        each = tuple(replace(one.slots("mixed"), steps=()) for one in looks)
+        each = tuple(
+            replace(one, when=one.when or whole.when, some_time_ago=one.some_time_ago or whole.some_time_ago)
+            for one in each  # told of one, it may be of all: the older
+        )
+        if any(len(one.bottles) != 1 or one.choices or one.unknown or one.faulty for one in each):
+            return None
+        return look.reading("mixed", Slots(bottles=whole.bottles, each=each), BY_RULE)
 
     def _filled(self, look: Look) -> Reading | None:
         """ "Filled", right after a dose was told: that is what went in."""
@@ -278,6 +299,8 @@ class Reader:
             intent = None
         if intent is None and (thing := asked_of_items(look.parsed.plain, self._facts)) is not None:
             intent, confidence = thing, max(confidence, ENOUGH)
+        if intent is None and names_an_unknown_germ(plain):
+            intent, confidence = "choose_agent", ENOUGH
         if intent in (None, "choose_agent") and asks_of_the_unknown(plain):
             intent, confidence = "surface", ENOUGH
         unsure = (intent is None or confidence < ENOUGH) and not look.is_no_cry

@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
-from assistant.contract import Choice, SaidTime, Slots, World
+from assistant.contract import Choice, SaidTime, Slots, Unknown, World
 from assistant.core.quantities.amounts import Amount, Percent, SaidRatio
 from assistant.core.round.rounds import is_open
 from assistant.understand.named.added import adds_in
@@ -24,6 +24,7 @@ from assistant.understand.named.names import Mention, Thing
 from assistant.understand.named.openings import openings_in
 from assistant.understand.named.room_air import with_room_air
 from assistant.understand.named.surfaces_said import inside_said, soaks
+from assistant.understand.named.unknown_germs import unknown_germ
 from assistant.understand.named.unknown_names import ROUND, unknown_names
 from assistant.understand.named.waiting import (
     asks_end,
@@ -274,8 +275,13 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         start_over=over if asked.intent == "start" else None,
         clean_as=clean_in(plain) if asked.intent in ("start", "hold_time") else None,
         when=_when(parsed, asked),
-        unknown=(*slots.unknown, *unknown_names(parsed, asked.intent, slots)),
+        unknown=(*slots.unknown, *unknown_names(parsed, asked.intent, slots), *_germ_unheard_of(parsed, asked, slots)),
     )
+
+
+def _germ_unheard_of(parsed: Parsed, asked: Asked, slots: Slots) -> tuple[Unknown, ...]:
+    germ = unknown_germ(parsed, asked.intent, slots)
+    return (germ,) if germ is not None else ()
 
 
 _PRESSED = Pattern(r"\b(?:just|please|only) (?:say|tell)\b|\bsay (?:yes|it is)\b|\bsurely\b|\bis not it\b|\bgo on\b")

@@ -160,7 +160,13 @@ def _unknown_product(answer: Answer) -> Line:
     return Line(f"I don't know what is{product}: read its label. Until then, don't mix it with anything.")
 
 
+def _unknown_germ(answer: Answer) -> Line:
+    germ = answer.details["germ"]
+    return Line(f"I have nothing on {germ}, so no strength and no time. Read your product's label, ask your vet.")
+
+
 LINES: Mapping[str, Callable[[Answer], Line]] = {
+    "does_it_work.unknown_germ": _unknown_germ,
     "does_it_work.works_on": _works_on,
     "does_it_work.as_mixed": _as_mixed,
     "does_it_work.only_cleans": _only_cleans,

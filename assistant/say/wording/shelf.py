@@ -21,7 +21,9 @@ def _rinsed_which(answer: Answer) -> Line:
 
 
 def _rinsed_out(answer: Answer) -> Line:
-    bottle = capital(answer.details["bottle"])
+    bottle = capital(listed(answer.details["bottles"]))
+    if len(answer.details["bottles"]) > 1:
+        return Line(f"{bottle}: rinsed out and pumped through, noted.")
     if answer.details["was_unknown"]:
         return Line(f"{bottle}: rinsed out and pumped through, noted. It no longer counts as an unknown mix.")
     held = listed(agent.name for agent in answer.details["held"])

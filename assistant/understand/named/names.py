@@ -173,10 +173,20 @@ class Names:
         ):
             return False
         before = words[at - 1] if at else ""
+        if words[at] == "clear" and before in _INTO and after in ("", "?", ".", "with", "and"):
+            return all(thing.kind != "bottle" for thing in things)  # "what's in clear", "filled clear with alcohol"
         if words[at] in _NEVER_ALONE or (after and after not in _AFTER_A_NAME):
             return True
         if before in _BEFORE_A_COLOUR or (before in ("the", "my") and at > 1 and words[at - 2] in _BEFORE_A_COLOUR):
             return False
+        if (
+            before in _AFTER_ANOTHER
+            and set(words[:at]) & _OF_A_FILL
+            and any(thing.kind == "bottle" for thing in things)
+        ):
+            return False  # "filled yellow with bleach and pink with chlorhexidine", "rinsed out green"
+        if before in ("is", "are") and at == 1 and any(thing.kind == "bottle" for thing in things):
+            return False  # "is yellow still good"
         if words[0] in ("start", "begin", "starting") and not after and any(thing.kind == "bottle" for thing in things):
             return False  # "start river tank yellow"
         if before in _BEFORE_A_BOTTLE and any(thing.kind == "bottle" for thing in things):
@@ -286,6 +296,7 @@ _AFTER_A_NAME = frozenset(
         "with",
         "at",
         "now",
+        "still",
         "then",
         "yet",
         "and",
@@ -294,10 +305,16 @@ _AFTER_A_NAME = frozenset(
         *("to", "tomorrow", "will", "would", "should", "can", "did", "does", "since", "before", "after", "or", "got"),
     }
 )
+_AFTER_ANOTHER = frozenset({"and", ",", "plus", "out", "or"})
+_OF_A_FILL = frozenset(
+    {"filled", "refilled", "fill", "mixed", "topped", "made", "put", "poured", "rinsed", "flushed", "emptied", "washed"}
+)
+_INTO = frozenset({"in", "into", "fill", "filled", "refilled"})
 _BEFORE_A_BOTTLE = frozenset({"the", "my", "that", "this", "fresh", "new", "full", "of", "made", "flushed", "rinsed"})
 """Words before a colour that is a bottle's, wherever in a sentence it stands."""
 _BEFORE_A_COLOUR = frozenset(
     {
+        "both",
         "then",
         "in",
         "into",

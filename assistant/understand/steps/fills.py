@@ -256,7 +256,7 @@ def before_it_is_put_right(world: World) -> Reading | None:
     None: the turn before recorded none, or topped one up, whose older fill isn't known any more.
     """
     last, before = world.talk.last, world.talk.last_reading
-    if last is None or before is None or last.intent != "mixed" or before.intent != "mixed":
+    if last is None or before is None or last.intent != "mixed" or before.intent != "mixed" or before.slots.each:
         return None
     if last.outcome is not Outcome.ANSWER or not last.values.get("recorded") or before.slots.topped_up:
         return None
