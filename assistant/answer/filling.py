@@ -210,6 +210,8 @@ def _met(other: Agent, agent: Agent, bottle: Bottle, reading: Reading, world: Wo
         missing=("rinsed_out",),
         cautions=("caution-label-first", "caution-never-mix"),
         sources=(fact.cited(),),
+        # Until it is said that it was rinsed out, both are in there.
+        events=(AgentPoured(bottle.name, other.id), AgentPoured(bottle.name, agent.id)) if gas is not None else (),
         pending=Pending(reading, world.now, on_yes=rinsed, on_no=not_rinsed),
     )
 

@@ -17,7 +17,7 @@ from assistant.understand.matching.learning import OUTSIDE
 from assistant.understand.may_be import may_be
 from assistant.understand.named.items_said import items_in
 from assistant.understand.numbers.scaled import factor_in
-from assistant.understand.of_the_last import of_the_last_answer
+from assistant.understand.of_the_last import did_it, of_the_last_answer
 from assistant.understand.parsing import matched_words
 from assistant.understand.slots import OF_ITEMS
 from assistant.understand.steps import fills
@@ -67,7 +67,12 @@ class InTalk:
             told = wet_answer(look, pending)
             if told is not None:
                 return told
-        answer = self._yes_or_no(look, pending) or of_the_last_answer(look)
+        rinsed = fills.was_rinsed_first(look.parsed.plain) if _asks_whether_rinsed(pending) else None
+        if rinsed is not None:
+            return look.reading("yes" if rinsed else "no", Slots(), 0.9)
+        answer = (
+            (did_it(look) if pending is None else None) or self._yes_or_no(look, pending) or of_the_last_answer(look)
+        )
         if answer is not None:
             return answer
         if pending is not None:
@@ -221,6 +226,12 @@ class InTalk:
             return False  # "no wait what was I"
         short = 0 < len(said) <= 6 or word_for_word
         return short and set(said) <= words and plainly and not asks
+
+
+def _asks_whether_rinsed(pending: Pending | None) -> bool:
+    """It was asked whether a bottle was rinsed out before something else went in."""
+    yes = pending.on_yes if pending is not None else None
+    return isinstance(yes, Reading) and yes.intent == "mixed" and yes.slots.rinsed_first is True
 
 
 def _tells_of_the_tool(look: Look, pending: Pending | None) -> Reading | None:

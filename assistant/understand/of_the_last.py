@@ -19,8 +19,6 @@ def of_the_last_answer(look: Look) -> Reading | None:
         return None
     if plain.startswith("why ") and look.top == before.intent:
         return look.reading("why", Slots(), 0.9)
-    if before.intent == "together" and not before.slots.met and _DID_IT.fullmatch(plain):
-        return replace(before, question=look.parsed.text, slots=replace(before.slots, met=True), spoken=look.spoken)
     if before.intent == "wound" and _AND_THAT.match(plain) and len(plain.split()) <= 6:
         return look.reading("wound", look.slots("wound"), 0.9)
     if _FOR_HOW_LONG.fullmatch(plain) and before.intent in _OF_A_GERM:
@@ -39,6 +37,18 @@ def of_the_last_answer(look: Look) -> Reading | None:
     if before.intent == "dose" and last.outcome is Outcome.ANSWER:
         return _put_in_instead(look, last)
     return None
+
+
+def did_it(look: Look) -> Reading | None:
+    """ "I did", right after it was asked whether two may meet: they have."""
+    last, before = look.world.talk.last, look.world.talk.last_reading
+    if last is None or before is None or before.intent != "together" or before.slots.met:
+        return None
+    if last.intent not in ("together", "why", "repeat"):
+        return None
+    if last.outcome is not Outcome.ANSWER or _DID_IT.fullmatch(look.parsed.plain.strip(" .!,")) is None:
+        return None
+    return replace(before, question=look.parsed.text, slots=replace(before.slots, met=True), spoken=look.spoken)
 
 
 def _for_how_long(look: Look, before: Reading) -> Reading | None:

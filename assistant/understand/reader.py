@@ -31,7 +31,7 @@ from assistant.understand.look import BY_LIKENESS, BY_RULE, ENOUGH, Look, withou
 from assistant.understand.matching.clauses import with_clauses
 from assistant.understand.matching.matching import Matcher
 from assistant.understand.matching.weights import opened
-from assistant.understand.meeting import meets, speaks_of_products, unknown_bottle_again
+from assistant.understand.meeting import meets, met_in_that_bottle, speaks_of_products, unknown_bottle_again
 from assistant.understand.named.by_name import with_animals_by_name
 from assistant.understand.named.drains import stored
 from assistant.understand.named.items_said import asked_of_items
@@ -121,6 +121,7 @@ class Reader:
         return fills.but_for_water(
             self._harm(look)
             or self._escape(look, by_likeness)
+            or self._met_there(look)
             or self._other_product(look)
             or self._meeting(look)
             or self._got_in(look)
@@ -187,6 +188,11 @@ class Reader:
             return None
         slots = replace(without_troubles(look.slots("escape")), found=found)
         return look.reading("escape", slots, BY_RULE)
+
+    def _met_there(self, look: Look) -> Reading | None:
+        """ "It was in the yellow bottle", told after the gas: that bottle holds what nobody knows."""
+        slots = met_in_that_bottle(look.parsed, look.slots("together"), look.world)
+        return look.reading("together", slots, BY_RULE) if slots is not None else None
 
     def _other_product(self, look: Look) -> Reading | None:
         """What was used is said to have been another product than the one on record."""

@@ -65,7 +65,8 @@ _ONE_PRODUCT = Pattern(r"\b(?:AGENT|STOCK)\b")
 
 def tells(plain: str) -> bool:
     """One bottle was filled with one product, in plain words: it is a fill, even where the two must not meet."""
-    return len(_ONE_PRODUCT.findall(plain)) <= 1 and _TELLS.search(plain) is not None and may_be_fill(plain)
+    told = _TELLS.search(plain) or _WRONG_INTO.search(plain)
+    return len(_ONE_PRODUCT.findall(plain)) <= 1 and told is not None and may_be_fill(plain)
 
 
 def put_into(plain: str) -> bool:
@@ -83,6 +84,11 @@ _PUT_INTO = Pattern(
     r"(?:put|poured|added|tipped|squirted|bunged|chucked|popped|measured)\b(?: \S+){0,5}? (?:AGENT|STOCK|MIX|VOLUME)"
     r"(?: \S+){0,4}? in(?:to)? (?:the |my |this |that )?BOTTLE\b"
 )
+_WRONG_INTO = Pattern(
+    r"\b(?:used|put|poured|got|tipped|added)(?: in)? (?:the |a )?wrong (?:\w+ )?(?:in|into|for) (?:the |my )?BOTTLE\b"
+    r".*\b(?:AGENT|STOCK)\b"
+)
+""" "I used the wrong concentrate in yellow, vinegar": that is what went in."""
 _EMPTIED = Pattern(r"\b(?:empt(?:y|ied|ying)|tipped|poured|drained|used|threw|chucked|dumped)\b")
 _RINSED = Pattern(r"\b(?:rins\w*|wash\w*|flush\w*|swill\w*|pump\w*|clean\w*|scrub\w*|sluic\w*|through)\b")
 
@@ -125,6 +131,27 @@ _POURED_IN = Pattern(
     r"\b(?:poured|put|added|tipped|chucked|squirted|dumped|splashed|dropped|mixed|got)(?: \S+){0,3}? (?:AGENT|STOCK)"
     r"(?: \w+){0,2}? (?:in|into|to) (?:it|that|there|that one|this one|the same (?:one|bottle)|the bottle)\b"
     r"|\b(?:poured|put|added|tipped|chucked|dumped) (?:in|it in|into it) (?:some |a bit of |the )?(?:AGENT|STOCK)\b"
+)
+
+
+def was_rinsed_first(plain: str) -> bool | None:
+    """ "I rinsed it first", "I didn't rinse it", when it was asked whether it was; None: neither is said."""
+    plain = plain.strip(" .!,")
+    if _NEVER_RINSED.fullmatch(plain) is not None:
+        return False
+    return True if _WAS_RINSED.fullmatch(plain) is not None else None
+
+
+_NEVER_RINSED = Pattern(
+    r"(?:(?:no|nope|oh|sorry|i|we|it|but) ,? ?)*(?:did not|have not|had not|was not|never|forgot to|not)"
+    r"(?: been| was)? ?(?:rins\w+|wash\w+|flush\w+|empt\w+)?"
+    r"(?: (?:it|that|out|through|first|before|at all|the bottle))*"
+)
+
+_WAS_RINSED = Pattern(
+    r"(?:(?:yes|yeah|yep|i|we|it|was|had been|have|had|did|of course|already|always|ok|well) ,? ?)*"
+    r"(?:rinsed|washed|flushed|emptied and rinsed|swilled|cleaned)(?: (?:it|that|out|through|first|before|beforehand"
+    r"|properly|well|of course|yes|twice|the bottle|and|pumped|it|already))*"
 )
 
 
