@@ -212,7 +212,9 @@ class InTalk:
         if before.intent == "treat_item" and set(look.parsed.words) <= _A_NAME | _AN_ITEM:
             return bool(look.parsed.mentions) or "{item}" in look.parsed.words
         amounts = any(found.kind in ("mix", "volume") for found in look.parsed.amounts.found)
-        return before.intent == "dose" and amounts and look.parsed.words[0] not in _ASKS_IN_FULL
+        return (
+            before.intent == "dose" and amounts and look.top != "convert" and look.parsed.words[0] not in _ASKS_IN_FULL
+        )
 
     def _says(self, look: Look, words: frozenset[str]) -> bool:
         said, plain = look.parsed.words, look.parsed.plain

@@ -8,6 +8,7 @@ from fractions import Fraction
 from assistant.contract import Outcome, Reading, Reply, Slots
 from assistant.core.quantities.amounts import Amount
 from assistant.understand.look import BY_RULE, Look
+from assistant.understand.numbers.other_system import of_the_other_system
 from assistant.understand.text.patterns import Pattern
 
 
@@ -32,6 +33,9 @@ def of_the_last_answer(look: Look) -> Reading | None:
         slots = look.slots("choose_agent")
         if not (slots.organisms or slots.job or slots.materials or slots.unknown):
             return look.reading("choose_agent", replace(slots, organisms=before.slots.organisms), 0.9)
+    other = of_the_other_system(before, look.parsed.tokens) if not look.parsed.amounts.found else None
+    if other is not None and last.intent == before.intent:
+        return replace(before, question=look.parsed.text, slots=other, spoken=look.spoken)
     if before.intent == "log_clean" and last.values.get("recorded") is True:
         return _logged_too(look, before, plain)
     if before.intent == "dose" and last.outcome is Outcome.ANSWER:

@@ -42,7 +42,7 @@ from assistant.understand.named.waiting import (
 from assistant.understand.numbers.poured import roles_of, share_left, share_wanted, strokes_in, uses_up
 from assistant.understand.numbers.scoops_said import without_the_tool
 from assistant.understand.numbers.strengths import bare_numbers, mixes_in
-from assistant.understand.numbers.wanted_unit import wanted_unit
+from assistant.understand.numbers.wanted_unit import one_of_a_unit, wanted_unit
 from assistant.understand.parsing import Parsed, is_a_mix
 from assistant.understand.steps import fills
 from assistant.understand.steps.apart import steps_apart
@@ -144,6 +144,9 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
     if asked.intent == "bleach_now" and len(slots.numbers) == 1 and not slots.temperatures:
         degrees = Amount(slots.numbers[0], "degC")  # "three months at 30"; the reply says it back
         slots = replace(slots, temperatures=(degrees,), numbers=())
+    if asked.intent == "convert" and not found:
+        one = one_of_a_unit(parsed, asked.world.household.habits.gallon or "US")
+        slots = replace(slots, volumes=(one,), roles=("",)) if one is not None else slots
     if asked.intent in _OF_THE_STOCK:
         slots = _percent_as_stock(slots)
     slots = _with_the_rest(slots, parsed, asked)

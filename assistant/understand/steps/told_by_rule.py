@@ -28,6 +28,11 @@ _FOR_A_PART = Pattern(
     "BOTTLE",
 )
 """ "How much for a quarter of the yellow one?" """
+_INTO_ANOTHER_UNIT = Pattern(
+    r"(?:(?:what is|how much is|how big is|convert|what 's) )?(?:an? |one |the )?(?:imperial|us|uk|british|american)"
+    r" (?:gallon|pint|quart|fluid ounce|fl oz|ounce|cup)(?: is)? (?:in|to|into|as) \w+"
+)
+""" "Imperial gallon in litres": no change of the setting."""
 _BEGINS = Pattern(
     r"(?:^|^.*[,.;] (?:so |and |then )*)(?:(?:ok|so|right|now|let us|i will|i am going to|going to|please|can you"
     r"|and|hey) ,? ?)*(?:start|begin"
@@ -50,6 +55,8 @@ def told_by_rule(plain: str, household: Household) -> str | None:
         return "mix_strength"
     if _FOR_A_PART.match(plain):
         return "dose"
+    if _INTO_ANOTHER_UNIT.match(plain):
+        return "convert"
     if is_to_be_added(plain):
         return "add"
     if tub_cleaned(plain) or asks_who_is_out(plain):
