@@ -13,6 +13,7 @@ from typing import Any
 from assistant.contract import Choice, Pending, Reading, Slots, World
 from assistant.core.quantities.amounts import Amount, Percent, Ppm, SaidRatio, Scoops
 from assistant.understand.numbers.corrections import instead_of, not_that, still_doubted, with_number
+from assistant.understand.numbers.dose_again import fits_its_bottle, with_its_bottles_mix, without_a_bottles_mix
 from assistant.understand.numbers.poured_again import poured_again
 from assistant.understand.numbers.scaled import factor_in, scaled
 from assistant.understand.parsing import Parsed
@@ -110,8 +111,11 @@ def is_short(parsed: Parsed, before: str | None = None) -> bool:
     return len(rest) <= 1 and len(parsed.words) <= 9
 
 
-def supplied(answering: Answering, pending: Pending) -> Reading | None:
-    """The pending question with what was missing; None: the turn supplies none of it."""
+def supplied(answering: Answering, pending: Pending, world: World | None = None) -> Reading | None:
+    """The pending question with what was missing; None: the turn supplies none of it.
+
+    world: with it, a volume asked for leaves a dose the mix of the bottle that was named.
+    """
     if pending.reading.intent in CLAIMED and _LEFT_UNDONE.match(answering.parsed.plain):
         return None  # "forgot the hospital one" names one that wasn't done
     fields = [field for kind in pending.missing for field in _SUPPLIES.get(kind, (kind + "s",))]
@@ -134,7 +138,12 @@ def supplied(answering: Answering, pending: Pending) -> Reading | None:
         given = {"scoops": replace(pending.reading.slots.scoops, holds=given["volumes"][0])}
     if pending.reading.intent == "together" and "agents" in given:
         given = {**given, "agents": (*pending.reading.slots.agents, *given["agents"])}  # the other one of two
-    slots = _merged(pending.reading.slots, given, answering.slots)
+    base = pending.reading
+    if world is not None:
+        if fits_its_bottle(base, given, world):
+            given = {**given, "bottles": base.slots.bottles}
+        base = with_its_bottles_mix(base, given, world)
+    slots = _merged(base.slots, given, answering.slots)
     if pending.reading.intent == "mixed" and "volumes" not in given:
         slots = replace(slots, volumes=pending.reading.slots.volumes)  # into whichever bottle, that much went in
     return _joined(pending.reading, answering, slots)
@@ -176,8 +185,11 @@ def corrected(answering: Answering, before: Reading, world: World) -> Reading | 
         return _joined(before, answering, replace(before.slots, volumes=(said,)))
     elif "numbers" in given and len(given) == 1:
         return _joined(before, answering, with_number(before, slots.numbers[-1]))
-    if {"bottles", "stocks", "agents"} & given.keys() and "mixes" not in given:
-        before = _without_its_ppm(before, given, world)
+    before, fits = with_its_bottles_mix(before, given, world), fits_its_bottle(before, given, world)
+    if fits:
+        given = {**given, "bottles": before.slots.bottles}
+    if {"bottles", "stocks", "agents"} & given.keys() and "mixes" not in given and not fits:
+        before = without_a_bottles_mix(_without_its_ppm(before, given, world), world)
     if not given and not slots.choices and not slots.unknown and not slots.faulty:
         return None
     if before.intent == "share_tool" and "enclosures" in given:

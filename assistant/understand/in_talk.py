@@ -16,6 +16,7 @@ from assistant.understand.look import BY_RULE, ENOUGH, Look, words_of
 from assistant.understand.matching.learning import OUTSIDE
 from assistant.understand.may_be import may_be
 from assistant.understand.named.items_said import items_in
+from assistant.understand.numbers.dose_again import with_another_strength
 from assistant.understand.numbers.scaled import factor_in
 from assistant.understand.of_the_last import did_it, of_the_last_answer
 from assistant.understand.parsing import matched_words
@@ -79,6 +80,10 @@ class InTalk:
             wet = wet_answer(look, pending) or smell_answer(look, pending)
             if wet is not None:
                 return wet
+        before = pending.reading if pending is not None and pending.missing else look.world.talk.last_reading
+        stronger = with_another_strength(before, look.parsed)
+        if stronger is not None and before is not None and not (pending and _asks_the_strength(pending)):
+            return replace(before, question=look.parsed.text, slots=stronger, spoken=look.spoken, doubts=())
         tool = _tells_of_the_tool(look, pending)
         if tool is not None:
             return tool
@@ -151,7 +156,7 @@ class InTalk:
             if corrected is not None:
                 return corrected
         if pending is not None and pending.missing and (not full or follow_up.starts_with_yes(look.parsed.plain) == ""):
-            return follow_up.supplied(answering, pending) or self._adds_to_it(answering, pending, look)
+            return follow_up.supplied(answering, pending, look.world) or self._adds_to_it(answering, pending, look)
         if (
             follow_up.asks_for_another(look.parsed, before.intent)
             and follow_up.may_be_asked_again(before.intent, look.world)
@@ -212,6 +217,7 @@ class InTalk:
         if before.intent == "treat_item" and set(look.parsed.words) <= _A_NAME | _AN_ITEM:
             return bool(look.parsed.mentions) or "{item}" in look.parsed.words
         amounts = any(found.kind in ("mix", "volume") for found in look.parsed.amounts.found)
+        amounts = amounts or (before.intent == "dose" and bool(look.slots("dose").volumes))  # "for two bottles"
         return (
             before.intent == "dose" and amounts and look.top != "convert" and look.parsed.words[0] not in _ASKS_IN_FULL
         )
@@ -228,6 +234,11 @@ class InTalk:
             return False  # "no wait what was I"
         short = 0 < len(said) <= 6 or word_for_word
         return short and set(said) <= words and plainly and not asks
+
+
+def _asks_the_strength(pending: Pending) -> bool:
+    """The strength of the concentrate, or the mix, was asked for: then that is answered."""
+    return bool({"strength", "stock_strength", "mix"} & set(pending.missing))
 
 
 def _asks_whether_rinsed(pending: Pending | None) -> bool:

@@ -39,6 +39,7 @@ from assistant.understand.named.waiting import (
     tub_cleaned,
     tubs_in,
 )
+from assistant.understand.numbers.dose_again import for_several
 from assistant.understand.numbers.poured import roles_of, share_left, share_wanted, strokes_in, uses_up
 from assistant.understand.numbers.scoops_said import without_the_tool
 from assistant.understand.numbers.strengths import bare_numbers, mixes_in
@@ -144,6 +145,8 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
     if asked.intent == "bleach_now" and len(slots.numbers) == 1 and not slots.temperatures:
         degrees = Amount(slots.numbers[0], "degC")  # "three months at 30"; the reply says it back
         slots = replace(slots, temperatures=(degrees,), numbers=())
+    if asked.intent == "dose":
+        slots = for_several(slots, parsed, asked.world)
     if asked.intent == "convert" and not found:
         one = one_of_a_unit(parsed, asked.world.household.habits.gallon or "US")
         slots = replace(slots, volumes=(one,), roles=("",)) if one is not None else slots

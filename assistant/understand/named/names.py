@@ -150,6 +150,8 @@ class Names:
         while at < len(words):
             for length in range(min(self._longest, len(words) - at), 0, -1):
                 things = self._things.get(tuple(words[at : at + length]))
+                if length > 1 and words[at + length - 1] == "one" and _begins_number(words[at + length - 1 :]):
+                    continue  # "how much for yellow one in 32"
                 if things and not self._stands_for_else(words, at, length, things):
                     found.append(Mention(_strongest(things), " ".join(words[at : at + length]), at, at + length))
                     at += length
@@ -173,12 +175,18 @@ class Names:
         ):
             return False
         before = words[at - 1] if at else ""
+        if after == "one" and _begins_number(words[at + 1 :]):
+            after = ","  # "for yellow one in 32"
+        if before in _FILLS and (after,) in self._things and any(thing.kind == "bottle" for thing in things):
+            return words[at] in _NEVER_ALONE  # "filled yellow bleach one in 32"
         if words[at] == "clear" and before in _INTO and after in ("", "?", ".", "with", "and"):
             return all(thing.kind != "bottle" for thing in things)  # "what's in clear", "filled clear with alcohol"
         if words[at] in _NEVER_ALONE or (after and after not in _AFTER_A_NAME):
             return True
         if before in _BEFORE_A_COLOUR or (before in ("the", "my") and at > 1 and words[at - 2] in _BEFORE_A_COLOUR):
             return False
+        if before == "it" and at > 1 and words[at - 2] in ("make", "made", "do") and not after:
+            return all(thing.kind != "bottle" for thing in things)  # "no, make it yellow"
         if (
             before in _AFTER_ANOTHER
             and set(words[:at]) & _OF_A_FILL
@@ -309,6 +317,7 @@ _AFTER_ANOTHER = frozenset({"and", ",", "plus", "out", "or"})
 _OF_A_FILL = frozenset(
     {"filled", "refilled", "fill", "mixed", "topped", "made", "put", "poured", "rinsed", "flushed", "emptied", "washed"}
 )
+_FILLS = frozenset({"fill", "filled", "refilled"})
 _INTO = frozenset({"in", "into", "fill", "filled", "refilled"})
 _BEFORE_A_BOTTLE = frozenset({"the", "my", "that", "this", "fresh", "new", "full", "of", "made", "flushed", "rinsed"})
 """Words before a colour that is a bottle's, wherever in a sentence it stands."""

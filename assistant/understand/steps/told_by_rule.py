@@ -28,6 +28,12 @@ _FOR_A_PART = Pattern(
     "BOTTLE",
 )
 """ "How much for a quarter of the yellow one?" """
+_WHICH_MIX = Pattern(
+    r"(?:so |and |ok )*(?:what|which) (?:ratio|dilution|mix|strength|concentration)(?: should| do| must| shall| would)?"
+    r"(?: i| we)?(?: use| mix| make| need| want)?(?: it| them)?(?: up)? (?:for|of|with|at) (?:the |my )?"
+    r"(?:AGENT|STOCK|BOTTLE) ?\??$"
+)
+""" "What ratio should I use for bleach?": how it is mixed, not what to wear."""
 _INTO_ANOTHER_UNIT = Pattern(
     r"(?:(?:what is|how much is|how big is|convert|what 's) )?(?:an? |one |the )?(?:imperial|us|uk|british|american)"
     r" (?:gallon|pint|quart|fluid ounce|fl oz|ounce|cup)(?: is)? (?:in|to|into|as) \w+"
@@ -54,6 +60,8 @@ def told_by_rule(plain: str, household: Household) -> str | None:
     if _IS_IT_ENOUGH.match(plain):
         return "mix_strength"
     if _FOR_A_PART.match(plain):
+        return "dose"
+    if _WHICH_MIX.match(plain):
         return "dose"
     if _INTO_ANOTHER_UNIT.match(plain):
         return "convert"
