@@ -13,7 +13,12 @@ from typing import Any
 from assistant.contract import Choice, Pending, Reading, Slots, World
 from assistant.core.quantities.amounts import Amount, Percent, Ppm, SaidRatio, Scoops
 from assistant.understand.numbers.corrections import instead_of, not_that, still_doubted, with_number
-from assistant.understand.numbers.dose_again import fits_its_bottle, with_its_bottles_mix, without_a_bottles_mix
+from assistant.understand.numbers.dose_again import (
+    fits_its_bottle,
+    what_is_left,
+    with_its_bottles_mix,
+    without_a_bottles_mix,
+)
 from assistant.understand.numbers.poured_again import poured_again
 from assistant.understand.numbers.scaled import factor_in, scaled
 from assistant.understand.parsing import Parsed
@@ -143,6 +148,7 @@ def supplied(answering: Answering, pending: Pending, world: World | None = None)
         if fits_its_bottle(base, given, world):
             given = {**given, "bottles": base.slots.bottles}
         base = with_its_bottles_mix(base, given, world)
+        given = what_is_left(base, given, pending.missing, world)
     slots = _merged(base.slots, given, answering.slots)
     if pending.reading.intent == "mixed" and "volumes" not in given:
         slots = replace(slots, volumes=pending.reading.slots.volumes)  # into whichever bottle, that much went in

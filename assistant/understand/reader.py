@@ -215,10 +215,12 @@ class Reader:
             return apart
         if fills.tells(look.parsed.plain):
             return look.reading("mixed", look.slots("mixed"), BY_RULE)
-        into = fills.poured_into_it(look.parsed.plain, look.world)
+        into = fills.poured_into_it(look.parsed.plain, look.world) or fills.filled_it(look.parsed.plain, look.world)
         out = fills.rinsed_out_too(look.parsed.plain, look.world)
         if out is not None and not look.parsed.mentions:
-            return look.reading("rinsed_out", replace(look.slots("rinsed_out"), bottles=(out,), steps=()), BY_RULE)
+            reading = look.reading("rinsed_out", replace(look.slots("rinsed_out"), bottles=(out,), steps=()), BY_RULE)
+            emptied = fills.only_emptied(look.parsed.plain)
+            return replace(reading, doubts=(NOT_ONLY_EMPTIED,)) if emptied else reading
         if into is not None:
             slots = look.slots("mixed")
             return look.reading("mixed", replace(slots, bottles=slots.bottles or (into,), steps=()), BY_RULE)
@@ -334,15 +336,14 @@ class Reader:
             slots = replace(slots, steps=("hold",), stayed_wet=False)  # what nobody saw wet doesn't count
         reading = look.reading(intent, slots, confidence)
         if intent == "rinsed_out" and fills.only_emptied(plain):
-            reading = replace(
-                reading, slots=replace(slots, steps=()), doubts=(Doubt("polarity", "rinsed out and pumped through"),)
-            )
+            reading = replace(reading, slots=replace(slots, steps=()), doubts=(NOT_ONLY_EMPTIED,))
         if intent == "done" and look.claims.polarity == "doubtful":
             step = slots.steps[0] if slots.steps else "done"
             reading = replace(reading, doubts=(Doubt("polarity", step),))
         return reading if not look.parsed.guessed else with_guess_doubted(reading, look.parsed)
 
 
+NOT_ONLY_EMPTIED = Doubt("polarity", "rinsed out and pumped through")
 _WITH_IT = Pattern(r"\b(?:with|using) (?:it|that|that one|this|this one)\b")
 
 

@@ -124,11 +124,13 @@ def _as_mixed(answer: Answer) -> Line:
     if details["verdict"] == "works":
         time = f"keep it wet {minutes_said(wet.minutes)}" if wet.minutes is not None else "its label says how long"
         strength = f", {percent_said(details['percent'])}" if details["percent"] is not None else ""
-        say = f"Yes, as the {bottle.name} is mixed{strength}: {time}. {ask_vet}"
+        how = f"as the {bottle.name} is mixed" if bottle is not None else "at that mix"
+        say = f"Yes, {how}{strength}: {time}. {ask_vet}"
     elif not details["agent"].disinfects:
         say = f"No: {details['agent'].name} cleans, it doesn't disinfect. {_instead(answer)}"
     elif details["needs"] is not None and details["percent"] is not None and details["percent"] < details["needs"]:
-        weaker = f"the {bottle.name} is weaker, {percent_said(details['percent'])}"
+        which = f"the {bottle.name}" if bottle is not None else "that mix"
+        weaker = f"{which} is weaker, {percent_said(details['percent'])}"
         say = f"{percent_said(details['needs'])} worked; {weaker}. {ask_vet}"
     elif evidence.verdict == "fails":
         say = _no(answer, evidence)

@@ -177,7 +177,11 @@ class Names:
         before = words[at - 1] if at else ""
         if after == "one" and _begins_number(words[at + 1 :]):
             after = ","  # "for yellow one in 32"
-        if before in _FILLS and (after,) in self._things and any(thing.kind == "bottle" for thing in things):
+        if (
+            before in _FILLS
+            and (after in _AFTER_FILLED or (after,) in self._things)
+            and any(thing.kind == "bottle" for thing in things)
+        ):
             return words[at] in _NEVER_ALONE  # "filled yellow bleach one in 32"
         if words[at] == "clear" and before in _INTO and after in ("", "?", ".", "with", "and"):
             return all(thing.kind != "bottle" for thing in things)  # "what's in clear", "filled clear with alcohol"
@@ -200,7 +204,9 @@ class Names:
         if before in _BEFORE_A_BOTTLE and any(thing.kind == "bottle" for thing in things):
             return False  # "made the pink up last night", "doing a fresh yellow"
         opens = at == 0 and after in ("'s", "has")
-        return not (opens or (len(words) <= _SHORT and before in ("", "the", "my", "no", "and")))
+        return not (
+            opens or (len(words) <= _SHORT and before in ("", "the", "my", "no", "and", "sorry", "meant", "actually"))
+        )
 
     def _slipped(self, words: list[str], taken: frozenset[int]) -> list[Mention]:
         candidates: list[Mention] = []
@@ -318,6 +324,9 @@ _OF_A_FILL = frozenset(
     {"filled", "refilled", "fill", "mixed", "topped", "made", "put", "poured", "rinsed", "flushed", "emptied", "washed"}
 )
 _FILLS = frozenset({"fill", "filled", "refilled"})
+_AFTER_FILLED = NUMBER_WORDS | frozenset(
+    {"fresh", "freshly", "an", "a", "about", "around", "half", "ages", "first", "over", "full", "halfway", "too"}
+)
 _INTO = frozenset({"in", "into", "fill", "filled", "refilled"})
 _BEFORE_A_BOTTLE = frozenset({"the", "my", "that", "this", "fresh", "new", "full", "of", "made", "flushed", "rinsed"})
 """Words before a colour that is a bottle's, wherever in a sentence it stands."""

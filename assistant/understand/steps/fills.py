@@ -16,7 +16,7 @@ from assistant.understand.text.patterns import Pattern
 
 _BARE = Pattern(
     r"^(?:(?:ok|right|done|all|it is|that is|that 's|it 's|got it|and|now|i|have|just|yes|so|well|great|there) ?,? ?)*"
-    r"(?:filled|mixed|made up|topped up|refilled|poured|poured in|made|mixed up|filled up)"
+    r"(?:filled|mixed|made up|topped up|topped(?= it| that)|refilled|poured|poured in|made|mixed up|filled up)"
     r"(?: (?:it|that|them|up|in|now|then|the|bottle|BOTTLE|for today|and shaken|,|too|all))*$"
 )
 _TIME_LAST = Pattern(
@@ -103,6 +103,18 @@ def poured_into_it(plain: str, world: World) -> str | None:
     return bottle_of_before(world)
 
 
+def filled_it(plain: str, world: World) -> str | None:
+    """The bottle of the turn before, where "it" is said to have been filled; None: none, or a dose was just told.
+
+    After a dose what went in is the dose's (`of_the_dose`).
+    """
+    if _FILLED_IT.match(plain) is None or not may_be_fill(plain):
+        return None
+    last = world.talk.last
+    of_a_dose = last is not None and last.intent in DOSES and bare_fill(plain)
+    return None if of_a_dose else bottle_of_before(world)
+
+
 def rinsed_out_too(plain: str, world: World) -> str | None:
     """The bottle of the turn before, where "it" is said to have been rinsed out, and no clean is open; None: none."""
     if _RINSED_IT.match(plain) is None or not may_be_fill(plain) or any(map(is_open, world.state.rounds.values())):
@@ -119,13 +131,20 @@ def bottle_of_before(world: World) -> str | None:
 
 
 _RINSED_IT = Pattern(
-    r"^(?:(?:ok|right|i|have|and|so|now|just|yes|well|then|also) ,? ?)*(?:rinsed|washed|flushed|emptied|swilled)"
+    r"^(?:(?:ok|right|i|have|and|so|now|just|yes|well|then|also) ,? ?)*(?:(?:rinsed|washed|flushed|emptied|swilled)"
     r"(?: and (?:rinsed|washed|flushed))? (?:it|that|that one|the bottle) (?:out|through)\b"
+    r"|(?:emptied|drained) (?:it|that|that one|the bottle)$"
+    r"|(?:poured|tipped|chucked|threw|dumped) (?:it|that|the rest|the lot|it all|all of it)(?: of it)? (?:out|away)$)"
 )
 
 
 _OF_A_BOTTLE = frozenset(
-    {"mixed", "in_bottle", "dose", "top_up", "still_good", "stock_left", "rinsed_out", "mix_strength"}
+    {"mixed", "in_bottle", "dose", "top_up", "still_good", "stock_left", "rinsed_out", "mix_strength", "pour_away"}
+)
+_FILLED_IT = Pattern(
+    r"^(?:(?:ok|right|i|have|and|so|now|just|yes|well|then|also) ,? ?)*"
+    r"(?:filled|refilled|made|topped|mixed) (?:it|that)(?: up| again| fresh| afresh| back up| now)*(?: with (?:the |some |fresh |my )*(?:MIX )?(?:AGENT|STOCK))?(?: at)?"
+    r"(?: MIX)?(?: again| fresh| now| too)*$"
 )
 _POURED_IN = Pattern(
     r"\b(?:poured|put|added|tipped|chucked|squirted|dumped|splashed|dropped|mixed|got)(?: \S+){0,3}? (?:AGENT|STOCK)"
