@@ -12,6 +12,7 @@ from dataclasses import replace
 from assistant.contract import Pending, Reading, Slots
 from assistant.understand import follow_up
 from assistant.understand.follow_up import Answering
+from assistant.understand.goes_on import goes_on_in_its_field
 from assistant.understand.look import BY_RULE, ENOUGH, Look, words_of
 from assistant.understand.matching.learning import OUTSIDE
 from assistant.understand.may_be import may_be
@@ -84,6 +85,9 @@ class InTalk:
         stronger = with_another_strength(before, look.parsed)
         if stronger is not None and before is not None and not (pending and _asks_the_strength(pending)):
             return replace(before, question=look.parsed.text, slots=stronger, spoken=look.spoken, doubts=())
+        on = goes_on_in_its_field(look) if pending is None or pending.reading == look.world.talk.last_reading else None
+        if on is not None:
+            return on
         tool = _tells_of_the_tool(look, pending)
         if tool is not None:
             return tool

@@ -142,6 +142,9 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
         slots = replace(slots, numbers=tuple(number for number in slots.numbers if number != slots.share_wanted))
     if asked.intent in _POURED_TOGETHER:
         slots = _unfolded(slots)
+    month = month_in(parsed.tokens)
+    if month is not None and month[0] in slots.numbers:  # "made in march 2025": no degrees
+        slots = replace(slots, numbers=tuple(number for number in slots.numbers if number != month[0]))
     if asked.intent == "bleach_now" and len(slots.numbers) == 1 and not slots.temperatures:
         degrees = Amount(slots.numbers[0], "degC")  # "three months at 30"; the reply says it back
         slots = replace(slots, temperatures=(degrees,), numbers=())

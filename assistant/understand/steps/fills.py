@@ -143,7 +143,8 @@ _OF_A_BOTTLE = frozenset(
 )
 _FILLED_IT = Pattern(
     r"^(?:(?:ok|right|i|have|and|so|now|just|yes|well|then|also) ,? ?)*"
-    r"(?:filled|refilled|made|topped|mixed) (?:it|that)(?: up| again| fresh| afresh| back up| now)*(?: with (?:the |some |fresh |my )*(?:MIX )?(?:AGENT|STOCK))?(?: at)?"
+    r"(?:filled|refilled|made|topped|mixed) (?:it|that)(?: up| again| fresh| afresh| back up| now)*"
+    r"(?: with (?:the |some |fresh |my )*(?:MIX )?(?:AGENT|STOCK))?(?: at)?"
     r"(?: MIX)?(?: again| fresh| now| too)*$"
 )
 _POURED_IN = Pattern(

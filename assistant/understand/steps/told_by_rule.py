@@ -28,6 +28,15 @@ _FOR_A_PART = Pattern(
     "BOTTLE",
 )
 """ "How much for a quarter of the yellow one?" """
+_MADE_IN = Pattern(
+    r"(?:and |so |my |the |what about |how about )*(?:AGENT|STOCK)(?: that was| was)? (?:made|bought|opened|dated|from)"
+    r"(?: in)? (?:january|february|march|april|may|june|july|august|september|october|november|december)\b"
+)
+""" "Bleach made in March 2025": how strong it is by now; nothing was mixed."""
+_IS_IT_NEEDED = Pattern(
+    r"(?:(?:so|and|but|ok) )*(?:is|are) (?:the |all )?DURATION (?:really |actually |all )*"
+    r"(?:needed|necessary|required)\b"
+)
 _WHICH_MIX = Pattern(
     r"(?:so |and |ok )*(?:what|which) (?:ratio|dilution|mix|strength|concentration)(?: should| do| must| shall| would)?"
     r"(?: i| we)?(?: use| mix| make| need| want)?(?: it| them)?(?: up)? (?:for|of|with|at) (?:the |my )?"
@@ -61,6 +70,10 @@ def told_by_rule(plain: str, household: Household) -> str | None:
         return "mix_strength"
     if _FOR_A_PART.match(plain):
         return "dose"
+    if _MADE_IN.match(plain):
+        return "bleach_now"
+    if _IS_IT_NEEDED.match(plain):
+        return "hold_time"
     if _WHICH_MIX.match(plain):
         return "dose"
     if _INTO_ANOTHER_UNIT.match(plain):
