@@ -53,9 +53,6 @@ class Heard:
     """The words of `text` with their posteriors; empty when typed or when the engine gives none."""
 
 
-# ---------------------------------------------------------------- understood
-
-
 Draught: TypeAlias = Literal["still", "draught", "fan"]
 """How air moves over a wet surface: windows shut, a window open, a fan across it."""
 

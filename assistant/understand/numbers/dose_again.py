@@ -26,6 +26,8 @@ def with_its_bottles_mix(before: Reading, given: Mapping[str, Any], world: World
     volumes = given.get("volumes", ())
     if before.intent != "dose" or bottle is None or len(volumes) != 1 or "bottles" in given:
         return before
+    if not _is_for(bottle, before, given, world):
+        return before
     return replace(before, slots=_as_in(bottle, before.slots, world))
 
 
@@ -43,7 +45,15 @@ def fits_its_bottle(before: Reading, given: Mapping[str, Any], world: World) -> 
     bottle, volumes = _one_bottle(before, world), given.get("volumes", ())
     if before.intent != "dose" or bottle is None or len(volumes) != 1 or "bottles" in given:
         return False
-    return in_ml(volumes[0]) <= in_ml(bottle.capacity)
+    return _is_for(bottle, before, given, world) and in_ml(volumes[0]) <= in_ml(bottle.capacity)
+
+
+def _is_for(bottle: Bottle, before: Reading, given: Mapping[str, Any], world: World) -> bool:
+    """Whether the bottle is meant for what is to be mixed, as far as that was named."""
+    stock = world.household.stock(bottle.stock)
+    agents = set(given.get("agents", ()) or before.slots.agents)
+    stocks = set(given.get("stocks", ()) or before.slots.stocks)
+    return stock is not None and agents <= {stock.agent} and stocks <= {stock.name}
 
 
 def _one_bottle(before: Reading, world: World) -> Bottle | None:
