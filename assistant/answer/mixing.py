@@ -129,9 +129,7 @@ def mix_in(product: Product, reading: Reading, world: World) -> Mix | Answer | N
         return ask(reading, world, ("mix",), "mixing.which_mix", {"candidates": mixes})
     if mixes:
         return mixes[0]
-    if (
-        reading.intent in ("dose", "mixed") and reading.slots.numbers
-    ):  # "at blah in forty": a mix that wasn't understood
+    if reading.intent in ("dose", "mixed") and reading.slots.numbers:  # "at blah in forty": a mix not understood
         return ask(reading, world, ("mix",), "mixing.odd_number", {"number": reading.slots.numbers[-1]})
     if product.bottle is not None and product.bottle.mix is not None and own_stock(product, world):
         return product.bottle.mix
@@ -308,7 +306,8 @@ def _details(found: _Dose, reading: Reading, world: World) -> Mapping[str, Any]:
 def _in_unit(found: _Dose, reading: Reading) -> Amount | None:
     """The concentrate in the unit that it was asked in: "how many teaspoons"; None: none was."""
     unit = reading.slots.to_unit
-    if unit is None or dimension(unit) != "volume" or unit == found.mixed.concentrate.unit:
+    told = found.measured.amount if found.measured is not None else found.mixed.concentrate
+    if unit is None or dimension(unit) != "volume" or unit == told.unit:
         return None
     return convert(found.mixed.concentrate, unit)
 

@@ -30,6 +30,7 @@ def said(details: Mapping[str, Any]) -> str:
     clauses = [
         (ALWAYS, f"{_first(details)}, {said_mix(details)}:"),
         (HEARD, _age(details)),
+        (OFTEN, _as_asked(details["in_unit"])),
         (OFTEN, _marks(details["measured"])),
         (OFTEN, scooped(details)),
         (OFTEN, unmeasured(details) if not _in_two_steps(details["better"]) else ""),
@@ -51,6 +52,14 @@ def _first(details: Mapping[str, Any]) -> str:
 def _in_two_steps(better: Better | None) -> bool:
     """Whether it takes two steps: then no room is left to say why."""
     return better is not None and better.two_steps is not None
+
+
+def _as_asked(in_unit: Amount | None) -> str:
+    """ "6.34 teaspoons", where it was asked in these; in mils it is told anyway."""
+    if in_unit is None or in_unit.unit in ("mL", "L"):
+        return ""
+    figures = rounded(in_unit.amount)
+    return f"{figures} {spoken(in_unit.unit, Fraction(figures))}."
 
 
 def scooped(details: Mapping[str, Any]) -> str:

@@ -182,6 +182,9 @@ def _stock_left(answer: Answer) -> Line:
     say = f"{said_unmeasured(told['left'])} of {name} left" if told["left"].amount else f"No {name} left, on my record"
     if told["fills_left"] is not None:
         say += f", {count(told['fills_left'], 'fill')} of the {told['bottle'].name}"
+    if told["told"]:
+        say += ", by my count. I can't change that: your settings file can."
+        return Line(say, "\n".join([say, "Write a new amount as left in keeping.toml.", *_left_shown(told)]))
     say += f". At this pace until {_day(told['runs_out'], told['now'])}." if told["runs_out"] is not None else "."
     return Line(say, "\n".join([say, *_left_shown(told)]))
 
