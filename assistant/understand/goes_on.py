@@ -196,6 +196,20 @@ def _of_aged_bleach(look: Look, before: Reading) -> _Found:
     return None
 
 
+_STILL_THERE = Pattern(
+    r"(?:(?:but|and|what if|so|if) )*(?:the |my |our )?(?:ANIMAL|ENCLOSURE|lizard|snake|gecko|he|she|they|it)"
+    r"(?: is| are| 's)? (?:still )?in (?:the|this|that|here|there)(?: same)?(?: room)?"
+)
+
+
+def of_the_room(look: Look) -> Reading | None:
+    """ "The lizard's still in the room", right after what to wear: no animal got out, and it is to be taken out."""
+    last, before = look.world.talk.last, look.world.talk.last_reading
+    if last is None or before is None or last.intent != "protect" or before.intent != "protect":
+        return None
+    return replace(before, question=look.parsed.text) if _STILL_THERE.fullmatch(_plain(look)) else None
+
+
 _RULES: Mapping[str, Callable[[Look, Reading], _Found]] = {
     "works_on": _of_a_germ,
     "choose_agent": _of_a_germ,

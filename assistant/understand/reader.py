@@ -17,6 +17,7 @@ from assistant.core.household import Household
 from assistant.core.quantities.quantity import Gallon
 from assistant.core.round.rounds import is_open
 from assistant.understand.certainty import best_of, with_doubts
+from assistant.understand.goes_on import of_the_room
 from assistant.understand.harm import alarms
 from assistant.understand.harm.cries import HIT_BY_MISTAKE, Cry, cry_after, cry_in, cry_like
 from assistant.understand.harm.followed import followed
@@ -120,6 +121,7 @@ class Reader:
         look = Look(parsed, claims, chances, told, self._weigh_harm(parsed.plain), world, spoken)
         return fills.but_for_water(
             self._harm(look)
+            or of_the_room(look)
             or self._escape(look, by_likeness)
             or self._met_there(look)
             or self._other_product(look)

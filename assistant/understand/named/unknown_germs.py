@@ -20,7 +20,7 @@ _KNOWN_TO_PEOPLE = Pattern(
     r"|campylobacter|legionella|citrobacter|aeromonas|proteus|chlamydia|norovirus|parvo(?:virus)?|covid"
     r"|coronavirus(?:es)?|influenza|flu|rotavirus|hepatitis|rabies|sunshine virus"
     r"|(?:(?:tape|round|hook|whip|lung|thread|tongue) ?)?worms?|nematodes?|strongyl\w+|cestodes?|trematodes?|flukes?"
-    r"|parasites?|protozoa|lice|louse|ticks?|fleas?|ants|gnats?|springtails?|fruit flies|scale rot|shell rot|mouth rot"
+    r"|parasites?|protozoa|lice|louse|ticks|fleas?|ants|gnats?|springtails?|fruit flies|scale rot|shell rot|mouth rot"
     r"|stomatitis|blister disease|respiratory infections?|tetanus|botulism|anthrax|prions?|tuberculosis|tb"
     r"|leptospirosis|toxoplasma|toxoplasmosis|biofilms?)\b"
 )
@@ -60,5 +60,11 @@ def unknown_germ(parsed: Parsed, intent: str | None, slots: Slots) -> Unknown | 
 
 
 def names_an_unknown_germ(plain: str) -> bool:
-    """ "There's mould in the desert box": told of, whatever is asked."""
-    return _KNOWN_TO_PEOPLE.search(plain) is not None
+    """ "There's mould in the desert box": told of, whatever is asked. Feeder worms and a tick on a list are no germ."""
+    return _SEEN.search(plain) is not None
+
+
+_SEEN = Pattern(
+    r"\b(?:moulds?|molds?|mouldy|moldy|mildew|algae|ringworm|fung(?:us|i)|giardia|listeria|e ?\.? ?coli|flagellates?"
+    r"|parasites|roundworms?|tapeworms?|hookworms?)\b"
+)

@@ -14,7 +14,7 @@ from assistant.understand.text.patterns import Pattern
 
 _VERB = r"(?:filled|refilled|topped|made|mixed|put|poured|did)"
 _LEAD = rf"(?:(?:i|we|have|has|just|ok|okay|right|so|and|then|now|well|yes|both|the|also|,) ?)*(?:{_VERB}(?: up)?)?"
-_FINE = r"(?: (?:the|my|some|fresh|of|up|both|with|MIX|VOLUME|at|into|in|a))*"
+_FINE = r"(?: ?\b(?:the|my|some|fresh|of|up|both|with|MIX|VOLUME|at|into|in|a)\b)*"
 _TAIL = r"(?: (?:too|again|today|now|just now|up|fresh|both|one|,|at|MIX|VOLUME|of|mix|\{?when\}?|WHEN|this|morning))*"
 _INTO_BOTTLE = Pattern(rf"^{_LEAD}{_FINE} ?(?:AGENT|STOCK)(?: MIX| VOLUME| at)* in(?:to)?(?: the| my)? BOTTLE{_TAIL}$")
 _WITH_PRODUCT = Pattern(

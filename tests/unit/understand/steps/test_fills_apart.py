@@ -16,6 +16,7 @@ from assistant.understand.steps.fills_apart import fills_apart
         ("yellow's filled with bleach, green's filled with vinegar", 2),
         ("refilled both yellow and green", 2),
         ("filled yellow, pink and green", 3),
+        ("put 20 mils of bleach in yellow and 12 mils of chlorhexidine in pink", 2),
         ("filled pink with chlorhexidine one in 40 and yellow with bleach one in 50", 2),
     ],
 )
