@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 from typing import Any
 
@@ -82,7 +83,14 @@ def _ratio_as_share(reading: Reading, world: World) -> Answer | None:
         reading.intent,
         Outcome.ANSWER,
         "reckoning.share",
-        details={"ratio": ratio, "part": part.amount, "name": product.name, "percent": percent, "ppm": ppm},
+        details={
+            "ratio": ratio,
+            "part": part.amount,
+            "wanted": slots.to_unit,
+            "name": product.name,
+            "percent": percent,
+            "ppm": ppm,
+        },
         values={
             "amount": part if slots.to_unit == "%" or ppm is None else Amount(ppm, "ppm"),
             **_ratio_values(ratio),
@@ -188,6 +196,8 @@ def read_ratio(reading: Reading, world: World) -> Answer:
     if share is not None:
         return share
     mixes = tuple(dict.fromkeys(reading.slots.mixes))
+    if reading.slots.to_unit == "%" and len(mixes) == 1 and isinstance(mixes[0], Ppm):
+        return convert(replace(reading, intent="convert"), world)  # "what percent is 500 ppm"
     if not mixes:
         return ask(reading, world, ("mix",), "reckoning.which_ratio")
     if len(mixes) > 1:

@@ -210,6 +210,14 @@ def of_the_room(look: Look) -> Reading | None:
     return replace(before, question=look.parsed.text) if _STILL_THERE.fullmatch(_plain(look)) else None
 
 
+def _of_a_ratio(look: Look, before: Reading) -> _Found:
+    """ "As a percent", of the ratio just read."""
+    unit = look.slots("convert").to_unit
+    if unit not in ("%", "ppm") or look.parsed.amounts.found or look.parsed.mentions:
+        return None
+    return "read_ratio", replace(before.slots, to_unit=unit)
+
+
 _RULES: Mapping[str, Callable[[Look, Reading], _Found]] = {
     "works_on": _of_a_germ,
     "choose_agent": _of_a_germ,
@@ -220,5 +228,6 @@ _RULES: Mapping[str, Callable[[Look, Reading], _Found]] = {
     "air_time": _of_the_air,
     "dry_time": _of_drying,
     "make_up": _of_mix_needed,
+    "read_ratio": _of_a_ratio,
     "bleach_now": _of_aged_bleach,
 }

@@ -125,6 +125,8 @@ def _share(answer: Answer) -> Line:
     if details["percent"] is None:
         say = f"{part} percent of the mix is {name}: {in_all}. How strong that is depends on the product."
         return Line(say)
+    if details["wanted"] == "ppm" and ppm is not None:
+        return Line(f"{rounded(ppm)} parts per million, {rounded(details['percent'])} percent: {in_all}.")
     strength = f"{rounded(details['percent'])} percent strong"
     strength += f", {rounded(ppm)} parts per million" if ppm is not None else ""
     return Line(f"{part} percent of the mix is {name}: {in_all}. That is {strength}.")
