@@ -165,7 +165,8 @@ def _of_the_air(look: Look, before: Reading) -> _Found:
 
 def _of_drying(look: Look, before: Reading) -> _Found:
     said = look.slots("dry_time")
-    if said.temperatures and not look.parsed.mentions:
+    more = said.draught is not None or said.humidity is not None or said.materials or look.parsed.mentions
+    if said.temperatures and not more:
         return "dry_time", replace(before.slots, temperatures=said.temperatures)
     materials = look.slots("surface").materials
     return ("dry_time", before.slots) if materials and _is_short_of(look, _A_MATERIAL) else None
@@ -189,10 +190,13 @@ def _of_mix_needed(look: Look, before: Reading) -> _Found:
 def _of_aged_bleach(look: Look, before: Reading) -> _Found:
     """ "Six months then", "it was opened in March", of how strong bleach still is."""
     said = look.slots("bleach_now")
+    if said.stock_strength is not None or look.parsed.mentions:
+        return None
+    kept = replace(before.slots, temperatures=said.temperatures or before.slots.temperatures)
     if said.month is not None and not said.durations:
-        return "bleach_now", replace(before.slots, month=said.month, durations=())
-    if len(said.durations) == 1 and not look.parsed.mentions:
-        return "bleach_now", replace(before.slots, durations=said.durations, month=None)
+        return "bleach_now", replace(kept, month=said.month, durations=())
+    if len(said.durations) == 1:
+        return "bleach_now", replace(kept, durations=said.durations, month=None)
     return None
 
 
