@@ -15,7 +15,7 @@ from typing import Any, Literal, Protocol, TypeAlias
 from assistant.core.facts import Facts, Source
 from assistant.core.harms import AskedOfHarm, HarmTold, Place, Victim
 from assistant.core.household import Household
-from assistant.core.quantities.amounts import Amount, Mix
+from assistant.core.quantities.amounts import Amount, Mix, Scoops
 from assistant.core.record.events import Event
 from assistant.core.record.state import State
 
@@ -31,9 +31,6 @@ class Outcome(StrEnum):
     CONFIRM = "confirm"
     REFUSE = "refuse"
     UNSURE = "unsure"
-
-
-# ---------------------------------------------------------------- heard
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,9 +52,6 @@ class Heard:
     """Other things it may have been, best first; empty when typed."""
     words: tuple[Word, ...] = ()
     """The words of `text` with their posteriors; empty when typed or when the engine gives none."""
-
-
-# ---------------------------------------------------------------- understood
 
 
 Draught: TypeAlias = Literal["still", "draught", "fan"]
@@ -183,6 +177,8 @@ class Slots:
     """What is to be added to the household."""
     share_wanted: Fraction | None = None
     """ "Half the yellow bottle", "fill it two thirds full": the part of a bottle that is to be filled."""
+    scoops: Scoops | None = None
+    """A cap, spoon or syringe that was spoken of, with what it holds."""
     uses_up: bool = False
     """A volume of concentrate is given, and what it makes is asked: "the last of the bleach"."""
     strokes: Fraction | None = None
@@ -207,6 +203,8 @@ class Slots:
     """Which sort of clean is to be begun, from `jobs.JOBS`; None: nothing was said of it."""
     start_over: bool | None = None
     """ "start over" True, "go on" False."""
+    each: tuple[Slots, ...] = ()
+    """Of a fill: what each of several bottles was filled with."""
     topped_up: bool = False
     """A fill was poured onto what was left in the bottle."""
     rinsed_first: bool | None = None

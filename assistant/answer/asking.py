@@ -52,8 +52,9 @@ def trouble_in(reading: Reading, world: World, family: str) -> Answer | None:
     if slots.choices:
         choice = slots.choices[0]
         return ask(reading, world, (choice.kind,), "talk.choose", {"choice": choice})
-    if slots.unknown:
-        unknown = slots.unknown[0]
+    named = [unknown for unknown in slots.unknown if unknown.kind != "organism"]  # which is answered as that
+    if named:
+        unknown = named[0]
         known = names_of(unknown.kind, world)
         return ask(reading, world, (unknown.kind,), "talk.unknown", {"unknown": unknown, "known": known})
     return None

@@ -2,16 +2,25 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from fractions import Fraction
 
 from assistant.answer.asking import ask
-from assistant.answer.named import germ_named, of_an_unknown_mix, supply_named, unknown_product
+from assistant.answer.named import (
+    germ_named,
+    germ_unheard_of,
+    nothing_on,
+    of_an_unknown_mix,
+    supply_named,
+    unknown_product,
+)
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.choice.choosing import Need, Offer, choose
 from assistant.core.choice.evidence import Evidence, weigh
 from assistant.core.choice.together import UNKNOWN
 from assistant.core.facts import Agent, Organism, Source
 from assistant.core.household import Bottle, Stock
+from assistant.core.quantities.amounts import Mix
 from assistant.core.round.wet_time import Use, percent_of, wet_time
 from assistant.core.shelf.bottles import all_as_filled
 
@@ -21,7 +30,9 @@ def works_on(reading: Reading, world: World) -> Answer:
     unknown = of_an_unknown_mix(reading, world, verdict="unknown", minutes=None, strength_percent=None)
     if unknown is not None:
         return unknown
-    organism = germ_named(reading, world)
+    organism, unheard_of = germ_named(reading, world), germ_unheard_of(reading)
+    if unheard_of is not None:
+        return nothing_on(unheard_of, reading, verdict="unknown", strength_percent=None)
     agent, bottle, stock = supply_named(reading, world)
     if organism is None:
         return _on_what(reading, world, agent)
@@ -35,9 +46,32 @@ def works_on(reading: Reading, world: World) -> Answer:
         return ask(reading, world, ("agent",), "does_it_work.with_what", {"germ": germ})
     if agent.family == UNKNOWN:
         return unknown_product(reading, world, verdict="unknown")
-    if bottle is not None and bottle.mix is not None:
-        return _as_mixed(agent, germ, (bottle, stock), reading, world)
+    mix = _mix_said(reading) or (bottle.mix if bottle is not None else None)
+    if mix is not None:
+        stock = stock or _only_stock(agent, reading, world)
+        return _as_mixed(agent, germ, _Supply(bottle, stock, mix), reading, world)
     return _said(weigh(agent.id, organism, world.facts), germ, reading, world, agent)
+
+
+@dataclass(frozen=True, slots=True)
+class _Supply:
+    """What it is asked of: a bottle as it is mixed, or a mix that was said."""
+
+    bottle: Bottle | None
+    stock: Stock | None
+    mix: Mix
+
+
+def _mix_said(reading: Reading) -> Mix | None:
+    """ "At 0.1 percent", "one in 32": the strength asked about, and no other."""
+    mixes = tuple(dict.fromkeys(reading.slots.mixes))
+    return mixes[0] if len(mixes) == 1 else None
+
+
+def _only_stock(agent: Agent, reading: Reading, world: World) -> Stock | None:
+    """The shelf's only stock of that agent, so that a ratio of it has a strength; one that was said overrides it."""
+    stocks = world.household.stocks_of(agent.id)
+    return stocks[0] if len(stocks) == 1 and reading.slots.stock_strength is None else None
 
 
 def _said(evidence: Evidence, germ: Organism, reading: Reading, world: World, agent: Agent | None = None) -> Answer:
@@ -80,15 +114,13 @@ def _said(evidence: Evidence, germ: Organism, reading: Reading, world: World, ag
     )
 
 
-def _as_mixed(
-    agent: Agent, germ: Organism, supply: tuple[Bottle, Stock | None], reading: Reading, world: World
-) -> Answer:
-    """The keeper's own bottle, at the strength it is mixed to."""
-    bottle, stock = supply
+def _as_mixed(agent: Agent, germ: Organism, supply: _Supply, reading: Reading, world: World) -> Answer:
+    """The keeper's own bottle, at the strength it is mixed to, or the mix that was asked about."""
+    bottle, stock, mix = supply.bottle, supply.stock, supply.mix
     colon = world.household.habits.ratio
-    wet = wet_time(Use(agent, stock, bottle.mix, germ.id, "healthy", colon), world.facts)
+    wet = wet_time(Use(agent, stock, mix, germ.id, "healthy", colon), world.facts)
     evidence = weigh(agent.id, germ.id, world.facts)
-    percent = percent_of(Use(agent, stock, bottle.mix, colon=colon), world.facts)
+    percent = percent_of(Use(agent, stock, mix, colon=colon), world.facts)
     verdict = "fails" if not agent.disinfects else wet.organism_verdict or "unknown"
     if evidence.doubt == "studies disagree":
         verdict = "unknown"
@@ -100,7 +132,7 @@ def _as_mixed(
         details={
             "agent": agent,
             "name": agent.name,
-            "bottle": bottle,
+            "bottle": bottle if bottle is not None and bottle.mix == mix else None,
             "germ": germ,
             "wet": wet,
             "evidence": evidence,
@@ -113,7 +145,7 @@ def _as_mixed(
         values={
             "agent": agent.id,
             "organism": germ.id,
-            "bottle": bottle.name,
+            "bottle": bottle.name if bottle is not None else None,
             "verdict": verdict,
             "minutes": _number(wet.minutes) if works else None,
             "strength_percent": _number(percent),

@@ -12,9 +12,11 @@ from typing import Any
 
 from assistant.answer.asking import ask, names_of
 from assistant.answer.back_dated import earliest
+from assistant.answer.filling_several import mixed_each
 from assistant.answer.meeting import UNKNOWN_FACT, agent_of, gas_made
 from assistant.answer.mixing import mix_in, total_in
 from assistant.answer.product import Product, other_in_bottle, product_in
+from assistant.answer.scooped import as_poured
 from assistant.answer.strength import Strength, strength_of
 from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.choice.together import meet
@@ -56,6 +58,8 @@ def mixed(reading: Reading, world: World) -> Answer:
 
     Said to be another bottle than was recorded: that record goes, whatever is still to be asked of the other.
     """
+    if reading.slots.each:
+        return mixed_each(reading, world, mixed)
     answer = _mixed(reading, world)
     before = _put_right(reading, world)
     if before is None or before[1] in reading.slots.bottles or answer.values.get("recorded"):
@@ -77,7 +81,8 @@ def _no_more_to_correct(pending: Pending | None) -> Pending | None:
 
 def _mixed(reading: Reading, world: World) -> Answer:
     bottle = world.household.bottle(reading.slots.bottles[0]) if len(reading.slots.bottles) == 1 else None
-    told = _with_its_concentrate(reading, bottle, world)
+    told = as_poured(reading, world)
+    told = _with_its_concentrate(told, bottle, world) if isinstance(told, Reading) else told
     if isinstance(told, Answer):
         return _unrecorded(told)
     reading = told
@@ -205,6 +210,8 @@ def _met(other: Agent, agent: Agent, bottle: Bottle, reading: Reading, world: Wo
         missing=("rinsed_out",),
         cautions=("caution-label-first", "caution-never-mix"),
         sources=(fact.cited(),),
+        # Until it is said that it was rinsed out, both are in there.
+        events=(AgentPoured(bottle.name, other.id), AgentPoured(bottle.name, agent.id)) if gas is not None else (),
         pending=Pending(reading, world.now, on_yes=rinsed, on_no=not_rinsed),
     )
 

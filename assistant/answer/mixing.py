@@ -10,6 +10,7 @@ from typing import Any
 from assistant.answer.asking import ask
 from assistant.answer.plan import too_weak
 from assistant.answer.product import Product, allowed_product, meant_for_another, own_stock
+from assistant.answer.scooped import as_used_up
 from assistant.answer.strength import Strength, strength_of
 from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.facts import Source
@@ -47,6 +48,11 @@ class _Dose:
 
 def dose(reading: Reading, world: World) -> Answer:
     """How much concentrate for this bottle or volume, at this ratio, percentage or ppm, and to which mark."""
+    told = as_used_up(reading, world)
+    return told if isinstance(told, Answer) else _dose(told, world)
+
+
+def _dose(reading: Reading, world: World) -> Answer:
     product = allowed_product(reading, world)
     if isinstance(product, Answer):
         return product
@@ -123,9 +129,7 @@ def mix_in(product: Product, reading: Reading, world: World) -> Mix | Answer | N
         return ask(reading, world, ("mix",), "mixing.which_mix", {"candidates": mixes})
     if mixes:
         return mixes[0]
-    if (
-        reading.intent in ("dose", "mixed") and reading.slots.numbers
-    ):  # "at blah in forty": a mix that wasn't understood
+    if reading.intent in ("dose", "mixed") and reading.slots.numbers:  # "at blah in forty": a mix not understood
         return ask(reading, world, ("mix",), "mixing.odd_number", {"number": reading.slots.numbers[-1]})
     if product.bottle is not None and product.bottle.mix is not None and own_stock(product, world):
         return product.bottle.mix
@@ -163,6 +167,9 @@ def _measured(product: Product, mixed: Mixed, strength: Strength, reading: Readi
     names = reading.slots.measures
     tools = tuple(tool for tool in world.household.measures if not names or tool.name in names)
     undiluted = strength.share == 1  # poured straight from its own bottle
+    scoops = reading.slots.scoops
+    if scoops is not None and scoops.holds is not None:  # with a tool of the keeper's own, whose marks nobody knows
+        return _Dose(product, mixed, strength, None, None, _taken_from(product, reading, world))
     measured = None if undiluted else best_measure(mixed.concentrate, tools, world.facts)
     none_fits = bool(tools) and not undiluted and measured is None
     unmeasured = why_unmeasured(mixed.concentrate, tools, world.facts) if none_fits else None
@@ -290,6 +297,7 @@ def _details(found: _Dose, reading: Reading, world: World) -> Mapping[str, Any]:
         "of": "concentrate" if reading.slots.uses_up else "water" if "water" in reading.slots.roles else "total",
         "short": _short(found, world),
         "in_unit": _in_unit(found, reading),
+        "scoops": reading.slots.scoops,
         "order": world.facts[_order(product)].says if found.mixed.water.amount else "",
         "head_room": world.facts["mixing-head-room"].says if _fills_it(found) else "",
     }
@@ -298,7 +306,8 @@ def _details(found: _Dose, reading: Reading, world: World) -> Mapping[str, Any]:
 def _in_unit(found: _Dose, reading: Reading) -> Amount | None:
     """The concentrate in the unit that it was asked in: "how many teaspoons"; None: none was."""
     unit = reading.slots.to_unit
-    if unit is None or dimension(unit) != "volume" or unit == found.mixed.concentrate.unit:
+    told = found.measured.amount if found.measured is not None else found.mixed.concentrate
+    if unit is None or dimension(unit) != "volume" or unit == told.unit:
         return None
     return convert(found.mixed.concentrate, unit)
 

@@ -61,6 +61,8 @@ def germ_named(reading: Reading, world: World) -> str | None:
     """The germ named; none named, the one that the last answer was about."""
     if reading.slots.organisms:
         return reading.slots.organisms[0]
+    if germ_unheard_of(reading) is not None:
+        return None
     last = world.talk.last
     goes_on = last is not None and last.intent in ("works_on", "outbreak") and not _names_a_job(reading)
     if last is None or (reading.intent == "choose_agent" and not goes_on):
@@ -69,6 +71,24 @@ def germ_named(reading: Reading, world: World) -> str | None:
     if organism not in world.facts.organisms and reading.intent == "works_on":
         organism = germ_on_record(world)
     return organism if organism in world.facts.organisms else None
+
+
+def germ_unheard_of(reading: Reading) -> str | None:
+    """The germ named that no fact tells of; None: none is, or another one as well that is known."""
+    said = [unknown.said for unknown in reading.slots.unknown if unknown.kind == "organism"]
+    return said[0] if said and not reading.slots.organisms else None
+
+
+def nothing_on(germ: str, reading: Reading, **values: object) -> Answer:
+    """There is nothing on that germ, and no other germ's figures stand in for it."""
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "does_it_work.unknown_germ",
+        details={"germ": germ},
+        values={"organism": None, "minutes": None, **values},
+        cautions=("caution-label-first", "caution-vet"),
+    )
 
 
 def _names_a_job(reading: Reading) -> bool:

@@ -8,6 +8,7 @@ from typing import Literal, TypeAlias
 
 from assistant.answer.asking import ask
 from assistant.answer.product import Product, allowed_product, own_stock
+from assistant.answer.scooped import as_poured
 from assistant.answer.strength import MOST, STRONGEST, strength_of
 from assistant.contract import Answer, Outcome, Reading, VolumeRole, World
 from assistant.core.facts import Source
@@ -42,6 +43,10 @@ def mix_strength(reading: Reading, world: World) -> Answer:
     product = allowed_product(reading, world)
     if isinstance(product, Answer):
         return product
+    told = as_poured(reading, world)
+    if isinstance(told, Answer):
+        return told
+    reading = told
     poured = _poured(product, reading, world)
     return poured if isinstance(poured, Answer) else _how_strong(poured, reading, world)
 
@@ -138,6 +143,7 @@ def _how_strong(poured: _Poured, reading: Reading, world: World) -> Answer:
             "age": age,
             "too_strong": facts[STRONGEST] if too_strong else None,
             "bottle": product.bottle,
+            "again": world.talk.last is not None and world.talk.last.intent == "mix_strength",
         },
         values={
             "strength_percent": percent,

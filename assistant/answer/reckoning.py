@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 from typing import Any
 
@@ -28,6 +29,9 @@ LAST_AMOUNTS = ("concentrate", "solution", "amount", "total")
 
 def convert(reading: Reading, world: World) -> Answer:
     """An amount in another unit, US and imperial kept apart."""
+    share = _ratio_as_share(reading, world)
+    if share is not None:
+        return share
     amount = _amount_to_convert(reading, world)
     if isinstance(amount, Answer):
         return amount
@@ -51,6 +55,49 @@ def convert(reading: Reading, world: World) -> Answer:
         details={"from": amount, "to": found, "other": _other_system(amount, unit), "spoken": reading.spoken},
         values={"amount": found},
         sources=_unit_sources((amount.unit, unit), world),
+    )
+
+
+def _ratio_as_share(reading: Reading, world: World) -> Answer | None:
+    """ "What's one in 32 as a percent": the part that is concentrate, and of a product named how strong that makes it.
+
+    None: no ratio alone is to be turned into percent or parts per million.
+    """
+    slots = reading.slots
+    if slots.to_unit not in ("%", "ppm") or len(slots.mixes) != 1 or not isinstance(slots.mixes[0], SaidRatio):
+        return None
+    if slots.volumes or slots.temperatures or slots.durations:
+        return None
+    ratio, product = ratio_of(slots.mixes[0], reading, world), product_in(reading, world)
+    if isinstance(ratio, Answer):
+        return ratio
+    if isinstance(product, Answer):
+        return product
+    chlorine = product.chlorine(world.facts)
+    percent = product.percent * ratio.share if product.percent is not None else None
+    ppm = chlorine.ppm * ratio.share if chlorine is not None else None
+    if slots.to_unit == "ppm" and ppm is None:
+        return ask(reading, world, ("stock", "agent"), "reckoning.share_of_what", {"ratio": ratio})
+    part = Amount(100 * ratio.share, "%")
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "reckoning.share",
+        details={
+            "ratio": ratio,
+            "part": part.amount,
+            "wanted": slots.to_unit,
+            "name": product.name,
+            "percent": percent,
+            "ppm": ppm,
+        },
+        values={
+            "amount": part if slots.to_unit == "%" or ppm is None else Amount(ppm, "ppm"),
+            **_ratio_values(ratio),
+            "strength_percent": percent,
+            "strength_ppm": ppm,
+        },
+        sources=_ratio_sources(slots.mixes[0], ratio, world),
     )
 
 
@@ -145,7 +192,12 @@ def _unit_sources(units: tuple[str, str], world: World) -> tuple[Source, ...]:
 
 def read_ratio(reading: Reading, world: World) -> Answer:
     """What "one to thirty-two" means, and the same mix in each wording."""
+    share = _ratio_as_share(reading, world)
+    if share is not None:
+        return share
     mixes = tuple(dict.fromkeys(reading.slots.mixes))
+    if reading.slots.to_unit == "%" and len(mixes) == 1 and isinstance(mixes[0], Ppm):
+        return convert(replace(reading, intent="convert"), world)  # "what percent is 500 ppm"
     if not mixes:
         return ask(reading, world, ("mix",), "reckoning.which_ratio")
     if len(mixes) > 1:

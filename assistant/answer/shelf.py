@@ -23,19 +23,20 @@ def rinsed_out(reading: Reading, world: World) -> Answer:
     if not reading.slots.bottles:
         known = world.state.unknown_mixes or names_of("bottle", world)
         return ask(reading, world, ("bottle",), "shelf.rinsed_which", {"known": known})
-    bottle = reading.slots.bottles[0]
-    held = world.state.bottles.get(bottle, NOTHING).held
+    bottles = reading.slots.bottles  # "rinsed out yellow and green": each of them
+    held = tuple(dict.fromkeys(one for bottle in bottles for one in world.state.bottles.get(bottle, NOTHING).held))
+    several = {"bottles_rinsed": bottles} if len(bottles) > 1 else {}
     return Answer(
         reading.intent,
         Outcome.ANSWER,
         "shelf.rinsed_out",
         details={
-            "bottle": bottle,
-            "was_unknown": bottle in world.state.unknown_mixes,
+            "bottles": bottles,
+            "was_unknown": any(bottle in world.state.unknown_mixes for bottle in bottles),
             "held": tuple(agent_of(agent, world) for agent in held),
         },
-        values={"recorded": True, "bottle": bottle, "held": held},
-        events=(BottleRinsed(bottle),),
+        values={"recorded": True, "bottle": bottles[0], "held": held, **several},
+        events=tuple(BottleRinsed(bottle) for bottle in bottles),
     )
 
 

@@ -24,6 +24,8 @@ MIXES_ARE_ASKED_OF = timedelta(days=7)
 
 def still_good(reading: Reading, world: World) -> Answer:
     """Whether a bottle's mix, or a stock as bought, is still good, and until when."""
+    if len(reading.slots.bottles) > 1:  # "is yellow still good and what's in pink"
+        return ask(reading, world, ("bottle",), "mixing.which_bottle", {"candidates": reading.slots.bottles})
     bottle = _bottle_asked(reading, world)
     told = _good_as_told(reading, bottle, world)
     if told is not None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from datetime import timedelta
 from math import floor
 from typing import Any
@@ -37,11 +38,19 @@ def stock_left(reading: Reading, world: World) -> Answer:
         reading.intent,
         Outcome.ANSWER,
         "shelf.stock_left",
-        details=told,
+        details={**told, "told": _told(reading)},
         values={key: told[key] for key in ("left", "fills_left", "runs_out", "a_day")}
         | {"stock": stock.name, "bottle": bottle.name if bottle is not None else None},
         sources=(Source("setting-left", "setting", f"{stock.name}: what is left, as you set it"),) * bool(stock.left),
     )
+
+
+def _told(reading: Reading) -> bool:
+    """ "I've 200 mils left", "I bought more": told, which changes no count, and that has to be said."""
+    return bool(reading.slots.volumes) or _BOUGHT.search(reading.question) is not None
+
+
+_BOUGHT = re.compile(r"(?i)\b(?:bought|got|have|there is|there's|opened) (?:some |a |another )?(?:more|new|fresh)\b")
 
 
 def _all_left(reading: Reading, world: World) -> Answer:

@@ -11,6 +11,7 @@ from assistant.answer.claimed import done as done_alone
 from assistant.answer.due import asks_of_wet, wet_question
 from assistant.answer.ending import clean_only, leave_off
 from assistant.answer.kept_wet import dried_early, rewet
+from assistant.answer.named import germ_unheard_of, nothing_on
 from assistant.answer.on_record import Ledger, told_of
 from assistant.answer.plan import (
     ask_agent,
@@ -58,7 +59,9 @@ def done(reading: Reading, world: World) -> Answer:
 
 def hold_time(reading: Reading, world: World) -> Answer:
     """How long it must stay wet, by label or published figure, with common practice beside it."""
-    slots = reading.slots
+    slots, unheard_of = reading.slots, germ_unheard_of(reading)
+    if unheard_of is not None:
+        return nothing_on(unheard_of, reading, verdict="unknown")
     name = slots.enclosures[0] if slots.enclosures else None
     round_ = _round_meant(name, world)
     supply = supply_in(reading, world)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from assistant.answer.asking import ask
-from assistant.answer.named import germ_named
+from assistant.answer.named import germ_named, germ_unheard_of, nothing_on
 from assistant.answer.protecting import at_risk_lines
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.choice.choosing import Choosing, Need, Offer, choose, water_near
@@ -18,6 +18,9 @@ def choose_agent(reading: Reading, world: World) -> Answer:
     if reading.slots.choices and any(choice.kind == "enclosure" for choice in reading.slots.choices):
         choice = next(choice for choice in reading.slots.choices if choice.kind == "enclosure")
         return ask(reading, world, ("enclosure",), "talk.choose", {"choice": choice})
+    unheard_of = germ_unheard_of(reading)
+    if unheard_of is not None:
+        return nothing_on(unheard_of, reading, **{**_top(Choosing(())), "ranked": (), "passed_over": ()})
     need = _need(reading, world)
     if need is None:
         return ask(reading, world, ("organism", "job", "enclosure"), "what_to_use.for_what")

@@ -11,8 +11,15 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from assistant.contract import Choice, Pending, Reading, Slots, World
-from assistant.core.quantities.amounts import Amount, Percent, Ppm, SaidRatio
+from assistant.core.quantities.amounts import Amount, Percent, Ppm, SaidRatio, Scoops
 from assistant.understand.numbers.corrections import instead_of, not_that, still_doubted, with_number
+from assistant.understand.numbers.dose_again import (
+    fits_its_bottle,
+    what_is_left,
+    with_its_bottles_mix,
+    without_a_bottles_mix,
+)
+from assistant.understand.numbers.poured_again import poured_again
 from assistant.understand.numbers.scaled import factor_in, scaled
 from assistant.understand.parsing import Parsed
 from assistant.understand.takes import all_given, asks_only, given_to
@@ -63,6 +70,7 @@ _SUPPLIES: dict[str, tuple[str, ...]] = {
     "place": ("place",),
     "concentrate": ("volumes",),
     "water": ("volumes", "bottles"),
+    "scoops": ("scoops", "volumes"),
     "left": ("volumes", "share_left", "numbers"),
     "unit": ("to_unit",),
     "size": ("lengths", "volumes"),
@@ -108,8 +116,11 @@ def is_short(parsed: Parsed, before: str | None = None) -> bool:
     return len(rest) <= 1 and len(parsed.words) <= 9
 
 
-def supplied(answering: Answering, pending: Pending) -> Reading | None:
-    """The pending question with what was missing; None: the turn supplies none of it."""
+def supplied(answering: Answering, pending: Pending, world: World | None = None) -> Reading | None:
+    """The pending question with what was missing; None: the turn supplies none of it.
+
+    world: with it, a volume asked for leaves a dose the mix of the bottle that was named.
+    """
     if pending.reading.intent in CLAIMED and _LEFT_UNDONE.match(answering.parsed.plain):
         return None  # "forgot the hospital one" names one that wasn't done
     fields = [field for kind in pending.missing for field in _SUPPLIES.get(kind, (kind + "s",))]
@@ -128,9 +139,17 @@ def supplied(answering: Answering, pending: Pending) -> Reading | None:
         return None
     if {"strength", "stock_strength"} & set(pending.missing) and "mixes" in given:
         given = _as_stock_strength(given)
+    if "scoops" in pending.missing and len(given.get("volumes", ())) == 1 and pending.reading.slots.scoops is not None:
+        given = {"scoops": replace(pending.reading.slots.scoops, holds=given["volumes"][0])}
     if pending.reading.intent == "together" and "agents" in given:
         given = {**given, "agents": (*pending.reading.slots.agents, *given["agents"])}  # the other one of two
-    slots = _merged(pending.reading.slots, given, answering.slots)
+    base = pending.reading
+    if world is not None:
+        if fits_its_bottle(base, given, world):
+            given = {**given, "bottles": base.slots.bottles}
+        base = with_its_bottles_mix(base, given, world)
+        given = what_is_left(base, given, pending.missing, world)
+    slots = _merged(base.slots, given, answering.slots)
     if pending.reading.intent == "mixed" and "volumes" not in given:
         slots = replace(slots, volumes=pending.reading.slots.volumes)  # into whichever bottle, that much went in
     return _joined(pending.reading, answering, slots)
@@ -157,6 +176,10 @@ def corrected(answering: Answering, before: Reading, world: World) -> Reading | 
         return _joined(before, answering, again) if again is not None else None
     if "NUMBER" in answering.parsed.plain and re.search(r"\bof (?:that|it)$", answering.parsed.plain):
         return None
+    if before.intent == "mix_strength" and not before.doubts:
+        poured = poured_again(before.slots, slots, answering.parsed.plain)
+        if poured is not None:
+            return _joined(before, answering, poured)
     by_volume = bool(before.slots.volumes) and not before.slots.bottles  # "no, the five hundred" is a volume again
     bottle = () if by_volume else _bottle_of_size(answering.parsed, slots, world)
     if bottle:
@@ -168,8 +191,11 @@ def corrected(answering: Answering, before: Reading, world: World) -> Reading | 
         return _joined(before, answering, replace(before.slots, volumes=(said,)))
     elif "numbers" in given and len(given) == 1:
         return _joined(before, answering, with_number(before, slots.numbers[-1]))
-    if {"bottles", "stocks", "agents"} & given.keys() and "mixes" not in given:
-        before = _without_its_ppm(before, given, world)
+    before, fits = with_its_bottles_mix(before, given, world), fits_its_bottle(before, given, world)
+    if fits:
+        given = {**given, "bottles": before.slots.bottles}
+    if {"bottles", "stocks", "agents"} & given.keys() and "mixes" not in given and not fits:
+        before = without_a_bottles_mix(_without_its_ppm(before, given, world), world)
     if not given and not slots.choices and not slots.unknown and not slots.faulty:
         return None
     if before.intent == "share_tool" and "enclosures" in given:
@@ -271,6 +297,8 @@ def _merged(base: Slots, given: dict[str, Any], answer: Slots) -> Slots:
         cleared |= {"methods": ()}
     if "methods" in given:
         cleared |= {"bottles": (), "stocks": (), "agents": ()}
+    if any(unknown.kind == "organism" for unknown in answer.unknown) and "organisms" not in given:
+        cleared |= {"organisms": ()}  # never the germ before in place of one that nobody knows
     if "organisms" in given or "job" in given:
         cleared |= {"organisms": (), "job": None}
     if "enclosures" in given:
@@ -281,7 +309,15 @@ def _merged(base: Slots, given: dict[str, Any], answer: Slots) -> Slots:
         cleared |= {"numbers": ()}
     if "openings" in given:
         cleared |= {"air_changes": None}
+    if "scoops" in given and base.scoops is not None:
+        given = {**given, "scoops": _same_tool(base.scoops, given["scoops"])}
     return replace(base, **{**cleared, **given}, choices=answer.choices, unknown=answer.unknown, faulty=answer.faulty)
+
+
+def _same_tool(before: Scoops, now: Scoops) -> Scoops:
+    """ "A cap is 5 mils", after "how many capfuls": what each of the two leaves unsaid is the other's."""
+    count = now.count if now.count is not None else before.count
+    return replace(now, holds=now.holds or before.holds, count=count, wanted=now.wanted or before.wanted)
 
 
 def _as_stock_strength(given: dict[str, Any]) -> dict[str, Any]:

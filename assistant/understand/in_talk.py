@@ -12,12 +12,14 @@ from dataclasses import replace
 from assistant.contract import Pending, Reading, Slots
 from assistant.understand import follow_up
 from assistant.understand.follow_up import Answering
+from assistant.understand.goes_on import goes_on_in_its_field
 from assistant.understand.look import BY_RULE, ENOUGH, Look, words_of
 from assistant.understand.matching.learning import OUTSIDE
 from assistant.understand.may_be import may_be
 from assistant.understand.named.items_said import items_in
+from assistant.understand.numbers.dose_again import with_another_strength
 from assistant.understand.numbers.scaled import factor_in
-from assistant.understand.of_the_last import of_the_last_answer
+from assistant.understand.of_the_last import did_it, of_the_last_answer
 from assistant.understand.parsing import matched_words
 from assistant.understand.shared_on import shared_on
 from assistant.understand.slots import OF_ITEMS
@@ -70,7 +72,11 @@ class InTalk:
             told = wet_answer(look, pending)
             if told is not None:
                 return told
-        answer = self._yes_or_no(look, pending) or shared_on(look, pending)
+        rinsed = fills.was_rinsed_first(look.parsed.plain) if _asks_whether_rinsed(pending) else None
+        if rinsed is not None:
+            return look.reading("yes" if rinsed else "no", Slots(), 0.9)
+        answer = did_it(look) if pending is None else None
+        answer = answer or self._yes_or_no(look, pending) or shared_on(look, pending)
         answer = answer or treated_on(look) or of_the_last_answer(look)
         if answer is not None:
             return answer
@@ -78,6 +84,16 @@ class InTalk:
             wet = wet_answer(look, pending) or smell_answer(look, pending)
             if wet is not None:
                 return wet
+        before = pending.reading if pending is not None and pending.missing else look.world.talk.last_reading
+        stronger = with_another_strength(before, look.parsed)
+        if stronger is not None and before is not None and not (pending and _asks_the_strength(pending)):
+            return replace(before, question=look.parsed.text, slots=stronger, spoken=look.spoken, doubts=())
+        on = goes_on_in_its_field(look) if pending is None or pending.reading == look.world.talk.last_reading else None
+        if on is not None:
+            return on
+        tool = _tells_of_the_tool(look, pending)
+        if tool is not None:
+            return tool
         share = self._share_of_it(look, pending)
         if share is not None:
             return share
@@ -150,7 +166,7 @@ class InTalk:
             if corrected is not None:
                 return corrected
         if pending is not None and pending.missing and (not full or follow_up.starts_with_yes(look.parsed.plain) == ""):
-            return follow_up.supplied(answering, pending) or self._adds_to_it(answering, pending, look)
+            return follow_up.supplied(answering, pending, look.world) or self._adds_to_it(answering, pending, look)
         if (
             follow_up.asks_for_another(look.parsed, before.intent)
             and follow_up.may_be_asked_again(before.intent, look.world)
@@ -211,7 +227,10 @@ class InTalk:
         if before.intent == "treat_item" and set(look.parsed.words) <= _A_NAME | _AN_ITEM:
             return bool(look.parsed.mentions) or "{item}" in look.parsed.words
         amounts = any(found.kind in ("mix", "volume") for found in look.parsed.amounts.found)
-        return before.intent == "dose" and amounts and look.parsed.words[0] not in _ASKS_IN_FULL
+        amounts = amounts or (before.intent == "dose" and bool(look.slots("dose").volumes))  # "for two bottles"
+        return (
+            before.intent == "dose" and amounts and look.top != "convert" and look.parsed.words[0] not in _ASKS_IN_FULL
+        )
 
     def _says(self, look: Look, words: frozenset[str]) -> bool:
         said, plain = look.parsed.words, look.parsed.plain
@@ -225,6 +244,30 @@ class InTalk:
             return False  # "no wait what was I"
         short = 0 < len(said) <= 6 or word_for_word
         return short and set(said) <= words and plainly and not asks
+
+
+def _asks_the_strength(pending: Pending) -> bool:
+    """The strength of the concentrate, or the mix, was asked for: then that is answered."""
+    return bool({"strength", "stock_strength", "mix"} & set(pending.missing))
+
+
+def _asks_whether_rinsed(pending: Pending | None) -> bool:
+    """It was asked whether a bottle was rinsed out before something else went in."""
+    yes = pending.on_yes if pending is not None else None
+    return isinstance(yes, Reading) and yes.intent == "mixed" and yes.slots.rinsed_first is True
+
+
+def _tells_of_the_tool(look: Look, pending: Pending | None) -> Reading | None:
+    """ "A cap holds 10 mils", right after a dose: the same, counted in caps."""
+    before = pending.reading if pending is not None else look.world.talk.last_reading
+    if before is None or before.intent not in ("dose", "mix_strength") or len(look.parsed.words) > 2 * LONGEST:
+        return None
+    slots, only = look.slots(before.intent), not look.parsed.mentions and len(look.parsed.amounts.found) == 1
+    if not only or slots.scoops is None or slots.scoops.holds is None or slots.scoops.count is not None:
+        return None
+    answering = Answering(look.parsed, slots, look.spoken)
+    supplied = follow_up.supplied(answering, pending) if pending is not None and pending.missing else None
+    return supplied or follow_up.corrected(answering, before, look.world)
 
 
 def _goes_on_choosing(look: Look, pending: Pending) -> Reading | None:

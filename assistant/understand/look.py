@@ -6,10 +6,11 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 
 from assistant.contract import Reading, Slots, World
+from assistant.understand.asked import Asked
 from assistant.understand.harm.learned_cries import HARMS, Evidence
 from assistant.understand.matching.learning import OUTSIDE
 from assistant.understand.parsing import Parsed
-from assistant.understand.slots import Asked, slots_of
+from assistant.understand.slots import slots_of
 from assistant.understand.steps.claimed_steps import Claims
 from assistant.understand.steps.told import Told
 

@@ -6,8 +6,10 @@ Found by rule beside the matcher, because a claim that a gas pair met must not b
 from __future__ import annotations
 
 import re
+from dataclasses import replace
+from datetime import timedelta
 
-from assistant.contract import Slots, World
+from assistant.contract import Outcome, Slots, World
 from assistant.understand.named.unknown_names import OF_WHAT_NOBODY_KNOWS
 from assistant.understand.parsing import Parsed
 from assistant.understand.text.known_words import MATERIALS
@@ -64,6 +66,45 @@ def unknown_bottle_again(plain: str, slots: Slots, world: World) -> str | None:
     """The bottle with an unknown mix that "can I use that bottle" is about; None: it isn't."""
     unknown = world.state.unknown_mixes
     return unknown[-1] if unknown and not slots.bottles and USE_THAT_BOTTLE.search(plain) else None
+
+
+def met_in_that_bottle(parsed: Parsed, slots: Slots, world: World) -> Slots | None:
+    """ "In the yellow bottle", right after two were said to have made gas: where they met; None: it says nothing of it.
+
+    Later on only what plainly says so ("it was in the yellow bottle") counts, and with what isn't known any more.
+    """
+    plain = parsed.plain.strip(" .!,")
+    if len(slots.bottles) != 1 or slots.agents or slots.stocks or parsed.plain.endswith("?"):
+        return None
+    last, before = world.talk.last, world.talk.last_reading
+    gas = last is not None and last.outcome is Outcome.REFUSE and last.values.get("gas") is True
+    if gas and last is not None and not last.values.get("bottle") and not last.values.get("enclosure"):
+        agents = tuple(last.values.get("agents", ()))
+        if before is not None and _WHERE_IT_WAS.fullmatch(plain) and len(agents) > 1:
+            return replace(before.slots, agents=agents, bottles=slots.bottles, stocks=(), met=True, steps=())
+    if _THAT_WAS_IN.fullmatch(plain) is None or not _made_gas_lately(world):
+        return None
+    return replace(slots, agents=("other",), met=True, steps=())
+
+
+def _made_gas_lately(world: World) -> bool:
+    """Gas was made in nothing that was named, and nothing else has been recorded since but what harm records."""
+    for past in reversed(world.state.turns):
+        if world.now - past.at > GAS_REMEMBERED:
+            return False
+        if any(deed.event == "GasMade" for deed in past.deeds):
+            return all(not deed.thing for deed in past.deeds if deed.event == "GasMade")
+    return False
+
+
+GAS_REMEMBERED = timedelta(minutes=30)
+"""How long "it was in the yellow bottle" may still be about the gas."""
+_AT = r"(?:(?:in|into|inside|it|that|was|is|they|were|are|all|both|i|mixed|did|put|poured|them|the|my|so|oh|no|of) )*"
+_WHERE_IT_WAS = Pattern(rf"{_AT}BOTTLE(?: it was| that was| i think)?")
+_THAT_WAS_IN = Pattern(
+    r"(?:(?:oh|and|so|i think|ok|no) ,? ?)*(?:it|that|they|this|both|i (?:mixed|did|put|poured) (?:it|them|that))"
+    r"(?: (?:was|is|were|are|all|both|happened|mixed))*(?: in| into| inside)?(?: the| my)? BOTTLE"
+)
 
 
 def speaks_of_products(parsed: Parsed) -> bool:

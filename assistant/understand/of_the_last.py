@@ -9,6 +9,7 @@ from fractions import Fraction
 from assistant.contract import Outcome, Reading, Reply, Slots
 from assistant.core.quantities.amounts import Amount
 from assistant.understand.look import BY_RULE, Look
+from assistant.understand.numbers.other_system import of_the_other_system
 from assistant.understand.text.patterns import Pattern
 
 
@@ -20,8 +21,6 @@ def of_the_last_answer(look: Look) -> Reading | None:
         return None
     if plain.startswith("why ") and look.top == before.intent:
         return look.reading("why", Slots(), 0.9)
-    if before.intent == "together" and not before.slots.met and _DID_IT.fullmatch(plain):
-        return replace(before, question=look.parsed.text, slots=replace(before.slots, met=True), spoken=look.spoken)
     if before.intent == "wound" and _AND_THAT.match(plain) and len(plain.split()) <= 6:
         return look.reading("wound", look.slots("wound"), 0.9)
     if _FOR_HOW_LONG.fullmatch(plain) and before.intent in _OF_A_GERM:
@@ -35,8 +34,11 @@ def of_the_last_answer(look: Look) -> Reading | None:
         return look.reading("works_on", slots, 0.9)
     if look.top == "choose_agent" and before.intent in _OF_A_GERM and before.slots.organisms:
         slots = look.slots("choose_agent")
-        if not (slots.organisms or slots.job or slots.materials):
+        if not (slots.organisms or slots.job or slots.materials or slots.unknown):
             return look.reading("choose_agent", replace(slots, organisms=before.slots.organisms), 0.9)
+    other = of_the_other_system(before, look.parsed.tokens) if not look.parsed.amounts.found else None
+    if other is not None and last.intent == before.intent:
+        return replace(before, question=look.parsed.text, slots=other, spoken=look.spoken)
     if before.intent == "log_clean" and last.values.get("recorded") is True:
         return _logged_too(look, before, plain)
     if before.intent == "dose" and last.outcome is Outcome.ANSWER:
@@ -55,6 +57,18 @@ _ON_WHOM = Pattern(
     r"(?:(?:no|nope|sorry|wait|actually|and|it|that|he|is|was|i|mean|meant|saw) ,? ?)*(?:it )?(?:on|in|from|with)"
     r" (?:the |my )?(?:ENCLOSURE|ANIMAL)(?: one)?"
 )
+
+
+def did_it(look: Look) -> Reading | None:
+    """ "I did", right after it was asked whether two may meet: they have."""
+    last, before = look.world.talk.last, look.world.talk.last_reading
+    if last is None or before is None or before.intent != "together" or before.slots.met:
+        return None
+    if last.intent not in ("together", "why", "repeat"):
+        return None
+    if last.outcome is not Outcome.ANSWER or _DID_IT.fullmatch(look.parsed.plain.strip(" .!,")) is None:
+        return None
+    return replace(before, question=look.parsed.text, slots=replace(before.slots, met=True), spoken=look.spoken)
 
 
 def _for_how_long(look: Look, before: Reading) -> Reading | None:

@@ -18,6 +18,7 @@ from assistant.core.household import Household
 from assistant.core.quantities.quantity import Gallon
 from assistant.core.round.rounds import is_open
 from assistant.understand.certainty import best_of, with_doubts
+from assistant.understand.goes_on import of_the_room
 from assistant.understand.harm import alarms, fire, unhurt
 from assistant.understand.harm.after_fumes import after_fumes
 from assistant.understand.harm.cries import HIT_BY_MISTAKE, Cry, cry_after, cry_in, cry_like
@@ -36,12 +37,19 @@ from assistant.understand.look import BY_LIKENESS, BY_RULE, ENOUGH, Look, withou
 from assistant.understand.matching.clauses import with_clauses
 from assistant.understand.matching.matching import Matcher
 from assistant.understand.matching.weights import opened
-from assistant.understand.meeting import is_put_on, meets, speaks_of_products, unknown_bottle_again
+from assistant.understand.meeting import (
+    is_put_on,
+    meets,
+    met_in_that_bottle,
+    speaks_of_products,
+    unknown_bottle_again,
+)
 from assistant.understand.named.by_name import with_animals_by_name
 from assistant.understand.named.drains import stored
 from assistant.understand.named.items_said import asked_of_items
 from assistant.understand.named.names import HOMES, Names
 from assistant.understand.named.referents import with_referent
+from assistant.understand.named.unknown_germs import names_an_unknown_germ
 from assistant.understand.named.unknown_names import asks_of_the_unknown
 from assistant.understand.named.waiting import into_a_tub, neutralises, only_a_germ
 from assistant.understand.named.windows_told import windows_told
@@ -56,6 +64,7 @@ from assistant.understand.steps.claimed_steps import claims_in
 from assistant.understand.steps.denied import but_for_a_part, contradicts_the_record, meant_ahead
 from assistant.understand.steps.done_over import WORDS as DONE_OVER_WORDS
 from assistant.understand.steps.done_over import got_in, is_kept_wet, left_out, sprayed_over
+from assistant.understand.steps.fills_apart import fills_apart
 from assistant.understand.steps.not_off import WORDS as NOT_OFF_WORDS
 from assistant.understand.steps.not_off import not_rinsed_off, soap_not_off
 from assistant.understand.steps.other_product import WORDS as OTHER_PRODUCT_WORDS
@@ -134,8 +143,10 @@ class Reader:
             return self._unhurt(look)
         return fills.but_for_water(
             still_inside(look)
+            or self._met_there(look)
             or self._harm(look)
             or self._next_door(look)
+            or of_the_room(look)
             or self._escape(look, by_likeness)
             or self._other_product(look)
             or self._meeting(look)
@@ -233,6 +244,11 @@ class Reader:
         slots = replace(without_troubles(look.slots("escape")), found=found)
         return look.reading("escape", slots, BY_RULE)
 
+    def _met_there(self, look: Look) -> Reading | None:
+        """ "It was in the yellow bottle", told after the gas: that bottle holds what nobody knows."""
+        slots = met_in_that_bottle(look.parsed, look.slots("together"), look.world)
+        return look.reading("together", slots, BY_RULE) if slots is not None else None
+
     def _other_product(self, look: Look) -> Reading | None:
         """What was used is said to have been another product than the one on record."""
         return other_product(look) or unnamed_product(look)
@@ -249,12 +265,17 @@ class Reader:
     def _meeting(self, look: Look) -> Reading | None:
         if stored(look.parsed.plain):
             return look.reading("store_it", look.slots("store_it"), BY_RULE)
+        apart = self._filled_apart(look)
+        if apart is not None:
+            return apart
         if fills.tells(look.parsed.plain):
             return look.reading("mixed", look.slots("mixed"), BY_RULE)
-        into = fills.poured_into_it(look.parsed.plain, look.world)
+        into = fills.poured_into_it(look.parsed.plain, look.world) or fills.filled_it(look.parsed.plain, look.world)
         out = fills.rinsed_out_too(look.parsed.plain, look.world)
         if out is not None and not look.parsed.mentions:
-            return look.reading("rinsed_out", replace(look.slots("rinsed_out"), bottles=(out,), steps=()), BY_RULE)
+            reading = look.reading("rinsed_out", replace(look.slots("rinsed_out"), bottles=(out,), steps=()), BY_RULE)
+            emptied = fills.only_emptied(look.parsed.plain)
+            return replace(reading, doubts=(NOT_ONLY_EMPTIED,)) if emptied else reading
         if into is not None:
             slots = look.slots("mixed")
             return look.reading("mixed", replace(slots, bottles=slots.bottles or (into,), steps=()), BY_RULE)
@@ -278,6 +299,22 @@ class Reader:
         if look.claims.done or windows_told(look.parsed, look.world) is None:
             return None
         return look.reading("done", replace(look.slots("done"), steps=()), BY_RULE)
+
+    def _filled_apart(self, look: Look) -> Reading | None:
+        """ "Filled yellow with bleach and pink with chlorhexidine": each by itself, and nothing met."""
+        texts = fills_apart(look.parsed) if fills.may_be_fill(look.parsed.plain) else ()
+        if not texts:
+            return None
+        whole = look.slots("mixed")
+        looks = (replace(look, parsed=self._parse(text, _gallon(look.world))) for text in texts)
+        each = tuple(replace(one.slots("mixed"), steps=()) for one in looks)
+        each = tuple(
+            replace(one, when=one.when or whole.when, some_time_ago=one.some_time_ago or whole.some_time_ago)
+            for one in each  # told of one, it may be of all: the older
+        )
+        if any(len(one.bottles) != 1 or one.choices or one.unknown or one.faulty for one in each):
+            return None
+        return look.reading("mixed", Slots(bottles=whole.bottles, each=each), BY_RULE)
 
     def _filled(self, look: Look) -> Reading | None:
         """ "Filled", right after a dose was told: that is what went in."""
@@ -331,6 +368,8 @@ class Reader:
             intent = None
         if intent is None and (thing := asked_of_items(look.parsed.plain, self._facts)) is not None:
             intent, confidence = thing, max(confidence, ENOUGH)
+        if intent is None and names_an_unknown_germ(plain):
+            intent, confidence = "choose_agent", ENOUGH
         if intent in (None, "choose_agent") and asks_of_the_unknown(plain):
             intent, confidence = "surface", ENOUGH
         unsure = (intent is None or confidence < ENOUGH) and not look.is_no_cry
@@ -358,15 +397,14 @@ class Reader:
             slots = replace(slots, steps=("hold",), stayed_wet=False)  # what nobody saw wet doesn't count
         reading = look.reading(intent, slots, confidence)
         if intent == "rinsed_out" and fills.only_emptied(plain):
-            reading = replace(
-                reading, slots=replace(slots, steps=()), doubts=(Doubt("polarity", "rinsed out and pumped through"),)
-            )
+            reading = replace(reading, slots=replace(slots, steps=()), doubts=(NOT_ONLY_EMPTIED,))
         if intent == "done" and look.claims.polarity == "doubtful":
             step = slots.steps[0] if slots.steps else "done"
             reading = replace(reading, doubts=(Doubt("polarity", step),))
         return reading if not look.parsed.guessed else with_guess_doubted(reading, look.parsed)
 
 
+NOT_ONLY_EMPTIED = Doubt("polarity", "rinsed out and pumped through")
 _WITH_IT = Pattern(r"\b(?:with|using) (?:it|that|that one|this|this one)\b")
 
 

@@ -8,9 +8,10 @@ from __future__ import annotations
 from dataclasses import replace
 
 from assistant.contract import Outcome, Pending, Reading, Slots
+from assistant.understand.asked import Asked
 from assistant.understand.look import Look
 from assistant.understand.named.from_to import ends_after, ends_in, turned_round
-from assistant.understand.slots import Asked, homes_in
+from assistant.understand.slots import homes_in
 from assistant.understand.text.patterns import Pattern
 
 

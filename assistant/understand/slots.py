@@ -7,17 +7,18 @@ by what is open; what is left over becomes a choice, and is asked.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Any
 
-from assistant.contract import Choice, SaidTime, Slots, World
+from assistant.contract import Choice, SaidTime, Slots, Unknown, World
 from assistant.core.quantities.amounts import Amount, Percent, SaidRatio
 from assistant.core.round.rounds import is_open
+from assistant.understand.asked import Asked
 from assistant.understand.named.added import adds_in
 from assistant.understand.named.by_kind import called_by_its_kind, of_the_one_open
 from assistant.understand.named.choosing_words import CHOOSING, job_in, methods_in, near_water, of_facts
 from assistant.understand.named.chores_apart import chores_apart, chores_beside, fills_beside, on_two_days
-from assistant.understand.named.chores_said import PLANNING, chores_in, clean_in, every_one, groups_named, racks_in
+from assistant.understand.named.chores_said import PLANNING, chores_in, every_one, groups_named, racks_in
 from assistant.understand.named.drains import drains_in, wish_in
 from assistant.understand.named.from_to import taken_in
 from assistant.understand.named.good_news import of_illness, one_is_well, without_the_old
@@ -25,9 +26,9 @@ from assistant.understand.named.items_said import begun_in, cracked_in, items_in
 from assistant.understand.named.left_out import left_out, without_the_left_out
 from assistant.understand.named.names import Mention, Thing
 from assistant.understand.named.not_this_time import not_this_time
-from assistant.understand.named.openings import openings_in
 from assistant.understand.named.room_air import with_room_air
 from assistant.understand.named.surfaces_said import inside_said, soaks
+from assistant.understand.named.unknown_germs import unknown_germ
 from assistant.understand.named.unknown_names import ROUND, unknown_names
 from assistant.understand.named.waiting import (
     groups_in,
@@ -41,15 +42,15 @@ from assistant.understand.named.waiting import (
     tub_told,
     tubs_in,
 )
-from assistant.understand.named.windows_told import stood_so_since, windows_told
+from assistant.understand.named.windows_told import stood_so_since
+from assistant.understand.numbers.dose_again import for_several
 from assistant.understand.numbers.poured import roles_of, share_left, share_wanted, strokes_in, uses_up
+from assistant.understand.numbers.scoops_said import without_the_tool
 from assistant.understand.numbers.strengths import bare_numbers, mixes_in
-from assistant.understand.numbers.wanted_unit import wanted_unit
+from assistant.understand.numbers.wanted_unit import one_of_a_unit, wanted_unit
 from assistant.understand.parsing import Parsed, is_a_mix
+from assistant.understand.round_slots import is_of_every_one, with_the_round
 from assistant.understand.steps import fills
-from assistant.understand.steps.apart import steps_apart
-from assistant.understand.steps.claimed_steps import Claims
-from assistant.understand.steps.told import Told, told_in
 from assistant.understand.steps.touched import touched_in
 from assistant.understand.steps.washing_up import without_the_washing_up
 from assistant.understand.text.patterns import Pattern
@@ -61,6 +62,8 @@ _OF_THE_STOCK = frozenset({"mix_strength", "bleach_now"})
 _WHOLE_ROUND = Pattern(r"\btoday\b|\b(?:whole|full|entire) (?:round|lot|day)\b|\bthe (?:round|lot)\b|\beverything\b")
 _BOTH = Pattern(r"\bboth\b(?! windows| doors| bottles)", "both")
 _POURED_TOGETHER = frozenset({"mix_strength"})
+MIXED_WITH_A_TOOL = frozenset({"dose", "mix_strength", "top_up", "mixed"})
+"""Questions where the size of a cap or a syringe is no amount of what is mixed."""
 _BOTTLE_FIRST = ("bottle", "stock", "agent", "measure", "enclosure", "animal", "organism")
 _HOME_FIRST = ("enclosure", "animal", "bottle", "stock", "agent", "organism", "measure")
 _FIELD = {
@@ -72,42 +75,6 @@ _FIELD = {
     "agent": "agents",
     "organism": "organisms",
 }
-
-_EVERY = Pattern(
-    r"\bthey(?: are| have)? all\b"
-    r"|\b(?:both|all|every|each)(?: of)?(?: the| my| these| those)? (?:them|tubs?|tanks?|boxes|box"
-    r"|cages?|vivs?|vivariums?|enclosures?|homes?|of them"
-    r"|racks?|two|three|NUMBER|animals?)\b|\b(?:everyone|everybody)\b|\beither(?: one| of them)?$"
-    r"|\bboth\b(?! windows| doors| bottles| the windows)|\ball of"
-    r" (?:them|em)\b|\ball (?:are|is|done|sprayed|rinsed|dry|washed)\b"
-    r"(?=.*\b(?:are|tubs|tanks|boxes)\b)|\beverything is (?:sprayed|rinsed|washed)\b"
-)
-_CHILLED = Pattern(
-    r"\b(?:he|she|it|they|ANIMAL|ENCLOSURE|snake|gecko|lizard|tortoise|turtle|little one)(?: is| are| 's| looks?"
-    r"| feels?| seems?| was| getting| all| so| very| really| a bit| too)* (?:cold|chilly|freezing|shivering|chilled)\b"
-)
-"""The animal, not the heater: "he is cold"."""
-
-_WARMTH = Pattern(r"\b(?:cold|cool|chilly|freezing|warm|hot|temperature|degrees|heat)\b")
-"""Of a waiting tub: how warm it may be is asked."""
-_COLD = Pattern(
-    r"\b(?:heat\w*|heat (?:mat|lamp)|lamps?|mats?|bulbs?)\b.*\b(?:off|cold|cool|unplugged)\b|\b(?:off"
-    r"|unplugged) and cold\b"
-)
-_OVER = Pattern(
-    r"\bstart (?:it |this |that |him |her |(?:the |my )?(?:ENCLOSURE|ANIMAL) )?(?:over|again|afresh"
-    r"|anew)\b|\bfrom (?:scratch|the beginning|the start|the top)\b|\bbegin again\b|\brestart\b"
-)
-_ON = Pattern(r"\b(?:go on|carry on|continue|keep going|resume|pick up|go on with it)\b")
-
-
-@dataclass(frozen=True, slots=True)
-class Asked:
-    """What the slots are read for."""
-
-    intent: str | None
-    claims: Claims
-    world: World
 
 
 def slots_of(parsed: Parsed, asked: Asked) -> Slots:
@@ -136,13 +103,23 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
         faulty=parsed.amounts.faulty,
         **names,
     )
+    if asked.intent in MIXED_WITH_A_TOOL:
+        slots = without_the_tool(slots, parsed)
     if slots.share_wanted is not None:  # "a quarter of the yellow one" is no ratio
         slots = replace(slots, numbers=tuple(number for number in slots.numbers if number != slots.share_wanted))
     if asked.intent in _POURED_TOGETHER:
         slots = _unfolded(slots)
+    month = month_in(parsed.tokens)
+    if month is not None and month[0] in slots.numbers:  # "made in march 2025": no degrees
+        slots = replace(slots, numbers=tuple(number for number in slots.numbers if number != month[0]))
     if asked.intent == "bleach_now" and len(slots.numbers) == 1 and not slots.temperatures:
         degrees = Amount(slots.numbers[0], "degC")  # "three months at 30"; the reply says it back
         slots = replace(slots, temperatures=(degrees,), numbers=())
+    if asked.intent == "dose":
+        slots = for_several(slots, parsed, asked.world)
+    if asked.intent == "convert" and not found:
+        one = one_of_a_unit(parsed, asked.world.household.habits.gallon or "US")
+        slots = replace(slots, volumes=(one,), roles=("",)) if one is not None else slots
     if asked.intent in _OF_THE_STOCK:
         slots = _percent_as_stock(slots)
     slots = _with_the_rest(slots, parsed, asked)
@@ -201,7 +178,7 @@ def _unfolded(slots: Slots) -> Slots:
 
 
 def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
-    plain, claims = parsed.plain, asked.claims
+    plain = parsed.plain
     if asked.intent in ROUND - {"start"} and not slots.enclosures and not slots.choices:
         slots = replace(slots, enclosures=called_by_its_kind(plain, asked.world))
     elif asked.intent in ROUND - {"start"}:
@@ -236,14 +213,8 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         slots = replace(slots, setting=setting_in(plain))
     elif asked.intent == "unknown_bottle":
         slots = replace(slots, wish=wish_in(plain))
-    every = bool(_EVERY.search(plain)) and not slots.enclosures
-    told = told_in(plain)
-    smells = asked.intent in ("still_smells", "return_check", "done")
-    apart = steps_apart(parsed, asked.world) if asked.intent == "done" and parsed.mentions else ()
-    if apart:
-        slots = replace(slots, enclosures=tuple(name for name, _ in apart), choices=())
-    openings = _openings(parsed, asked) if asked.intent == "done" else None
-    over = True if _OVER.search(plain) else False if _ON.search(plain) else None
+    every = is_of_every_one(plain) and not slots.enclosures
+    slots = with_the_round(slots, parsed, asked)
     if asked.intent == "mixed":
         named = bool(slots.agents or slots.stocks)
         slots = replace(
@@ -272,32 +243,20 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         slots = _for_choosing(slots, parsed, asked)
     return replace(
         slots,
-        steps=_steps(claims, told, asked.intent),
-        stayed_wet=_stayed_wet(claims, told, asked.intent),
-        too_early=told.too_early and asked.intent == "dried_early",
-        part=told.part if asked.intent == "dried_early" else None,
         touched=touched_in(parsed, asked.world.household) if asked.intent not in ("done", "rewet") else (),
-        smell=told.smell if smells else None,
-        wet=_wet(claims, told) if smells and asked.intent != "done" else None,
-        openings=openings,
-        apart=apart or slots.apart,
         every_enclosure=every or slots.every_enclosure,
-        pressed=asked.intent == "return_check" and bool(_PRESSED.search(plain)),
-        cold=(asked.intent == "return_check" and bool(_CHILLED.search(plain)))
-        or (asked.intent == "tub" and bool(_WARMTH.search(plain))),
-        heat_cold=bool(_COLD.search(plain)),
         to_unit=wanted_unit(parsed, asked.world.household.habits.gallon or "US"),
         inside=inside_said(plain),
         soaks=soaks(plain),
         month=month_in(parsed.tokens),
-        start_over=over if asked.intent == "start" else None,
-        clean_as=clean_in(plain) if asked.intent in ("start", "hold_time") else None,
-        when=_when(parsed, asked) if openings is None else stood_so_since(parsed, openings, asked.world),
-        unknown=(*slots.unknown, *unknown_names(parsed, asked.intent, slots)),
+        when=_when(parsed, asked) if slots.openings is None else stood_so_since(parsed, slots.openings, asked.world),
+        unknown=(*slots.unknown, *unknown_names(parsed, asked.intent, slots), *_germ_unheard_of(parsed, asked, slots)),
     )
 
 
-_PRESSED = Pattern(r"\b(?:just|please|only) (?:say|tell)\b|\bsay (?:yes|it is)\b|\bsurely\b|\bis not it\b|\bgo on\b")
+def _germ_unheard_of(parsed: Parsed, asked: Asked, slots: Slots) -> tuple[Unknown, ...]:
+    germ = unknown_germ(parsed, asked.intent, slots)
+    return (germ,) if germ is not None else ()
 
 
 def _for_choosing(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
@@ -314,33 +273,6 @@ def _for_choosing(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         job=job_in(parsed.plain),
         near_water=near_water(parsed.plain),
     )
-
-
-def _steps(claims: Claims, told: Told, intent: str | None) -> tuple[str, ...]:
-    if intent == "rewet":
-        return ("apply",) if told.wet_kept == "sprayed" else ()
-    if intent in ("dried_early", "still_smells", "clean_only", "leave_off"):
-        return ()
-    if intent == "start":
-        return claims.done if claims.polarity == "claimed" else ()  # "start it with bleach, she is out already"
-    return claims.done if intent == "done" else claims.mentioned or claims.done
-
-
-def _stayed_wet(claims: Claims, told: Told, intent: str | None) -> bool | None:
-    if intent in ("dried_early", "clean_only"):
-        return False if told.dried else None
-    return claims.stayed_wet if intent == "done" else None
-
-
-def _openings(parsed: Parsed, asked: Asked) -> int | None:
-    """How many windows or doors are open; of what is told without a step, as `windows_told` has it."""
-    told = windows_told(parsed, asked.world)
-    return told if told is not None else openings_in(parsed.plain)
-
-
-def _wet(claims: Claims, told: Told) -> bool | None:
-    """Wet or not after the rinse; "dry, bit of bleach" tells both."""
-    return False if "dry" in claims.done and told.wet is None else told.wet
 
 
 def _when(parsed: Parsed, asked: Asked) -> SaidTime | None:

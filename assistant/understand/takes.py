@@ -46,6 +46,7 @@ _NEVER_GIVEN = frozenset(
         "stayed_wet",
         "too_early",
     }
+    | {"each"}
     | {"part", "smell", "wet", "start_over", "steps"}
 )
 """Slots that tell of an event, or of trouble with reading, and are never put into another question."""

@@ -62,4 +62,18 @@ class Neat:
     """Undiluted."""
 
 
+@dataclass(frozen=True, slots=True)
+class Scoops:
+    """What is measured with a tool that keeping.toml doesn't list: "two caps", "a 5 mil syringe"."""
+
+    tool: str
+    """ "cap", "spoon", "syringe" ..."""
+    holds: Amount | None = None
+    """A volume; None: it wasn't said."""
+    count: Fraction | None = None
+    """How many were poured; None: nothing was said of it, or it is asked."""
+    wanted: bool = False
+    """It is asked how many."""
+
+
 Mix: TypeAlias = SaidRatio | Percent | Ppm | Neat

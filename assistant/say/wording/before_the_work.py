@@ -8,7 +8,18 @@ from assistant.say.wording.plain import MOST_WORDS, capital, listed, span
 
 def told_first(line: Line, answer: Answer) -> Line:
     """The line after what comes before the work."""
-    return _while_loose(_while_rinsing(line, answer), answer)
+    return _with_others_noted(_while_loose(_while_rinsing(line, answer), answer), answer)
+
+
+def _with_others_noted(line: Line, answer: Answer) -> Line:
+    """The line with what else was told in the same breath: bottles that are noted, and those to be told of again."""
+    noted, again = answer.details.get("noted_too", ()), answer.details.get("tell_again", ())
+    told = f"{capital(listed(noted))}: noted." if noted else ""
+    told = f"{told} Tell me of the {listed(again)} again.".strip() if again else told
+    if not told:
+        return line
+    say = f"{line.say} {told}"
+    return Line(line.say if len(say.split()) > MOST_WORDS else say, f"{line.show or line.say}\n{told}")
 
 
 def _while_rinsing(line: Line, answer: Answer) -> Line:

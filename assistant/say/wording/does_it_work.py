@@ -124,11 +124,13 @@ def _as_mixed(answer: Answer) -> Line:
     if details["verdict"] == "works":
         time = f"keep it wet {minutes_said(wet.minutes)}" if wet.minutes is not None else "its label says how long"
         strength = f", {percent_said(details['percent'])}" if details["percent"] is not None else ""
-        say = f"Yes, as the {bottle.name} is mixed{strength}: {time}. {ask_vet}"
+        how = f"as the {bottle.name} is mixed" if bottle is not None else "at that mix"
+        say = f"Yes, {how}{strength}: {time}. {ask_vet}"
     elif not details["agent"].disinfects:
         say = f"No: {details['agent'].name} cleans, it doesn't disinfect. {_instead(answer)}"
     elif details["needs"] is not None and details["percent"] is not None and details["percent"] < details["needs"]:
-        weaker = f"the {bottle.name} is weaker, {percent_said(details['percent'])}"
+        which = f"the {bottle.name}" if bottle is not None else "that mix"
+        weaker = f"{which} is weaker, {percent_said(details['percent'])}"
         say = f"{percent_said(details['needs'])} worked; {weaker}. {ask_vet}"
     elif evidence.verdict == "fails":
         say = _no(answer, evidence)
@@ -160,7 +162,13 @@ def _unknown_product(answer: Answer) -> Line:
     return Line(f"I don't know what is{product}: read its label. Until then, don't mix it with anything.")
 
 
+def _unknown_germ(answer: Answer) -> Line:
+    germ = answer.details["germ"]
+    return Line(f"I have nothing on {germ}, so no strength and no time. Read your product's label, ask your vet.")
+
+
 LINES: Mapping[str, Callable[[Answer], Line]] = {
+    "does_it_work.unknown_germ": _unknown_germ,
     "does_it_work.works_on": _works_on,
     "does_it_work.as_mixed": _as_mixed,
     "does_it_work.only_cleans": _only_cleans,

@@ -10,9 +10,9 @@ from assistant.core.mixing.batch import Better
 from assistant.core.mixing.decay import Age
 from assistant.core.mixing.dilution import Mixed
 from assistant.core.mixing.measuring import Measured, Unmeasured
-from assistant.core.quantities.amounts import Amount, Mix, Percent, Ppm, SaidRatio
-from assistant.core.quantities.units import spoken
-from assistant.say.wording.amounts import number, said_mark, said_unmeasured, said_whole
+from assistant.core.quantities.amounts import Amount, Mix, Percent, Ppm, SaidRatio, Scoops
+from assistant.core.quantities.units import convert, spoken
+from assistant.say.wording.amounts import number, rounded, said_mark, said_unmeasured, said_whole
 from assistant.say.wording.plain import MOST_WORDS, capital, listed
 
 ALWAYS, HEARD, OFTEN, ROOM = range(4)
@@ -30,7 +30,9 @@ def said(details: Mapping[str, Any]) -> str:
     clauses = [
         (ALWAYS, f"{_first(details)}, {said_mix(details)}:"),
         (HEARD, _age(details)),
+        (OFTEN, _as_asked(details["in_unit"])),
         (OFTEN, _marks(details["measured"])),
+        (OFTEN, scooped(details)),
         (OFTEN, unmeasured(details) if not _in_two_steps(details["better"]) else ""),
         (OFTEN, _better(details["better"])),
         (HEARD, _short(details["short"])),
@@ -50,6 +52,34 @@ def _first(details: Mapping[str, Any]) -> str:
 def _in_two_steps(better: Better | None) -> bool:
     """Whether it takes two steps: then no room is left to say why."""
     return better is not None and better.two_steps is not None
+
+
+def _as_asked(in_unit: Amount | None) -> str:
+    """ "6.34 teaspoons", where it was asked in these; in mils it is told anyway."""
+    if in_unit is None or in_unit.unit in ("mL", "L"):
+        return ""
+    figures = rounded(in_unit.amount)
+    return f"{figures} {spoken(in_unit.unit, Fraction(figures))}."
+
+
+def scooped(details: Mapping[str, Any]) -> str:
+    """ "2.3 caps of 10 mils", "5 mil syringe twice full, then 2.5 mils"; empty where no such tool was spoken of."""
+    scoops: Scoops | None = details["scoops"]
+    if scoops is None or not details["mixed"].water.amount:
+        return ""
+    if scoops.holds is None:
+        return f"Say what a {scoops.tool} holds, and I count them." if scoops.wanted else ""
+    holds = convert(scoops.holds, "mL").amount
+    times = convert(details["mixed"].concentrate, "mL").amount / holds
+    each = said_whole(scoops.holds)
+    if scoops.tool == "syringe":
+        full, rest = int(times), Amount((times - int(times)) * holds, "mL")
+        if not full:
+            return f"the syringe of {each} to {rounded(rest.amount)}."
+        then = f", then {said_unmeasured(rest)}" if rest.amount else ""
+        return f"the syringe of {each} {_times(full)} full{then}."
+    counted = rounded(times)
+    return f"{counted} {scoops.tool if times == 1 else scoops.tool + 's'} of {each}."
 
 
 def _better(better: Better | None) -> str:

@@ -13,7 +13,7 @@ from assistant.core.mixing.measuring import Measured
 from assistant.core.quantities.amounts import SaidRatio
 from assistant.core.quantities.ratio import Ratio
 from assistant.say.wording.amounts import in_larger, rounded, shown, shown_part
-from assistant.say.wording.dose_said import fills, unmeasured
+from assistant.say.wording.dose_said import fills, scooped, unmeasured
 from assistant.say.wording.plain import capital, count
 
 
@@ -22,6 +22,7 @@ def shown_dose(details: Mapping[str, Any]) -> str:
     lines = [
         _sum(details),
         f"That is {shown(details['in_unit'])} {details['name']}." if details["in_unit"] is not None else "",
+        capital(scooped(details)),
         _reading(details),
         _marks(details["measured"]),
         _unmeasured(details),

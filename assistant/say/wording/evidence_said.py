@@ -55,7 +55,7 @@ def instead_said(offer: Offer | None) -> str:
     """What does work, and who decides: the second half of a "no"."""
     ask_vet = ASK_VET
     if offer is None:
-        return f"Nothing I have works there. {ask_vet}"
+        return f"Nothing I have surely works there. {ask_vet}"
     if offer.evidence is not None and offer.id == "heat":
         heat = heat_said(offer.evidence)
         return f"Heat worked: {heat}. {ask_vet}" if heat else f"Heat worked. {ask_vet}"

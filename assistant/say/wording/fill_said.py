@@ -13,7 +13,7 @@ from assistant.core.quantities.ratio import Ratio
 from assistant.core.quantities.units import spoken
 from assistant.core.record.state import Fill
 from assistant.say.wording.amounts import number, shown
-from assistant.say.wording.plain import capital, clock, clock_aloud, digits, listed
+from assistant.say.wording.plain import MOST_WORDS, capital, clock, clock_aloud, digits, listed
 from assistant.say.wording.reckoning import said_amount
 
 
@@ -165,8 +165,32 @@ def _met(answer: Answer) -> Line:
     return Line(say, "\n".join(shown_))
 
 
+def _mixed_each(answer: Answer) -> Line:
+    """Bottle, product and mix of each, where that is short enough to say; each in full on the screen."""
+    fills = answer.details["answers"]
+    full = "\n".join(_mixed(fill).show for fill in fills)
+    names = [capital(fill.details["bottle"].name) for fill in fills]
+    each = [
+        f"{name}: {fill.details['agent'].name}{mix_said(fill.details['wanted'], fill.details['ratio'])}."
+        for name, fill in zip(names, fills, strict=True)
+    ]
+    say = f"{' '.join(each)} Both noted." if len(each) == 2 else f"{' '.join(each)} All noted."
+    if any(_is_past(fill) for fill in fills):
+        past = [fill.details["bottle"].name for fill in fills if _is_past(fill)]
+        say = f"All noted, but past its time: {listed(past)}. Pour that away and mix it fresh."
+    if len(say.split()) > MOST_WORDS:
+        say = f"{capital(listed(fill.details['bottle'].name for fill in fills))}: noted."
+    return Line(say, full)
+
+
+def _is_past(answer: Answer) -> bool:
+    kept_until = answer.details["fill"].kept_until
+    return kept_until is not None and kept_until <= answer.details["now"]
+
+
 LINES: dict[str, Callable[[Answer], Line]] = {
     "shelf.mixed": _mixed,
+    "shelf.mixed_each": _mixed_each,
     "shelf.ready_mix": _ready_mix,
     "shelf.filled_which": _filled_which,
     "shelf.filled_with": _filled_with,

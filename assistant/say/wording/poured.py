@@ -23,9 +23,16 @@ def _strength(answer: Answer) -> Line:
         say = f"{rounded(percent)} percent, {parts}."
     else:
         say = f"{rounded(percent)} percent, {rounded(ppm)} parts per million: {parts}."
+    if details["again"] and details["poured"].concentrate is not None:
+        say = f"{say[:-1]}, {_said_sum(details['poured'])}."
     if details["too_strong"] is not None:
         say += " Too strong for a surface."
     return Line(say, "\n".join(_shown(details)))
+
+
+def _said_sum(poured: Any) -> str:
+    """Of a follow-up ("and forty?"): the amounts that it was taken for."""
+    return f"with {said_whole(poured.concentrate)} in {said_whole(poured.second)}"
 
 
 def _shown(details: Mapping[str, Any]) -> list[str]:
@@ -77,10 +84,15 @@ def _more_than_whole(answer: Answer) -> Line:
     return Line(f"{capital(part)} won't go in {whole}. How much was it, and in how much?")
 
 
+def _what_it_holds(answer: Answer) -> Line:
+    return Line(f"How much does the {answer.details['tool']} hold? Say it in mils.")
+
+
 LINES: Mapping[str, Callable[[Answer], Line]] = {
     "poured.strength": _strength,
     "poured.into_what": _into_what,
     "poured.how_much": _how_much,
+    "poured.what_it_holds": _what_it_holds,
     "poured.two_volumes": _two_volumes,
     "poured.more_than_whole": _more_than_whole,
 }

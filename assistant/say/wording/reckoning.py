@@ -117,6 +117,25 @@ def _read_ratio(answer: Answer) -> Line:
     return Line(say, "\n".join(lines))
 
 
+def _share(answer: Answer) -> Line:
+    details = answer.details
+    ratio: Ratio = details["ratio"]
+    part, name, ppm = rounded(details["part"]), details["name"], details["ppm"]
+    in_all = f"one part in {rounded(ratio.as_in[1], 4)} in all"
+    if details["percent"] is None:
+        say = f"{part} percent of the mix is {name}: {in_all}. How strong that is depends on the product."
+        return Line(say)
+    if details["wanted"] == "ppm" and ppm is not None:
+        return Line(f"{rounded(ppm)} parts per million, {rounded(details['percent'])} percent: {in_all}.")
+    strength = f"{rounded(details['percent'])} percent strong"
+    strength += f", {rounded(ppm)} parts per million" if ppm is not None else ""
+    return Line(f"{part} percent of the mix is {name}: {in_all}. That is {strength}.")
+
+
+def _share_of_what(answer: Answer) -> Line:
+    return Line("Of which product? Parts per million are of bleach, and depend on how strong it is.")
+
+
 def _two_ratios(answer: Answer) -> Line:
     first, second = answer.details["first"], answer.details["second"]
     one, other = rounded(first.as_in[1], 4), rounded(second.as_in[1], 4)
@@ -145,6 +164,8 @@ LINES: Mapping[str, Callable[[Answer], Line]] = {
     "reckoning.unlike": _unlike,
     "reckoning.one_at_a_time": _one_at_a_time,
     "reckoning.read_ratio": _read_ratio,
+    "reckoning.share": _share,
+    "reckoning.share_of_what": _share_of_what,
     "reckoning.two_ratios": _two_ratios,
     "reckoning.which_ratio": _which_ratio,
 }

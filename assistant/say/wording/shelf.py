@@ -21,7 +21,9 @@ def _rinsed_which(answer: Answer) -> Line:
 
 
 def _rinsed_out(answer: Answer) -> Line:
-    bottle = capital(answer.details["bottle"])
+    bottle = capital(listed(answer.details["bottles"]))
+    if len(answer.details["bottles"]) > 1:
+        return Line(f"{bottle}: rinsed out and pumped through, noted.")
     if answer.details["was_unknown"]:
         return Line(f"{bottle}: rinsed out and pumped through, noted. It no longer counts as an unknown mix.")
     held = listed(agent.name for agent in answer.details["held"])
@@ -180,6 +182,9 @@ def _stock_left(answer: Answer) -> Line:
     say = f"{said_unmeasured(told['left'])} of {name} left" if told["left"].amount else f"No {name} left, on my record"
     if told["fills_left"] is not None:
         say += f", {count(told['fills_left'], 'fill')} of the {told['bottle'].name}"
+    if told["told"]:
+        say += ", by my count. I can't change that: your settings file can."
+        return Line(say, "\n".join([say, "Write a new amount as left in keeping.toml.", *_left_shown(told)]))
     say += f". At this pace until {_day(told['runs_out'], told['now'])}." if told["runs_out"] is not None else "."
     return Line(say, "\n".join([say, *_left_shown(told)]))
 

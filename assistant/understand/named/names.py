@@ -151,6 +151,8 @@ class Names:
         while at < len(words):
             for length in range(min(self._longest, len(words) - at), 0, -1):
                 things = self._things.get(tuple(words[at : at + length]))
+                if length > 1 and words[at + length - 1] == "one" and _begins_number(words[at + length - 1 :]):
+                    continue  # "how much for yellow one in 32"
                 if things and not self._stands_for_else(words, at, length, things):
                     found.append(Mention(_strongest(things), " ".join(words[at : at + length]), at, at + length))
                     at += length
@@ -174,6 +176,16 @@ class Names:
         ):
             return False
         before = words[at - 1] if at else ""
+        if after == "one" and _begins_number(words[at + 1 :]):
+            after = ","  # "for yellow one in 32"
+        if (
+            before in _FILLS
+            and (after in _AFTER_FILLED or (after,) in self._things)
+            and any(thing.kind == "bottle" for thing in things)
+        ):
+            return words[at] in _NEVER_ALONE  # "filled yellow bleach one in 32"
+        if words[at] == "clear" and before in _INTO and after in ("", "?", ".", "with", "and"):
+            return all(thing.kind != "bottle" for thing in things)  # "what's in clear", "filled clear with alcohol"
         if words[at] in _NEVER_ALONE:
             return True
         if self._is_put_on(words, at):
@@ -182,12 +194,24 @@ class Names:
             return True
         if before in _BEFORE_A_COLOUR or (before in ("the", "my") and at > 1 and words[at - 2] in _BEFORE_A_COLOUR):
             return False
+        if before == "it" and at > 1 and words[at - 2] in ("make", "made", "do") and not after:
+            return all(thing.kind != "bottle" for thing in things)  # "no, make it yellow"
+        if (
+            before in _AFTER_ANOTHER
+            and set(words[:at]) & _OF_A_FILL
+            and any(thing.kind == "bottle" for thing in things)
+        ):
+            return False  # "filled yellow with bleach and pink with chlorhexidine", "rinsed out green"
+        if before in ("is", "are") and at == 1 and any(thing.kind == "bottle" for thing in things):
+            return False  # "is yellow still good"
         if words[0] in ("start", "begin", "starting") and not after and any(thing.kind == "bottle" for thing in things):
             return False  # "start river tank yellow"
         if before in _BEFORE_A_BOTTLE and any(thing.kind == "bottle" for thing in things):
             return False  # "made the pink up last night", "doing a fresh yellow"
         opens = at == 0 and after in ("'s", "has")
-        return not (opens or (len(words) <= _SHORT and before in ("", "the", "my", "no", "and")))
+        return not (
+            opens or (len(words) <= _SHORT and before in ("", "the", "my", "no", "and", "sorry", "meant", "actually"))
+        )
 
     def _is_put_on(self, words: list[str], at: int) -> bool:
         """ "Sprayed the green on it", "the rest of the green", "green and yellow": a colour that is a bottle."""
@@ -303,6 +327,7 @@ _AFTER_A_NAME = frozenset(
         "with",
         "at",
         "now",
+        "still",
         "then",
         "yet",
         "and",
@@ -312,6 +337,15 @@ _AFTER_A_NAME = frozenset(
         *("to", "tomorrow", "will", "would", "should", "can", "did", "does", "since", "before", "after", "or", "got"),
     }
 )
+_AFTER_ANOTHER = frozenset({"and", ",", "plus", "out", "or"})
+_OF_A_FILL = frozenset(
+    {"filled", "refilled", "fill", "mixed", "topped", "made", "put", "poured", "rinsed", "flushed", "emptied", "washed"}
+)
+_FILLS = frozenset({"fill", "filled", "refilled"})
+_AFTER_FILLED = NUMBER_WORDS | frozenset(
+    {"fresh", "freshly", "an", "a", "about", "around", "half", "ages", "first", "over", "full", "halfway", "too"}
+)
+_INTO = frozenset({"in", "into", "fill", "filled", "refilled"})
 _BEFORE_A_BOTTLE = frozenset({"the", "my", "that", "this", "fresh", "new", "full", "of", "made", "flushed", "rinsed"})
 """Words before a colour that is a bottle's, wherever in a sentence it stands."""
 _PUT_ON = words_of(
@@ -325,6 +359,7 @@ _PUT_ON = words_of(
 """Verbs after which a bottle's colour is that bottle."""
 _BEFORE_A_COLOUR = frozenset(
     {
+        "both",
         "then",
         "in",
         "into",

@@ -216,7 +216,12 @@ _SETTINGS: tuple[tuple[tuple[str, str], Pattern], ...] = (
 
 def setting_in(plain: str) -> tuple[str, str] | None:
     """A setting that is named: what a gallon or a colon means."""
+    if _WHICH_OF_BOTH.search(plain):
+        return None  # "are you using US or imperial": neither is wanted
     return next((setting for setting, pattern in _SETTINGS if pattern.search(plain)), None)
+
+
+_WHICH_OF_BOTH = Pattern(r"\b(?:us|american|imperial|british|uk) or (?:us|american|imperial|british|uk)\b")
 
 
 def racks_in(plain: str, household: Household) -> tuple[str, ...]:

@@ -97,6 +97,9 @@ class _Search(UnitReader):
             return None
         if self.word(at + 1) == "second" and self.word(at + 2) in ("window", "door", "opening"):
             return None  # "a second window" is no time
+        as_a = self.word(at - 1) in ("as", "in", "to", "into")
+        if as_a and self.words[at] in ("a", "an") and self.word(at + 1) in ("percent", "percentage", "%"):
+            return None  # "one in 32 as a percentage": a way to say it, and no strength
         if (
             number is None
             and self.words[at] in ("a", "an", "per")

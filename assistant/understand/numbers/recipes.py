@@ -85,7 +85,8 @@ def _recipe_joint(text: UnitReader, at: int, straight: bool) -> tuple[RatioWord,
         return "in", at + 2, False
     if straight and word in ("a", "an", "each", "every"):
         return "colon", at + 1, False
-    if straight and word.isalpha() and text.unit(at) is not None:
+    if straight and word.isalpha() and word not in ("cup", "cups") and text.unit(at) is not None:
+        # "a 50 mil cup" is a cup of that size
         return "colon", at, False  # "oz/gal"
     return None
 

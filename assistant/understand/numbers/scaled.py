@@ -8,6 +8,7 @@ from typing import Any
 
 from assistant.contract import Reading, Slots, World
 from assistant.core.quantities.amounts import Amount, Percent, Ppm, SaidRatio
+from assistant.understand.numbers.poured_again import poured_times
 from assistant.understand.text.patterns import Pattern
 
 _PART = r"half|twice|double|triple|a quarter|a third|three times|two thirds|three quarters"
@@ -54,6 +55,8 @@ def scaled(factor: Factor, before: Reading, world: World) -> Slots | None:
     bottle is half a bottle of the same mix.
     """
     slots = before.slots
+    if before.intent == "mix_strength" and not factor.of_strength:
+        return poured_times(slots, factor.times)
     if factor.of_strength:
         return _of_strength(factor.times, slots)
     if len(slots.volumes) == 1:

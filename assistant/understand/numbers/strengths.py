@@ -36,6 +36,9 @@ def _stock_strength(parsed: Parsed, found: Sequence[Found]) -> Found | None:
     percents = [one for one in found if isinstance(one.value, Percent)]
     if not percents:
         return None
+    wanted = [one for one in percents if _WANTED.search(_before(parsed, one))]
+    if len(percents) == 2 and len(wanted) == 1 and _product_behind(parsed, percents[1 - percents.index(wanted[0])]):
+        return next(one for one in percents if one is not wanted[0])  # "2 percent chlorhexidine down to 4"
     marked = [one for one in percents if _is_of_stock(parsed, one, others=len(found) > 1)]
     if marked:
         return max(marked, key=_size)
@@ -44,16 +47,25 @@ def _stock_strength(parsed: Parsed, found: Sequence[Found]) -> Found | None:
     return None
 
 
+_WANTED = Pattern(r"\b(?:down to|up to|to|to (?:make|get|reach))(?: a| about| around)*$")
+
+
+def _before(parsed: Parsed, one: Found) -> str:
+    return " ".join(token.text for token in parsed.tokens[max(0, one.start - 4) : one.start])
+
+
+def _product_behind(parsed: Parsed, one: Found) -> bool:
+    return any(mention.start == one.end and mention.things[0].kind in ("agent", "stock") for mention in parsed.mentions)
+
+
 def _size(one: Found) -> Fraction:
     return one.value.percent if isinstance(one.value, Percent) else Fraction(0)
 
 
 def _is_of_stock(parsed: Parsed, one: Found, others: bool) -> bool:
     """ "from six percent bleach", "my 6 percent bleach"; beside another strength or ratio, "6 percent bleach"."""
-    before = " ".join(token.text for token in parsed.tokens[max(0, one.start - 4) : one.start])
-    product = any(
-        mention.start == one.end and mention.things[0].kind in ("agent", "stock") for mention in parsed.mentions
-    )
+    before = _before(parsed, one)
+    product = _product_behind(parsed, one)
     if before.endswith(" is") and any(
         mention.end == one.start - 1 and mention.things[0].kind in ("agent", "stock") for mention in parsed.mentions
     ):

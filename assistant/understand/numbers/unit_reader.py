@@ -8,7 +8,15 @@ from rapidfuzz import fuzz, process
 
 from assistant.core.quantities.quantity import BadQuantity, Gallon, read_unit
 from assistant.understand.numbers.spoken_numbers import NUMBER_WORDS
-from assistant.understand.numbers.unit_words import LONG_UNITS, LONGEST_UNIT, NO_UNIT, SAID, SLIPPED_UNIT
+from assistant.understand.numbers.unit_words import (
+    ENDS_A_UNIT,
+    LONG_UNITS,
+    LONGEST_UNIT,
+    NO_UNIT,
+    SAID,
+    SLIPPED_UNIT,
+    SYSTEM_WORDS,
+)
 from assistant.understand.text.words import Token
 
 
@@ -46,11 +54,24 @@ class UnitReader:
                 spelling = raw if raw in ("ML", "Ml", "T", "t") else spelling
             spelling = SAID.get(spelling, spelling)
             try:
-                return read_unit(spelling, gallon or self._gallon), at + length
+                return self._of_its_system(spelling, read_unit(spelling, gallon or self._gallon), at + length)
             except BadQuantity as bad:
                 if strict and spelling in ("ML", "Ml", "T", "t"):
                     raise BadQuantity(bad.given, bad.why, bad.fix) from bad
         return self._slipped_unit(at)
+
+    def _of_its_system(self, spelling: str, unit: str, end: int) -> tuple[str, int]:
+        """The unit with the system that is named behind it: "2 pints imperial", "a gallon, UK"."""
+        at = end + (self.word(end) == ",")
+        system = SYSTEM_WORDS.get(self.word(at))
+        if system is None or not unit.startswith(("US ", "imp ")) or at in self.taken:
+            return unit, end
+        if self.word(at) == "us" and not (self.tokens[at].raw.isupper() or self.word(at + 1) in ENDS_A_UNIT):
+            return unit, end  # "do the two pints us lot need"
+        try:
+            return read_unit(spelling, system), at + 1
+        except BadQuantity:
+            return unit, end
 
     def _letter_is_unit(self, at: int) -> bool:
         """A lone letter is a unit only right behind a figure: "25 C", "10m", never "one in"."""

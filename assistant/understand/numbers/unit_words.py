@@ -82,6 +82,8 @@ SYSTEM_WORDS: dict[str, Gallon] = {
     **dict.fromkeys(("us", "american"), "US"),
     **dict.fromkeys(("imp", "imperial", "british", "uk"), "imperial"),
 }
+# What may follow "us" behind a unit, where it is a country and nobody.
+ENDS_A_UNIT = frozenset({"", ",", ".", "?", "!", "in", "to", "into", "is", "at", "of", "as", "please"})
 # What a volume may be the size of: "in a litre bottle" is no recipe.
 HOLDERS = frozenset(
     {"bottle", "bottles", "jug", "bucket", "sprayer", "spray", "tub", "container", "syringe", "cup", "beaker", "can"}

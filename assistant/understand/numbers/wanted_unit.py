@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+
+from assistant.core.quantities.amounts import Amount
 from assistant.core.quantities.quantity import Gallon
 from assistant.understand.numbers.unit_reader import UnitReader
 from assistant.understand.numbers.unit_words import SYSTEM_WORDS
@@ -19,6 +22,8 @@ def wanted_unit(parsed: Parsed, gallon: Gallon) -> str | None:
     taken = frozenset(place for one in parsed.amounts.found for place in range(one.start, one.end))
     text = UnitReader(parsed.tokens, gallon, taken)
     for at, word in enumerate(text.words):
+        if word == "what" and text.word(at + 1) in ("percent", "percentage"):
+            return "%"
         if text.words[at : at + 2] in (["how", "many"], ["how", "much"]) or word in _BEFORE:
             begin = at + 2 if word == "how" else at + 1
             begin += text.word(begin) in ("the", "a", "an")
@@ -28,3 +33,22 @@ def wanted_unit(parsed: Parsed, gallon: Gallon) -> str | None:
             if unit is not None and (word == "how" or unit[1] - begin > 1 or text.word(begin) not in SYSTEM_WORDS):
                 return unit[0]
     return None
+
+
+_OPENS = frozenset(
+    {"what", "is", "how", "much", "big", "the", "a", "an", "one", "convert", "turn", "'s", "so", "and", "ok"}
+)
+
+
+def one_of_a_unit(parsed: Parsed, gallon: Gallon) -> Amount | None:
+    """ "Imperial gallon in litres": one of it; None: the text doesn't begin with a unit to be turned into another."""
+    text = UnitReader(parsed.tokens, gallon, frozenset())
+    at = next((at for at, word in enumerate(text.words) if word not in _OPENS), len(text.words))
+    unit = text.unit(at)
+    if unit is None or text.word(unit[1]) not in _BEFORE or text.unit(unit[1] + 1) is None:
+        return None
+    return (
+        None
+        if text.word(unit[1] - 1).endswith("s") and text.word(unit[1] - 1) != "us"
+        else Amount(Fraction(1), unit[0])
+    )

@@ -16,7 +16,7 @@ from assistant.understand.text.patterns import Pattern
 
 _BARE = Pattern(
     r"^(?:(?:ok|right|done|all|it is|that is|that 's|it 's|got it|and|now|i|have|just|yes|so|well|great|there) ?,? ?)*"
-    r"(?:filled|mixed|made up|topped up|refilled|poured|poured in|made|mixed up|filled up)"
+    r"(?:filled|mixed|made up|topped up|topped(?= it| that)|refilled|poured|poured in|made|mixed up|filled up)"
     r"(?: (?:it|that|them|up|in|now|then|the|bottle|BOTTLE|for today|and shaken|,|too|all))*$"
 )
 _TIME_LAST = Pattern(
@@ -65,7 +65,8 @@ _ONE_PRODUCT = Pattern(r"\b(?:AGENT|STOCK)\b")
 
 def tells(plain: str) -> bool:
     """One bottle was filled with one product, in plain words: it is a fill, even where the two must not meet."""
-    return len(_ONE_PRODUCT.findall(plain)) <= 1 and _TELLS.search(plain) is not None and may_be_fill(plain)
+    told = _TELLS.search(plain) or _WRONG_INTO.search(plain)
+    return len(_ONE_PRODUCT.findall(plain)) <= 1 and told is not None and may_be_fill(plain)
 
 
 def put_into(plain: str) -> bool:
@@ -83,6 +84,11 @@ _PUT_INTO = Pattern(
     r"(?:put|poured|added|tipped|squirted|bunged|chucked|popped|measured)\b(?: \S+){0,5}? (?:AGENT|STOCK|MIX|VOLUME)"
     r"(?: \S+){0,4}? in(?:to)? (?:the |my |this |that )?BOTTLE\b"
 )
+_WRONG_INTO = Pattern(
+    r"\b(?:used|put|poured|got|tipped|added)(?: in)? (?:the |a )?wrong (?:\w+ )?(?:in|into|for) (?:the |my )?BOTTLE\b"
+    r".*\b(?:AGENT|STOCK)\b"
+)
+""" "I used the wrong concentrate in yellow, vinegar": that is what went in."""
 _EMPTIED = Pattern(r"\b(?:empt(?:y|ied|ying)|tipped|poured|drained|used|threw|chucked|dumped)\b")
 _RINSED = Pattern(r"\b(?:rins\w*|wash\w*|flush\w*|swill\w*|pump\w*|clean\w*|scrub\w*|sluic\w*|through)\b")
 
@@ -95,6 +101,18 @@ def poured_into_it(plain: str, world: World) -> str | None:
     if _POURED_IN.search(plain) is None or "more" in plain or not may_be_fill(plain):
         return None
     return bottle_of_before(world)
+
+
+def filled_it(plain: str, world: World) -> str | None:
+    """The bottle of the turn before, where "it" is said to have been filled; None: none, or a dose was just told.
+
+    After a dose what went in is the dose's (`of_the_dose`).
+    """
+    if _FILLED_IT.match(plain) is None or not may_be_fill(plain):
+        return None
+    last = world.talk.last
+    of_a_dose = last is not None and last.intent in DOSES and bare_fill(plain)
+    return None if of_a_dose else bottle_of_before(world)
 
 
 def rinsed_out_too(plain: str, world: World) -> str | None:
@@ -113,18 +131,47 @@ def bottle_of_before(world: World) -> str | None:
 
 
 _RINSED_IT = Pattern(
-    r"^(?:(?:ok|right|i|have|and|so|now|just|yes|well|then|also) ,? ?)*(?:rinsed|washed|flushed|emptied|swilled)"
+    r"^(?:(?:ok|right|i|have|and|so|now|just|yes|well|then|also) ,? ?)*(?:(?:rinsed|washed|flushed|emptied|swilled)"
     r"(?: and (?:rinsed|washed|flushed))? (?:it|that|that one|the bottle) (?:out|through)\b"
+    r"|(?:emptied|drained) (?:it|that|that one|the bottle)$"
+    r"|(?:poured|tipped|chucked|threw|dumped) (?:it|that|the rest|the lot|it all|all of it)(?: of it)? (?:out|away)$)"
 )
 
 
 _OF_A_BOTTLE = frozenset(
-    {"mixed", "in_bottle", "dose", "top_up", "still_good", "stock_left", "rinsed_out", "mix_strength"}
+    {"mixed", "in_bottle", "dose", "top_up", "still_good", "stock_left", "rinsed_out", "mix_strength", "pour_away"}
+)
+_FILLED_IT = Pattern(
+    r"^(?:(?:ok|right|i|have|and|so|now|just|yes|well|then|also) ,? ?)*"
+    r"(?:filled|refilled|made|topped|mixed) (?:it|that)(?: up| again| fresh| afresh| back up| now)*"
+    r"(?: with (?:the |some |fresh |my )*(?:MIX )?(?:AGENT|STOCK))?(?: at)?"
+    r"(?: MIX)?(?: again| fresh| now| too)*$"
 )
 _POURED_IN = Pattern(
     r"\b(?:poured|put|added|tipped|chucked|squirted|dumped|splashed|dropped|mixed|got)(?: \S+){0,3}? (?:AGENT|STOCK)"
     r"(?: \w+){0,2}? (?:in|into|to) (?:it|that|there|that one|this one|the same (?:one|bottle)|the bottle)\b"
     r"|\b(?:poured|put|added|tipped|chucked|dumped) (?:in|it in|into it) (?:some |a bit of |the )?(?:AGENT|STOCK)\b"
+)
+
+
+def was_rinsed_first(plain: str) -> bool | None:
+    """ "I rinsed it first", "I didn't rinse it", when it was asked whether it was; None: neither is said."""
+    plain = plain.strip(" .!,")
+    if _NEVER_RINSED.fullmatch(plain) is not None:
+        return False
+    return True if _WAS_RINSED.fullmatch(plain) is not None else None
+
+
+_NEVER_RINSED = Pattern(
+    r"(?:(?:no|nope|oh|sorry|i|we|it|but) ,? ?)*(?:did not|have not|had not|was not|never|forgot to|not)"
+    r"(?: been| was)? ?(?:rins\w+|wash\w+|flush\w+|empt\w+)?"
+    r"(?: (?:it|that|out|through|first|before|at all|the bottle))*"
+)
+
+_WAS_RINSED = Pattern(
+    r"(?:(?:yes|yeah|yep|i|we|it|was|had been|have|had|did|of course|already|always|ok|well) ,? ?)*"
+    r"(?:rinsed|washed|flushed|emptied and rinsed|swilled|cleaned)(?: (?:it|that|out|through|first|before|beforehand"
+    r"|properly|well|of course|yes|twice|the bottle|and|pumped|it|already))*"
 )
 
 
@@ -256,7 +303,7 @@ def before_it_is_put_right(world: World) -> Reading | None:
     None: the turn before recorded none, or topped one up, whose older fill isn't known any more.
     """
     last, before = world.talk.last, world.talk.last_reading
-    if last is None or before is None or last.intent != "mixed" or before.intent != "mixed":
+    if last is None or before is None or last.intent != "mixed" or before.intent != "mixed" or before.slots.each:
         return None
     if last.outcome is not Outcome.ANSWER or not last.values.get("recorded") or before.slots.topped_up:
         return None

@@ -31,6 +31,26 @@ _FOR_A_PART = Pattern(
     "BOTTLE",
 )
 """ "How much for a quarter of the yellow one?" """
+_MADE_IN = Pattern(
+    r"(?:and |so |my |the |what about |how about )*(?:AGENT|STOCK)(?: that was| was)? (?:made|bought|opened|dated|from)"
+    r"(?: in)? (?:january|february|march|april|may|june|july|august|september|october|november|december)\b"
+)
+""" "Bleach made in March 2025": how strong it is by now; nothing was mixed."""
+_IS_IT_NEEDED = Pattern(
+    r"(?:(?:so|and|but|ok) )*(?:is|are) (?:the |all )?DURATION (?:really |actually |all )*"
+    r"(?:needed|necessary|required)\b"
+)
+_WHICH_MIX = Pattern(
+    r"(?:so |and |ok )*(?:what|which) (?:ratio|dilution|mix|strength|concentration)(?: should| do| must| shall| would)?"
+    r"(?: i| we)?(?: use| mix| make| need| want)?(?: it| them)?(?: up)? (?:for|of|with|at) (?:the |my )?"
+    r"(?:AGENT|STOCK|BOTTLE) ?\??$"
+)
+""" "What ratio should I use for bleach?": how it is mixed, not what to wear."""
+_INTO_ANOTHER_UNIT = Pattern(
+    r"(?:(?:what is|how much is|how big is|convert|what 's) )?(?:an? |one |the )?(?:imperial|us|uk|british|american)"
+    r" (?:gallon|pint|quart|fluid ounce|fl oz|ounce|cup)(?: is)? (?:in|to|into|as) \w+"
+)
+""" "Imperial gallon in litres": no change of the setting."""
 _BEGINS = Pattern(
     r"(?:^|^.*[,.;] (?:so |and |then )*)(?:(?:ok|so|right|now|let us|i will|i am going to|going to|please|can you"
     r"|and|hey) ,? ?)*(?:start|begin"
@@ -53,6 +73,14 @@ def told_by_rule(plain: str, household: Household) -> str | None:
         return "mix_strength"
     if _FOR_A_PART.match(plain):
         return "dose"
+    if _MADE_IN.match(plain):
+        return "bleach_now"
+    if _IS_IT_NEEDED.match(plain):
+        return "hold_time"
+    if _WHICH_MIX.match(plain):
+        return "dose"
+    if _INTO_ANOTHER_UNIT.match(plain):
+        return "convert"
     if is_to_be_added(plain):
         return "add"
     if tub_told(plain) or asks_who_is_out(plain):
