@@ -94,7 +94,9 @@ def may_be(intent: str, parsed: Parsed, claims: Claims, chance: float = 0.0) -> 
     if intent == "splash":
         return bool(words & HURT)
     if intent == "hush":
-        named = any(word[0] == "{" for word in words) or bool(words & {"window", "door", "lid"})
+        named = any(word[0] == "{" and word != "{duration}" for word in words) or bool(
+            words & {"window", "door", "lid"}
+        )
         return len(words) <= (6 if chance < LIKELY else 10) and not named
     if intent == "tub":
         return bool(words & ASKS_WHO)

@@ -54,6 +54,15 @@ Found = tuple[str | None, float]
 """A question and its confidence; None: no question."""
 
 
+_BEGINS_AS_ASKED = Pattern(
+    r"(?:so |and |but |ok )*(?:for |at |in |by |about |since )?(?:what|how|which|when|where|why)\b"
+)
+_ENDS_AS_ASKED = Pattern(
+    r"[,.;!] (?:so |and |but |then |now )*(?:how (?:much|long|many|strong|old|soon)|what|which|when|where|can i"
+    r"|may i|should i|is it)\b[^.;!]*$"
+)
+
+
 class OwnQuestion:
     """Finds the question of a turn that stands by itself. Built once from the questions."""
 
@@ -82,7 +91,8 @@ class OwnQuestion:
             return "done", max(chances["done"], 0.9)
         if says_it_dried(look):
             return None
-        if claims.polarity == "not yet" and not claims.done and openings_in(plain) is not None and is_told(plain):
+        under_way = claims.polarity == "not yet" and not claims.done and openings_in(plain) is not None
+        if under_way and is_told(plain) and not _BEGINS_AS_ASKED.match(plain):
             return "done", 0.9  # "window's open, it's drying"
         if claims.polarity in ("asked", "not yet") and not claims.done:
             if _another_question(look):
@@ -91,6 +101,14 @@ class OwnQuestion:
         # What is said to be sprayed stays a claim: that it touched a surface must not be lost.
         if claims.done and "apply" not in claims.done and (_another_question(look) or _on_another_day(look)):
             return None
+        if (
+            claims.done
+            and not _under_way(look)
+            and not look.parsed.mentions
+            and _ENDS_AS_ASKED.search(plain)
+            and _another_question(look)
+        ):
+            return None  # "I've just bleached two tanks, so how long does the room want airing"
         if claims.done and only_partly(plain):
             return "status", 0.9
         if claims.done == ("move out",) and look.top == "tub" and is_told(plain) and _waits_to_be_moved(look):
@@ -105,7 +123,7 @@ class OwnQuestion:
             return ("done", max(chances["done"], 0.9)) if sure and wins else None
         told = (look.top == "air_time" and chances["done"] >= 0.25) or _tells_while_open(look)
         opened = openings_in(plain) is not None and (told or look.top in ("done", "hush", OUTSIDE))
-        if (opened or bare_done(plain)) and not plain.endswith("?"):
+        if (opened or bare_done(plain)) and not plain.endswith("?") and not _BEGINS_AS_ASKED.match(plain):
             return "done", max(chances["done"], 0.9)
         return None
 

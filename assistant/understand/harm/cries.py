@@ -211,7 +211,7 @@ _A_HAND = Pattern(
 
 def _of_people(text: str) -> bool:
     """Somebody is spoken of, and no animal."""
-    return SOMEONE.search(text) is not None and not re.search(rf"\b(?:{ANIMAL}|ENCLOSURE)\b", text)
+    return SOMEONE.search(text) is not None and not re.search(rf"\b(?:{ANIMAL}|ENCLOSURE|vet)\b", text)
 
 
 def _is_wish(text: str) -> bool:

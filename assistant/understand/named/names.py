@@ -112,7 +112,7 @@ class Names:
                 self._add(Thing("bottle", bottle.name, weak=True), f"{bottle.name}s")
             for colour in filter(None, {bottle.colour}):
                 self._add(Thing("bottle", bottle.name, weak=True), f"{colour} bottle", f"{colour} one", colour)
-                sprays = (f"{colour} {said}" for said in ("spray", "spray bottle", "stuff", "mix"))
+                sprays = (f"{colour} {said}" for said in ("spray", "spray bottle", "sprayer", "stuff", "mix"))
                 self._add(Thing("bottle", bottle.name, weak=True), *sprays)
         for stock in household.stocks:
             self._add(Thing("stock", stock.name), stock.name, *stock.also)

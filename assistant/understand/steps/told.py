@@ -31,10 +31,13 @@ _EARLY = Pattern(
     r" to|meant to|have)?\b|\bbefore time\b"
     r"|\bahead of (?:its )?time\b"
     r"|\b(?:too|way too|so) (?:early|soon|fast|quick|quickly)\b|\bdried early\b|\bearly\b"
-    r"|\bdid not (?:even )?(?:stay|keep|remain|last)\b|\bhas not stayed wet\b|\bdidnt stay\b",
+    r"|\bdid not (?:even )?(?:stay|keep|remain|last)\b|\bhas not stayed wet\b|\bdidnt stay\b"
+    r"|\bnot (?:had|got|done|served) (?:its|the|his|all its|all the) (?:full |whole )?"
+    r"(?:time|minutes|DURATION|NUMBER)\b",
 )
 _DRIED = Pattern(
-    r"\bdried (?:out|up|off|early|too|so|way|before|already|again|on me|on us|ahead)\b"
+    r"\bdried off (?:on (?:me|us)|already|too|before|early)\b"
+    r"|\bdried (?:out|up|off|early|too|so|way|before|already|again|on me|on us|ahead)\b"
     r"|\b(?:it|that|this|ENCLOSURE|surface|spray|film|AGENT|everything|some of it|half of it|part of it|the lot)"
     r"(?: is| has| 's| have)?(?: all| gone| just| now| already| completely)* dried\b(?! (?:it|off with|with|the|that"
     r"|this|him|her))"

@@ -54,13 +54,15 @@ _TOKEN = re.compile(
 )
 _BETWEEN_WORDS = re.compile(r"(?<=[^\W\d_])[-/](?=[^\W\d_])")
 
+_SPOONS = re.compile(r"\b(table|tea|tee)[ -]spoon", re.IGNORECASE)
+"""Measures that are written in two words."""
 _ENDINGS = {"re": "are", "ve": "have", "ll": "will", "d": "would", "m": "am"}
 _OPEN_S = frozenset({"he", "she", "it", "that", "there", "what", "where", "how", "who", "here", "when", "everything"})
 
 
 def tokens_of(text: str) -> tuple[Token, ...]:
     """The words, numbers and signs of a text, in order."""
-    plain = _BETWEEN_WORDS.sub(" ", text.translate(_SIGNS))
+    plain = _SPOONS.sub(r"\1spoon", _BETWEEN_WORDS.sub(" ", text.translate(_SIGNS))).replace("teespoon", "teaspoon")
     found: list[Token] = []
     end = -1
     for match in _TOKEN.finditer(plain):
