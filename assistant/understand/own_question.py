@@ -101,13 +101,7 @@ class OwnQuestion:
         # What is said to be sprayed stays a claim: that it touched a surface must not be lost.
         if claims.done and "apply" not in claims.done and (_another_question(look) or _on_another_day(look)):
             return None
-        if (
-            claims.done
-            and not _under_way(look)
-            and not look.parsed.mentions
-            and _ENDS_AS_ASKED.search(plain)
-            and _another_question(look)
-        ):
+        if claims.done and not _of_a_clean(look) and _ENDS_AS_ASKED.search(plain) and _another_question(look):
             return None  # "I've just bleached two tanks, so how long does the room want airing"
         if claims.done and only_partly(plain):
             return "status", 0.9
@@ -222,6 +216,11 @@ def _waits_to_be_moved(look: Look) -> bool:
 
 def _under_way(look: Look) -> bool:
     return any(is_open(round_) for round_ in look.world.state.rounds.values())
+
+
+def _of_a_clean(look: Look) -> bool:
+    """A clean is open, or an enclosure is named: what is told of a step then must not be lost."""
+    return _under_way(look) or not {"ENCLOSURE", "ANIMAL"}.isdisjoint(look.parsed.plain.split())
 
 
 def _tells_while_open(look: Look) -> bool:

@@ -54,6 +54,8 @@ _TOKEN = re.compile(
 )
 _BETWEEN_WORDS = re.compile(r"(?<=[^\W\d_])[-/](?=[^\W\d_])")
 
+_HAD = re.compile(r"'d (?=(?:(?:not|never|just|already) )*(?:had|been|got|gone|done)\b)", re.IGNORECASE)
+""" "It'd not had its time" """
 _SPOONS = re.compile(r"\b(table|tea|tee)[ -]spoon", re.IGNORECASE)
 """Measures that are written in two words."""
 _ENDINGS = {"re": "are", "ve": "have", "ll": "will", "d": "would", "m": "am"}
@@ -62,7 +64,8 @@ _OPEN_S = frozenset({"he", "she", "it", "that", "there", "what", "where", "how",
 
 def tokens_of(text: str) -> tuple[Token, ...]:
     """The words, numbers and signs of a text, in order."""
-    plain = _SPOONS.sub(r"\1spoon", _BETWEEN_WORDS.sub(" ", text.translate(_SIGNS))).replace("teespoon", "teaspoon")
+    text = _HAD.sub(" had ", text.translate(_SIGNS))
+    plain = _SPOONS.sub(r"\1spoon", _BETWEEN_WORDS.sub(" ", text)).replace("teespoon", "teaspoon")
     found: list[Token] = []
     end = -1
     for match in _TOKEN.finditer(plain):
