@@ -15,6 +15,7 @@ from assistant.understand.look import ENOUGH, Look, words_of
 from assistant.understand.matching.learning import OUTSIDE
 from assistant.understand.may_be import LOOKS_BACK, is_told, may_be
 from assistant.understand.named.left_out import before_the_left_out
+from assistant.understand.named.names import HOMES
 from assistant.understand.named.openings import openings_in
 from assistant.understand.steps import fills
 from assistant.understand.steps.claimed_steps import WORDS as CLAIM_WORDS
@@ -220,7 +221,7 @@ def _under_way(look: Look) -> bool:
 
 def _of_a_clean(look: Look) -> bool:
     """A clean is open, or an enclosure is named: what is told of a step then must not be lost."""
-    return _under_way(look) or not {"ENCLOSURE", "ANIMAL"}.isdisjoint(look.parsed.plain.split())
+    return _under_way(look) or not (HOMES | {"ENCLOSURE", "ANIMAL"}).isdisjoint(look.parsed.plain.split())
 
 
 def _tells_while_open(look: Look) -> bool:

@@ -40,7 +40,7 @@ BY_EAR = 55.0
 BY_EAR_LONG = 45.0
 """The same for a long one, which hardly sounds like another by chance: "kworanteen" and "quarantine" 50."""
 _LONG = 8
-_NEAREST = 60
+_NEAREST = 200
 SLIPPED_END = 85.0
 """The same for the word that a name ends in: "botle" and "bottel" for bottle 91 and 83, "battle" 83."""
 _ENDS = tuple(sorted(word for word in CONTAINERS | HOMES | TOOLS if len(word) > _SHORTEST))

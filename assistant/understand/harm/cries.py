@@ -87,7 +87,7 @@ def cry_in(text: str) -> Cry | None:
         return Cry("splash", "eye" if re.search(r"\beyes?\b", text) else "skin", "animal")
     if _HEAD.search(text):
         return Cry("splash", "lungs", "person")
-    if _WOULD_IT_HURT.search(text) or its_home_is_done(text):
+    if _WOULD_IT_HURT.search(text) or its_home_is_done(text) or _MIX_IS_MADE.search(text):
         return None
     if _IN_ITS_EYE.match(text):
         return Cry("splash", "eye", "animal")
@@ -115,6 +115,15 @@ def cry_in(text: str) -> Cry | None:
     return splashed or _by_parts(text)
 
 
+_MIX_IS_MADE = Pattern(
+    r"\bhow much (?:of )?(?:the |my )?(?:concentrate|AGENT|STOCK|bleach"
+    r"|stuff)\b(?: \S+){0,5} to make (?:up )?(?:a |an |it )?(?:up )?(?:to )?MIX\b(?! (?:for|on) (?:his|her|its"
+    r"|the ANIMAL))",
+    "MIX",
+)
+""" "How much of the concentrate do I put in to make one in forty", whatever the lizard does meanwhile."""
+
+
 def cry_like(harm: str, text: str) -> Cry | None:
     """What a masked text that is like a cry, though no rule knows it, tells of where it got to and whom it hit."""
     if harm == "wound":
@@ -140,7 +149,8 @@ def _by_parts(text: str) -> Cry | None:
 _HIT_IT = Pattern(
     rf"^(?:(?:oh|no|i|we|have|just|accidentally|god|shit|help|my \w+|and|so|then) ,? ?)*(?:wiped|rubbed|bathed"
     rf"|washed|cleaned"
-    rf"|rinsed|soaked|misted|dabbed|sprayed|dipped|dunked|doused) (?:the |my |poor )*(?:\w+ )?{ANIMAL}(?: \w+){{0,2}}?"
+    rf"|rinsed|soaked|misted|dabbed|sprayed|dipped|dunked|doused) (?:the |my "
+    rf"|poor )*(?:\w+ )?{ANIMAL}(?: \w+){{0,2}}?"
     r" (?:with|in) (?:the |my |some |a bit of )*(?:\w+ )?(?:AGENT|STOCK|BOTTLE)\b"
     rf"|\b(?:spray|mist|AGENT|STOCK|BOTTLE|some of it) (?:has |just |accidentally )*(?:hit|caught|reached|landed on"
     rf"|went on"

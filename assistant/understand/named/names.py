@@ -52,6 +52,8 @@ SLIPPED_WORD = 78.0
 """Cut-off of rapidfuzz's ratio for a name of one word: "vinigar" 86, "bleech" 83, "chlorhexadine" 92; "peach" 73."""
 SLIPPED_NAME = 82.0
 """The same for a name of several words: "firm box" for fern box 88; "slate tub" for maple tub 67."""
+SLIPPED_FOR_SURE = 92.0
+"""The same for a name of several words that are all ordinary: "dessert box" for desert box 95."""
 BY_EAR = 60.0
 """The same for either where it sounds the same: "chlorhexadeen" 77, "perspecks" 75."""
 CLEAR_LEAD = 5.0
@@ -249,11 +251,13 @@ class Names:
         if len(window) == 1:
             return bool(unknown) and len(window[0]) >= _SHORTEST_SLIP
         ends_like_one = window[-1] in _COMMON_ENDS and window[0] not in _NEVER_FIRST
-        return bool(unknown) or (ends_like_one and bool(strange))
+        return bool(unknown) or ends_like_one
 
     def _nearest(self, window: list[str], at: int) -> list[Mention]:
         said = " ".join(window)
         cut_off = SLIPPED_WORD if len(window) == 1 else SLIPPED_NAME
+        if all(word in self._ordinary or word in NUMBER_WORDS for word in window):
+            cut_off = SLIPPED_FOR_SURE
         names = self._by_length.get(len(window), [])
         if len(window) > 1:  # "chlor hexidine", "vin egar": one word heard as two
             names = names + self._by_length.get(1, [])

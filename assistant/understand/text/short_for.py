@@ -192,4 +192,12 @@ SHORT_FOR = {
     "alredy": "already",
     "tonite": "tonight",
     "topup": "top up",
+    "miks": "mix",
+    "mixt": "mixed",
+    "dryed": "dried",
+    "tryed": "tried",
+    "twenny": "twenty",
+    "thirdy": "thirty",
+    "wye": "why",
+    "amonia": "ammonia",
 }

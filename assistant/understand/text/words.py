@@ -56,6 +56,8 @@ _BETWEEN_WORDS = re.compile(r"(?<=[^\W\d_])[-/](?=[^\W\d_])")
 
 _HAD = re.compile(r"'d (?=(?:(?:not|never|just|already) )*(?:had|been|got|gone|done)\b)", re.IGNORECASE)
 """ "It'd not had its time" """
+_TOO = re.compile(r"\bto (?=(?:early|soon|late|fast|strong|weak|dry|wet|hot|cold)\b)", re.IGNORECASE)
+""" "It dried to early" """
 _SPOONS = re.compile(r"\b(table|tea|tee)[ -]spoon", re.IGNORECASE)
 """Measures that are written in two words."""
 _ENDINGS = {"re": "are", "ve": "have", "ll": "will", "d": "would", "m": "am"}
@@ -65,6 +67,7 @@ _OPEN_S = frozenset({"he", "she", "it", "that", "there", "what", "where", "how",
 def tokens_of(text: str) -> tuple[Token, ...]:
     """The words, numbers and signs of a text, in order."""
     text = _HAD.sub(" had ", text.translate(_SIGNS))
+    text = _TOO.sub("too ", text)
     plain = _SPOONS.sub(r"\1spoon", _BETWEEN_WORDS.sub(" ", text)).replace("teespoon", "teaspoon")
     found: list[Token] = []
     end = -1
