@@ -56,7 +56,7 @@ _BETWEEN_WORDS = re.compile(r"(?<=[^\W\d_])[-/](?=[^\W\d_])")
 
 _HAD = re.compile(r"'d (?=(?:(?:not|never|just|already) )*(?:had|been|got|gone|done)\b)", re.IGNORECASE)
 """ "It'd not had its time" """
-_TOO = re.compile(r"\bto (?=(?:early|soon|late|fast|strong|weak|dry|wet|hot|cold)\b)", re.IGNORECASE)
+_TOO = re.compile(r"\bto (?=(?:early|soon|strong|weak)\b)", re.IGNORECASE)
 """ "It dried to early" """
 _SPOONS = re.compile(r"\b(table|tea|tee)[ -]spoon", re.IGNORECASE)
 """Measures that are written in two words."""
