@@ -105,8 +105,11 @@ def rewet(reading: Reading, world: World) -> Answer:
         return none_open(reading, world)
     again = "apply" in reading.slots.steps
     rounds = [world.state.rounds.get(name) for name in names]
-    if all(r is not None and _on_hold(r) and hold_is_running(r, world.now) for r in rounds) and (
-        not again or all(r is not None and _same_bottle(r, reading, world) for r in rounds)
+    inside = again and any(r is not None and r.put_back for r in rounds)  # `done` refuses to spray on an animal
+    if (
+        not inside
+        and all(r is not None and _on_hold(r) and hold_is_running(r, world.now) for r in rounds)
+        and (not again or all(r is not None and _same_bottle(r, reading, world) for r in rounds))
     ):
         return _runs_on(names, again, reading, world)
     if again:

@@ -72,6 +72,9 @@ class InTalk:
             told = wet_answer(look, pending)
             if told is not None:
                 return told
+        smelt = smell_answer(look, pending) if pending is not None and look.told.smell is not None else None
+        if smelt is not None:
+            return smelt  # "no smell except in the corner" is no "no"
         rinsed = fills.was_rinsed_first(look.parsed.plain) if _asks_whether_rinsed(pending) else None
         if rinsed is not None:
             return look.reading("yes" if rinsed else "no", Slots(), 0.9)

@@ -17,6 +17,7 @@ from assistant.core.quantities.quantity import Gallon
 from assistant.understand.named.names import CONTAINERS, HOMES, TOOLS, Mention, Names
 from assistant.understand.numbers.amounts import Amounts, amounts_in
 from assistant.understand.numbers.spoken_numbers import NUMBER_WORDS, TENS
+from assistant.understand.text.denied_after import denied_first
 from assistant.understand.text.english_words import spelled_right
 from assistant.understand.text.known_words import ITEMS, MATERIALS, words_of
 from assistant.understand.text.misheard import put_right
@@ -170,7 +171,9 @@ class Parser:
 
     def __call__(self, text: str) -> Parsed:
         """Takes one text apart."""
-        mended_numbers = put_right([part for token in tokens_of(text[:_LONGEST]) for part in self._parted(token)])
+        mended_numbers = put_right(
+            [part for token in tokens_of(denied_first(text[:_LONGEST])) for part in self._parted(token)]
+        )
         tokens = tuple(self._with_its_end_mended(self._swapped_back(token)) for token in mended_numbers.tokens)
         mentions = self._names.in_text(tokens)
         taken = {place for mention in mentions for place in range(mention.start, mention.end)}

@@ -32,14 +32,19 @@ _KINDS = {"snake": _SNAKES, "snakes": _SNAKES, "lizard": _LIZARDS, "lizards": _L
 
 
 def of_the_one_open(parsed: Parsed, enclosures: tuple[str, ...], world: World) -> tuple[str, ...]:
-    """ "The snake", where the only open clean is the python's and not the corn snake's; else what they were."""
+    """ "The snake", where the only open clean is the python's and not the corn snake's; else what they were.
+
+    None where it may be either of two in work.
+    """
     homes = open_homes(world)
-    if len(enclosures) != 1 or len(homes) != 1 or enclosures == (homes[0].name,):
-        return enclosures
     said = {mention.said for mention in parsed.mentions}
     kinds = next((_KINDS[word] for word in said if word in _KINDS), ())
-    fits = bool(kinds) and homes[0].animal.casefold().endswith(kinds)
-    return (homes[0].name,) if fits else enclosures
+    if len(enclosures) != 1 or not homes or not kinds:
+        return enclosures
+    fitting = [home.name for home in homes if home.animal.casefold().endswith(kinds)]
+    if len(fitting) > 1:
+        return ()  # two snakes out: which, only the keeper knows
+    return (fitting[0],) if len(homes) == 1 and fitting else enclosures
 
 
 def open_homes(world: World) -> tuple[Enclosure, ...]:

@@ -30,11 +30,18 @@ _NO_WET_TIME = Pattern(
     *("lied", "made", "wrong", "fibbed", "guessed", "cheated", "wait", "time", "leave"),
 )
 _NO_MIX = Pattern(
-    r"\b(?:BOTTLE|bottle|it|that|mix|spray|stuff) (?:was|is|had|has|held)(?: \w+){0,2}? (?:only |just |plain )+water\b"
+    r"\b(?:BOTTLE|bottle|it|that|mix|spray|stuff) (?:was|is|had|has|held)(?: \w+){0,2}? (?:only |just "
+    r"|plain )+water\b"
     r"|\b(?:BOTTLE|bottle|sprayer) (?:was|had) (?:\w+ )?(?:empty|run out|ran out|almost nothing)\b"
-    r"|\b(?:it|that|this|BOTTLE|the mix|mix) was (?:\w+ )?(?:old|an old|expired|out of date|past it|stale|yesterday 's)"
+    r"|\b(?:it|that|this|BOTTLE|the mix|mix) was (?:\w+ )?(?:old|an old|expired|out of date|past it|stale"
+    r"|yesterday 's)"
     r"(?: (?:mix|batch|stuff|fill))?\b"
-    r"|\b(?:mix|it|that|BOTTLE) was (?:\w+ )?(?:too weak|half strength|mixed wrong|diluted wrong|the wrong strength)\b"
+    r"|\b(?:mix|it|that|BOTTLE) was (?:\w+ )?(?:too weak|half strength|mixed wrong|diluted wrong"
+    r"|the wrong strength)\b"
+    r"|\b(?:misted|sprayed|wetted|topped|kept)(?: (?:it|that|them|everything|all of it|ENCLOSURE|the glass"
+    r"|the walls?|again|wet|up|down|over))* with (?:just |only |some |plain |clean |a bit of "
+    r"|a little )*water\b"
+    r"|\badded (?:some |a bit of |a little |more )*water\b(?! to the (?:bottle|mix|BOTTLE))"
     r"|\b(?:mixed|diluted|made) (?:it|that) (?:up )?(?:wrong|too weak|too thin)\b",
     *(
         "water",
@@ -53,7 +60,8 @@ _NO_MIX = Pattern(
     *("wrong", "nothing", "thin"),
 )
 _DIRTY_AGAIN = Pattern(
-    r"\b(?:peed|pooped|pooed|pood|pissed|weed|shat|crapped|urinated|threw up|vomited|puked|sneezed|been sick|was sick)"
+    r"\b(?:peed|pooped|pooed|pood|pissed|weed|shat|crapped|urinated|threw up|vomited|puked|sneezed|been sick"
+    r"|was sick)"
     r" (?:in|on|into|inside|all over) (?:it|there|that|the \w+|ENCLOSURE)\b"
     r"|\b(?:cat|dog|kitten|puppy|child|kid|toddler|son|daughter|baby|hamster|rabbit|bird|ANIMAL|snake|gecko|lizard)"
     r"(?: \w+){0,2}? (?:was|got|has been|jumped|climbed|slept|sat|walked|lay|went|crawled"

@@ -34,7 +34,8 @@ _ASKED = Pattern(
     r"|, right \?$|, (?:yes|yeah|no|ok) \?$|\byes or no\b"
 )
 _NOT_YET = Pattern(
-    r"\b(?:not|never|cannot|without|unable|nor|neither|nearly|almost|not quite|barely|hardly|half"
+    r"\b(?:not|never|nothing|nobody|no one|cannot|without|unable|nor|neither|nearly|almost|not quite|barely|hardly"
+    r"|half"
     r"|halfway|partly|partially|mostly|about to"
     r"|going to|go to|will|would|shall|let me|let us|need to|needs to|need|needs|have to|has to|had"
     r" to|got to|must|want to|wants|ready to"
@@ -254,7 +255,8 @@ def _polarity(clause: str, text: str) -> Polarity:
 _HARMLESS = Pattern(
     r"\b(?:it did not dry(?: out)?|it never dried|not (?:a )?(?:problem|bad)|no problem|half (?:an hour|a"
     r" litre|the (?:bottle|bleach|mix|stock|time))|wet the whole time|whole time"
-    r"|still wet when|stayed wet|and a half|not long ago|too soon|too early|no need to ask|half past|if you (?:must"
+    r"|nothing (?:is )?left|nothing else|still wet when|stayed wet|and a half|not long ago|too soon|too early"
+    r"|no need to ask|half past|if you (?:must"
     r"|want to) know"
     r"|as you said|when you said)\b"
 )
@@ -325,7 +327,7 @@ def _counts(step: str, match: re.Match[str]) -> bool:
             return False
         if _BY_SOMETHING_ELSE.search(match.string[: match.start()]):
             return False
-    if step in ("rinse", "wipe", "dry") and _WITH_A_PRODUCT.match(after) and " off" not in after:
+    if step in ("rinse", "wipe", "dry", "wash") and _WITH_A_PRODUCT.match(after) and " off" not in after:
         return False  # "rinsed with vinegar": put on, and nothing rinsed off
     if step in ("rinse", "wipe") and NOT_CLEAN_WATER.match(after):
         return False  # soap put on, or dirt carried in

@@ -67,6 +67,14 @@ _TO_USE = Pattern(
     rf"| for this one| then| please)*(?: ,? ?(?:not|instead of|rather than) .*)?$"
 )
 """ "With the pink one", of a clean in which nothing has been sprayed."""
+_ON_TOP = Pattern(
+    r"\b(?:sprayed|misted|squirted|put|poured|got|used|splashed|spritzed)\b.*\b(?:too|as well|also|on top)\b"
+    r"|\b(?:accidentally|by (?:mistake|accident)|oops|whoops)\b.*\b(?:sprayed|misted|squirted|put|poured|splashed"
+    r"|spritzed)\b"
+    r"(?: \S+){0,3} (?:on|over|onto) (?:it|that|there|the|ENCLOSURE)\b",
+    *("too", "as well", "also", "on top", "accident", "mistake", "oops"),
+)
+""" "I accidentally sprayed vinegar on it too": put on beside what is on it."""
 _IT_WAS = Pattern(
     rf"(?:it|that|this) (?:was|is|'s) (?:actually |really )?{_WITH}(?: bottle)?(?: (?:that )?i (?:used|sprayed"
     rf"|had))?",
@@ -109,6 +117,8 @@ def other_product(look: Look) -> Reading | None:
     world, plain = look.world, look.parsed.plain.strip(" .!,")
     if _is_not_known(look):
         return _sprayed(look, None)
+    if _ON_TOP.search(plain) is not None:
+        return None  # one on top of the other, which may make gas
     plainly = _WRONG.search(plain) is not None or _NOT_THAT.search(plain) is not None
     if look.parsed.plain.endswith("?") or _TO_COME.search(plain) or (pending_of(world) is not None and not plainly):
         return None

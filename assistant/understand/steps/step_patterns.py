@@ -193,7 +193,19 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("apply", r"\bwiped(?: \S+){0,5}? (?:with|in) (?:the |my )?(?:AGENT|STOCK|BOTTLE)"),
     (
         "apply",
-        r"\b(?:rinsed|dried|hosed|flushed|mopped)(?: \S+){0,3}? (?:with|in|using) (?:the |some |my |a |a bit of "
+        r"\bkept (?:it|that|them|everything|ENCLOSURE)(?: \w+)? wet (?:with|using) (?:the |some |more )*(?:AGENT"
+        r"|STOCK|BOTTLE)\b"
+        r"|\b(?:gave|given) (?:it|that|them|ENCLOSURE|the \w+) (?:a |an |another |one )*(?:\w+ )?(?:wipe|wash"
+        r"|scrub|spray|rinse|once over)"
+        r" (?:of|with|in) (?:the |some )?(?:AGENT|STOCK|BOTTLE)\b|\b(?:a )?(?:bit|drop|splash|little|dab"
+        r"|squirt) of (?:the )?"
+        r"(?:AGENT|STOCK|BOTTLE) went (?:on|in|over)\b|\bused (?:the |a bit of |some |a little )*(?:AGENT|STOCK"
+        r"|BOTTLE) to (?:get|take|clean|lift)\b",
+    ),
+    (
+        "apply",
+        r"\b(?:rinsed|dried|hosed|flushed|mopped|washed|scrubbed)(?: \S+){0,3}? (?:with|in|using) (?:the |some "
+        r"|my |a |a bit of "
         r"|more )*"
         r"(?:\w+ )?(?:AGENT|STOCK|BOTTLE)\b(?! off)",
     ),
@@ -275,6 +287,12 @@ _HINTS: dict[str, tuple[str, ...]] = {
     ),
     "wash": ("rins", "wip", "wash", "scrub", "soap", "shampoo", "suds", "detergent"),
     "apply": (
+        "kept",
+        "gave",
+        "given",
+        "went",
+        "scrub",
+        "wash",
         "cover",
         "drip",
         "laid",

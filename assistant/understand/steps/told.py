@@ -55,9 +55,11 @@ _DRIED = Pattern(
     *("dr", "wet", "last", "evap"),
 )
 _NOT_DRIED = Pattern(
-    r"\b(?:if|until|till|unless|will|would|should|could|might|may|going to|gonna|want|wants|let it|let the|how|why|what"
+    r"\b(?:if|until|till|unless|will|would|should|could|might|may|going to|gonna|want|wants|let it|let the|how|why"
+    r"|what"
     r"|when will|does|nearly|almost|about to|starting to|never|not dried|not dry|not yet|has not dried|did not dry"
-    r"|keep it from|so that|so it|to stop|to keep|prevent|in case|hope|hoping|afraid|worried|supposed|wait for|waiting"
+    r"|keep it from|so that|so it|to stop|to keep|prevent|in case|hope|hoping|afraid|worried|supposed|wait for"
+    r"|waiting"
     r"|mealworms?|flowers|herbs|shrimp|mince|my hands|hands|towel|towel dried|gloves|laundry|clothes|air is|in here"
     r"|outside"
     r"|before it (?:dries|dried)|once it|after it|as soon as|make sure|is dry now|rinsed|after rinsing)\b"
@@ -146,7 +148,7 @@ _NO_ANSWER_TO_SMELL = Pattern(
 )
 _NOT_GONE = Pattern(
     r"\b(?:not|never|has not|is not|have not)(?: all| quite| completely| really| yet)* (?:gone|cleared|faded"
-    r"|aired)\b|\bwill not go\b"
+    r"|aired)\b|\bwill not go\b|\bnot (?:the |any )?(?:smell|odou?r|fumes) (?:is |are |all )*(?:gone|cleared|faded)\b"
 )
 _WET_PATCH = Pattern(
     r"\b(?:wet|damp|moist|soggy)(?:ish)? (?:patch|patches|spot|spots|corner|corners|bit|bits|area|areas|edge|edges"
@@ -155,8 +157,10 @@ _WET_PATCH = Pattern(
     r" the|on the|still)\b"
     r"|\bstill (?:a (?:bit|little|touch|tad) |slightly |rather |quite |pretty )*(?:damp|moist|wettish|dampish)\b"
     rf"|\b{_PART}(?: is| are| 's| feels?| looks?)(?: still| a bit| a little| slightly)* (?:wet|damp|moist)\b"
-    r"|\bcondensation\b|\b(?:water )?bowl(?: has| got| was| is)? (?:tipped|spilled|spilt|knocked|fell|fallen|leaked)\b"
-    r"|\b(?:tipped|spilled|spilt|knocked|dropped) (?:over )?(?:the |his |her |some |a bit of )*(?:water|bowl)(?: \w+)? "
+    r"|\bcondensation\b|\b(?:water )?bowl(?: has| got| was| is)? (?:tipped|spilled|spilt|knocked|fell|fallen"
+    r"|leaked)\b"
+    r"|\b(?:tipped|spilled|spilt|knocked|dropped) (?:over )?(?:the |his |her |some |a bit of )*(?:water"
+    r"|bowl)(?: \w+)? "
     r"(?:in|over|inside)\b|\bput (?:\w+ ){0,3}wet (?:\w+ )?(?:back|in)\b"
     r"|\b(?:feels|is|it is|that is|looks) (?:a (?:bit|little|touch) |slightly |quite )?(?:damp|moist)\b",
     *("wet", "damp", "moist", "soggy", "puddle", "drop", "drip", "water", "condens", "bowl"),
@@ -247,7 +251,8 @@ def smell_in_short(plain: str) -> bool | None:
 
 
 _NOT_SPRAYED = Pattern(
-    r"^(?:not|never|have not|did not|forgot|do i|should i)\b|\b(?:have not|did not|forgot to|(?:need|needs|have|has) to"
+    r"^(?:not|never|have not|did not|forgot|do i|should i)\b|\b(?:have not|did not|forgot to|(?:need|needs|have"
+    r"|has) to"
     r"|going to|will|should|must|shall|could|can)\b(?! not keep)"
 )
 """Not sprayed again, or not yet."""
@@ -285,11 +290,32 @@ def _smell(plain: str) -> bool | None:
     first = plain
     if _NOT_GONE.search(first):
         return True
-    if _NO_SMELL.search(first):
+    if _NO_SMELL.search(first) or _GONE_IN_PART.search(first):
+        if _IN_PART.search(first):
+            return True
+        if _NOT_SURE.search(first):
+            return None  # only what is surely gone is gone
         return None if re.search(r"\b(?:if|until|till|when|once|wait)\b", first) else False
     if _NO_ANSWER_TO_SMELL.search(first):
         return None
     return True
+
+
+_IN_PART = Pattern(
+    r"\b(?:except|apart from|aside from|other than|but for|bar|save|besides|unless you count|just not|not so|only)\b"
+    r"|\bgone from the (?:floor|lid|back|front|top|bottom|sides?|walls?|left|right|glass|door|corners?|inside"
+    r"|outside)\b"
+    r"|\bbut (?:a bit|a little|some|there is|still|the|in|at|near|by)\b(?! window)"
+)
+""" "No smell except in the corner": a smell."""
+_GONE_IN_PART = Pattern(r"\bgone from the\b", "gone")
+_NOT_SURE = Pattern(
+    r"\b(?:i (?:think|guess|suppose|reckon|hope|believe)|maybe|probably|perhaps|not sure|can not (?:tell|say"
+    r"|be sure)|hard to (?:say|tell)"
+    r"|should be|nose is|blocked|bunged|stuffed|have a cold|got a cold|mask on|with (?:the|my) mask|through (?:the"
+    r"|my) mask|seems?)\b"
+)
+"""Said with a blocked nose, or as a hope."""
 
 
 def _wet(plain: str) -> bool | None:

@@ -13,7 +13,8 @@ _STAYED = Pattern(
 )
 _WENT_DRY = Pattern(
     r"\bdid not (?:stay|keep|remain)(?: \w+){0,2} wet\b|\bdried (?:out|up|off|early|too)\b|\bwent"
-    r" dry\b|\bnot (?:stay |stayed |kept |remained )?(?:\w+ )?wet\b|^(?:no )?(?:it )?dried$"
+    r" dry\b|\bnothing (?:really )?(?:stayed|kept|was|is) wet\b|\bnot (?:stay |stayed |kept "
+    r"|remained )?(?:\w+ )?wet\b|^(?:no )?(?:it )?dried$"
 )
 _NOT_SEEN = Pattern(
     r"\b(?:(?:do|did|could|can|would) not (?:really |even )?"
