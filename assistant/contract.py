@@ -148,6 +148,8 @@ class Slots:
     """The tool asked whether it was meant, and it was."""
     openings: int | None = None
     """How many windows or doors were said to be open."""
+    shut_before: bool = False
+    """They were said to have been shut until then: "I only opened it now"."""
     wiped: bool = False
     """The rinse among the steps was a wiping with clean water."""
     air_changes: Fraction | None = None

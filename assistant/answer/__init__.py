@@ -13,7 +13,8 @@ from assistant.answer.asking import trouble_in
 from assistant.answer.meeting import touched_by
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Handler, Outcome, Pending, Reading, World
-from assistant.core.record.events import HoldDoubted
+from assistant.core.record.events import Event, HoldDoubted, Recorded
+from assistant.core.record.fold import fold
 from assistant.core.round.gate import timers
 from assistant.core.round.rounds import hold_is_running
 
@@ -26,8 +27,12 @@ def answer_to(reading: Reading, world: World) -> Answer:
     trouble = trouble_in(reading, world, question.family)
     if trouble is not None:
         return trouble
+    doubted = _doubted(reading, world)
+    for event in doubted:
+        world = replace(world, state=fold(world.state, Recorded(world.now, "", event)))
     answer = _with_touches(handler_of(question.family, reading.intent)(reading, world), reading, world)
     answer = _with_what_is_left(_with_what_comes_first(answer, world), reading)
+    answer = replace(answer, events=(*doubted, *answer.events))
     return answer if question.family == "harm" else _said_back(answer, reading, world)  # first aid waits for no "yes"
 
 
@@ -51,6 +56,13 @@ def _unsure(reading: Reading, world: World) -> Answer:
     details = {"nearest": _nearest(reading, world)}
     message = "talk.may_have_dried" if doubted else "talk.unsure"
     return _with_touches(Answer(None, Outcome.UNSURE, message, details, events=doubted), reading, world)
+
+
+def _doubted(reading: Reading, world: World) -> tuple[Event, ...]:
+    """ "Probably", asked whether it stayed wet: it is asked again, and what follows doesn't vouch for it."""
+    if reading.intent != "next" or reading.slots.stayed_wet is not False:
+        return ()
+    return tuple(HoldDoubted(name) for name in reading.slots.enclosures if name in world.state.rounds)
 
 
 BY_RINSE = ("eye", "skin")

@@ -63,7 +63,7 @@ from assistant.understand.steps.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.steps.claimed_steps import claims_in
 from assistant.understand.steps.denied import but_for_a_part, contradicts_the_record, meant_ahead
 from assistant.understand.steps.done_over import WORDS as DONE_OVER_WORDS
-from assistant.understand.steps.done_over import got_in, is_kept_wet, left_out, sprayed_over
+from assistant.understand.steps.done_over import a_part_now, got_in, is_kept_wet, left_out, sprayed_over
 from assistant.understand.steps.fills_apart import fills_apart
 from assistant.understand.steps.not_off import WORDS as NOT_OFF_WORDS
 from assistant.understand.steps.not_off import not_rinsed_off, soap_not_off
@@ -336,7 +336,9 @@ class Reader:
         """A part sprayed again, or never: told of a surface that has been sprayed."""
         again, never = sprayed_over(look), left_out(look)
         if again is not None:
-            kept = is_kept_wet(look) and "missed" not in look.parsed.plain  # what was missed is wet only from now
+            kept = (
+                is_kept_wet(look) and "missed" not in look.parsed.plain and not a_part_now(look)
+            )  # what was missed is wet only from now
             again = replace(again, too_early=not kept)
             return look.reading("rewet" if kept else "done", again, BY_RULE)
         residue = soap_not_off(look) or not_rinsed_off(look)

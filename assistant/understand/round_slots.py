@@ -8,7 +8,7 @@ from assistant.contract import Slots
 from assistant.understand.asked import Asked
 from assistant.understand.named.chores_said import clean_in
 from assistant.understand.named.openings import openings_in
-from assistant.understand.named.windows_told import windows_told
+from assistant.understand.named.windows_told import shut_before, windows_told
 from assistant.understand.parsing import Parsed
 from assistant.understand.steps.apart import steps_apart
 from assistant.understand.steps.claimed_steps import Claims
@@ -67,6 +67,7 @@ def with_the_round(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         smell=told.smell if smells else None,
         wet=_wet(claims, told) if smells and intent != "done" else None,
         openings=_openings(parsed, asked) if intent == "done" else None,
+        shut_before=intent == "done" and shut_before(parsed.plain),
         pressed=intent == "return_check" and bool(_PRESSED.search(plain)),
         cold=(intent == "return_check" and bool(_CHILLED.search(plain)))
         or (intent == "tub" and bool(_WARMTH.search(plain))),

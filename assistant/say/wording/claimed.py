@@ -85,7 +85,8 @@ def _then(name: str, steps: tuple[str, ...], round_: Round | None, answer: Answe
 
 
 def _windows(answer: Answer) -> Line:
-    window = answer.details["windows"][0]
+    told = answer.details["windows"]
+    window = next(one for one in reversed(told) if one.enclosure == told[0].enclosure)
     left = answer.details["airing"].get(window.enclosure)
     opened = {0: "Shut", 1: "One opening", 2: "Two openings"}.get(window.openings, "Three openings")
     if left is None:

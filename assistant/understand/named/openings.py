@@ -47,8 +47,18 @@ _COUNTS = {
 }
 
 
+OF_NO_WINDOW = Pattern(
+    r"\b(?:cage|tank|viv|vivarium|box|tub|enclosure|cupboard|fridge|front|back|car|ENCLOSURE|hall|bathroom) doors?\b"
+    r"|\bdoors? (?:behind (?:me|us)|of (?:the |his |her )?(?:cage|tank|viv|box|enclosure|ENCLOSURE)|to the hall)\b"
+    r"|\b(?:would|i'd) rather\b"
+)
+""" "Closed the door behind me" tells nothing of the air."""
+
+
 def openings_in(text: str) -> int | None:
     """How many windows or doors are said to be open now; 0: shut; None: nothing is said."""
+    if OF_NO_WINDOW.search(text):
+        return None
     if _SHUT.search(text):
         return 0
     found = _OPEN.search(text) or _OPENED.search(text) or _NO_MORE.match(text)

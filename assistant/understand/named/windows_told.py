@@ -11,7 +11,7 @@ from assistant.contract import SaidTime, World
 from assistant.core.quantities.amounts import Amount
 from assistant.core.quantities.units import convert
 from assistant.core.round.rounds import is_open
-from assistant.understand.named.openings import openings_in
+from assistant.understand.named.openings import OF_NO_WINDOW, openings_in
 from assistant.understand.parsing import Parsed
 from assistant.understand.text.patterns import Pattern
 from assistant.understand.times.moments import moment
@@ -26,14 +26,16 @@ _SHUT = Pattern(
     rf"|\b(?:shut|close|closed|closing|shutting)(?: up)? {_THE_WINDOW}\b"
     rf"|\b{_WINDOW}{_IS}(?: \w+){{0,2}}? (?:shut|closed)\b"
     rf"|\b(?:forgot|never|did not|have not|had not)(?: \w+){{0,2}}? (?:opened|open|opening) {_THE_WINDOW}\b"
+    rf"|\bnobody (?:opened|had opened) {_THE_WINDOW}\b|\bthought (?:i|we|he|she) (?:had )?opened {_THE_WINDOW} but\b"
     rf"|\b{_WINDOW}{_IS} (?:never|not)(?: been| even| really)? open(?:ed)?\b|\bnever aired\b",
     *("window", "door", "skylight", "aired"),
 )
 _IT_SHUT = Pattern(
     r"^(?:(?:oh|no|sorry|so|and|but|i|we|have|had to|my \w+|just|then|he|she) ?,? ?)*(?:shut|closed"
     r"|close) it\b(?! down| up)"
+    r"|^(?:it is|they are|both|both are|both of them are|all) (?:shut|closed)$|\bnever opened it\b"
     r"|\bit is (?:not|no longer) open (?:any ?more|now)\b|\bit is (?:shut|closed) (?:again|now)\b",
-    "it",
+    *("it", "shut", "closed"),
 )
 _OPEN = Pattern(
     rf"\b(?:crack|cracked|cracking|tilt|tilted|opened|opening)(?: up| open)? {_THE_WINDOW}\b"
@@ -42,8 +44,16 @@ _OPEN = Pattern(
     *("window", "door", "skylight"),
 )
 _IT_OPEN = Pattern(
-    r"^(?:(?:oh|no|sorry|so|and|but|i|we|have|just|then) ?,? ?)*(?:opened|reopened) it\b(?! and)", "opened it"
+    r"^(?:(?:oh|no|sorry|so|and|but|i|we|have|just|then|only) ?,? ?)*(?:opened|reopened) it\b(?! and)"
+    r"|^(?:just |only )one (?:is )?open(?: now)?$|\bit was (?:shut|closed) until (?:just )?now\b",
+    *("opened it", "one ", "until"),
 )
+_ONLY_SINCE = Pattern(
+    r"\bonly (?:just )?(?:now )?(?:opened|got round to opening|open)\b(?!.*\b(?:one|for|half)\b)|\b(?:shut"
+    r"|closed) until (?:just )?now\b",
+    *("only", "until"),
+)
+""" "I only opened it now": it was shut before."""
 _NOT_TOLD = Pattern(
     r"\?$|^(?:and |so |but |ok )*(?:is|are|was|were|can|could|may|should|shall|do|does|did|when|how|what|why|where"
     r"|which|if|will"
@@ -58,7 +68,8 @@ _ALL_ALONG = Pattern(
     r"|\bfrom the (?:start|beginning)\b|\bwhen i started\b"
 )
 _WAS_SHUT = Pattern(
-    rf"\b{_WINDOW} (?:was|were|had been)(?: \w+){{0,2}}? (?:shut|closed)\b|\ba while ago\b|\b(?:too"
+    rf"\b{_WINDOW} (?:was|were|had been)(?: \w+){{0,2}}? (?:shut|closed|not open)\b|\b(?:nobody|thought)\b"
+    rf"|\ba while ago\b|\b(?:too"
     rf"|hours) (?:early|ago)\b"
 )
 _FOR = Pattern(r"\b(?:for|these|the (?:last|past)|about) (?:about |over |nearly )?DURATION\b", "DURATION")
@@ -70,7 +81,9 @@ def windows_told(parsed: Parsed, world: World) -> int | None:
     plain = parsed.plain
     if not any(is_open(one) and "air" in one.steps for one in world.state.rounds.values()):
         return None
-    if _NOT_TOLD.search(plain) is not None:
+    if (_NOT_TOLD.search(plain) is not None and not _ONLY_SINCE.search(plain)) or OF_NO_WINDOW.search(
+        plain
+    ) is not None:
         return None
     if (
         openings_in(plain) == 0
@@ -81,6 +94,11 @@ def windows_told(parsed: Parsed, world: World) -> int | None:
     if _OPEN.search(plain) is not None or (_spoken_of(world) and _IT_OPEN.search(plain) is not None):
         return openings_in(plain) or 1
     return None
+
+
+def shut_before(plain: str) -> bool:
+    """Whether the window is said to have been shut until it was opened."""
+    return _ONLY_SINCE.search(plain) is not None
 
 
 def stood_so_since(parsed: Parsed, openings: int, world: World) -> SaidTime | None:

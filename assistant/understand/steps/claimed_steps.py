@@ -82,6 +82,8 @@ _NOT_ALL = Pattern(
     r"|\bthe (?:rest|others?|other \w+) (?:is |are |was |were )?not\b"
     r"|\bonly (?:the|one|his|her|its) (?:\w+ )?(?:lid|floor|base|bottom|top|sides?|back|front|door|glass|walls?"
     r"|corners?|ends?|part|bit|hide|bowl|branch|half)\b"
+    r"|\b(?:lid|floor|base|bottom|top|sides?|back|front|door|glass|walls?|corners?|ends?|hide|branch|half) (?:only"
+    r"|so far|first|for now)\b"
     r"|^(?:and )?(?:after|as soon as|the moment|the minute) |\bwho knows\b|\bnot (?:so |too |very )?(?:sure"
     r"|certain)\b"
     r"|\bi (?:really )?doubt (?:it|that)\b|\bcan not remember\b"

@@ -15,7 +15,8 @@ from assistant.understand.may_be import is_told
 from assistant.understand.text.patterns import Pattern, words_in
 
 PARTS = (
-    r"(?:(?:left|right|top|bottom|back|front|far|near|other|whole|one|inside|last|odd|same|little|plastic|wooden|mesh)"
+    r"(?:(?:left|right|top|bottom|back|front|far|near|other|whole|one|inside|last|odd|same|little|plastic|wooden"
+    r"|mesh)"
     r" )*(?:lid|floor|base|bottom|top|sides?|back|front|doors?|glass|walls?|corners?|ends?|hides?|branch(?:es)?|decor"
     r"|shel(?:f|ves)|seams?|edges?|rims?|tracks?|runners?|vents?|mesh|ledges?|panels?|ceiling|roof|logs?|rocks?"
     r"|bits?|parts?|patch(?:es)?|spots?|areas?|place|insides?)"
@@ -88,7 +89,8 @@ _NONE_DID = Pattern(r"^(?:(?:ok|and|but|luckily) ,? ?)*(?:none|nothing|hardly)\b
 _A_BODY = Pattern(
     r"\b(?:ANIMAL|snake|gecko|lizard|python|dragon|tortoise|turtle|frog|me|him|her|them|us|myself|eyes?|hands?|arms?"
     r"|face"
-    r"|mouth|skin|legs?|feet|foot|fingers?|nose|hair|tail|belly|child|kid|son|daughter|cat|dog|clothes|shirt|sleeve)\b"
+    r"|mouth|skin|legs?|feet|foot|fingers?|nose|hair|tail|belly|child|kid|son|daughter|cat|dog|clothes|shirt"
+    r"|sleeve)\b"
 )
 _WITH_WATER = Pattern(
     r"\b(?:with|of|in|using) (?:some |the |a |clean |plain |fresh |warm |hot |cold )*"
@@ -99,9 +101,11 @@ _WITH_WATER = Pattern(
 _LEFT_OUT = Pattern(
     rf"\b(?:missed|skipped|left out|overlooked|forgot|forgot about|forgotten)(?: (?:to (?:do|spray|get|hit|cover"
     rf"|mist|wet)|spraying|doing))? (?P<part>{THING})\b"
-    rf"|\b(?:did not|had not|have not|never) (?:do|done|did|get|got|hit|spray|sprayed|cover|covered|reach|reached|mist"
+    rf"|\b(?:did not|had not|have not|never) (?:do|done|did|get|got|hit|spray|sprayed|cover|covered|reach|reached"
+    rf"|mist"
     rf"|wet) (?P<part_b>{THING})\b"
-    rf"|\b(?P<part_c>{THING})(?: was| were| has| have| had| got| is| are)? (?:not|never|n't)(?: been| actually| even)*"
+    rf"|\b(?P<part_c>{THING})(?: was| were| has| have| had| got| is| are)? (?:not|never|n't)(?: been| actually"
+    rf"| even)*"
     r" (?:done|sprayed|covered|got|hit|reached|misted|wetted|touched)\b"
     rf"|\b(?P<part_d>{THING}) (?:was|were|got|has been|had been|is|are) (?:missed|skipped|left out|forgotten|left)\b",
     *("miss", "skip", "left", "overlook", "forgot", "not", "never"),
@@ -109,14 +113,28 @@ _LEFT_OUT = Pattern(
 _NO_PART = frozenset({"ENCLOSURE", "it", "that", "this", "them", "the lot"})
 
 
+_A_PART_NOW = Pattern(
+    rf"^(?:(?:ok|and|now|then|next|also|i|have|just|,) ?)*(?:sprayed|misted|did|done|squirted) (?:the |its |his "
+    rf"|her ){PARTS}"
+    rf"(?: (?:as well|too|now|next|also))*$|^(?:and |now |then )+(?:the |its ){PARTS}(?: (?:as well|too|also"
+    rf"|is sprayed|is done))*$"
+)
+
+
+def a_part_now(look: Look) -> bool:
+    """ "Sprayed the lid", while the rest has been wet for a while: of the lid the wet time begins only now."""
+    return _A_PART_NOW.search(look.parsed.plain.strip(" .!")) is not None and is_kept_wet(look)
+
+
 def sprayed_over(look: Look) -> Slots | None:
     """The slots of a part sprayed again; None: nothing of the kind is told, or nothing has been sprayed yet."""
     plain = look.parsed.plain
     if not _sprayed(look) or _WITH_WATER.search(plain) or set(look.claims.done) - {"apply"}:
         return None
-    if plain.endswith("?") or not is_told(plain.removeprefix("did ")):
+    if plain.endswith("?") or not (is_told(plain.removeprefix("did ")) or a_part_now(look)):
         return None
-    return replace(look.slots("done"), steps=("apply",)) if _SPRAYED_OVER.search(plain) else None
+    over = _SPRAYED_OVER.search(plain) is not None or a_part_now(look)
+    return replace(look.slots("done"), steps=("apply",)) if over else None
 
 
 def got_in(look: Look) -> Slots | None:

@@ -20,12 +20,15 @@ _PART = (
 )
 _NEVER_DRIED = Pattern(
     r"\b(?:never|did not|has not|nothing|nowhere|not (?:a |one )?(?:bit|spot|part|patch)?)(?: \w+){0,2}"
-    r" (?:dried|dry|drying)\b|\bno dry (?:spots?|patch(?:es)?|bits?|parts?)\b"
+    r" (?:dried|dry|drying)\b|\bnot (?:a|one|any|a single) dry (?:spot|patch|bit|part|place)\b|\bno dry (?:spots?"
+    r"|patch(?:es)?|bits?|parts?)\b"
 )
 _DRIED = Pattern(
     rf"\b(?:dried|dry|drier|drying|patchy|streaky|evaporated)\b"
     rf"|\b(?:only|just) (?:the |a |one |some )*{_PART}\b|\b(?:not|except|bar|but for|apart from|aside from|other than"
     rf"|minus|save) (?:for )?(?:the |a |one |its )*{_PART}\b"
+    rf"|\b(?:the |its |his )?{_PART} (?:did not|was not|never|no|not|got dry|went)\b|\bnever (?:stayed|got|was"
+    rf"|were|kept) (?:\w+ )?wet\b"
     r"|\b(?:most|nearly all|almost all|half|some|part|bits?) of it\b|\bnot (?:all|quite|really|entirely|completely"
     r"|the"
     r" whole|everywhere|fully)\b|\b(?:mostly|mainly|nearly|almost|partly)\b|\b(?:too early|too soon|cut it short)\b"
@@ -42,7 +45,8 @@ _NO_BUT_WET = Pattern(r"^no ?,? (?:wait ?,? |sorry ?,? )?(?=it (?:did (?:stay|ke
 _DRY_NOW = Pattern(r"(?:it |that |ENCLOSURE |is |all |bone |now |the |ok |and )*(?:dry|dried)(?: now| already| off)*")
 _NO = Pattern(
     r"^(?:(?:oh|um|uh|er|well|sorry|damn|ah|hmm) ,? ?)*(?:no|nope|nah|not|afraid not|sadly not|unfortunately not"
-    r"|it did not|did not|negative)\b"
+    r"|it did not|did not|negative)\b(?! (?:smells?|worries|problem|idea|rush|hurry|one|thanks|thank|bother|need"
+    r"|a dry|dry|more|wait))"
 )
 _YES = (
     r"(?:yes|yeah|yep|yup|aye|yah|sure|ok|definitely|certainly|absolutely|of course|it did|they did|all good"

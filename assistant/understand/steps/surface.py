@@ -139,7 +139,7 @@ def wet_answer(look: Looked, pending: Pending) -> Reading | None:
         return None  # it has been answered in other words meanwhile
     said = wet_said(look.parsed.plain)
     if said == "unsure":
-        slots = Slots(enclosures=yes.slots.enclosures)
+        slots = Slots(enclosures=yes.slots.enclosures, stayed_wet=False)
         return Reading(look.parsed.text, "next", slots, BY_RULE, (), (), look.spoken)  # which asks it again
     unseen = cannot_tell(look.parsed.plain) and not look.parsed.plain.endswith("?")
     wet = False if unseen else look.claims.stayed_wet  # what nobody saw wet doesn't count
@@ -167,8 +167,18 @@ AFTER_THE_HOLD = ("rinse", "wipe", "dry")
 """Steps that are told in one breath with the answer to whether it stayed wet."""
 
 
+_HOW_LONG_WET = Pattern(
+    r"\b(?:for|only|just|about|after|at|until|till|maybe|nearly|almost|like|wet) (?:\w+ )?(?:DURATION|NUMBER)\b"
+    r"|\b(?:DURATION|NUMBER)(?: \w+)? (?:or so|at most|wet|max|tops|only)\b|^(?:DURATION|NUMBER)$",
+    "DURATION",
+    "NUMBER",
+)
+
+
 def _for_less(look: Looked, asked: Reading) -> bool:
     """ "It stayed wet for nine minutes", of a wet time of ten."""
+    if not _HOW_LONG_WET.search(look.parsed.plain):
+        return False  # "yeah, one sec"
     spans = [found.value for found in look.parsed.amounts.found if found.kind == "duration"]
     said = [convert(span, "s").amount for span in spans if isinstance(span, Amount)]
     rounds = [look.world.state.rounds.get(name) for name in asked.slots.enclosures]

@@ -36,7 +36,10 @@ _EARLY = Pattern(
     r"(?:time|minutes|DURATION|NUMBER)\b",
 )
 _DRIED = Pattern(
-    r"\bdried off (?:on (?:me|us)|already|too|before|early)\b"
+    r"^(?:it is |it 's |a bit |getting |quite |looks |it looks |rather )*patchy$"
+    r"|\b(?:a bit|bit|slightly|getting|quite) dry (?:on|at|in|near|along|round|around|there|here)\b"
+    r"|^(?:it is |it 's )?drying (?:already|out|off|up|fast)\b"
+    r"|\bdried off (?:on (?:me|us)|already|too|before|early)\b"
     r"|\bdried off(?! (?:all|now|nicely|fully|properly|completely|well|everywhere|with|ok)\b)"
     r"|\bdried (?:out|up|early|too|so|way|before|already|again|on me|on us|ahead)\b"
     r"|\b(?:it|that|this|ENCLOSURE|surface|spray|film|AGENT|everything|some of it|half of it|part of it|the lot)"
@@ -52,7 +55,7 @@ _DRIED = Pattern(
     r" longer)\b"
     r"|\bno longer wet\b|\b(?:is|was) not wet\b|\bdid not stay wet\b|\bdid not last\b|\bdry before\b"
     r"|\b(?:evaporated|dried up|run dry)\b|\bdrying too\b(?=.*\balready dry\b)",
-    *("dr", "wet", "last", "evap"),
+    *("dr", "wet", "last", "evap", "patchy"),
 )
 _NOT_DRIED = Pattern(
     r"\b(?:if|until|till|unless|will|would|should|could|might|may|going to|gonna|want|wants|let it|let the|how|why"

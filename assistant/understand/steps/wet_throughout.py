@@ -40,9 +40,27 @@ _NOT_ALL_WET = Pattern(
 """ "Wet, but for the lid", "mostly": not all of it, or not all the time."""
 
 
+_PART = (
+    r"(?:(?:left|right|back|front|top|bottom|far|near|one|other) )*(?:lid|floor|base|bottom|top|sides?|back|front"
+    r"|doors?|glass"
+    r"|walls?|corners?|ends?|hide|shelf|seams?|edges?|roof|mesh|middle)"
+)
+_A_PART_DRIED = Pattern(
+    rf"\b{_PART} (?:did not|never|not|no|was not|were not)\b(?! (?:dry|dried))|\bnever (?:stayed|got|was|were"
+    rf"|kept) (?:\w+ )?wet\b"
+)
+_A_PART_ALONE = Pattern(rf"\b{_PART} (?:stayed|kept|was|were|remained)(?: \w+){{0,2}}? wet\b")
+_ALL_OF_IT = Pattern(r"\b(?:all|everything|whole|every|throughout|too|as well)\b")
+""" "The bottom stayed wet" tells nothing of the rest."""
+
+
 def stayed_wet(text: str) -> bool | None:
     """Whether a surface is said to have stayed wet all its time; None: nothing is said, or nobody saw."""
     if cannot_tell(text):
+        return None
+    if _A_PART_DRIED.search(text):
+        return False
+    if _A_PART_ALONE.search(text) and not _ALL_OF_IT.search(text):
         return None
     if _NOT_ALL_WET.search(text) and (_STAYED.search(text) or re.search(r"\bwet\b|^(?:yes|yeah|yep)\b", text)):
         return False
