@@ -37,13 +37,28 @@ def _recorded(answer: Answer) -> Line:
             agent = details["agents"][name].name
             shown.append(f"No fill of {round_.bottle} is on record: taken as {agent}, as keeping.toml says.")
     first = next(iter(recorded))
-    then = _then(first, recorded[first], details["rounds"].get(first), answer)
+    then = _then_of_all(answer)
     if len(recorded) > 1 and len(set(recorded.values())) == 1:
         parts = [f"{capital(listed(recorded))}: {steps_done(recorded[first])}."]
     if details["sprayed_instead"]:
         parts = [f"Put right. {capital(listed(recorded))}: sprayed with {details['agents'][first].name}."]
     say = f"{' '.join(parts)} {then}".strip()
     return Line(say, "\n".join(shown))
+
+
+def _then_of_all(answer: Answer) -> str:
+    """What comes next; of several that aren't equally far, of one that isn't through yet, by its name."""
+    recorded, rounds = answer.details["recorded"], answer.details["rounds"]
+    each = {name: _then(name, steps, rounds.get(name), answer) for name, steps in recorded.items()}
+    if len(set(each.values())) == 1:
+        return next(iter(each.values()))
+    name = next((one for one in each if answer.details["next"].get(one, "return") != "return"), next(iter(each)))
+    if each[name].startswith(_NEXT):
+        return f"Next, {name_of(answer.details['enclosures'].get(name))}: {each[name].removeprefix(_NEXT)}"
+    return f"{capital(name)}: {each[name][:1].lower()}{each[name][1:]}" if each[name] else ""
+
+
+_NEXT = "Next: "
 
 
 def _done(steps: tuple[str, ...], enclosure: Enclosure | None) -> str:

@@ -17,13 +17,12 @@ _WAITS_IN = Pattern(r"\b(?:in|into|to|from|out of) (?:the|that|this) (?:tub|box|
 
 
 def called_by_its_kind(plain: str, world: World) -> tuple[str, ...]:
-    """The one enclosure with an open clean, of several, that is called so; empty: none, or more than one."""
+    """The enclosures with an open clean that are called so, each the only one of several; empty: none, or in doubt."""
     homes = open_homes(world)
-    found = _THE_HOME.search(plain)
-    if len(homes) < 2 or found is None or _WAITS_IN.search(plain):
+    if len(homes) < 2 or _WAITS_IN.search(plain):
         return ()
-    fitting = tuple(home.name for home in homes if found[1] in words_of_home(home))
-    return fitting if len(fitting) == 1 else ()
+    each = [tuple(h.name for h in homes if found[1] in words_of_home(h)) for found in _THE_HOME.finditer(plain)]
+    return tuple(dict.fromkeys(names[0] for names in each)) if all(len(names) == 1 for names in each) else ()
 
 
 _SNAKES = ("snake", "python", "boa", "viper", "cobra", "mamba", "racer", "hognose")

@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from assistant.contract import Outcome, Slots
 from assistant.understand.look import Look
-from assistant.understand.named.by_kind import open_homes, words_of_home
+from assistant.understand.named.by_kind import called_by_its_kind, open_homes, words_of_home
 from assistant.understand.named.names import HOMES
 from assistant.understand.text.patterns import Pattern
 
@@ -41,7 +41,8 @@ _NOT_THIS = Pattern(
 )
 """ "Not the river tank, the desert box"."""
 _TOO = Pattern(
-    r"(?:(?:and|also|so is|so are|same (?:for|with)|the same (?:for|with)|oh|,) )*(?:the |my )?(?:ENCLOSURE|ANIMAL)"
+    rf"(?:(?:and|also|so is|so are|same (?:for|with)|the same (?:for|with)|oh|,) )*(?:the |my )?(?:ENCLOSURE"
+    rf"|ANIMAL|{_HOME})"
     r"(?: (?:and|,) (?:the |my )?(?:ENCLOSURE|ANIMAL))*(?: (?:too|as well|also))+"
     r"|(?:and|same (?:for|with)|the same (?:for|with)) (?:the |my )?(?:ENCLOSURE|ANIMAL)"
     r"|(?:(?:no|actually|sorry|oh) ,? ?)*(?:both|all of them)(?: of them)?(?: actually| i mean| i meant)?"
@@ -110,7 +111,8 @@ def done_there_too(look: Look) -> Slots | None:
     if not before.slots.steps or _TOO.fullmatch(look.parsed.plain.strip(" .!")) is None:
         return None
     slots = look.slots("done")
-    named = tuple(name for name in slots.enclosures if name not in (last.values.get("enclosures") or ()))
+    meant = slots.enclosures or called_by_its_kind(look.parsed.plain, look.world)
+    named = tuple(name for name in meant if name not in (last.values.get("enclosures") or ()))
     others = named or tuple(home.name for home in open_homes(look.world) if home.name not in last.values["enclosures"])
     if not others or slots.choices:
         return None

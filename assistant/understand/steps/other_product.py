@@ -76,11 +76,12 @@ _ON_TOP = Pattern(
 )
 """ "I accidentally sprayed vinegar on it too": put on beside what is on it."""
 _IT_WAS = Pattern(
-    rf"(?:it|that|this) (?:was|is|'s) (?:actually |really )?{_WITH}(?: bottle)?(?: (?:that )?i (?:used|sprayed"
-    rf"|had))?",
-    "it",
-    "that",
-    "this",
+    rf"(?:i (?:just |now )?(?:see|saw|notice|noticed|realised|realized|realise) (?:that )?|turns out )?(?:it|that"
+    rf"|this)"
+    rf" (?:was|is|'s) (?:actually |really )?{_WITH}(?: bottle)?(?: (?:that )?i (?:used|sprayed|had))?"
+    rf"|(?:i |we )?(?:have )?(?:just )?used {_WITH}(?: bottle| one)?(?: ?,? (?:actually|i see(?: now)?"
+    rf"|i see it now|sorry|it seems))*",
+    *("it", "that", "this", "used"),
 )
 _WHICH_IS_NOT_KNOWN = Pattern(
     r"\b(?:not|hardly|forgot|forget|no idea)(?: really| even)?(?: (?:know|sure|remember|recall|certain"
@@ -88,6 +89,8 @@ _WHICH_IS_NOT_KNOWN = Pattern(
     r" (?:of )?(?:which|what) (?:bottle|one|sprayer|product|colou?r)? ?(?:it was|that was|i (?:used|sprayed|took"
     r"|grabbed|had))\b"
     r"|^(?:it |that )?(?:might|may|could) (?:well )?have been (?:the )?(?:BOTTLE|STOCK|AGENT|PRODUCT)\b(?! one in)"
+    r"|\bnot (?:so |really )?(?:sure|certain) (?:if|whether) it was (?:the )?(?:BOTTLE|PRODUCT"
+    r"|AGENT) or (?:the )?(?:BOTTLE|PRODUCT|AGENT)\b"
     r"|\bwas it (?:the )?(?:BOTTLE|PRODUCT|AGENT) or (?:the )?(?:BOTTLE|PRODUCT|AGENT)\b.*\b(?:not|forgot|no idea)\b",
     *("not", "hardly", "forgot", "forget", "no idea", "have been"),
 )
