@@ -65,6 +65,7 @@ _OF_DRYING = Pattern(
     r"|spray|shin\w*|sheen"
     r"|soak\w*|time|early|soon|AGENT|BOTTLE|STOCK|air|nothing left|off)\b"
 )
+_I_DRIED_OFF = Pattern(r"(?:i|we)(?: have)?(?: just)? dried off\b")
 _NEVER_DRY = Pattern(r"\b(?:before|never|not|without|stop\w*|keep\w*)\b(?: \w+){0,4} (?:dry|dried|drying)\b")
 
 
@@ -133,7 +134,7 @@ def _plain_answer(intent: str, words: set[str], plain: str) -> bool:
 
 def _likely_of_the_surface(intent: str, plain: str, chance: float) -> bool:
     """Told in words that no rule knows, and surely so; that it stayed wet also only where nothing in it is dry."""
-    if intent == "dried_early" and _OF_DRYING.search(plain) is None:
+    if intent == "dried_early" and (_OF_DRYING.search(plain) is None or _I_DRIED_OFF.match(plain)):
         return False  # "it's ten minutes already"
     told = _NEVER_DRY.sub(" ", plain)
     if chance < LIKELY or not is_told(told):

@@ -57,6 +57,7 @@ from assistant.understand.numbers.number_doubts import HARM, mean_posterior, wit
 from assistant.understand.own_question import OwnQuestion, says_it_dried
 from assistant.understand.parsing import Parsed, Parser
 from assistant.understand.steps import fills
+from assistant.understand.steps.back_where import back_where
 from assistant.understand.steps.came_to_nothing import WORDS as NOTHING_WORDS
 from assistant.understand.steps.came_to_nothing import something_else_put_on, wet_time_was_none
 from assistant.understand.steps.claimed_steps import WORDS as CLAIM_WORDS
@@ -150,6 +151,7 @@ class Reader:
             or self._escape(look, by_likeness)
             or self._other_product(look)
             or self._meeting(look)
+            or back_where(look)
             or self._got_in(look)
             or self._spill(look, by_likeness)
             or (self._like_harm(look) if by_likeness else None)

@@ -8,6 +8,7 @@ from assistant.contract import Reading
 from assistant.core.round.rounds import is_open
 from assistant.understand.look import BY_RULE, Look
 from assistant.understand.named.names import HOMES
+from assistant.understand.steps.back_words import IS_BACK
 from assistant.understand.text.patterns import Pattern
 
 _IT = (
@@ -48,6 +49,8 @@ _OF_A_THING = Pattern(
 )
 _NOT_YET = Pattern(r"\bout yet\b|\byet out\b", "yet")
 """ "Not out yet" takes back what was just told."""
+_THOUGHT_SO = Pattern(r"\b(?:thought|feared|was afraid|was worried)\b.*\bbut\b", "but")
+""" "I thought she was still inside, but she's in the tub": she isn't."""
 _NOT_OF_A_CLEAN = ("splash", "spill", "together", "escape")
 
 
@@ -59,7 +62,7 @@ def still_inside(look: Look) -> Reading | None:
     plain = look.parsed.plain
     if _STILL_INSIDE.search(plain) is None or _ASKED.search(plain) is not None or _OF_A_THING.search(plain) is not None:
         return None
-    if _NOT_YET.search(plain) is not None:
+    if _NOT_YET.search(plain) is not None or _THOUGHT_SO.search(plain) is not None or IS_BACK.search(plain) is not None:
         return None
     last = look.world.talk.last
     if last is not None and last.intent in _NOT_OF_A_CLEAN:

@@ -37,7 +37,8 @@ _EARLY = Pattern(
 )
 _DRIED = Pattern(
     r"\bdried off (?:on (?:me|us)|already|too|before|early)\b"
-    r"|\bdried off(?! (?:all|now|nicely|fully|properly|completely|well|everywhere|with|ok)\b)"
+    r"|(?<!\bi )(?<!\bwe )(?<!i have )(?<!we have )(?<!i just )"
+    r"\bdried off(?! (?:all|now|nicely|fully|properly|completely|well|everywhere|with|ok)\b)"
     r"|\bdried (?:out|up|early|too|so|way|before|already|again|on me|on us|ahead)\b"
     r"|\b(?:it|that|this|ENCLOSURE|surface|spray|film|AGENT|everything|some of it|half of it|part of it|the lot)"
     r"(?: is| has| 's| have)?(?: all| gone| just| now| already| completely)* dried\b(?! (?:it|off with|with|the|that"
