@@ -58,6 +58,7 @@ from assistant.understand.own_question import OwnQuestion, says_it_dried
 from assistant.understand.parsing import Parsed, Parser
 from assistant.understand.steps import fills
 from assistant.understand.steps.back_where import back_where
+from assistant.understand.steps.before_spraying import without_the_rinse_before
 from assistant.understand.steps.came_to_nothing import WORDS as NOTHING_WORDS
 from assistant.understand.steps.came_to_nothing import something_else_put_on, wet_time_was_none
 from assistant.understand.steps.claimed_steps import WORDS as CLAIM_WORDS
@@ -388,7 +389,7 @@ class Reader:
         slots = look.slots(intent)
         if intent in HARM:
             slots = without_troubles(slots)
-        slots = where_it_was_asked(intent, slots, look.world)
+        slots = without_the_rinse_before(where_it_was_asked(intent, slots, look.world), look)
         slots = with_referent(slots, intent, look.parsed.plain, look.world)
         if intent == "start" and _WITH_IT.search(plain) and not (slots.bottles or slots.stocks or slots.agents):
             bottle = fills.bottle_of_before(look.world)
