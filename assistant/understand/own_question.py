@@ -22,6 +22,7 @@ from assistant.understand.steps.before_spraying import is_of_no_bottle
 from assistant.understand.steps.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.steps.claimed_steps import bare_done, dried_early, only_dried
 from assistant.understand.steps.denied import only_partly
+from assistant.understand.steps.in_the_middle import in_the_middle
 from assistant.understand.steps.surface import of_the_surface
 from assistant.understand.steps.wet_throughout import cannot_tell
 from assistant.understand.text.known_words import CONNECTING
@@ -78,7 +79,7 @@ class OwnQuestion:
 
     def __call__(self, look: Look) -> Found:
         """The question and its confidence."""
-        if _is_drying(look):
+        if _is_drying(look) or in_the_middle(look):
             return "next", 0.9  # which says what is left, and to keep it wet
         return of_the_surface(look, look.world) or self._claimed(look) or self._nearest(look)
 

@@ -26,6 +26,7 @@ from assistant.understand.harm.followed import followed, goes_on_from_it
 from assistant.understand.harm.got_wet import keeper_wet, next_door
 from assistant.understand.harm.idioms import IDIOMS
 from assistant.understand.harm.learned_cries import LearnedCries
+from assistant.understand.harm.no_escape import no_escape
 from assistant.understand.harm.on_somebody import put_back_wet
 from assistant.understand.harm.parts import hits_nobody, may_be_harm
 from assistant.understand.harm.patterns import WORDS as CRY_WORDS
@@ -144,7 +145,8 @@ class Reader:
         if unhurt.denies_harm(parsed.plain):
             return self._unhurt(look)
         return fills.but_for_water(
-            still_inside(look)
+            no_escape(look)
+            or still_inside(look)
             or self._met_there(look)
             or self._harm(look)
             or self._next_door(look)
@@ -167,6 +169,9 @@ class Reader:
 
     def _unhurt(self, look: Look) -> Reading:
         """What denies a harm may be anything else, and is never one by its words all together."""
+        safe = no_escape(look)
+        if safe is not None:
+            return safe
         reading = self._in_talk(look) or self._question(look)
         return reading if reading.intent not in HARM else replace(reading, intent=None, slots=Slots(), confidence=0.0)
 
@@ -226,6 +231,7 @@ class Reader:
         slots = replace(
             without_troubles(slots), place=cry.place, victim=cry.victim, got_out=cry.got_out, places_too=cry.too
         )
+        slots = replace(slots, found=bool(look.world.state.loose) and alarms.found(look.parsed.plain))
         return look.reading(cry.intent, slots, sure)
 
     def _escape(self, look: Look, by_likeness: bool) -> Reading | None:
