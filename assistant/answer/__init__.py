@@ -13,7 +13,7 @@ from assistant.answer.asking import trouble_in
 from assistant.answer.meeting import touched_by
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Handler, Outcome, Pending, Reading, World
-from assistant.core.record.events import Event, HoldDoubted, Recorded
+from assistant.core.record.events import AnimalFound, Event, HoldDoubted, Recorded
 from assistant.core.record.fold import fold
 from assistant.core.round.gate import timers
 from assistant.core.round.rounds import hold_is_running
@@ -31,7 +31,7 @@ def answer_to(reading: Reading, world: World) -> Answer:
     for event in doubted:
         world = replace(world, state=fold(world.state, Recorded(world.now, "", event)))
     answer = _with_touches(handler_of(question.family, reading.intent)(reading, world), reading, world)
-    answer = _with_what_is_left(_with_what_comes_first(answer, world), reading)
+    answer = _with_what_is_left(_with_what_comes_first(_with_the_found(answer, reading, world), world), reading)
     answer = replace(answer, events=(*doubted, *answer.events))
     return answer if question.family == "harm" else _said_back(answer, reading, world)  # first aid waits for no "yes"
 
@@ -98,6 +98,13 @@ def _with_touches(answer: Answer, reading: Reading, world: World) -> Answer:
     on_it = {touch.agent for touch in world.state.surfaces.get(homes[0], ()) if not (touch.rinsed or touch.wiped)}
     kept = tuple(touched_by(homes[0], agent, world) for agent in reading.slots.touched if agent not in on_it)
     return replace(answer, events=(*answer.events, *kept))
+
+
+def _with_the_found(answer: Answer, reading: Reading, world: World) -> Answer:
+    """The same, with a loose animal that is found in the same breath: "found her, there's bleach on her"."""
+    if reading.intent != "splash" or not reading.slots.found or not world.state.loose:
+        return answer
+    return replace(answer, events=(*answer.events, AnimalFound(world.state.loose[-1].enclosure)))
 
 
 def _nearest(reading: Reading, world: World) -> tuple[tuple[str, str], ...]:

@@ -65,6 +65,9 @@ _OF_DRYING = Pattern(
     r"|spray|shin\w*|sheen"
     r"|soak\w*|time|early|soon|AGENT|BOTTLE|STOCK|air|nothing left|off)\b"
 )
+_SOMEBODY_IS_BACK = Pattern(r"(?:(?:ok|oh|so|and|hi|hey) ,? ?)*(?:my |the |our |her |his )?\w+(?: is| 's| are) back\b")
+""" "My wife's back" takes nothing back."""
+_I_DRIED_OFF = Pattern(r"(?:i|we)(?: have)?(?: just)? dried off\b")
 _NEVER_DRY = Pattern(r"\b(?:before|never|not|without|stop\w*|keep\w*)\b(?: \w+){0,4} (?:dry|dried|drying)\b")
 
 
@@ -82,6 +85,8 @@ def may_be(intent: str, parsed: Parsed, claims: Claims, chance: float = 0.0) -> 
     if intent == "rinsed_out" and (
         parsed.plain.endswith("?") or LOOKS_BACK.search(parsed.plain) or not _RINSED_OUT.search(parsed.plain)
     ):
+        return False
+    if intent == "undo" and _SOMEBODY_IS_BACK.match(parsed.plain):
         return False
     if intent == "undo" and re.match(r"(?:which|what|who|how|why|where|when)\b", parsed.plain):
         return False
@@ -133,7 +138,7 @@ def _plain_answer(intent: str, words: set[str], plain: str) -> bool:
 
 def _likely_of_the_surface(intent: str, plain: str, chance: float) -> bool:
     """Told in words that no rule knows, and surely so; that it stayed wet also only where nothing in it is dry."""
-    if intent == "dried_early" and _OF_DRYING.search(plain) is None:
+    if intent == "dried_early" and (_OF_DRYING.search(plain) is None or _I_DRIED_OFF.match(plain)):
         return False  # "it's ten minutes already"
     told = _NEVER_DRY.sub(" ", plain)
     if chance < LIKELY or not is_told(told):

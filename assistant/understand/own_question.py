@@ -18,9 +18,11 @@ from assistant.understand.named.left_out import before_the_left_out
 from assistant.understand.named.names import HOMES
 from assistant.understand.named.openings import openings_in
 from assistant.understand.steps import fills
+from assistant.understand.steps.before_spraying import is_of_no_bottle
 from assistant.understand.steps.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.steps.claimed_steps import bare_done, dried_early, only_dried
 from assistant.understand.steps.denied import only_partly
+from assistant.understand.steps.in_the_middle import in_the_middle
 from assistant.understand.steps.surface import of_the_surface
 from assistant.understand.steps.wet_throughout import cannot_tell
 from assistant.understand.text.known_words import CONNECTING
@@ -77,7 +79,7 @@ class OwnQuestion:
 
     def __call__(self, look: Look) -> Found:
         """The question and its confidence."""
-        if _is_drying(look):
+        if _is_drying(look) or in_the_middle(look):
             return "next", 0.9  # which says what is left, and to keep it wet
         return of_the_surface(look, look.world) or self._claimed(look) or self._nearest(look)
 
@@ -113,6 +115,7 @@ class OwnQuestion:
         if claims.done:
             sure = chances[OUTSIDE] < OUTSIDE_FOR_SURE or len(look.parsed.words) == 1
             no_bottle = look.top == "rinsed_out" and ("bottle" not in plain.lower() or _WITH_THE_BOTTLE.search(plain))
+            no_bottle = no_bottle or (look.top == "rinsed_out" and is_of_no_bottle(look))
             beaten = look.top in _BEATS_A_CLAIM and chances[look.top] >= ENOUGH
             wins = not beaten or no_bottle or chances["done"] >= 0.25
             return ("done", max(chances["done"], 0.9)) if sure and wins else None

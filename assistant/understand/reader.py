@@ -26,6 +26,7 @@ from assistant.understand.harm.followed import followed, goes_on_from_it
 from assistant.understand.harm.got_wet import keeper_wet, next_door
 from assistant.understand.harm.idioms import IDIOMS
 from assistant.understand.harm.learned_cries import LearnedCries
+from assistant.understand.harm.no_escape import no_escape
 from assistant.understand.harm.on_somebody import put_back_wet
 from assistant.understand.harm.parts import hits_nobody, may_be_harm
 from assistant.understand.harm.patterns import WORDS as CRY_WORDS
@@ -57,6 +58,8 @@ from assistant.understand.numbers.number_doubts import HARM, mean_posterior, wit
 from assistant.understand.own_question import OwnQuestion, says_it_dried
 from assistant.understand.parsing import Parsed, Parser
 from assistant.understand.steps import fills
+from assistant.understand.steps.back_where import back_where
+from assistant.understand.steps.before_spraying import without_the_rinse_before
 from assistant.understand.steps.came_to_nothing import WORDS as NOTHING_WORDS
 from assistant.understand.steps.came_to_nothing import something_else_put_on, wet_time_was_none
 from assistant.understand.steps.claimed_steps import WORDS as CLAIM_WORDS
@@ -142,7 +145,8 @@ class Reader:
         if unhurt.denies_harm(parsed.plain):
             return self._unhurt(look)
         return fills.but_for_water(
-            still_inside(look)
+            no_escape(look)
+            or still_inside(look)
             or self._met_there(look)
             or self._harm(look)
             or self._next_door(look)
@@ -150,6 +154,7 @@ class Reader:
             or self._escape(look, by_likeness)
             or self._other_product(look)
             or self._meeting(look)
+            or back_where(look)
             or self._got_in(look)
             or self._spill(look, by_likeness)
             or (self._like_harm(look) if by_likeness else None)
@@ -164,6 +169,9 @@ class Reader:
 
     def _unhurt(self, look: Look) -> Reading:
         """What denies a harm may be anything else, and is never one by its words all together."""
+        safe = no_escape(look)
+        if safe is not None:
+            return safe
         reading = self._in_talk(look) or self._question(look)
         return reading if reading.intent not in HARM else replace(reading, intent=None, slots=Slots(), confidence=0.0)
 
@@ -223,6 +231,7 @@ class Reader:
         slots = replace(
             without_troubles(slots), place=cry.place, victim=cry.victim, got_out=cry.got_out, places_too=cry.too
         )
+        slots = replace(slots, found=bool(look.world.state.loose) and alarms.found(look.parsed.plain))
         return look.reading(cry.intent, slots, sure)
 
     def _escape(self, look: Look, by_likeness: bool) -> Reading | None:
@@ -388,7 +397,7 @@ class Reader:
         slots = look.slots(intent)
         if intent in HARM:
             slots = without_troubles(slots)
-        slots = where_it_was_asked(intent, slots, look.world)
+        slots = without_the_rinse_before(where_it_was_asked(intent, slots, look.world), look)
         slots = with_referent(slots, intent, look.parsed.plain, look.world)
         if intent == "start" and _WITH_IT.search(plain) and not (slots.bottles or slots.stocks or slots.agents):
             bottle = fills.bottle_of_before(look.world)

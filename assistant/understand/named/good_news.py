@@ -22,11 +22,9 @@ _ENDS = Pattern(
 )
 _GERM = r"(?:ORGANISM|mites?|ticks?|parasites?|bugs?)"
 _SICK = r"(?:sick|ill|poorly|unwell|infected|contagious|positive)"
-_LITTLE = r"(?:have|had|has|got|get|see|seen|find|found|be|been|a|an|any|the|it|really|actually|after all|single"
-r"|more)"
+_LITTLE = r"(?:have|had|has|got|get|see|seen|find|found|be|been|a|an|any|the|it|really|actually|after all|single|more)"
 _NONE = Pattern(
-    r"\b(?:test\w*|swab\w*|results?|samples?|he|she|it|they|ANIMAL|ENCLOSURE|(?:came|comes"
-    r"|come) back)\b.*\bnegative\b"
+    r"\b(?:test\w*|swab\w*|results?|samples?|he|she|it|they|ANIMAL|ENCLOSURE|(?:came|comes|come) back)\b.*\bnegative\b"
     r"|\bnegative for\b"
     rf"|\bno (?:more |signs? of |trace of |sight of |sick |new )*{_GERM}\b"
     rf"|\b(?:is|was|are|were|have|has|had|does|do|did) (?:not|never) (?:{_LITTLE} )*{_GERM}\b"
@@ -36,8 +34,7 @@ _NONE = Pattern(
     r"(?:all |just |perfectly )?(?:fine|ok|okay|well|clear|healthy|good)\b"
 )
 _BAD_AFTER_ALL = Pattern(
-    rf"\bnot (?:\w+ )?(?:fine|ok|well|clear|healthy|good|right|negative|cleared)\b|{_GERM}.*{_GERM}"
-    rf"|\bfalse negative\b"
+    rf"\bnot (?:\w+ )?(?:fine|ok|well|clear|healthy|good|right|negative|cleared)\b|{_GERM}.*{_GERM}|\bfalse negative\b"
     r"|\bbut\b|\bbefore\b|\blike (?:this|that|these|those)\b|(?:ENCLOSURE|ANIMAL)\b.*\b(?:ENCLOSURE|ANIMAL)\b"
     r"|\b(?:will|going to|should|could|might|may) (?:\w+ )?be\b"
     rf"|\bvet\b.*\b(?:fine|ok|okay|well|clear|good)\b (?:to|for|idea|that)\b|\b(?:fine|ok|okay"
@@ -53,12 +50,11 @@ _ASKED = Pattern(
     r"|(?:did|have|has) (?:i|we|you|anyone|somebody|someone) .*\b(?:mark|marked|list|listed|put|set|move|moved)\b)"
 )
 _IS_ONE_ILL = Pattern(
-    rf"^(?:(?:and|so|ok|but|wait) )*(?:is|are) (?:the |my )?(?:ENCLOSURE|ANIMAL|he|she) (?:still |now "
-    rf"|really )?(?:{_SICK}|healthy) ?\??$"
+    r"^(?:(?:and|so|ok|but|wait) )*(?:is|are) (?:the |my )?(?:ENCLOSURE|ANIMAL|he|she) (?:still |now |really )?"
+    rf"(?:{_SICK}|healthy) ?\??$"
 )
 _ASKS = Pattern(
-    r"^(?:(?:and|so|ok|but|wait) )*(?:is|are|was|were|does|do|did|has|have|can|could|what|how|which|who|when|why"
-    r"|should"
+    r"^(?:(?:and|so|ok|but|wait) )*(?:is|are|was|were|does|do|did|has|have|can|could|what|how|which|who|when|why|should"
     r"|will|would)\b(?! not (?:mark|list|set|count)\b)|\?$|\b(?:if|whether|until|unless|in case)\b"
 )
 _PRODUCT = Pattern(r"\b(?:AGENT|STOCK|BOTTLE)\b")
@@ -78,7 +74,7 @@ def of_illness(plain: str) -> OfIllness | None:
 
 
 def good_news(plain: str) -> bool:
-    """True where it is told that nobody is ill, or nobody to be marked so, or asked of one: known by its signs alone."""
+    """True where it is told that nobody is ill or to be marked so, or asked of one: known by its signs alone."""
     return of_illness(plain) in ("none", "unmarked") or _IS_ONE_ILL.match(plain) is not None
 
 

@@ -11,6 +11,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal, TypeAlias
 
+from assistant.understand.steps.back_words import is_no_return
+from assistant.understand.steps.of_what import of_something_unknown, of_what, of_whom
 from assistant.understand.steps.spelled_out import WORDS_OF, spelled_out
 from assistant.understand.steps.step_patterns import DONE, MENTIONED, STEPS, TUB
 from assistant.understand.steps.wet_throughout import PATTERNS as WET_WORDS
@@ -137,6 +139,8 @@ def claims_in(text: str) -> Claims:
         if polarity == "claimed" and (carried or (asks and number == 0)):
             polarity = "asked" if asks else "not yet"
         negated = polarity == "not yet"
+        if polarity == "claimed" and of_something_unknown(clause):
+            polarity = "doubtful"
         if polarity in ("claimed", "doubtful"):
             done += [step for step in steps if step not in done]
             worst = "doubtful" if polarity == "doubtful" and steps else worst
@@ -329,6 +333,9 @@ def _counts(step: str, match: re.Match[str]) -> bool:
             return False
         if _BY_SOMETHING_ELSE.search(match.string[: match.start()]):
             return False
+        named = step == "apply" and _WITH_A_PRODUCT.search(after)
+        if not named and of_what(match.string[: match.start()], after) == "else":
+            return False
     if step in ("rinse", "wipe", "dry", "wash") and _WITH_A_PRODUCT.match(after) and " off" not in after:
         return False  # "rinsed with vinegar": put on, and nothing rinsed off
     if step in ("rinse", "wipe") and NOT_CLEAN_WATER.match(after):
@@ -347,6 +354,8 @@ def _counts(step: str, match: re.Match[str]) -> bool:
         after,
     ):
         return False  # out of food, out of his skin
+    if step == "move out" and of_whom(match.group()) == "else":
+        return False
     if step == "move out":
         return not re.match(
             r" of (?:the |his |her |their |its |a )?(?:\w+ )?(?:"
@@ -354,11 +363,9 @@ def _counts(step: str, match: re.Match[str]) -> bool:
             + r"|quarantine)\b|.*\b(?:loose|escaped|gone)\b",
             after,
         )
-    if step == "return":  # "on her back wall", "back in an hour"
-        if re.match(
-            r" (?:DURATION|NUMBER|(?:a|an|one) (?:minute|min|sec|second|moment|bit|while|tick|hour))\b(?! ago)", after
-        ):
-            return False
+    if step == "return" and is_no_return(match.string[: match.start()], after):
+        return False
+    if step == "return":  # "on her back wall"
         return not re.match(r" (?:walls?|left|right|corner|end|half|panel|glass|door)\b", after) and not re.search(
             r"\b(?:on|over|down|of|at|along|across|onto|under) (?:the |my )?$", match.string[: match.start()]
         )

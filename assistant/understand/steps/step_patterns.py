@@ -173,7 +173,7 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("apply", rf"\b{DONE} (?:with )?(?:the )?(?:spraying|applying)|\b(?:spraying|spray)(?: is| 's)? {DONE}"),
     (
         "apply",
-        rf"{_WET_STUFF}(?: is| 's| has)?(?: gone| all| now)* (?:on|down|on there|on it"
+        rf"(?<![a-z]){_WET_STUFF}(?: is| 's| has)?(?: gone| all| now)* (?:on|down|on there|on it"
         r"|applied)(?: now| everywhere| the (?:glass|walls?|tank|viv\w*|box|tub|cage|enclosure|lid"
         r"|lot|surfaces?|sides|branches|hide|decor|base|inside)| ENCLOSURE| the ENCLOSURE)*(?: walls?| glass"
         r"| floor)?$",

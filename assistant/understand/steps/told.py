@@ -40,7 +40,8 @@ _DRIED = Pattern(
     r"|\b(?:a bit|bit|slightly|getting|quite) dry (?:on|at|in|near|along|round|around|there|here)\b"
     r"|^(?:it is |it 's )?drying (?:already|out|off|up|fast)\b"
     r"|\bdried off (?:on (?:me|us)|already|too|before|early)\b"
-    r"|\bdried off(?! (?:all|now|nicely|fully|properly|completely|well|everywhere|with|ok)\b)"
+    r"|(?<!\bi )(?<!\bwe )(?<!i have )(?<!we have )(?<!i just )"
+    r"\bdried off(?! (?:all|now|nicely|fully|properly|completely|well|everywhere|with|ok)\b)"
     r"|\bdried (?:out|up|early|too|so|way|before|already|again|on me|on us|ahead)\b"
     r"|\b(?:it|that|this|ENCLOSURE|surface|spray|film|AGENT|everything|some of it|half of it|part of it|the lot)"
     r"(?: is| has| 's| have)?(?: all| gone| just| now| already| completely)* dried\b(?! (?:it|off with|with|the|that"
@@ -284,10 +285,25 @@ def _doubted(plain: str) -> bool:
     return _NOT_DRIED.search(_GIVES_UP.sub(" ", plain)) is not None
 
 
+_OF_ANOTHER_THING = Pattern(
+    r"\b(?:hallway|landing|bathroom|kitchen|bedroom|street|garden|car|gloves?|hands?|hair|clothes|shirt|sleeves?|skin"
+    r"|towels?|cloths?|sponges?|mop|sink|drain|bin|bowls?|fridge|dog|cat|breath|feet|shoes|fingers)"
+    rf"(?: still| all| really| now| just| is| are| do| does| not| 's)* {_SMELL}\b"
+    rf"|\b{_SMELL} (?:of|like|a bit like|a bit of) (?:a |the |an |my |old |wet )*(?:ANIMAL|snakes?|geckos?|lizards?"
+    r"|animals?|gas stations?|petrol|paint|coffee|soap|toast|smoke|dogs?|cats?|cooking|food|lemons?"
+    r"|flowers|earth|soil|wood)\b",
+    *("sm", "st", "reek", "whiff", "pong", "niff", "fume", "odo", "scent", "vapo"),
+)
+""" "My hands smell of bleach", "it smells of snake": not what is being aired."""
+_OF_IT_TOO = Pattern(r"\b(?:ENCLOSURE|AGENT in|tank|box|cage|viv|vivarium|the room|it still|too|as well|and)\b")
+
+
 def _smell(plain: str) -> bool | None:
     """Whether it smells; None: nothing plain is said of it."""
     if _DRY_BUT.search(plain):
         return True
+    if _OF_ANOTHER_THING.search(plain) and not _OF_IT_TOO.search(plain):
+        return None
     if not _SMELLS.search(plain) and not _NO_SMELL.search(plain):
         return None
     first = plain
@@ -325,7 +341,9 @@ def _wet(plain: str) -> bool | None:
     if _NO_PATCH.search(plain):
         return False
     if _WET_PATCH.search(plain) and not re.search(
-        r"\b(?:if|until|how|why|what|my hands?|towel|cloth|grass|floor mat)\b", plain
+        r"\b(?:if|until|how|why|what|my hands?|towel|cloth|grass|floor mat|slipped|slippers"
+        r"|mopp\w+|water in (?:the|his|her|its|their) (?:bowl|dish|bucket|jug|kettle|sink))\b",
+        plain,
     ):
         return True
     return None

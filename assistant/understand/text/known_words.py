@@ -42,8 +42,9 @@ EVERYDAY = words_of(
     """
     about abscess accident accidentally added after again aired airing almost always another applied bathe because
     been before being best better blister both bottle bottles breathe breathing burn burning burns burnt celsius
-    choking clean cleared cold cork coughing could cup cups damp day days degrees dirty dizzy door drank dried drier
-    drunk dryer drying each emptied empty even evening every eye eyes face feeding feel feels finished first floor
+    choking clean cleared coiled cold cork coughing could cup cups curled damp day days degrees dirty dizzy door drank
+    dried drier drunk dryer
+    drying each emptied empty even evening every eye eyes face feeding feel feels finished first floor
     fluid food fresh from full fumes gallon gallons gave give glass gloves going good hand hands have haven't heat
     high hold holding hosed hour hours house humidity infection inhaled into just keep kept kitchen know lamp large
     last leave left licked light lights like liter liters litre litres little long look looks made make many mask
@@ -54,7 +55,7 @@ EVERYDAY = words_of(
     spraying springs squirted still sting stinging stings strayed sure swallow swallowed table tablespoon
     tablespoons take tank teaspoon teaspoons temperature than their them then there think throat time tipped today
     together tomorrow took towel tub under very waited want warm washed washer washes washing watched water week wet
-    what when where which while window windows wiped wished with wood would wound wrinkled wrong year your
+    what when where which while wifi window windows wiped wished with wood would wound wrinkled wrong year your
     """
 )
 

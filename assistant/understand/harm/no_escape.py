@@ -1,0 +1,93 @@
+"""What only sounds like an escape, and the way back from one: she's pushing at the lid, false alarm, she's in the tub.
+
+An animal that is loose on record blocks its round. What takes that back must be said of where it is, or that it never
+was; "she's not in there" alone stays an escape, for "there" may be the tub.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from assistant.contract import Doubt, Reading
+from assistant.core.round.rounds import is_open
+from assistant.understand.look import BY_RULE, Look, without_troubles
+from assistant.understand.text.patterns import Pattern
+
+_TUB = r"(?:tub|box|bucket|bin|carrier|tote|bag|pillowcase|container|crate|faunarium)"
+_HER_TUB = rf"(?:the|his|her|its|their|that|a) (?:\w+ )?{_TUB}"
+_ONE = r"(?:he|she|they|it|(?:the |my )?(?:ANIMAL|snake|gecko|lizard|animal|dragon|python)|ENCLOSURE)"
+_OPENS = r"(?:(?:no|nope|oh|wait|sorry|ok|phew|it is ok|all good|all right|hang on|hold on|actually|ah|yes) ?,? ?)*"
+_THAT_ONE = _ONE.replace("they|it|", "they|")  # "it's here" may be a bottle
+_SAFE = Pattern(
+    rf"^{_OPENS}(?:it was |that was |just )?(?:a )?(?:false alarm|panic over)$"
+    rf"|^{_OPENS}(?:i (?:found|see|saw) (?:him|her|it) ?,? )?{_THAT_ONE}(?: is| 's| was)"
+    rf"(?: just| only| still| all right| fine| safe)* (?:here|in {_HER_TUB}|under the towel in {_HER_TUB})"
+    r"(?: all along| the whole time| after all| still| asleep)*$"
+    rf"|^{_OPENS}{_THAT_ONE} (?:only|just) (?:pooped|pooed|peed)\b"
+    rf"|^{_OPENS}{_THAT_ONE} (?:is|was|has|did) (?:not|never) (?:out|loose|escape\w*|get out|got out|gone|missing)"
+    r"(?: after all| at all)?$"
+    rf"|^{_OPENS}{_THAT_ONE} never (?:got out|escaped|left|was out)$"
+    rf"|^{_OPENS}(?:nobody|no one) (?:is loose|escaped|got out)$",
+    *("alarm", "panic", "here", " in ", "only", "just", "not", "never", "nobody", "no one"),
+)
+_DENIED = Pattern(r"\?$|\b(?:if|unless|maybe|perhaps|hope|think|should|might)\b|\b(?:not|nobody|no one) (?:\w+ )?in\b")
+_AT_WORK_IN_THE_TUB = Pattern(
+    rf"\b{_ONE}(?: is| 's| has| keeps| was)?(?: just| only| still| all)* (?:pooped|pooed|peed|pissed|curled up"
+    rf"|coiled up|asleep|sleeping|resting|sitting|hiding|digging|climbing|shedding|drinking|soaking)\b"
+    rf"(?: \S+){{0,3}}? in(?: the \w+ of)? {_HER_TUB}\b"
+    rf"|\b{_ONE}(?: is| 's| keeps| was)?(?: just| only| still)* (?:pushing|bumping|scratching|nosing|rubbing)"
+    rf"(?: (?:at|against|on|up))+ (?:the )?(?:lid|sides?|walls?|{_HER_TUB})\b"
+    rf"|\b{_ONE}(?: is| 's| keeps| was)?(?: just| only| still| always)* (?:trying|tries|wants|wanting) to (?:get out"
+    rf"|escape|climb out|come out|push the lid)\b|\blooking for a way out\b"
+    rf"|\b(?:i )?(?:took|have taken|lifted|got) (?:him|her|it|them) out of {_HER_TUB} to\b"
+    rf"|\bout of {_HER_TUB} ?,? (?:and |but )?(?:i am |i have |i 'm )?(?:holding|got (?:him|her|it)|on my|in my)\b",
+    *("in", "at", "on", "against", "out", "to"),
+)
+_GOT_LOOSE = Pattern(r"\b(?:managed|succeeded|did it|got out|is out|escaped|help|loose)\b(?!.*\bholding\b)")
+_LOOKED = Pattern(
+    rf"^(?:{_OPENS})(?:i )?(?:have )?(?:checked|looked|had a look|double checked)(?: again)?(?: ,| and)* ?{_ONE}"
+    rf"(?: is| 's) not (?:still )?(?:in there|inside|in it)$"
+    rf"|^{_OPENS}(?:there (?:is|are) )?no (?:ANIMAL|animals?|snakes?|geckos?)(?: left)? (?:in there|inside|in it)"
+    r"(?: any ?more| now)?$"
+    rf"|^{_OPENS}(?:there is )?nothing (?:left )?(?:in there|inside|in it)(?: any ?more| now)$"
+    rf"|^{_OPENS}{_ONE}(?: is| 's) not still (?:in there|inside|in it)$",
+    *("check", "look", "no ", "nothing", "not still"),
+)
+_A_BOTTLE = Pattern(
+    r"^(?:the |my )?(?:BOTTLE|AGENT|STOCK)(?: is| 's) (?:in|under|behind|on) (?:the |my )?\w+(?: \w+)?$"
+)
+_TAKING_OUT = Pattern(rf"^{_OPENS}(?:i )?(?:have )?(?:got|caught) (?:him|her|them|ANIMAL|ENCLOSURE)(?: now)?$")
+_COMING_OUT = Pattern(rf"^{_OPENS}{_ONE}(?: is| 's) (?:coming|on (?:his|her) way) out(?: now)?$")
+
+
+_OF_ANOTHER_HARM = ("splash", "spill", "together")
+""" "False alarm" takes back what was told last."""
+
+
+def no_escape(look: Look) -> Reading | None:
+    """What is told of an animal that waits, that nobody is inside, or that a loose one isn't; None: none of it."""
+    plain, state = look.parsed.plain.strip(" .!"), look.world.state
+    last = look.world.talk.last
+    if state.loose:
+        safe = _SAFE.search(plain) is not None and _DENIED.search(plain) is None
+        safe = safe and (last is None or last.intent not in _OF_ANOTHER_HARM)
+        slots = without_troubles(look.slots("escape"))
+        named = tuple(one.enclosure for one in state.loose if one.enclosure in slots.enclosures)
+        slots = replace(slots, found=True, enclosures=named)
+        return look.reading("escape", slots, BY_RULE) if safe else None
+    open_ones = [one for one in state.rounds.values() if is_open(one)]
+    if look.parsed.plain.endswith(("?", "!")) or not open_ones:
+        return None
+    waits = any("move out" in one.done for one in open_ones)
+    if waits and _AT_WORK_IN_THE_TUB.search(plain) and not _GOT_LOOSE.search(plain.replace("trying to get out", "")):
+        return look.reading("tub", replace(look.slots("tub"), enclosures=(), choices=()), BY_RULE)
+    if waits and _LOOKED.search(plain):
+        return look.reading("done", replace(look.slots("done"), enclosures=(), steps=("move out",)), BY_RULE)
+    if _A_BOTTLE.match(plain):
+        return Reading(look.parsed.text, None, look.slots(None), 0.0, look.nearest, (), look.spoken)
+    if not waits and _COMING_OUT.match(plain):
+        return look.reading("next", look.slots("next"), BY_RULE)
+    if not waits and _TAKING_OUT.match(plain):
+        asked = look.reading("done", replace(look.slots("done"), steps=("move out",)), BY_RULE)
+        return replace(asked, doubts=(Doubt("polarity", "move out"),))
+    return None

@@ -1,0 +1,73 @@
+"""Words for an animal that is inside though it should be out, and for one of several. `still_inside` reads them."""
+
+from __future__ import annotations
+
+from assistant.understand.named.names import HOMES
+from assistant.understand.text.patterns import Pattern
+
+ANY_HOME = "|".join(sorted(HOMES - {"tub", "box", "bin", "hall", "rack", "house"}))
+"""What nobody waits in."""
+_THE_HOME = rf"(?:in|inside|into) (?:the |his |her |their |its |my )?(?:ENCLOSURE|{ANY_HOME})"
+_ANIMAL = r"(?:ANIMAL|(?:the |my )?(?:snake|gecko|lizard|animal|dragon|python|boa|tortoise|turtle|frog|skink))"
+_NAMED = rf"(?:(?:the |my |a )?{_ANIMAL}|ENCLOSURE)"
+_HE = rf"(?:he|she|they|{_NAMED})"
+_UNDER = (
+    r"(?:under|behind|in|inside) (?:the |his |her |a |that )?(?:cork(?: bark)?|hides?|log|bark|branch(?:es)?|rock"
+    r"|leaves|moss|substrate|background|decor|plants?)"
+)
+_ALL_ALONG = r"(?:the (?:whole|entire) time|all (?:along|the time|this time|through))"
+_ALARM = r"(?:oh (?:my )?(?:god|no|dear|gosh|shit|crap)|god|help|wait|shit|crap|damn|no|hang on|hold on|argh)"
+INSIDE = Pattern(
+    rf"\b{_HE}(?: is| 's| are| was| were)(?: actually| really| still)* {_THE_HOME}\b"
+    rf"|^(?:{_ALARM} ?,? ?)+(?:the |my )?{_HE}(?: is| 's| are)(?: still)? (?:in there|inside|in it)\b"
+    rf"|\b{_NAMED}(?: is| 's| are) (?:in there|inside)(?: ?!|$)"
+    rf"|\b(?:i )?(?:completely |totally )?forgot (?:about )?(?:the |my )?(?:{_ANIMAL}|ENCLOSURE|him|her|them)(?: ?!)?$"
+    rf"|\bforgot to (?:take|get|move) (?:the |my )?(?:{_ANIMAL}|ENCLOSURE|him|her|them) out\b"
+    rf"|\b{_HE} never left(?! the)\b"
+    rf"|\b{_HE}(?: is| was| 's| were| has been)(?: still)? (?:inside|in there|in it|{_THE_HOME}|{_UNDER})"
+    rf" {_ALL_ALONG}\b"
+    rf"|\b{_HE}(?: is| 's| are) still {_UNDER}\b|\b{_HE}(?: is| 's| are) (?:still )?hiding {_UNDER} still\b"
+    rf"|\b(?:can |just )?(?:see|saw|spotted) (?:a |his |her |the |its |my |ANIMAL 's )*(?:tail|head|nose|tongue"
+    rf"|{_ANIMAL}|him|her|something moving)\b.* (?:in there|inside|in it)\b"
+    rf"|\b(?:both|both ANIMAL|all (?:three|NUMBER|of them)|they)(?: are| 're)?(?: both| all)? (?:still )?"
+    rf"(?:inside|in there)\b"
+    r"|^(?:they are )?both(?: are)? (?:still |back )?in$|^one(?: of (?:them|ANIMAL))?(?: is| has| 's)?"
+    rf"(?: got| went| gone| climbed| crawled)?(?: back)? (?:in|inside|in there|{_THE_HOME})$"
+    rf"|\bone(?: of (?:them|(?:the )?ANIMAL))? (?:went|got|climbed|crawled) back (?:in|inside|into)\b"
+    r"|\bneither(?: of them| ANIMAL)? (?:is|are|was|were) out\b",
+    *("in", "forgot", "never left", "neither", "see", "spotted", "saw", "under", "behind"),
+)
+ONE_OUT = Pattern(
+    r"^(?:ok |so |right |and |well |now |just )*(?:only )?(?:one|the first|one of (?:them|(?:the |my )?ANIMAL)|1)"
+    r"(?: one| ANIMAL)?(?: is| 's| has| got| came| moved)*(?: out| in (?:the|a|his|her) \w+)\b"
+    r"|\bonly (?:got |have |moved |taken )*(?:one|ENCLOSURE|1)(?: of (?:them|(?:the |my )?ANIMAL))?"
+    r"(?: is| 's| are)? out\b"
+    r"|\b(?:only )?(?:got|moved|took|have) (?:only |just )?one(?: of (?:them|(?:the |my )?ANIMAL))? out\b",
+    "out",
+    " in ",
+)
+"""One of several is out, or only so many."""
+OTHER_NOT = Pattern(
+    rf"\b(?:the |a )?(?:other|second|last)(?: one| ANIMAL)?(?: is| 's| are)?(?: still)? (?:not|hiding|in there|inside"
+    rf"|in$|in (?:the |his |her )?(?:ENCLOSURE|{ANY_HOME})|{_UNDER})\b"
+    rf"|\bone(?: is| 's) (?:still )?(?:hiding|{_THE_HOME})"
+    r"|\bthe (?:other|second)(?: one| ANIMAL)? (?:is )?still (?:in|inside|hiding)\b",
+    *("other", "second", "last", "one"),
+)
+"""The other is not."""
+OTHER_TOO = Pattern(
+    r"^(?:(?:ok|and|so|now|right|got|there) ,? ?)*(?:the |my )?(?:other|second)(?: one| ANIMAL)?"
+    r"(?: is| 's)?(?: out| in (?:the|a|his|her) \w+)?(?: too| now| as well| also)*$",
+    "other",
+    "second",
+)
+BOTH_AFTER_ALL = Pattern(
+    r"\b(?:other|second)(?: one| ANIMAL)?(?: is| 's)?(?: (?:in the \w+|out))?(?: (?:too|as well|also|out|in the \w+))\b"
+    r"|\bboth\b.*\bout\b",
+    "other",
+    "second",
+    "both",
+)
+NO_INSIDE = Pattern(
+    r"\b(?:nobody|no one|nothing|not|no) (?:\w+ ){0,3}(?:inside|in there|in it)\b|\b(?:if|unless|make sure|check\w*)\b"
+)

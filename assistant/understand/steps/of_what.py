@@ -1,0 +1,178 @@
+"""Of what a step is told: of what is being cleaned, a part of it or a word for it, or of something else.
+
+"Rinsed my glasses" and "my throat's dry" are no steps of a clean. What is certainly something else counts for nothing;
+of a thing that nobody here knows ("rinsed the doorstop") it is asked, for it may be a part of the enclosure.
+"""
+
+from __future__ import annotations
+
+import re
+from typing import Literal, TypeAlias
+
+from assistant.understand.named.names import HOMES
+from assistant.understand.text.known_words import words_of
+from assistant.understand.text.patterns import Pattern
+
+OfWhat: TypeAlias = Literal["own", "else", "unknown"]
+
+_OWN = HOMES | words_of(
+    """
+    ENCLOSURE it its everything lot all whole thing things both inside insides interior surface surfaces place home
+    rest half part parts bit bits area areas section compartment unit setup
+    lid base bottom top side sides wall walls back front door doors glass corner corners edge edges seam seams end ends
+    roof mesh screen panel panels pane panes frame rim ledge ledges shelf background runner runners track tracks vent
+    vents silicone sealant plastic wood grout gap gaps groove grooves
+    one ones two three four NUMBER other others them these those that this stuff
+    AGENT STOCK BOTTLE soap suds detergent foam film residue disinfectant spray bleach mix streaks stains stain spot
+    spots poop poo dirt mess urates muck
+    tanks boxes cages vivs vivariums enclosures tubs
+    """
+)
+_ELSE = words_of(
+    """
+    throat mouth eye eyes skin lip lips tongue nose face head forehead hair ear ears neck arm arms hand hands finger
+    fingers nail nails fingernails thumb leg legs knee knees foot feet toe toes chest belly tummy back's beard teeth
+    myself yourself me
+    glasses goggles specs spectacles visor mask gloves glove sock socks shoe shoes boots clothes shirt sleeve sleeves
+    trousers jeans jumper apron coat hat ring watch phone
+    cup cups mug mugs plate plates fork spoon knife pan pans kettle dishes dish glassware sink basin bath bathtub
+    shower toilet loo kitchen bathroom hallway bedroom car bike curtains curtain carpet rug fridge freezer oven
+    worktop counter table desk chair doorknob handle doorstep doormat mop mops bucket buckets pail
+    sponge sponges cloth cloths rag rags towel towels flannel laundry washing brush brushes toothbrush
+    bottle bottles sprayer nozzle syringe syringes jug jugs funnel
+    weather air outside outdoors garden lawn grass paper kitchenroll humour wine coffee tea
+    snake snakes gecko geckos lizard lizards dragon python boa tortoise turtle frog dog cat
+    he she him her ANIMAL i we kid kids baby son daughter wife husband
+    """
+)
+_SMALL = r"(?:off|out|down|over|up|all|of|both|just|only|well|really|nicely|quickly|and)"
+_DET = r"(?:the|my|his|her|its|their|our|your|a|an|some|one|two|every|each|another|this|that|these|those)"
+_ENDS = (
+    r"(?:and|or|but|then|so|with|in|on|at|for|to|from|by|into|onto|using|is|are|was|were|has|have|had|as|again|now"
+    r"|twice|once|already|too|well|first|yet|just|fully|properly|completely|thoroughly|carefully|quickly|off|out|down"
+    r"|over|up|all|of|it|i|we|he|she|they|there|here|because|while|before|after|until|till|dry|clean|yes|ok|'s"
+    r"|today|yesterday|earlier|NUMBER|DURATION|TIME|inside|outside|everywhere|several|two|three|both|nicely|really)"
+)
+_WORD = rf"(?!{_ENDS}\b)[\w]+"
+_OBJECT = Pattern(rf"(?: {_SMALL}\b)*(?: (?P<det>{_DET})\b)+(?P<noun>(?: {_WORD}){{0,4}})(?P<of> of\b)?(?P<whose> 's)?")
+_BARE_OBJECT = Pattern(rf"(?: {_SMALL}\b)*(?P<noun> {_WORD})")
+_IS = r"(?:is|are|am|'s|was|were|feels?|looks?|got|gets|has been|have been)"
+_LATER = r"(?: (?:all|now|already|finally|both|just|nice and|bone|completely|totally|fully|really|so|very|quite|too))*"
+_SUBJECT = Pattern(
+    rf"(?:^|[ ,.])(?P<noun>(?:(?!(?:and|then|but|so|is|are|'s|because|with|in|on|of)\b)\w+ ){{1,4}}?){_IS}{_LATER} $"
+)
+_ONESELF = Pattern(r" (?:off|up)(?: (?:now|a bit|again|first|nicely|after that|for \w+))*$", "off", "up")
+""" "I dried off", "washed up": oneself, and the dishes."""
+_NOUN_BEFORE = Pattern(r"(?:^|.* )(?P<noun>\w+) $")
+_SHAPE = ("the", "my", "his", "her", "its", "their", "our", "your", "a", "an", "some", "this", "that")
+
+
+def of_what(before: str, after: str) -> OfWhat:
+    """What a step is told of.
+
+    before, after: the clause on both sides of the word of the step.
+    """
+    told = _of_subject(before)
+    if _ONESELF.match(after) and (after.startswith(" up") or re.search(r"\b(?:i|we)(?: have)?(?: just)? $", before)):
+        return "else"
+    return told if told != "own" else _of_object(after)
+
+
+def _of_subject(before: str) -> OfWhat:
+    """ "The lid is", "my throat 's": what is said to be so."""
+    found = _SUBJECT.search(before)
+    if found is not None:
+        return _judged(found["noun"].split(), bare=found["noun"].split()[0] not in _SHAPE)
+    just = _NOUN_BEFORE.match(before)  # "throat dry"
+    return "else" if just is not None and just["noun"] in _ELSE - _DOERS else "own"
+
+
+_DOERS = frozenset({"i", "we", "he", "she", "wife", "husband", "son", "daughter", "kid", "kids"})
+""" "We rinsed", "my son rinsed it": by whom, not of what."""
+
+
+def _of_object(after: str) -> OfWhat:
+    """ "The walls twice", "my glasses", "off the soap"."""
+    found = _OBJECT.match(after)
+    if found is None:
+        bare = _BARE_OBJECT.match(after)  # "washed dishes"
+        return "else" if bare is not None and bare["noun"].strip() in _ELSE - _DOERS else "own"
+    nouns = found["noun"].split()
+    if found["whose"] is not None:
+        rest = re.match(rf"(?: {_WORD}){{1,3}}", after[found.end() :])
+        nouns = rest.group().split() if rest is not None else nouns
+    if not nouns:
+        return "own"
+    if found["of"] is not None and nouns[-1] not in _ELSE:
+        return _of_object(after[found.end() :])  # "the floor of the tank"
+    if nouns == ["next", "one"]:
+        return "else"
+    if found["det"] in ("one", "a", "an", "another") and nouns[-1] in _OWN - {"time", "bit", "lot"}:
+        return "own" if nouns[-1] in HOMES else "unknown"  # "one wall" may be all there is of it
+    return _judged(nouns, bare=False)
+
+
+def _judged(nouns: list[str], bare: bool) -> OfWhat:
+    """bare: without an article, so that an unknown word may be any word but a thing."""
+    if not nouns:
+        return "own"
+    if nouns[-1] in _ELSE or "outside" in nouns:
+        return "else"
+    if nouns[-1] in _OWN or nouns[-1] in _SHAPE:
+        return "own"
+    return "own" if bare else "unknown"
+
+
+_STEP_WORD = Pattern(
+    r"\b(?:rinsed|hosed|flushed|washed|scrubbed|soaped|wiped|dried|towelled|toweled|dry|sprayed|resprayed|spritzed"
+    r"|misted|drenched|doused|coated|soaked)\b"
+)
+_PRODUCT = Pattern(r"\b(?:AGENT|STOCK|BOTTLE)\b")
+
+
+def of_something_unknown(clause: str) -> bool:
+    """Whether a clause tells a step of a thing that may be a part of what is cleaned, and may be none.
+
+    With a product named it counts: that it touched something must not be lost.
+    """
+    if _PRODUCT.search(clause):
+        return False
+    return any(
+        of_what(clause[: word.start()], clause[word.end() :]) == "unknown" for word in _STEP_WORD.finditer(clause)
+    )
+
+
+_PUT = Pattern(
+    r"\b(?:put|popped|placed|moved|got|transferred|shifted|relocated|boxed|tubbed|bagged|taken|took|have)\b"
+    r"(?P<what>(?: (?!in\b|into\b|to\b|over\b|across\b)\S+){0,4}) (?:over |across )?(?:in|into|to)\b"
+)
+_SOMEBODY = words_of(
+    """
+    he she they it him her them one ones ANIMAL ENCLOSURE animal animals snake snakes lizard gecko geckos tortoise
+    turtle frog toad dragon python boa skink monitor newt reptile critter baby babies guy girl boy both all everyone
+    everybody two three four NUMBER
+    """
+)
+_NO_ANIMAL = (
+    _ELSE - _DOERS - words_of("snake snakes gecko geckos lizard lizards dragon python boa tortoise turtle frog")
+)
+_NO_ANIMAL = (_NO_ANIMAL - words_of("him her ANIMAL")) | words_of(
+    """
+    water soap suds bleach hide hides bowl bowls decor branch branches plant plants rock rocks tongs tweezers hook
+    scoop stuff everything things thing substrate bedding food mouse mice rat crickets lid towel AGENT STOCK BOTTLE
+    vinegar heat mat lamp wood cork log moss leaves sand soil toys
+    """
+)
+
+
+def of_whom(moved: str) -> OfWhat:
+    """Whether what is said to be put into a tub is an animal: "got some soap in the bucket" is nobody.
+
+    moved: from the word for the putting on.
+    """
+    found = _PUT.match(moved)
+    what = found["what"].split() if found is not None else []
+    what = [word for word in what if word not in _SHAPE and word not in ("safely", "straight", "now", "just", "back")]
+    if not what or any(word in _SOMEBODY for word in what):
+        return "own"
+    return "else" if any(word in _NO_ANIMAL for word in what) else "unknown"
