@@ -43,7 +43,7 @@ USE_THAT_BOTTLE = Pattern(
 )
 """A wish to use a bottle again; meant of one that holds an unknown mix."""
 
-_ASKED = Pattern(
+ASKED = Pattern(
     r"^(?:i |we |he |she |my \w+ |have |has |had |only |just )*(?:nearly|almost|about to) "
     r"|^(?:my \w+|someone|somebody|people|a friend|a mate|they|i) (?:\w+ )?(?:mixed|combined|used|put"
     r"|poured)\b.*\b(?:once|years? ago"
@@ -120,7 +120,7 @@ def meets(parsed: Parsed, slots: Slots, world: World, chance: float) -> bool | N
     """
     plain = OF_WHAT_NOBODY_KNOWS.sub("OTHER", parsed.plain)
     products = _products(slots, world) | {f"other {place}" for place in range(plain.split().count("OTHER"))}
-    asked = _ASKED.search(plain) is not None or plain.endswith("?")
+    asked = ASKED.search(plain) is not None or plain.endswith("?")
     if len(products) >= 2 and _MET.search(plain):
         return not asked
     if len(products) < 2:
@@ -160,7 +160,7 @@ def is_put_on(parsed: Parsed, slots: Slots, world: World) -> bool:
     spilled = world.talk.last is not None and world.talk.last.intent == "spill"  # then "it" is the puddle
     if len(products) != 1 or spilled or _PUTS_ON.search(plain) is None or _NOT_ON_IT.search(plain) is not None:
         return False
-    if _ASKED.search(plain) is not None and not MATERIALS.isdisjoint(plain.split()):
+    if ASKED.search(plain) is not None and not MATERIALS.isdisjoint(plain.split()):
         return False  # "can I use vinegar on glass" is asked of glass
     homes = slots.enclosures or tuple(world.state.surfaces)
     on_it = {touch.agent for home in homes for touch in world.state.surfaces.get(home, ())}

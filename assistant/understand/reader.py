@@ -56,6 +56,7 @@ from assistant.understand.named.windows_told import windows_told
 from assistant.understand.numbers.number_doubts import HARM, mean_posterior, with_guess_doubted
 from assistant.understand.own_question import OwnQuestion, says_it_dried
 from assistant.understand.parsing import Parsed, Parser
+from assistant.understand.poured_across import poured_across
 from assistant.understand.steps import fills
 from assistant.understand.steps.came_to_nothing import WORDS as NOTHING_WORDS
 from assistant.understand.steps.came_to_nothing import something_else_put_on, wet_time_was_none
@@ -251,7 +252,7 @@ class Reader:
 
     def _other_product(self, look: Look) -> Reading | None:
         """What was used is said to have been another product than the one on record."""
-        return other_product(look) or unnamed_product(look)
+        return poured_across(look) or other_product(look) or unnamed_product(look)
 
     def _spill(self, look: Look, by_likeness: bool) -> Reading | None:
         last, plain = look.world.talk.last, look.parsed.plain
