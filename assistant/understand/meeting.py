@@ -164,7 +164,7 @@ def is_put_on(parsed: Parsed, slots: Slots, world: World) -> bool:
         return False  # "can I use vinegar on glass" is asked of glass
     homes = slots.enclosures or tuple(world.state.surfaces)
     on_it = {touch.agent for home in homes for touch in world.state.surfaces.get(home, ())}
-    return bool(on_it) and not products & on_it
+    return bool(on_it - products)
 
 
 def _side_by_side(plain: str) -> bool:

@@ -70,6 +70,7 @@ from assistant.understand.steps.not_off import WORDS as NOT_OFF_WORDS
 from assistant.understand.steps.not_off import not_rinsed_off, soap_not_off
 from assistant.understand.steps.other_product import WORDS as OTHER_PRODUCT_WORDS
 from assistant.understand.steps.other_product import other_product, unnamed_product
+from assistant.understand.steps.put_on_it import of_what_is_on_it, put_on_it
 from assistant.understand.steps.still_inside import still_inside
 from assistant.understand.steps.surface import asks_whether_wet, sprayed_where_it_dried, where_it_was_asked
 from assistant.understand.steps.told import WORDS as TOLD_WORDS
@@ -142,7 +143,7 @@ class Reader:
             return self._read(text.lower().rsplit(" since ", 1)[0], world, spoken, by_likeness=False)
         if unhurt.denies_harm(parsed.plain):
             return self._unhurt(look)
-        return fills.but_for_water(
+        reading = (
             still_inside(look)
             or self._met_there(look)
             or self._harm(look)
@@ -160,6 +161,7 @@ class Reader:
             or self._done_over(look)
             or self._question(look)
         )
+        return of_what_is_on_it(fills.but_for_water(reading), world)
 
     # ------------------------------------------------------------ before anything else
 
@@ -280,6 +282,8 @@ class Reader:
         if into is not None:
             slots = look.slots("mixed")
             return look.reading("mixed", replace(slots, bottles=slots.bottles or (into,), steps=()), BY_RULE)
+        if (touching := put_on_it(look)) is not None:
+            return touching
         if not speaks_of_products(look.parsed) and not look.world.state.unknown_mixes:
             return None
         slots = look.slots("together")

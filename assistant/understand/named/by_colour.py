@@ -11,15 +11,16 @@ from assistant.contract import World
 from assistant.core.household import Household
 from assistant.understand.named.names import Mention, Thing
 from assistant.understand.parsing import SOAPS, Parsed
+from assistant.understand.text.known_words import words_of
 
 PRODUCTS = frozenset({"BOTTLE", "STOCK", "AGENT"})
 _MASKS = PRODUCTS | {"ENCLOSURE", "ANIMAL", "MEASURE", "ORGANISM"}
-_NO_BOTTLE = frozenset(
+_NO_BOTTLE = words_of(
     "tub towel towels cloth cloths bucket box bowl bowls sponge lid cap glove gloves tank cage crate jug cup brush tape"
-    " label hide plant branch mat rag wipe wipes paper light".split()
+    " label hide plant branch mat rag wipe wipes paper light"
 )
 """What a colour before it is of."""
-_OF_A_BOTTLE = frozenset("bottle one spray sprayer stuff mix".split())
+_OF_A_BOTTLE = words_of("bottle one spray sprayer stuff mix")
 
 
 def products_by_colour(parsed: Parsed, household: Household) -> tuple[str, tuple[Thing, ...]]:
