@@ -13,7 +13,7 @@ from assistant.contract import Answer, Reading, World
 from assistant.core.record.events import Sensed
 from assistant.core.record.state import Round
 
-_NOT_TOLD = frozenset({"if", "number", "give", "over", "stop", "lens", "onto it", "fire", "again"})
+_NOT_TOLD = frozenset({"if", "number", "give", "over", "stop", "lens", "onto it", "fire", "again", "bare"})
 """What is asked of a harm and tells nothing new of the air."""
 _IN_THE_AIR = re.compile(
     r"\bin (?:my |the |his |her )?(?:nose|throat|air|here|there|this room|the room)\b|\b(?:fumes?|smells?|reeks?"

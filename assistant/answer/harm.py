@@ -92,7 +92,8 @@ def _followed(reading: Reading, world: World, place: str | None, victim: str) ->
     if place not in RINSED:
         return _answer(reading, world, SAID_OF[place], place, victim)
     message = "harm.keep_rinsing" if left > 0 else "harm.see_it"
-    return _told_on(_answer(reading, world, message, place, victim, left), left)
+    answer = _told_on(_answer(reading, world, message, place, victim, left), left)
+    return replace(answer, details={**answer.details, "bare": asked == "bare"})
 
 
 def _told_on(answer: Answer, left_s: float) -> Answer:

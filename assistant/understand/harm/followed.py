@@ -14,6 +14,7 @@ from assistant.contract import World
 from assistant.core.harms import HARM_LASTS, SWALLOWED_LASTS, AskedOfHarm, HarmTold, Place, latest
 from assistant.core.record.state import Rinse
 from assistant.core.round.rounds import is_open, rinse_left_s
+from assistant.understand.harm.while_rinsing import bare_of_the_rinse, names_the_body
 from assistant.understand.text.patterns import Pattern
 
 
@@ -36,6 +37,9 @@ def followed(text: str, world: World) -> Followed | None:
         return down
     if _FALSE_ALARM.search(text) and not text.endswith("?") and any(_running(world)):
         return Followed("over", *(_harm_before(world) or (None, None)))
+    bare = bare_of_the_rinse(text, world)
+    if bare is not None:
+        return Followed("stop" if names_the_body(text) else "bare", bare.place, bare.victim)
     swallowed = _sign_of_what_was_swallowed(text, world)
     if swallowed is not None:
         return swallowed
@@ -66,7 +70,7 @@ def goes_on_from_it(after: Followed, place: Place | None, text: str) -> bool:
 
     place: where that cry would be.
     """
-    if after.asked in ("collapsed", "over", "onto it"):
+    if after.asked in ("collapsed", "over", "onto it", "bare"):
         return True
     if after.asked == "still":
         return (
