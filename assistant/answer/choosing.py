@@ -55,10 +55,11 @@ def _still_on_it(named: _Meeting, reading: Reading, world: World) -> Answer | No
 
     With no surface named it is any that has a clean open: a gloved keeper means the one in front of them.
     """
-    if len(named.agents) != 1 or named.agents[0].family == UNKNOWN:
+    agents = tuple(agent for agent in named.agents if agent.id not in world.facts.residues)  # whatever it is to take off
+    if len(agents) != 1 or agents[0].family == UNKNOWN:
         return None
     names = (named.enclosure,) if named.enclosure else tuple(r.enclosure for r in open_rounds(world))
-    return still_on_it(reading.intent, named.agents[0], names, world)
+    return still_on_it(reading.intent, agents[0], names, world)
 
 
 def _named(reading: Reading, world: World) -> _Meeting:
