@@ -55,7 +55,9 @@ def _still_on_it(named: _Meeting, reading: Reading, world: World) -> Answer | No
 
     With no surface named it is any that has a clean open: a gloved keeper means the one in front of them.
     """
-    agents = tuple(agent for agent in named.agents if agent.id not in world.facts.residues)  # whatever it is to take off
+    agents = tuple(
+        agent for agent in named.agents if agent.id not in world.facts.residues
+    )  # whatever it is to take off
     if len(agents) != 1 or agents[0].family == UNKNOWN:
         return None
     names = (named.enclosure,) if named.enclosure else tuple(r.enclosure for r in open_rounds(world))

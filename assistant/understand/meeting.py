@@ -10,6 +10,7 @@ from dataclasses import replace
 from datetime import timedelta
 
 from assistant.contract import Outcome, Slots, World
+from assistant.understand.harm.gas_told import just_told_of_gas
 from assistant.understand.named.unknown_names import OF_WHAT_NOBODY_KNOWS
 from assistant.understand.parsing import Parsed
 from assistant.understand.text.known_words import MATERIALS
@@ -82,7 +83,8 @@ def met_in_that_bottle(parsed: Parsed, slots: Slots, world: World) -> Slots | No
         agents = tuple(last.values.get("agents", ()))
         if before is not None and _WHERE_IT_WAS.fullmatch(plain) and len(agents) > 1:
             return replace(before.slots, agents=agents, bottles=slots.bottles, stocks=(), met=True, steps=())
-    if _THAT_WAS_IN.fullmatch(plain) is None or not _made_gas_lately(world):
+    there = _WHERE_IT_WAS.fullmatch(plain) is not None and just_told_of_gas(world)
+    if not there and (_THAT_WAS_IN.fullmatch(plain) is None or not _made_gas_lately(world)):
         return None
     return replace(slots, agents=("other",), met=True, steps=())
 

@@ -43,6 +43,8 @@ def poured_across(look: Look) -> Reading | None:
     if plain.endswith("?") or ASKED.search(plain) is not None or not fills.may_be_fill(plain):
         return None
     masked, things = products_by_colour(look.parsed, look.world.household)
+    if _ONE_ON_ANOTHER.match(masked) is not None and len(things) == 2:
+        return _met_somewhere(agents_of(things, look.world), look)
     found = _ACROSS.search(masked)
     if found is None or found.lastgroup is None:
         return None
@@ -59,9 +61,22 @@ def poured_across(look: Look) -> Reading | None:
     return look.reading("together", slots, BY_RULE)
 
 
+def _met_somewhere(agents: tuple[str, ...], look: Look) -> Reading | None:
+    """ "It was the green on the yellow": on the surface in work, or nobody says where."""
+    if len(agents) < 2:
+        return None
+    slots = replace(look.slots("together"), agents=agents, bottles=(), stocks=(), steps=(), choices=(), unknown=())
+    return look.reading("together", replace(slots, touched=agents, met=True), BY_RULE)
+
+
 def _products_of(masked: str) -> list[tuple[int, str]]:
     """The product's masks with their places."""
     return [(found.start(), found.group()) for found in _MASK.finditer(masked)]
 
 
+_ONE_ON_ANOTHER = Pattern(
+    r"^(?:(?:oh|no|it|that|this|i think|was|is|'s|just) )+(?:the |my |some )*(?:BOTTLE|AGENT|STOCK)"
+    r" (?:on|onto|with|and|over|on top of|in) (?:the |my |some )*(?:BOTTLE|AGENT|STOCK)(?: on it| together| i think)?$",
+    *("BOTTLE", "AGENT", "STOCK"),
+)
 _MASK = Pattern(r"\b(?:BOTTLE|STOCK|AGENT)\b")

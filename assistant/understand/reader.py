@@ -19,7 +19,7 @@ from assistant.core.quantities.quantity import Gallon
 from assistant.core.round.rounds import is_open
 from assistant.understand.certainty import best_of, with_doubts
 from assistant.understand.goes_on import of_the_room
-from assistant.understand.harm import alarms, fire, unhurt
+from assistant.understand.harm import alarms, fire, no_harm, unhurt
 from assistant.understand.harm.after_fumes import after_fumes
 from assistant.understand.harm.cries import HIT_BY_MISTAKE, Cry, cry_after, cry_in, cry_like
 from assistant.understand.harm.followed import followed, goes_on_from_it
@@ -141,7 +141,7 @@ class Reader:
         look = Look(parsed, claims, chances, told, self._weigh_harm(parsed.plain), world, spoken)
         if unhurt.aired_since(parsed.plain):
             return self._read(text.lower().rsplit(" since ", 1)[0], world, spoken, by_likeness=False)
-        if unhurt.denies_harm(parsed.plain):
+        if unhurt.denies_harm(parsed.plain) or no_harm.ordinary(parsed.plain, world):
             return self._unhurt(look)
         reading = (
             still_inside(look)
@@ -168,7 +168,8 @@ class Reader:
     def _unhurt(self, look: Look) -> Reading:
         """What denies a harm may be anything else, and is never one by its words all together."""
         reading = self._in_talk(look) or self._question(look)
-        return reading if reading.intent not in HARM else replace(reading, intent=None, slots=Slots(), confidence=0.0)
+        none = reading.intent in HARM or (reading.intent == "done" and no_harm.on_something_else(look.parsed.plain))
+        return reading if not none else replace(reading, intent=None, slots=Slots(), confidence=0.0)
 
     def _next_door(self, look: Look) -> Reading | None:
         """A product that got to an enclosure where the animal is inside."""

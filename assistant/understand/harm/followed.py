@@ -35,7 +35,8 @@ def followed(text: str, world: World) -> Followed | None:
     down = _down(text, world)
     if down is not None:
         return down
-    if _FALSE_ALARM.search(text) and not text.endswith("?") and any(_running(world)):
+    fumes = (_told(world) or ("", ""))[0] == "lungs"
+    if _FALSE_ALARM.search(text) and not text.endswith("?") and (any(_running(world)) or fumes):
         return Followed("over", *(_harm_before(world) or (None, None)))
     bare = bare_of_the_rinse(text, world)
     if bare is not None:
@@ -213,6 +214,8 @@ _FALSE_ALARM = Pattern(
     r"|ambulance)\b(?: \w+){0,2}?"
     r" (?:says?|said|told|reckons?|thinks?|confirmed)(?: me| us)?(?: that)? (?:i|he|she|it|we|that|this) (?:is |am "
     r"|are |can |'s |was )*(?:fine|ok|okay|alright|all right|good|enough|stop|clear|nothing)\b"
+    r"|^(?:(?:no|oh|sorry|haha|ok|,) ?)*(?:just kidding|(?:only|just) joking|nothing happened|(?:it )?missed me|no harm"
+    r" done)(?: ,? ?(?:it )?(?:missed me|nothing happened|no harm done|sorry))?(?: ?[.!])*$"
     r"|^(?:(?:no|oh|sorry|actually|wait|it is ok|,) ?)*(?:it|that) (?:was|is) (?:only |just )+(?:plain |clean"
     r" )?water(?: ?[.!])*$"
 )

@@ -14,7 +14,7 @@ from assistant.understand.text.known_words import words_of
 from assistant.understand.text.patterns import Pattern
 
 _OF_EITHER = Pattern(
-    r"\b(?:rins(?:ed|ing)|washed|washing|flushed|flushing|dried|dry|done|finished|good|fine|ok|okay|alright|better"
+    r"\b(?:rins(?:ed|ing)|washed|washing|flushed|flushing|wiped|dried|dry|done|finished|good|fine|ok|okay|alright|better"
     r"|clean|all right)\b"
 )
 """What may be said of a body and of an enclosure alike."""
@@ -23,7 +23,7 @@ _SMALL = words_of(
     i have has had it is was that 's we he she they am are a an the my his her its of and so right then there now well
     off out up down for good long proper properly thoroughly all fully really just already too very yes yeah yep no nope
     oh phew ok okay alright fine better clean done finished rinse
-    rinsed rinsing wash washed washing flushed flushing dried
+    rinsed rinsing wash washed washing flushed flushing wiped dried
     dry enough again twice still minutes minute fifteen ten fourteen quarter hour whole full time through with water
     under tap , . ! DURATION NUMBER ANIMAL snake gecko eye eyes arm hand hands face skin finger fingers leg wrist foot
     everything thanks
