@@ -23,7 +23,7 @@ from assistant.understand.text.patterns import Pattern
 _SOME = r"(?:(?:the|my|some|of|a|bit|little|drop|splash|rest|more|neat|bare|plain|just|only|that|this|touch) )*"
 _P = r"(?:AGENT|STOCK|BOTTLE|OTHER)"
 _DOING = (
-    r"(?:wiping|spraying|misting|scrubbing|cleaning|going over|going|doing|rubbing|dabbing|soaking|putting|using"
+    r"(?:wiping|spraying|misting|scrubbing|cleaning|going over|doing|rubbing|dabbing|soaking|putting|using"
     r"|washing|squirting|hitting|treating|polishing|pouring|applying|getting|taking|loosening|softening|spritzing"
     r"|rinsing|hosing|dousing|drenching|dissolving|lifting)"
 )
@@ -31,6 +31,7 @@ _DID = (
     r"(?:used|wiped|went over|put|got|took|cleaned|scrubbed|rubbed|dabbed|soaked|did|polished|gave|hit|treated|went at"
     r"|loosened|softened|removed|lifted|dissolved|washed|squirted|poured|splashed|dripped|tried|rinsed|spritzed)"
 )
+_CHOSEN = Pattern(rf"\b(?:doing (?:it|this|that)|using)(?: with)? {_SOME}{_P}(?: now)?$")
 _DONE = Pattern(rf"\b{_DID}\b")
 """Not only being done."""
 _IT = r"(?:it|that|this|them|ENCLOSURE|the (?:\w+ ){0,2}\w+|a (?:\w+ ){0,2}\w+|one (?:\w+ )?\w+)"
@@ -48,7 +49,8 @@ _NOT_ON_IT = Pattern(
     r"|arm|face|tub|tubs|towel|towels|cloths?|sponge|bath|bathroom|carpet|puddle|spill|yesterday|last|morning|ago"
     r"|outside|window|windows|door ?knob|handles?|desk|shoes?|jeans|wall behind|drain|toilet|car|skin|wound|cut|mites?"
     r"|VOLUME|MIX|how|which|what|when|why|never|no|without|fill\w*|refill\w*|top\w*|rinse|started?|starting|instead"
-    r"|meant|wrong|mistake|tomorrow|later|next time|eyes?|mouth|tail|belly|ANIMAL|cage next|neutrali\w*)\b"
+    r"|meant|thinking|planning|considering|plan|let me|let us|wrong|mistake"
+    r"|tomorrow|later|next time|eyes?|mouth|tail|belly|ANIMAL|cage next|neutrali\w*)\b"
     r"|\b(?:rins|dri|dry)\w* (?:it |that )?(?:off|again|since|after)\b|\band (?:rinsed|dried)\b|\b(?:not|nor) \w*",
 )
 _NO_PRODUCT = frozenset({"detergent", "water"})
@@ -72,6 +74,8 @@ def put_on_it(look: Look) -> Reading | None:
         return None
     if not_yet(_A_LITTLE.sub(" ", masked)):
         return None
+    if "clear" not in rounds[homes[0]].done and _CHOSEN.search(masked) is not None:
+        return None  # nothing is put on what isn't cleared yet: it is with what the clean is to be done
     agents = tuple(agent for agent in agents_of(things, world) if agent not in _NO_PRODUCT)
     if not agents or set(agents) <= {rounds[homes[0]].agent}:
         return None
