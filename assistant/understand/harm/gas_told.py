@@ -40,8 +40,8 @@ _FIZZES = Pattern(
     *("fizz", "bubbl", "hiss", "foam", "smok", "steam", "seeth", "gass"),
 )
 _NONE = Pattern(
-    r"\?$|(?<!oh )\bno\b|\b(?:not|never|without|if|does|is there|can|could|will|would|how|why|what|man|station|stove|hob|boiler"
-    r"|heater|bill|meter|cooker|mask)\b"
+    r"\?$|(?<!oh )\bno\b|\b(?:not|never|without|if|does|is there|can|could|will|would|how|why|what|man"
+    r"|station|stove|hob|boiler|heater|bill|meter|cooker|mask)\b"
 )
 _TELLS_OF_GAS = Pattern(rf"\bgas\w*\b|\bsmoke\b|\b{_WORKS}\b")
 
