@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from assistant.answer.asking import ask
 from assistant.answer.meeting import UNKNOWN_FACT, agent_of, gas_made, still_on_it, touched_by
 from assistant.answer.named import PRODUCTS, unknown_mix
+from assistant.answer.put_on import noted
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.choice.together import NOT_LISTED, SAME, UNKNOWN, danger, meet, worst
@@ -34,6 +35,9 @@ def together(reading: Reading, world: World) -> Answer:
         return refusal
     if reading.slots.met:
         return _have_met(meeting, reading, world)
+    told = noted(reading, world)
+    if told is not None:
+        return told
     bottle = meeting.bottle
     if bottle is not None and bottle in world.state.unknown_mixes and len(reading.slots.agents) < 2:
         return unknown_mix(bottle, reading, verdict="never", gas=None, agents=())
@@ -51,10 +55,13 @@ def _still_on_it(named: _Meeting, reading: Reading, world: World) -> Answer | No
 
     With no surface named it is any that has a clean open: a gloved keeper means the one in front of them.
     """
-    if len(named.agents) != 1 or named.agents[0].family == UNKNOWN:
+    agents = tuple(
+        agent for agent in named.agents if agent.id not in world.facts.residues
+    )  # whatever it is to take off
+    if len(agents) != 1 or agents[0].family == UNKNOWN:
         return None
     names = (named.enclosure,) if named.enclosure else tuple(r.enclosure for r in open_rounds(world))
-    return still_on_it(reading.intent, named.agents[0], names, world)
+    return still_on_it(reading.intent, agents[0], names, world)
 
 
 def _named(reading: Reading, world: World) -> _Meeting:

@@ -1,6 +1,7 @@
 """Harm: a splash, a swallow, fumes; and every wish to put a disinfectant on an animal. Escapes and spills: `alarms`.
 
-These answer at once, whatever else is going on, and ask for nothing first. No round is touched by them.
+These answer at once, whatever else is going on, and ask for nothing first. Of a round only the air is
+touched by them.
 """
 
 from __future__ import annotations
@@ -8,6 +9,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from assistant.answer.alarms import escape, spill
+from assistant.answer.fumes import with_the_air
 from assistant.answer.named import agents_named
 from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.facts import Agent
@@ -41,7 +43,12 @@ ANEW = frozenset({"again", "another", "more", "other"})
 
 
 def splash(reading: Reading, world: World) -> Answer:
-    """What to do at once after a splash, a swallow or fumes, then whom to call; starts the rinse's clock."""
+    """What to do at once after a splash, a swallow or fumes, then whom to call; fumes re-open the airing."""
+    return with_the_air(_first_aid_told(reading, world), reading, world)
+
+
+def _first_aid_told(reading: Reading, world: World) -> Answer:
+    """What to do, and whom to call; starts the rinse's clock."""
     place, victim = reading.slots.place, reading.slots.victim or "person"
     if reading.slots.asked_of_harm is not None:
         return _followed(reading, world, place, victim)
@@ -85,7 +92,8 @@ def _followed(reading: Reading, world: World, place: str | None, victim: str) ->
     if place not in RINSED:
         return _answer(reading, world, SAID_OF[place], place, victim)
     message = "harm.keep_rinsing" if left > 0 else "harm.see_it"
-    return _told_on(_answer(reading, world, message, place, victim, left), left)
+    answer = _told_on(_answer(reading, world, message, place, victim, left), left)
+    return replace(answer, details={**answer.details, "bare": asked == "bare"})
 
 
 def _told_on(answer: Answer, left_s: float) -> Answer:

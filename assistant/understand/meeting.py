@@ -10,6 +10,7 @@ from dataclasses import replace
 from datetime import timedelta
 
 from assistant.contract import Outcome, Slots, World
+from assistant.understand.harm.gas_told import just_told_of_gas
 from assistant.understand.named.unknown_names import OF_WHAT_NOBODY_KNOWS
 from assistant.understand.parsing import Parsed
 from assistant.understand.text.known_words import MATERIALS
@@ -43,7 +44,7 @@ USE_THAT_BOTTLE = Pattern(
 )
 """A wish to use a bottle again; meant of one that holds an unknown mix."""
 
-_ASKED = Pattern(
+ASKED = Pattern(
     r"^(?:i |we |he |she |my \w+ |have |has |had |only |just )*(?:nearly|almost|about to) "
     r"|^(?:my \w+|someone|somebody|people|a friend|a mate|they|i) (?:\w+ )?(?:mixed|combined|used|put"
     r"|poured)\b.*\b(?:once|years? ago"
@@ -82,7 +83,8 @@ def met_in_that_bottle(parsed: Parsed, slots: Slots, world: World) -> Slots | No
         agents = tuple(last.values.get("agents", ()))
         if before is not None and _WHERE_IT_WAS.fullmatch(plain) and len(agents) > 1:
             return replace(before.slots, agents=agents, bottles=slots.bottles, stocks=(), met=True, steps=())
-    if _THAT_WAS_IN.fullmatch(plain) is None or not _made_gas_lately(world):
+    there = _WHERE_IT_WAS.fullmatch(plain) is not None and just_told_of_gas(world)
+    if not there and (_THAT_WAS_IN.fullmatch(plain) is None or not _made_gas_lately(world)):
         return None
     return replace(slots, agents=("other",), met=True, steps=())
 
@@ -120,7 +122,7 @@ def meets(parsed: Parsed, slots: Slots, world: World, chance: float) -> bool | N
     """
     plain = OF_WHAT_NOBODY_KNOWS.sub("OTHER", parsed.plain)
     products = _products(slots, world) | {f"other {place}" for place in range(plain.split().count("OTHER"))}
-    asked = _ASKED.search(plain) is not None or plain.endswith("?")
+    asked = ASKED.search(plain) is not None or plain.endswith("?")
     if len(products) >= 2 and _MET.search(plain):
         return not asked
     if len(products) < 2:
@@ -160,11 +162,11 @@ def is_put_on(parsed: Parsed, slots: Slots, world: World) -> bool:
     spilled = world.talk.last is not None and world.talk.last.intent == "spill"  # then "it" is the puddle
     if len(products) != 1 or spilled or _PUTS_ON.search(plain) is None or _NOT_ON_IT.search(plain) is not None:
         return False
-    if _ASKED.search(plain) is not None and not MATERIALS.isdisjoint(plain.split()):
+    if ASKED.search(plain) is not None and not MATERIALS.isdisjoint(plain.split()):
         return False  # "can I use vinegar on glass" is asked of glass
     homes = slots.enclosures or tuple(world.state.surfaces)
     on_it = {touch.agent for home in homes for touch in world.state.surfaces.get(home, ())}
-    return bool(on_it) and not products & on_it
+    return bool(on_it - products)
 
 
 def _side_by_side(plain: str) -> bool:

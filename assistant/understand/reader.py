@@ -19,7 +19,7 @@ from assistant.core.quantities.quantity import Gallon
 from assistant.core.round.rounds import is_open
 from assistant.understand.certainty import best_of, with_doubts
 from assistant.understand.goes_on import of_the_room
-from assistant.understand.harm import alarms, fire, unhurt
+from assistant.understand.harm import alarms, fire, no_harm, unhurt
 from assistant.understand.harm.after_fumes import after_fumes
 from assistant.understand.harm.cries import HIT_BY_MISTAKE, Cry, cry_after, cry_in, cry_like
 from assistant.understand.harm.followed import followed, goes_on_from_it
@@ -57,6 +57,7 @@ from assistant.understand.named.windows_told import windows_told
 from assistant.understand.numbers.number_doubts import HARM, mean_posterior, with_guess_doubted
 from assistant.understand.own_question import OwnQuestion, says_it_dried
 from assistant.understand.parsing import Parsed, Parser
+from assistant.understand.poured_across import poured_across
 from assistant.understand.steps import fills
 from assistant.understand.steps.back_where import back_where
 from assistant.understand.steps.before_spraying import without_the_rinse_before
@@ -72,6 +73,7 @@ from assistant.understand.steps.not_off import WORDS as NOT_OFF_WORDS
 from assistant.understand.steps.not_off import not_rinsed_off, soap_not_off
 from assistant.understand.steps.other_product import WORDS as OTHER_PRODUCT_WORDS
 from assistant.understand.steps.other_product import other_product, unnamed_product
+from assistant.understand.steps.put_on_it import of_what_is_on_it, put_on_it
 from assistant.understand.steps.still_inside import still_inside
 from assistant.understand.steps.surface import asks_whether_wet, sprayed_where_it_dried, where_it_was_asked
 from assistant.understand.steps.told import WORDS as TOLD_WORDS
@@ -142,9 +144,9 @@ class Reader:
         look = Look(parsed, claims, chances, told, self._weigh_harm(parsed.plain), world, spoken)
         if unhurt.aired_since(parsed.plain):
             return self._read(text.lower().rsplit(" since ", 1)[0], world, spoken, by_likeness=False)
-        if unhurt.denies_harm(parsed.plain):
+        if unhurt.denies_harm(parsed.plain) or no_harm.ordinary(parsed.plain, world):
             return self._unhurt(look)
-        return fills.but_for_water(
+        reading = (
             no_escape(look)
             or still_inside(look)
             or self._met_there(look)
@@ -164,6 +166,7 @@ class Reader:
             or self._done_over(look)
             or self._question(look)
         )
+        return of_what_is_on_it(fills.but_for_water(reading), world)
 
     # ------------------------------------------------------------ before anything else
 
@@ -173,7 +176,8 @@ class Reader:
         if safe is not None:
             return safe
         reading = self._in_talk(look) or self._question(look)
-        return reading if reading.intent not in HARM else replace(reading, intent=None, slots=Slots(), confidence=0.0)
+        none = reading.intent in HARM or (reading.intent == "done" and no_harm.on_something_else(look.parsed.plain))
+        return reading if not none else replace(reading, intent=None, slots=Slots(), confidence=0.0)
 
     def _next_door(self, look: Look) -> Reading | None:
         """A product that got to an enclosure where the animal is inside."""
@@ -260,7 +264,7 @@ class Reader:
 
     def _other_product(self, look: Look) -> Reading | None:
         """What was used is said to have been another product than the one on record."""
-        return other_product(look) or unnamed_product(look)
+        return poured_across(look) or other_product(look) or unnamed_product(look)
 
     def _spill(self, look: Look, by_likeness: bool) -> Reading | None:
         last, plain = look.world.talk.last, look.parsed.plain
@@ -288,6 +292,8 @@ class Reader:
         if into is not None:
             slots = look.slots("mixed")
             return look.reading("mixed", replace(slots, bottles=slots.bottles or (into,), steps=()), BY_RULE)
+        if (touching := put_on_it(look)) is not None:
+            return touching
         if not speaks_of_products(look.parsed) and not look.world.state.unknown_mixes:
             return None
         slots = look.slots("together")

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 
 from assistant.contract import Answer, Line
+from assistant.core.choice.together import NOT_LISTED
 from assistant.core.facts import Agent, Fact
 from assistant.say.wording.alarms import NOT_INSTEAD
 from assistant.say.wording.harm import emergency, numbers_shown, poison_centre
@@ -122,6 +123,26 @@ def _have_met(answer: Answer) -> Line:
     return _shown(f"Don't use it. {_reason(answer)} {away}; any fumes, get out.", answer)
 
 
+def _put_on(answer: Answer) -> Line:
+    details = answer.details
+    held, own = details["held"], details["own"]
+    noted = f"{capital(details['agent'].name)} noted on {details['enclosure']}."
+    again = ", then spray again" if details["sprayed"] else ""
+    if held is None:
+        off = listed(details["off"]) or "wipe it off"
+        return Line(
+            f"{capital(details['agent'].name)} noted on {details['enclosure']}. It comes off again: {off}{again}."
+        )
+    to_do = "Rinse it off" if held.need == "rinse" else "Rinse it off and let it dry"
+    if held.pair is None:
+        why = "I don't know what they do together"
+    elif held.pair.fact == NOT_LISTED:
+        why = "nothing I have clears that"
+    else:
+        why = f"that {held.pair.because}"
+    return Line(f"{noted} {to_do} before any {own.name}: {why}.")
+
+
 LINES: Mapping[str, Callable[[Answer], Line]] = {
     "choosing.together": _together,
     "choosing.with_what": _with_what,
@@ -129,4 +150,5 @@ LINES: Mapping[str, Callable[[Answer], Line]] = {
     "choosing.must_rinse": _must_rinse,
     "choosing.gas_made": _gas_made,
     "choosing.have_met": _have_met,
+    "choosing.put_on": _put_on,
 }

@@ -138,7 +138,8 @@ def _animal_in_gas(answer: Answer) -> Line:
 
 
 def _keep_rinsing(answer: Answer) -> Line:
-    return _line(f"Keep rinsing: {span(answer.details['left_s'])} left. {_then_call(answer)}", answer)
+    clean = " Of the clean nothing is recorded: name the enclosure." if answer.details.get("bare") else ""
+    return _line(f"Keep rinsing: {span(answer.details['left_s'])} left. {_then_call(answer)}{clean}", answer)
 
 
 def _several(answer: Answer) -> Line:
@@ -199,10 +200,12 @@ def _lens(answer: Answer) -> Line:
 
 def _see_it(answer: Answer) -> Line:
     who = answer.details["people"]
+    clean = " Of the clean nothing is recorded." if answer.details.get("bare") else ""
     if answer.details["victim"] == "animal":
-        return _line(f"The rinse is over. Call {vet(who)}, now.", answer)
+        return _line(f"The rinse is over. Call {vet(who)}, now.{clean}", answer)
     return _line(
-        f"The rinse is over. Still sore, red or blurred: have it seen urgently. Call {poison_centre(who)}.", answer
+        f"The rinse is over. Still sore, red or blurred: have it seen urgently. Call {poison_centre(who)}.{clean}",
+        answer,
     )
 
 

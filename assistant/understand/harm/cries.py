@@ -12,6 +12,7 @@ from typing import Literal
 
 from assistant.contract import Outcome, Reply
 from assistant.core.harms import Place, Victim
+from assistant.understand.harm.gas_told import gas_told
 from assistant.understand.harm.idioms import IDIOMS
 from assistant.understand.harm.on_somebody import lies_on_somebody, put_back_wet, reacts
 from assistant.understand.harm.parts import harm_by_parts
@@ -91,7 +92,7 @@ def cry_in(text: str) -> Cry | None:
         return None
     if _IN_ITS_EYE.match(text):
         return Cry("splash", "eye", "animal")
-    if reacts(text):
+    if reacts(text) or gas_told(whole):
         return Cry("splash", "lungs", "person")
     if put_back_wet(text) and not _of_people(text):
         return Cry("splash", "skin", "animal")

@@ -14,6 +14,7 @@ from assistant.contract import World
 from assistant.core.harms import HARM_LASTS, SWALLOWED_LASTS, AskedOfHarm, HarmTold, Place, latest
 from assistant.core.record.state import Rinse
 from assistant.core.round.rounds import is_open, rinse_left_s
+from assistant.understand.harm.while_rinsing import bare_of_the_rinse, names_the_body
 from assistant.understand.text.patterns import Pattern
 
 
@@ -34,8 +35,12 @@ def followed(text: str, world: World) -> Followed | None:
     down = _down(text, world)
     if down is not None:
         return down
-    if _FALSE_ALARM.search(text) and not text.endswith("?") and any(_running(world)):
+    fumes = (_told(world) or ("", ""))[0] == "lungs"
+    if _FALSE_ALARM.search(text) and not text.endswith("?") and (any(_running(world)) or fumes):
         return Followed("over", *(_harm_before(world) or (None, None)))
+    bare = bare_of_the_rinse(text, world)
+    if bare is not None:
+        return Followed("stop" if names_the_body(text) else "bare", bare.place, bare.victim)
     swallowed = _sign_of_what_was_swallowed(text, world)
     if swallowed is not None:
         return swallowed
@@ -66,7 +71,7 @@ def goes_on_from_it(after: Followed, place: Place | None, text: str) -> bool:
 
     place: where that cry would be.
     """
-    if after.asked in ("collapsed", "over", "onto it"):
+    if after.asked in ("collapsed", "over", "onto it", "bare"):
         return True
     if after.asked == "still":
         return (
@@ -209,6 +214,8 @@ _FALSE_ALARM = Pattern(
     r"|ambulance)\b(?: \w+){0,2}?"
     r" (?:says?|said|told|reckons?|thinks?|confirmed)(?: me| us)?(?: that)? (?:i|he|she|it|we|that|this) (?:is |am "
     r"|are |can |'s |was )*(?:fine|ok|okay|alright|all right|good|enough|stop|clear|nothing)\b"
+    r"|^(?:(?:no|oh|sorry|haha|ok|,) ?)*(?:just kidding|(?:only|just) joking|nothing happened|(?:it )?missed me|no harm"
+    r" done)(?: ,? ?(?:it )?(?:missed me|nothing happened|no harm done|sorry))?(?: ?[.!])*$"
     r"|^(?:(?:no|oh|sorry|actually|wait|it is ok|,) ?)*(?:it|that) (?:was|is) (?:only |just )+(?:plain |clean"
     r" )?water(?: ?[.!])*$"
 )

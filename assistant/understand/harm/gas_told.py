@@ -1,0 +1,61 @@
+"""Gas told in few words, with nothing of what made it: "there's gas", "the room is full of it", "it fizzes and stinks".
+
+Told whole: whatever else stands beside it is read by the other rules.
+"""
+
+from __future__ import annotations
+
+from assistant.contract import World
+from assistant.understand.text.patterns import Pattern
+
+_LEAD = r"(?:(?:oh|no|god|my|help|shit|quick|wait|so|and|now|i think|i guess|guys|ok|um|,|!) ?)*"
+_SORT = (
+    r"(?:(?:a|an|the|some|lots of|loads of|chlorine|chloramine|toxic|poison\w*|green|yellow|BOTTLE|white|AGENT|of) )*"
+)
+_WHERE = (
+    r"(?: (?:in here|in there|here|there|everywhere|now|coming out|coming off it|coming up|rising|all over"
+    r"|in (?:the|my|this) (?:\w+ )?(?:room|house|tank|bottle|tub)|in (?:the )?(?:BOTTLE|ENCLOSURE)|already|from it"
+    r"|i think|help|quick|out of it))*"
+)
+_GAS = Pattern(
+    rf"^{_LEAD}(?:(?:there is|there 's|there was|it is|that is|that was|it was|i have"
+    rf"|i have got|i got|we have|we have got|i made|we made|i have made|i just made|i might have made|it makes|it"
+    rf" made|it is making|they made|it gave off"
+    rf"|it gives off|i smell|i can smell|i am smelling|we smell|smells like|i see|i can see|i am breathing"
+    rf"|i breathed in|i breathed) )?{_SORT}(?:gas|gasses|gases|(?<=green )smoke|(?<=BOTTLE )smoke|(?<=yellow )smoke)"
+    rf"{_WHERE}[ .!]*$"
+    rf"|^{_LEAD}(?:the|my|this|whole|our) (?:\w+ )?(?:room|house|kitchen|bathroom|place)(?: is| 's)? (?:now )?"
+    rf"(?:full of|filled with|filling(?: up)? with) {_SORT}(?:gas|fumes?|smoke){_WHERE}[ .!]*$",
+    *("gas", "smoke", "fumes"),
+)
+_WORKS = r"(?:fizz\w*|bubbl\w*|hiss\w*|foam\w*|smok\w+|steam\w*|seeth\w*|gass\w+)"
+_AND_STINKS = r"(?:stink\w*|smell\w*|reek\w*|sting\w*|burn\w*|smok\w*|steam\w*|fum\w*|get\w* (?:hot|warm))"
+_FIZZES = Pattern(
+    rf"^{_LEAD}(?:it|this|that|BOTTLE|the bottle|the mix|the stuff|ENCLOSURE)(?: is| 's| has| just| really| all"
+    rf"| started| starts| to)* (?:fizz\w*|hiss\w*)(?: (?:now|a lot|like mad|away|in there|in here|up|over))*[ .!]*$"
+    rf"|^{_LEAD}(?:it|this|that|BOTTLE|the bottle|the mix|the stuff)(?: is| 's| has| all| started| to)* {_WORKS}"
+    rf" (?:and|,)(?: it)?(?: is| 's)? (?:\w+ )?{_AND_STINKS}\b[^?]*$"
+    rf"|\b(?:poured|mixed|put|tipped|added|emptied)\b.*\b(?:and|,) (?:now )?(?:it|that|the bottle|BOTTLE)(?: is| 's"
+    rf"| has| started| to| just| all)* {_WORKS}[^?]*$",
+    *("fizz", "bubbl", "hiss", "foam", "smok", "steam", "seeth", "gass"),
+)
+_NONE = Pattern(
+    r"\?$|(?<!oh )\bno\b|\b(?:not|never|without|if|does|is there|can|could|will|would|how|why|what|man"
+    r"|station|stove|hob|boiler|heater|bill|meter|cooker|mask)\b"
+)
+_TELLS_OF_GAS = Pattern(rf"\bgas\w*\b|\bsmoke\b|\b{_WORKS}\b")
+
+
+def gas_told(text: str) -> bool:
+    """Whether a masked text tells of gas, and of hardly anything else."""
+    if _NONE.search(text) is not None:
+        return False
+    return _GAS.match(text) is not None or _FIZZES.search(text) is not None
+
+
+def just_told_of_gas(world: World) -> bool:
+    """The turn before told of gas as harm, so a bottle that is named now is where it comes from."""
+    last, before = world.talk.last, world.talk.last_reading
+    if last is None or before is None or last.intent != "splash" or last.values.get("place") != "lungs":
+        return False
+    return _TELLS_OF_GAS.search(before.question.casefold()) is not None

@@ -1,0 +1,94 @@
+"""Ordinary talk that sounds like harm: sick of cleaning, water on a sleeve, a bottle back on its shelf.
+
+Each is read as a whole text, so that nothing told beside it is lost; and none while somebody is being rinsed.
+"""
+
+from __future__ import annotations
+
+from assistant.contract import World
+from assistant.core.harms import latest
+from assistant.core.round.rounds import rinse_left_s
+from assistant.understand.text.patterns import Pattern
+
+_LEAD = r"^(?:(?:oh|ok|okay|well|and|so|but|yes|no|now|just|i think|ugh|right|there is|it is|,) ?)*"
+_END = r"(?: (?:now|again|today|already|though|too|by the way|this morning|earlier|here))*[ .!]*$"
+_ONE = r"(?:he|she|it|they|(?:the |my )?(?:\w+ )?(?:ANIMAL|ENCLOSURE))"
+_P = r"(?:AGENT|STOCK|BOTTLE)"
+_AWAY = r"(?:shelf|cupboard|rack|drawer|counter|table|desk|bench|windowsill|cabinet|shed|garage|kitchen)"
+_DIRT = r"(?:soil|dirt|mud|substrate|poop|poo|urates|coconut|sand|bark|moss|dust|peat|compost)"
+_WEAR = r"(?:jeans|shirt|t shirt|trousers|clothes|top|socks|jumper|carpet|towels?|apron)"
+_ORDINARY = Pattern(
+    rf"{_LEAD}(?:nobody|no one|none of us) (?:is |was |has been )?(?:coughing|hurt|sick|dizzy|choking){_END}"
+    rf"|{_LEAD}{_ONE}(?: is| 's)? breathing (?:nice and |nicely and |all )*(?:slow\w*|normal\w*|fine|well|calm\w*|easy"
+    rf"|easily|steadily|regularly|ok|okay){_END}"
+    rf"|{_LEAD}(?:i am|i feel|we are|i 'm)(?: so| really| getting| a bit)* sick of (?!(?:the |this |that )?(?:smell"
+    rf"|fumes"
+    rf"|stink|air|gas))(?:\S+ ?){{1,5}}$"
+    rf"|{_LEAD}i (?:am |have |keep |just |was )*cough\w*(?: a bit)? ?(?:,|but|and|from)? ?(?:it is |that is |'s"
+    rf" )*(?:only "
+    rf"|just )*(?:from )?(?:a|my|the|some)? ?(?:cold|hay ?fever|allerg\w+|asthma|(?:\w+ )?dust)(?: from the \w+)?{_END}"
+    rf"|{_LEAD}{_ONE}(?: is| has| 's| just)* (?:had|having|taking|taken|got) (?:a |some |another |her |his"
+    rf" )*(?:drink|sip"
+    rf"|water)(?: of (?:fresh |clean |her |his |some )*water)?{_END}"
+    rf"|{_LEAD}my (?:knees?|back|feet|shoulders?|legs?|neck|arms?)(?: is| are) killing me{_END}"
+    rf"|{_LEAD}my (?:hands?|fingers?)(?: is| are) (?:\w+ )?(?:raw|itchy|sweaty|wrinkl\w+|prun\w+) from (?:the |these )?"
+    rf"gloves{_END}"
+    rf"|{_LEAD}(?:i )?(?:have )?(?:got|have|had) (?:some |a bit of )*{_DIRT} (?:on|all over|under) my (?:hands?|nails"
+    rf"|fingers?|knees?|arms?|gloves?|{_WEAR}){_END}"
+    rf"|{_LEAD}(?:i )?(?:splashed|spilled|spilt|dripped|got|flicked) (?:some |a bit of |plain |clean |tap |fresh"
+    rf" )*water"
+    rf" (?:on|over|all over|down) (?:me|myself|my (?:feet|legs?|shoes?|sleeves?|arms?|{_WEAR})|the (?:ANIMAL|floor)"
+    rf"|ANIMAL){_END}"
+    rf"|{_LEAD}(?:i )?bleached my {_WEAR}{_END}"
+    rf"|{_LEAD}(?:i )?(?:dried|rubbed|wiped) my (?:eyes|tears|nose|face|forehead){_END}|{_LEAD}(?:my )?eyes(?: are)?"
+    rf" watering from (?:the )?onions{_END}"
+    rf"|{_LEAD}(?:i )?washed my (?:face|hands|hair){_END}"
+    rf"|{_LEAD}(?:i )?(?:got )?(?:some|a bit|it|a drop)(?: has)? (?:of it )?(?:dripped |ran |splashed |got |went )?"
+    rf"(?:on|onto|down) the outside(?: of (?:ENCLOSURE|it|the \w+))?{_END}"
+    rf"|{_LEAD}(?:the |my )?{_P}(?: is| 's| are| goes)* (?:back |safe |away )*(?:on|in|at|standing on|under) (?:the |my"
+    rf" |its )?{_AWAY}{_END}"
+    rf"|{_LEAD}(?:i )?(?:have )?(?:put|left|stood|placed) (?:the |my )?{_P} (?:back |away )*(?:on|in|under) (?:the "
+    rf"|my |its"
+    rf" )?{_AWAY}{_END}"
+    rf"|{_LEAD}(?:the |my )?{_P} (?:is |'s )?(?:standing|sitting|right|just|still) (?:right |just )?(?:next to"
+    rf"|beside|by)"
+    rf" (?:it|me|ENCLOSURE|the \w+){_END}"
+    rf"|{_LEAD}(?:i )?(?:have )?(?:got|put|left|dropped) (?:a|the|my) (?:sponge|brush|cloth|scraper) in the"
+    rf" (?:bucket|sink|basin){_END}"
+    rf"|{_LEAD}(?:the )?gas (?:man|engineer|bill|meter|company|fitter)\b[^?]*$"
+    rf"|{_LEAD}i (?:have )?(?:have|got|have got) a (?:\w+ )?headache from (?:the |last |too much |my |no )*(?:game"
+    rf"|night"
+    rf"|wine|beer|party|work|heat|sun|screen|coffee|music|kids|weather)(?: last night)?{_END}"
+    rf"|{_LEAD}(?:poop?|towels?|suds|water|substrate|soap|hair|feathers?|cables)(?: is| 's| are)? everywhere{_END}"
+    rf"|{_LEAD}(?:a )?puddle (?:on|in|at) the (?:floor|bottom|corner)(?: of)? ?(?:ENCLOSURE|the tank|the box)?{_END}"
+    rf"|{_LEAD}(?:i )?(?:filled the (?:water )?bowl ?,? ?(?:and |but )?)?(?:spilled|spilt) (?:a bit|some|a little"
+    rf"|(?:some"
+    rf" |the |a bit of )*(?:soapy |clean |fresh |plain |bowl |rinse )?water|the (?:water )?bowl)(?: of it)?{_END}",
+)
+_OTHER_THING = (
+    r"(?:(?:the|my|a|her|his) (?:\w+ )?(?:bowls?|dish|dishes|kitchen|worktop|counter|sink|bath|bathroom|table|desk"
+    r"|kettle|car|toilet|shower|fridge|cooker|oven|outside|tongs|hook|(?:front |back )?glass outside"
+    r"|front (?:glass )?outside|outside of (?:ENCLOSURE|the \w+)))"
+)
+_DID = r"(?:used|wiped|cleaned|scrubbed|descaled|washed|sprayed|soaked|rinsed|polished|put|did)"
+_ON_SOMETHING_ELSE = Pattern(
+    rf"{_LEAD}(?:i |we )?(?:have )?{_DID} (?:down )?(?:{_OTHER_THING}|the (?:front )?(?:glass )?outside)(?: down)?"
+    rf" (?:with|in|using) (?:the |some |a bit of |my )*{_P}{_END}"
+    rf"|{_LEAD}(?:i |we )?(?:have )?{_DID} (?:the |some |a bit of |my )*{_P} on {_OTHER_THING}{_END}",
+    *("AGENT", "STOCK", "BOTTLE"),
+)
+"""A product on what stands outside the enclosure: nothing that touched it. The bowl is rinsed by itself."""
+
+
+def ordinary(text: str, world: World) -> bool:
+    """Whether a masked text is such talk, with nobody hurt who it could be of."""
+    if text.endswith("?") or any(rinse_left_s(rinse, world.now) > 0 for rinse in world.state.rinses):
+        return False
+    if latest(world.talk.harms, world.now) is not None:
+        return False
+    return _ORDINARY.search(text) is not None or on_something_else(text)
+
+
+def on_something_else(text: str) -> bool:
+    """ "I used vinegar on the bowl", "wiped the kitchen with vinegar": not on what is being cleaned."""
+    return _ON_SOMETHING_ELSE.search(text) is not None
