@@ -9,7 +9,8 @@ from assistant.store.packaged import cry_lines, outside_lines
 from assistant.understand.harm.learned_cries import rows_of_cries
 from assistant.understand.matching.learning import Row, by_label
 from assistant.understand.matching.matching import Matcher, rows_of
-from assistant.understand.reader import OF_THE_RULES, parser_of
+from assistant.understand.reader import parser_of
+from assistant.understand.rule_words import OF_THE_RULES
 
 
 def rows_of_questions() -> list[Row]:

@@ -66,7 +66,15 @@ _BETTER = Pattern(r"\b(?:better|best|which|stronger|cheaper|difference|instead|r
 def unknown_bottle_again(plain: str, slots: Slots, world: World) -> str | None:
     """The bottle with an unknown mix that "can I use that bottle" is about; None: it isn't."""
     unknown = world.state.unknown_mixes
+    if unknown and slots.bottles and slots.bottles[0] in unknown and _MAY_I_USE.search(plain):
+        return slots.bottles[0]
     return unknown[-1] if unknown and not slots.bottles and USE_THAT_BOTTLE.search(plain) else None
+
+
+_MAY_I_USE = Pattern(
+    r"^(?:(?:and|so|ok|but|then) )*(?:can|may|could|should|shall|is it ok|am i|do) .*\b(?:use|using|reuse|spray"
+    r"|trust|keep) (?:the |my )?BOTTLE\b"
+)
 
 
 def met_in_that_bottle(parsed: Parsed, slots: Slots, world: World) -> Slots | None:

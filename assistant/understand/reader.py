@@ -29,10 +29,7 @@ from assistant.understand.harm.learned_cries import LearnedCries
 from assistant.understand.harm.no_escape import no_escape
 from assistant.understand.harm.on_somebody import put_back_wet
 from assistant.understand.harm.parts import hits_nobody, may_be_harm
-from assistant.understand.harm.patterns import WORDS as CRY_WORDS
-from assistant.understand.harm.treating import WORDS as TREATING_WORDS
 from assistant.understand.harm.whom import named_after, of_whom
-from assistant.understand.harm.words import WORDS as PART_WORDS
 from assistant.understand.in_talk import InTalk
 from assistant.understand.look import BY_LIKENESS, BY_RULE, ENOUGH, Look, without_troubles
 from assistant.understand.matching.clauses import with_clauses
@@ -58,51 +55,28 @@ from assistant.understand.numbers.number_doubts import HARM, mean_posterior, wit
 from assistant.understand.own_question import OwnQuestion, says_it_dried
 from assistant.understand.parsing import Parsed, Parser
 from assistant.understand.poured_across import poured_across
+from assistant.understand.rule_words import OF_THE_RULES
 from assistant.understand.steps import fills
 from assistant.understand.steps.back_where import back_where
 from assistant.understand.steps.before_spraying import without_the_rinse_before
-from assistant.understand.steps.came_to_nothing import WORDS as NOTHING_WORDS
 from assistant.understand.steps.came_to_nothing import something_else_put_on, wet_time_was_none
-from assistant.understand.steps.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.steps.claimed_steps import claims_in
 from assistant.understand.steps.denied import but_for_a_part, contradicts_the_record, meant_ahead
-from assistant.understand.steps.done_over import WORDS as DONE_OVER_WORDS
 from assistant.understand.steps.done_over import a_part_now, got_in, is_kept_wet, left_out, sprayed_over
 from assistant.understand.steps.fills_apart import fills_apart
-from assistant.understand.steps.not_off import WORDS as NOT_OFF_WORDS
 from assistant.understand.steps.not_off import not_rinsed_off, soap_not_off
-from assistant.understand.steps.other_product import WORDS as OTHER_PRODUCT_WORDS
 from assistant.understand.steps.other_product import other_product, unnamed_product
 from assistant.understand.steps.put_on_it import of_what_is_on_it, put_on_it
 from assistant.understand.steps.still_inside import still_inside
 from assistant.understand.steps.surface import asks_whether_wet, sprayed_where_it_dried, where_it_was_asked
-from assistant.understand.steps.told import WORDS as TOLD_WORDS
 from assistant.understand.steps.told import told_in
 from assistant.understand.steps.told_by_rule import MOVED_OUT, told_by_rule
 from assistant.understand.steps.touched import touched_in
 from assistant.understand.steps.wet_throughout import cannot_tell
-from assistant.understand.text.known_words import EVERYDAY, ITEMS, MATERIALS
 from assistant.understand.text.patterns import Pattern
 
 HEARD_WELL = 0.7
 """Mean posterior of a hearing from which on a cry is heard by likeness too: below, words are mostly wrong ones."""
-OF_THE_RULES = (
-    MATERIALS
-    | ITEMS
-    | EVERYDAY
-    | CLAIM_WORDS
-    | CRY_WORDS
-    | PART_WORDS
-    | TREATING_WORDS
-    | alarms.WORDS
-    | fire.WORDS
-    | TOLD_WORDS
-    | DONE_OVER_WORDS
-    | OTHER_PRODUCT_WORDS
-    | NOTHING_WORDS
-    | NOT_OFF_WORDS
-)
-"""Words that the rules know."""
 
 
 def parser_of(household: Household, facts: Facts, vocabulary: frozenset[str]) -> Parser:
