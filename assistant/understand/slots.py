@@ -44,6 +44,7 @@ from assistant.understand.named.waiting import (
 )
 from assistant.understand.named.windows_told import stood_so_since
 from assistant.understand.numbers.dose_again import for_several
+from assistant.understand.numbers.left_said import left_in_it
 from assistant.understand.numbers.poured import roles_of, share_left, share_wanted, strokes_in, uses_up
 from assistant.understand.numbers.scoops_said import without_the_tool
 from assistant.understand.numbers.strengths import bare_numbers, mixes_in
@@ -117,6 +118,8 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
         slots = replace(slots, temperatures=(degrees,), numbers=())
     if asked.intent == "dose":
         slots = for_several(slots, parsed, asked.world)
+    if asked.intent == "top_up":
+        slots = left_in_it(slots, parsed, asked.world)
     if asked.intent == "convert" and not found:
         one = one_of_a_unit(parsed, asked.world.household.habits.gallon or "US")
         slots = replace(slots, volumes=(one,), roles=("",)) if one is not None else slots
