@@ -355,6 +355,8 @@ def _meant(mention: Mention, order: Sequence[str], asked: Asked) -> list[tuple[s
     household = asked.world.household
     if not agents:
         agents = tuple(stock.agent for name in stocks if (stock := household.stock(name)) is not None)
+    if asked.intent == "together" and (once := _said_once(meant, agents, first, asked.world)) is not None:
+        return once
     if first == "bottle" and (agents or stocks) and not all(thing.kind == "bottle" for thing in mention.things):
         return [*meant, *([("agent", agents)] if len(set(agents)) == 1 and _said_agent(mention) else [])]
     if first == "stock" and len(stocks) == 1:
@@ -362,6 +364,25 @@ def _meant(mention: Mention, order: Sequence[str], asked: Asked) -> list[tuple[s
     if first == "stock" and agents:
         return [("agent", tuple(dict.fromkeys(agents)))]
     return meant
+
+
+_Meant = list[tuple[str, tuple[str, ...]]]
+
+
+def _said_once(meant: _Meant, agents: tuple[str, ...], first: str, world: World) -> _Meant | None:
+    """One mention of one product, for whether two may meet: "bleach" is no two, though it is a stock and an agent.
+
+    None: the mention isn't of that kind, or the bottle holds something else than its name says.
+    """
+    if first == "stock" and len(set(agents)) == 1:
+        return [("agent", agents)]
+    if first != "bottle" or len(meant[0][1]) != 1 or len(set(agents)) != 1:
+        return None
+    bottle = world.household.bottle(meant[0][1][0])
+    stock = world.household.stock(bottle.stock) if bottle is not None else None
+    holds = world.state.bottles.get(meant[0][1][0])
+    held = set(holds.held) if holds is not None else {stock.agent} if stock is not None else set()
+    return meant if held == set(agents) else None
 
 
 def _said_agent(mention: Mention) -> bool:
