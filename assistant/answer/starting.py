@@ -132,7 +132,7 @@ def _enclosures_to_start(reading: Reading, world: World) -> tuple[Enclosure, ...
 def _started(reading: Reading, supply: Supply, enclosures: tuple[Enclosure, ...], world: World) -> Answer:
     organism = reading.slots.organisms[0] if reading.slots.organisms else None
     job = reading.slots.clean_as or ""
-    wet = wet_time_of(supply, as_kept_for(enclosures[0], job), organism, world)
+    wet = wet_time_of(supply, as_kept_for(enclosures[0], job), organism, world, reading.slots.mixes)
     timed = "hold" in supply.agent.steps
     already = _already(reading, enclosures, supply, world)
     return Answer(
@@ -164,7 +164,7 @@ def _started(reading: Reading, supply: Supply, enclosures: tuple[Enclosure, ...]
         sources=(*wet.sources, *((world.facts[JOBS[job].fact].cited(),) if job else ())),
         events=(
             *_begun_by_mistake(reading, enclosures, world),
-            *(_round_of(enclosure, supply, organism, job, world) for enclosure in enclosures),
+            *(_round_of(enclosure, supply, organism, reading, world) for enclosure in enclosures),
             *(StepDone(enclosure.name, step) for enclosure in enclosures for step in already),
             *(touched_by(e.name, supply.agent.id, world) for e in enclosures if "apply" in reading.slots.steps),
         ),
@@ -206,9 +206,12 @@ def _gone_on(enclosures: list[Enclosure], reading: Reading, world: World) -> Ans
     return replace(next(reading, world), events=tuple(Resumed(name) for name in paused))
 
 
-def _round_of(enclosure: Enclosure, supply: Supply, organism: str | None, job: str, world: World) -> RoundStarted:
+def _round_of(
+    enclosure: Enclosure, supply: Supply, organism: str | None, reading: Reading, world: World
+) -> RoundStarted:
     """The round as it is required from now on, whatever changes later in keeping.toml or in the facts."""
-    wet = wet_time_of(supply, as_kept_for(enclosure, job), organism, world)
+    job = reading.slots.clean_as or ""
+    wet = wet_time_of(supply, as_kept_for(enclosure, job), organism, world, reading.slots.mixes)
     rate, _ = room_airing(world)
     before = world.state.rounds.get(enclosure.name)
     on_it = tuple(touch.agent for touch in world.state.surfaces.get(enclosure.name, ()))

@@ -24,6 +24,7 @@ from assistant.understand.named.from_to import taken_in
 from assistant.understand.named.good_news import of_illness, one_is_well, without_the_old
 from assistant.understand.named.items_said import begun_in, cracked_in, items_in, still_wet_in, ways_in
 from assistant.understand.named.left_out import left_out, without_the_left_out
+from assistant.understand.named.mixes_kept import kept_mixed
 from assistant.understand.named.names import Mention, Thing
 from assistant.understand.named.not_this_time import not_this_time
 from assistant.understand.named.room_air import with_room_air
@@ -45,6 +46,7 @@ from assistant.understand.named.waiting import (
 from assistant.understand.named.windows_told import stood_so_since
 from assistant.understand.numbers.dose_again import for_several
 from assistant.understand.numbers.left_said import left_in_it
+from assistant.understand.numbers.per_area import per_area
 from assistant.understand.numbers.poured import roles_of, share_left, share_wanted, strokes_in, uses_up
 from assistant.understand.numbers.scoops_said import without_the_tool
 from assistant.understand.numbers.strengths import bare_numbers, mixes_in
@@ -126,6 +128,10 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
     if asked.intent in _OF_THE_STOCK:
         slots = _percent_as_stock(slots)
     slots = _with_the_rest(slots, parsed, asked)
+    if asked.intent == "still_good":
+        slots = replace(slots, setting=kept_mixed(parsed))
+    if asked.intent in ("make_up", "dry_time"):
+        slots = replace(slots, setting=per_area(parsed))
     if asked.intent == "make_up":
         slots = _homes_to_spray(slots, parsed.plain, asked.world)
     return with_room_air(_but_for(slots, parsed, asked), parsed, asked.intent)
@@ -376,7 +382,7 @@ def _said_once(meant: _Meant, agents: tuple[str, ...], first: str, world: World)
     """
     if first == "stock" and len(set(agents)) == 1:
         return [("agent", agents)]
-    if first != "bottle" or len(meant[0][1]) != 1 or len(set(agents)) != 1:
+    if first != "bottle" or not meant or len(meant[0][1]) != 1 or len(set(agents)) != 1:
         return None
     bottle = world.household.bottle(meant[0][1][0])
     stock = world.household.stock(bottle.stock) if bottle is not None else None
