@@ -65,6 +65,7 @@ from assistant.understand.steps.denied import but_for_a_part, contradicts_the_re
 from assistant.understand.steps.done_over import WORDS as DONE_OVER_WORDS
 from assistant.understand.steps.done_over import got_in, is_kept_wet, left_out, sprayed_over
 from assistant.understand.steps.fills_apart import fills_apart
+from assistant.understand.steps.label_minutes import label_told
 from assistant.understand.steps.not_off import WORDS as NOT_OFF_WORDS
 from assistant.understand.steps.not_off import not_rinsed_off, soap_not_off
 from assistant.understand.steps.other_product import WORDS as OTHER_PRODUCT_WORDS
@@ -155,6 +156,7 @@ class Reader:
             or (self._like_harm(look) if by_likeness else None)
             or self._filled(look)
             or self._windows(look)
+            or label_told(look)
             or self._in_talk(look)
             or self._done_over(look)
             or self._question(look)

@@ -23,6 +23,7 @@ from assistant.understand.named.drains import drains_in, wish_in
 from assistant.understand.named.from_to import taken_in
 from assistant.understand.named.good_news import of_illness, one_is_well, without_the_old
 from assistant.understand.named.items_said import begun_in, cracked_in, items_in, still_wet_in, ways_in
+from assistant.understand.named.label_says import minutes_by_label
 from assistant.understand.named.left_out import left_out, without_the_left_out
 from assistant.understand.named.mixes_kept import kept_mixed
 from assistant.understand.named.names import Mention, Thing
@@ -128,6 +129,8 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
     if asked.intent in _OF_THE_STOCK:
         slots = _percent_as_stock(slots)
     slots = _with_the_rest(slots, parsed, asked)
+    if asked.intent == "start":
+        slots = replace(slots, setting=minutes_by_label(parsed))
     if asked.intent == "still_good":
         slots = replace(slots, setting=kept_mixed(parsed))
     if asked.intent in ("make_up", "dry_time"):
