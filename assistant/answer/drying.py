@@ -108,7 +108,7 @@ def _span(new: Forecast, round_: Round | None, supply: Supply | None, reading: R
         return _Span(new, None)
     enclosure = world.household.enclosure(round_.enclosure if round_ else next(iter(reading.slots.enclosures), None))
     organism = next(iter(reading.slots.organisms), round_.organism if round_ else None)
-    wet = wet_time_of(supply, enclosure, organism, world)
+    wet = wet_time_of(supply, enclosure, organism, world, reading.slots.mixes)
     return _Span(new, None if wet.minutes is None else float(wet.minutes), sources=wet.sources)
 
 

@@ -8,6 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
+from assistant.answer.laid_down import ml_a_square_metre
 from assistant.contract import Draught, Slots, World
 from assistant.core.air.drying import Air, Film, Forecast, forecast
 from assistant.core.facts import Agent, Fact
@@ -102,7 +103,10 @@ def _metres(side: Amount) -> float:
 
 
 def _film_said(slots: Slots, world: World) -> float | None:
-    """From so much said to be sprayed in an enclosure of known size."""
+    """So much to the square metre as said, or from so much said to be sprayed in an enclosure of known size."""
+    said = ml_a_square_metre(slots, world.household.bottle(slots.bottles[0]) if slots.bottles else None)
+    if said is not None:
+        return float(said)
     area = area_m2(world.household.enclosure(slots.enclosures[0])) if slots.enclosures else None
     if not slots.volumes or area is None:
         return None

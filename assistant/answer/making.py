@@ -8,6 +8,7 @@ from math import ceil
 from typing import Any
 
 from assistant.answer.asking import ask
+from assistant.answer.laid_down import is_said_by_area, ml_a_square_metre, strokes_a_square_metre
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.facts import Source
@@ -35,7 +36,7 @@ class Sprayed:
 def make_up(reading: Reading, world: World) -> Answer:
     """How much ready solution an enclosure, a soak tub or a whole round needs; or what a sprayer lays down a stroke."""
     slots = reading.slots
-    if slots.strokes is not None and slots.volumes:
+    if slots.strokes is not None and slots.volumes and not is_said_by_area(slots):
         return _one_stroke(slots.strokes, reading, world)
     if slots.soaks:
         return _soak(reading, world)
@@ -91,11 +92,18 @@ def _one_stroke(strokes: Fraction, reading: Reading, world: World) -> Answer:
 def _spray(reading: Reading, world: World) -> Answer:
     bottle = _bottle(reading, world)
     own = _by_strokes(reading, bottle)
+    film = ml_a_square_metre(reading.slots, bottle)
+    uncounted = film is None and reading.slots.strokes is not None and is_said_by_area(reading.slots)
+    if uncounted and bottle is None:
+        return ask(reading, world, ("bottle",), "making.whose_strokes")
     if own is not None and not reading.slots.enclosures and not reading.slots.lengths:
         return _in_strokes(own, reading)
     sprayed = _sprayed(reading, world)
     if isinstance(sprayed, Answer):
         return sprayed
+    if uncounted and bottle is not None:
+        return _strokes_alone(sprayed, bottle, reading)
+    sprayed = sprayed if film is None else tuple(_with_film(one, film) for one in sprayed)
     area = Amount(sum((one.area.amount for one in sprayed), Fraction(0)), "m^2")
     solution = own or Amount(sum((one.solution.amount for one in sprayed), Fraction(0)), "mL")
     stroke = bottle.ml_a_stroke if bottle is not None else None
@@ -115,6 +123,7 @@ def _spray(reading: Reading, world: World) -> Answer:
             "fills_each": _fills_each(solution, bottle, world),
             "strokes": strokes,
             "own": own is not None,
+            "film_said": film,
             "inside": _inside(reading),
             "film": world.facts[FILM].value,
             "rest": _without_sides(reading, world),
@@ -132,8 +141,27 @@ def _spray(reading: Reading, world: World) -> Answer:
             ],
         },
         cautions=("caution-label-first",),
-        sources=_sources(own is not None, bottle, world),
+        sources=_sources(own is not None or film is not None, bottle, world),
     )
+
+
+def _strokes_alone(sprayed: tuple[Sprayed, ...], bottle: Bottle, reading: Reading) -> Answer:
+    """So many strokes to the square metre, of a bottle whose stroke nobody has measured: the strokes, and no volume."""
+    area = Amount(sum((one.area.amount for one in sprayed), Fraction(0)), "m^2")
+    strokes = ceil(area.amount * strokes_a_square_metre(reading.slots))
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "making.strokes_alone",
+        details={"strokes": strokes, "bottle": bottle, "area": area},
+        values={**_no_values(), "area": area, "strokes": strokes, "bottle": bottle.name},
+    )
+
+
+def _with_film(one: Sprayed, film: Fraction) -> Sprayed:
+    """With so many mils on each square metre, as the keeper sprays."""
+    solution = Amount(one.area.amount * film, "mL")
+    return replace(one, solution=solution, least=solution)
 
 
 def _in_strokes(own: Amount, reading: Reading) -> Answer:
@@ -164,7 +192,7 @@ def _fills_each(solution: Amount, bottle: Bottle | None, world: World) -> tuple[
 def _by_strokes(reading: Reading, bottle: Bottle | None) -> Amount | None:
     """ "Forty strokes wet the river tank", by the keeper's own sprayer; None: none were said, or it isn't known."""
     strokes = reading.slots.strokes
-    if strokes is None or bottle is None or bottle.ml_a_stroke is None:
+    if strokes is None or bottle is None or bottle.ml_a_stroke is None or is_said_by_area(reading.slots):
         return None
     return Amount(strokes * Fraction(str(bottle.ml_a_stroke)), "mL")
 

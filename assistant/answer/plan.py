@@ -12,6 +12,7 @@ from assistant.core.air.airing import air_changes_needed
 from assistant.core.choice.together import uncleared
 from assistant.core.facts import Agent, Facts, Material, Source
 from assistant.core.household import Bottle, Enclosure, Stock
+from assistant.core.quantities.amounts import Mix, Percent
 from assistant.core.round.wet_time import Use, WetTime, wet_time
 from assistant.core.shelf.bottles import all_as_filled, as_filled, filled_with
 
@@ -104,17 +105,34 @@ def _unrecorded(reading: Reading) -> dict[str, object]:
     return {"recorded": False} if reading.intent in CLAIMS else {}
 
 
-def wet_time_of(supply: Supply, enclosure: Enclosure | None, organism: str | None, world: World) -> WetTime:
-    """The wet time that agent takes there, against that organism."""
-    use = Use(
-        supply.agent,
-        supply.stock,
-        supply.bottle.mix if supply.bottle is not None else None,
-        organism,
-        enclosure.group if enclosure is not None else "healthy",
-        world.household.habits.ratio,
-    )
-    return wet_time(use, world.facts)
+def wet_time_of(
+    supply: Supply, enclosure: Enclosure | None, organism: str | None, world: World, said: tuple[Mix, ...] = ()
+) -> WetTime:
+    """The wet time that agent takes there, against that organism.
+
+    said: mixes named beside it; of these and the bottle's own the most careful counts, so that saying one shortens
+    nothing. With no bottle's mix a ratio that was said is the mix; a percentage may be the concentrate's.
+    """
+    own = supply.bottle.mix if supply.bottle is not None else None
+    alone = own is None and said and not any(isinstance(mix, Percent) for mix in said)
+    group = enclosure.group if enclosure is not None else "healthy"
+    colon = world.household.habits.ratio
+    uses = (Use(supply.agent, supply.stock, mix, organism, group, colon) for mix in (*(() if alone else (own,)), *said))
+    return most_careful(tuple(wet_time(use, world.facts) for use in uses))
+
+
+def most_careful(times: tuple[WetTime, ...]) -> WetTime:
+    """Of several wet times the longest, on the word of the one that vouches for least.
+
+    times: one or more.
+    """
+    least = max(times, key=lambda one: (_VOUCHES.index(one.basis), one.minutes or 0))
+    minutes = [one.minutes for one in times if one.minutes is not None]
+    return replace(least, minutes=max(minutes) if len(minutes) == len(times) else None)
+
+
+_VOUCHES: tuple[str, ...] = ("label", "published", "none")
+"""On what a wet time rests, the least careful first."""
 
 
 def seconds_of(wet: WetTime) -> float | None:

@@ -3,20 +3,33 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from fractions import Fraction
 
 from assistant.answer.asking import ask
 from assistant.answer.bottle_used import agents_in, holds_another, is_spent
 from assistant.answer.meeting import gas_made, touched_by
 from assistant.answer.on_record import Ledger, about, asking, nothing_open, steps_from, unrecorded, was_it_done
-from assistant.answer.plan import Supply, ask_agent, basis_of, forbidden, seconds_of, supply_in, supply_of, wet_time_of
+from assistant.answer.plan import (
+    Supply,
+    ask_agent,
+    basis_of,
+    forbidden,
+    most_careful,
+    seconds_of,
+    supply_in,
+    supply_of,
+    wet_time_of,
+)
 from assistant.answer.way_on import way_on
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.choice.together import uncleared
+from assistant.core.quantities.amounts import Mix
 from assistant.core.record.events import DriedEarly, StepDone
 from assistant.core.record.state import Round
 from assistant.core.round.claims import Judgement, judge
 from assistant.core.round.jobs import as_kept_for
 from assistant.core.round.rounds import in_order
+from assistant.core.round.wet_time import WetTime
 from assistant.core.shelf.bottles import held_in
 
 
@@ -64,7 +77,7 @@ def sprayed(name: str, round_: Round | None, reading: Reading, ledger: Ledger) -
         ledger.note(touched_by(name, supply.agent.id, world))
         cold = replace(reading, slots=replace(about(reading, name, steps_from("apply", reading)).slots, heat_cold=True))
         return asking(reading, "the_round.is_it_cold", world, name, judgement, cold)
-    ledger.note(step_of_spraying(name, round_, supply, world))
+    ledger.note(step_of_spraying(name, round_, supply, world, reading.slots.mixes))
     return None
 
 
@@ -105,9 +118,10 @@ def round_with(round_: Round, supply: Supply) -> Round:
     return replace(round_, steps=in_order(frozenset(round_.steps) | frozenset(supply.agent.steps)))
 
 
-def step_of_spraying(name: str, round_: Round, supply: Supply, world: World) -> StepDone:
+def step_of_spraying(name: str, round_: Round, supply: Supply, world: World, said: tuple[Mix, ...] = ()) -> StepDone:
     home = as_kept_for(world.household.enclosure(name), round_.job)
-    wet = wet_time_of(supply, home, round_.organism, world)
+    wet = wet_time_of(supply, home, round_.organism, world, said)
+    wet = _as_begun(round_, supply, wet, world)
     steps = round_with(round_, supply).steps
     return StepDone(
         name,
@@ -118,3 +132,22 @@ def step_of_spraying(name: str, round_: Round, supply: Supply, world: World) -> 
         basis="none" if is_spent(supply, world) else basis_of(wet, home, world.facts),
         steps=steps if steps != round_.steps else None,
     )
+
+
+def _as_begun(round_: Round, supply: Supply, wet: WetTime, world: World) -> WetTime:
+    """The wet time with what was said as the clean began: of a weaker mix, or by a label that isn't in keeping.toml.
+
+    It only ever lengthens; another bottle, or a fill since then, is judged by itself.
+    """
+    bottle = supply.bottle.name if supply.bottle is not None else None
+    if round_.hold_s is None or (round_.agent, round_.bottle) != (supply.agent.id, bottle):
+        return wet
+    holds = world.state.bottles.get(bottle) if bottle is not None else None
+    fill = holds.fill if holds is not None else None
+    if fill is not None and fill.at > round_.started_at:
+        return wet
+    minutes = Fraction(str(round_.hold_s)) / 60
+    if wet.minutes is None:
+        return replace(wet, minutes=minutes, basis="label" if round_.basis == "label" else "none")
+    begun = replace(wet, minutes=minutes, basis="none" if round_.basis == "none" else "published")
+    return most_careful((wet, begun)) if minutes > wet.minutes else wet

@@ -7,6 +7,7 @@ from itertools import takewhile
 
 from assistant.answer.asking import ask
 from assistant.answer.bottle_used import holds_another, is_spent, taken_as_set
+from assistant.answer.label_told import is_label_told, wet_time_told
 from assistant.answer.meeting import off_again, touched_by
 from assistant.answer.plan import (
     STARTING,
@@ -20,7 +21,6 @@ from assistant.answer.plan import (
     supply_in,
     supply_of,
     too_weak,
-    wet_time_of,
     what_soaks_in,
 )
 from assistant.answer.sharing import hands_first
@@ -132,7 +132,7 @@ def _enclosures_to_start(reading: Reading, world: World) -> tuple[Enclosure, ...
 def _started(reading: Reading, supply: Supply, enclosures: tuple[Enclosure, ...], world: World) -> Answer:
     organism = reading.slots.organisms[0] if reading.slots.organisms else None
     job = reading.slots.clean_as or ""
-    wet = wet_time_of(supply, as_kept_for(enclosures[0], job), organism, world)
+    wet = wet_time_told(supply, as_kept_for(enclosures[0], job), organism, world, reading.slots)
     timed = "hold" in supply.agent.steps
     already = _already(reading, enclosures, supply, world)
     return Answer(
@@ -149,6 +149,7 @@ def _started(reading: Reading, supply: Supply, enclosures: tuple[Enclosure, ...]
             "spent": is_spent(supply, world),
             "job": job,
             "already": already,
+            "label_told": timed and is_label_told(reading.slots),
             "hands": any(hands_first(e.name, world) for e in enclosures),
         },
         values={
@@ -164,7 +165,7 @@ def _started(reading: Reading, supply: Supply, enclosures: tuple[Enclosure, ...]
         sources=(*wet.sources, *((world.facts[JOBS[job].fact].cited(),) if job else ())),
         events=(
             *_begun_by_mistake(reading, enclosures, world),
-            *(_round_of(enclosure, supply, organism, job, world) for enclosure in enclosures),
+            *(_round_of(enclosure, supply, organism, reading, world) for enclosure in enclosures),
             *(StepDone(enclosure.name, step) for enclosure in enclosures for step in already),
             *(touched_by(e.name, supply.agent.id, world) for e in enclosures if "apply" in reading.slots.steps),
         ),
@@ -206,9 +207,12 @@ def _gone_on(enclosures: list[Enclosure], reading: Reading, world: World) -> Ans
     return replace(next(reading, world), events=tuple(Resumed(name) for name in paused))
 
 
-def _round_of(enclosure: Enclosure, supply: Supply, organism: str | None, job: str, world: World) -> RoundStarted:
+def _round_of(
+    enclosure: Enclosure, supply: Supply, organism: str | None, reading: Reading, world: World
+) -> RoundStarted:
     """The round as it is required from now on, whatever changes later in keeping.toml or in the facts."""
-    wet = wet_time_of(supply, as_kept_for(enclosure, job), organism, world)
+    job = reading.slots.clean_as or ""
+    wet = wet_time_told(supply, as_kept_for(enclosure, job), organism, world, reading.slots)
     rate, _ = room_airing(world)
     before = world.state.rounds.get(enclosure.name)
     on_it = tuple(touch.agent for touch in world.state.surfaces.get(enclosure.name, ()))

@@ -9,6 +9,7 @@ from assistant.answer.back_dated import earliest
 from assistant.answer.filling import sources_of
 from assistant.answer.held import is_good, local, told_of, values_of
 from assistant.answer.meeting import agent_of
+from assistant.answer.mix_life import asked_of_any_mix, mix_life
 from assistant.answer.product import Product, product_in
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.choice.together import BLEACH
@@ -38,7 +39,8 @@ def still_good(reading: Reading, world: World) -> Answer:
     product = product_in(reading, world)
     if isinstance(product, Answer):
         return product
-    return _good_stock(reading, product, world)
+    general = mix_life(reading, product, world) if asked_of_any_mix(reading) else None
+    return general or _good_stock(reading, product, world)
 
 
 def _bottle_asked(reading: Reading, world: World) -> Bottle | None:

@@ -72,7 +72,7 @@ def hold_time(reading: Reading, world: World) -> Answer:
     enclosure = world.household.enclosure(name or (round_.enclosure if round_ else None))
     organism = slots.organisms[0] if slots.organisms else (round_.organism if round_ else None)
     job = slots.clean_as or (round_.job if round_ is not None else "")
-    wet = wet_time_of(supply, as_kept_for(enclosure, job), organism, world)
+    wet = wet_time_of(supply, as_kept_for(enclosure, job), organism, world, slots.mixes)
     timed = "hold" in supply.agent.steps
     fails = wet.organism_verdict == "fails"
     return Answer(

@@ -131,7 +131,7 @@ def _left_and_capacity(product: Product, reading: Reading, world: World) -> tupl
         whole, rest = rest[1], rest[:1]
     capacity = bottle.capacity if bottle is not None else whole
     if capacity is None:
-        return ask(reading, world, ("bottle",), "topping.which_bottle")
+        return replace(ask(reading, world, ("bottle", "total"), "topping.which_bottle"), missing=("bottle",))
     if share is not None:
         return Amount(capacity.amount * share, capacity.unit), capacity
     if not rest:

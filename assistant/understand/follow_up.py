@@ -15,10 +15,10 @@ from assistant.core.quantities.amounts import Amount, Percent, Ppm, SaidRatio, S
 from assistant.understand.numbers.corrections import instead_of, not_that, still_doubted, with_number
 from assistant.understand.numbers.dose_again import (
     fits_its_bottle,
-    what_is_left,
     with_its_bottles_mix,
     without_a_bottles_mix,
 )
+from assistant.understand.numbers.left_said import into_how_much, left_again, what_is_left
 from assistant.understand.numbers.poured_again import poured_again
 from assistant.understand.numbers.scaled import factor_in, scaled
 from assistant.understand.parsing import Parsed
@@ -69,7 +69,7 @@ _SUPPLIES: dict[str, tuple[str, ...]] = {
     "start_over": ("start_over",),
     "place": ("place",),
     "concentrate": ("volumes",),
-    "water": ("volumes", "bottles"),
+    "water": ("volumes", "bottles", "numbers"),
     "scoops": ("scoops", "volumes"),
     "left": ("volumes", "share_left", "numbers"),
     "unit": ("to_unit",),
@@ -148,7 +148,8 @@ def supplied(answering: Answering, pending: Pending, world: World | None = None)
         if fits_its_bottle(base, given, world):
             given = {**given, "bottles": base.slots.bottles}
         base = with_its_bottles_mix(base, given, world)
-        given = what_is_left(base, given, pending.missing, world)
+        given = what_is_left(base, given, pending.missing, answering.parsed, world)
+        given = into_how_much(base, given, pending.missing)
     slots = _merged(base.slots, given, answering.slots)
     if pending.reading.intent == "mixed" and "volumes" not in given:
         slots = replace(slots, volumes=pending.reading.slots.volumes)  # into whichever bottle, that much went in
@@ -176,6 +177,9 @@ def corrected(answering: Answering, before: Reading, world: World) -> Reading | 
         return _joined(before, answering, again) if again is not None else None
     if "NUMBER" in answering.parsed.plain and re.search(r"\bof (?:that|it)$", answering.parsed.plain):
         return None
+    left = left_again(before, slots, answering.parsed, world)
+    if left is not None:
+        return _joined(before, answering, left)
     if before.intent == "mix_strength" and not before.doubts:
         poured = poured_again(before.slots, slots, answering.parsed.plain)
         if poured is not None:

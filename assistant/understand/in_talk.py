@@ -18,6 +18,8 @@ from assistant.understand.matching.learning import OUTSIDE
 from assistant.understand.may_be import may_be
 from assistant.understand.named.items_said import items_in
 from assistant.understand.numbers.dose_again import with_another_strength
+from assistant.understand.numbers.dose_anew import asks_for_another_product
+from assistant.understand.numbers.left_said import tells_what_is_left
 from assistant.understand.numbers.scaled import factor_in
 from assistant.understand.of_the_last import did_it, of_the_last_answer
 from assistant.understand.parsing import matched_words
@@ -110,6 +112,7 @@ class InTalk:
         if begun is not None:
             return look.reading("start", begun, BY_RULE)
         short = follow_up.is_short(look.parsed, _asked_before(look, pending))
+        short = short or (pending is not None and "left" in pending.missing and tells_what_is_left(look.parsed))
         if not short or plain in _EXACT or (look.claims.done and not (pending and "step" in pending.missing)):
             return None
         return self._joined(look, pending)
@@ -150,6 +153,13 @@ class InTalk:
         full = full and not ((pending is None or pending.missing) and self._only_names(look, before))
         full = full and not (before.intent in OF_ITEMS and _names_an_item(look))
         slots = replace(look.slots(before.intent), place=follow_up.place_in(look.parsed.plain))
+        right = follow_up.corrects(look.parsed, before.intent)
+        if (
+            pending is not None
+            and not right
+            and asks_for_another_product(before.intent, before.slots, slots, look.world)
+        ):
+            return None
         if pending is not None and "step" in pending.missing:
             slots = replace(slots, steps=look.claims.done or steps_named(look.parsed.plain))
         answering = Answering(look.parsed, slots, look.spoken)

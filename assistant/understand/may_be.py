@@ -138,8 +138,9 @@ def _plain_answer(intent: str, words: set[str], plain: str) -> bool:
 
 def _likely_of_the_surface(intent: str, plain: str, chance: float) -> bool:
     """Told in words that no rule knows, and surely so; that it stayed wet also only where nothing in it is dry."""
-    if intent == "dried_early" and (_OF_DRYING.search(plain) is None or _I_DRIED_OFF.match(plain)):
-        return False  # "it's ten minutes already"
+    of_drying = _OF_DRYING.search(plain) is not None and "outside" not in plain.split()
+    if intent == "dried_early" and (not of_drying or _I_DRIED_OFF.match(plain)):
+        return False  # "it's ten minutes already", "the floor outside is dry"
     told = _NEVER_DRY.sub(" ", plain)
     if chance < LIKELY or not is_told(told):
         return False

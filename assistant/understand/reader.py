@@ -64,6 +64,7 @@ from assistant.understand.steps.claimed_steps import claims_in
 from assistant.understand.steps.denied import but_for_a_part, contradicts_the_record, meant_ahead
 from assistant.understand.steps.done_over import a_part_now, got_in, is_kept_wet, left_out, sprayed_over
 from assistant.understand.steps.fills_apart import fills_apart
+from assistant.understand.steps.label_minutes import label_told
 from assistant.understand.steps.not_off import not_rinsed_off, soap_not_off
 from assistant.understand.steps.other_product import other_product, unnamed_product
 from assistant.understand.steps.put_on_it import of_what_is_on_it, put_on_it
@@ -136,6 +137,7 @@ class Reader:
             or (self._like_harm(look) if by_likeness else None)
             or self._filled(look)
             or self._windows(look)
+            or label_told(look)
             or self._in_talk(look)
             or self._done_over(look)
             or self._question(look)

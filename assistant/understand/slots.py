@@ -23,7 +23,9 @@ from assistant.understand.named.drains import drains_in, wish_in
 from assistant.understand.named.from_to import taken_in
 from assistant.understand.named.good_news import of_illness, one_is_well, without_the_old
 from assistant.understand.named.items_said import begun_in, cracked_in, items_in, still_wet_in, ways_in
+from assistant.understand.named.label_says import minutes_by_label
 from assistant.understand.named.left_out import left_out, without_the_left_out
+from assistant.understand.named.mixes_kept import kept_mixed
 from assistant.understand.named.names import Mention, Thing
 from assistant.understand.named.not_this_time import not_this_time
 from assistant.understand.named.room_air import with_room_air
@@ -44,6 +46,8 @@ from assistant.understand.named.waiting import (
 )
 from assistant.understand.named.windows_told import stood_so_since
 from assistant.understand.numbers.dose_again import for_several
+from assistant.understand.numbers.left_said import left_in_it
+from assistant.understand.numbers.per_area import per_area
 from assistant.understand.numbers.poured import roles_of, share_left, share_wanted, strokes_in, uses_up
 from assistant.understand.numbers.scoops_said import without_the_tool
 from assistant.understand.numbers.strengths import bare_numbers, mixes_in
@@ -117,12 +121,20 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
         slots = replace(slots, temperatures=(degrees,), numbers=())
     if asked.intent == "dose":
         slots = for_several(slots, parsed, asked.world)
+    if asked.intent == "top_up":
+        slots = left_in_it(slots, parsed, asked.world)
     if asked.intent == "convert" and not found:
         one = one_of_a_unit(parsed, asked.world.household.habits.gallon or "US")
         slots = replace(slots, volumes=(one,), roles=("",)) if one is not None else slots
     if asked.intent in _OF_THE_STOCK:
         slots = _percent_as_stock(slots)
     slots = _with_the_rest(slots, parsed, asked)
+    if asked.intent == "start":
+        slots = replace(slots, setting=minutes_by_label(parsed))
+    if asked.intent == "still_good":
+        slots = replace(slots, setting=kept_mixed(parsed))
+    if asked.intent in ("make_up", "dry_time"):
+        slots = replace(slots, setting=per_area(parsed))
     if asked.intent == "make_up":
         slots = _homes_to_spray(slots, parsed.plain, asked.world)
     return with_room_air(_but_for(slots, parsed, asked), parsed, asked.intent)
@@ -352,6 +364,8 @@ def _meant(mention: Mention, order: Sequence[str], asked: Asked) -> list[tuple[s
     household = asked.world.household
     if not agents:
         agents = tuple(stock.agent for name in stocks if (stock := household.stock(name)) is not None)
+    if asked.intent == "together" and (once := _said_once(meant, agents, first, asked.world)) is not None:
+        return once
     if first == "bottle" and (agents or stocks) and not all(thing.kind == "bottle" for thing in mention.things):
         return [*meant, *([("agent", agents)] if len(set(agents)) == 1 and _said_agent(mention) else [])]
     if first == "stock" and len(stocks) == 1:
@@ -359,6 +373,25 @@ def _meant(mention: Mention, order: Sequence[str], asked: Asked) -> list[tuple[s
     if first == "stock" and agents:
         return [("agent", tuple(dict.fromkeys(agents)))]
     return meant
+
+
+_Meant = list[tuple[str, tuple[str, ...]]]
+
+
+def _said_once(meant: _Meant, agents: tuple[str, ...], first: str, world: World) -> _Meant | None:
+    """One mention of one product, for whether two may meet: "bleach" is no two, though it is a stock and an agent.
+
+    None: the mention isn't of that kind, or the bottle holds something else than its name says.
+    """
+    if first == "stock" and len(set(agents)) == 1:
+        return [("agent", agents)]
+    if first != "bottle" or not meant or len(meant[0][1]) != 1 or len(set(agents)) != 1:
+        return None
+    bottle = world.household.bottle(meant[0][1][0])
+    stock = world.household.stock(bottle.stock) if bottle is not None else None
+    holds = world.state.bottles.get(meant[0][1][0])
+    held = set(holds.held) if holds is not None else {stock.agent} if stock is not None else set()
+    return meant if held == set(agents) else None
 
 
 def _said_agent(mention: Mention) -> bool:

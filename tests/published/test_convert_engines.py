@@ -20,6 +20,8 @@ PINT = {
     **{
         "mL": "milliliter",
         "L": "liter",
+        "cL": "centiliter",
+        "dL": "deciliter",
         "cm^3": "cm**3",
         "m^3": "m**3",
         "ft^3": "foot**3",
@@ -33,6 +35,8 @@ PINT = {
 }
 QUANTITIES = {
     **{"mL": quantities.mL, "L": quantities.L, "cm^3": quantities.cm**3, "m^3": quantities.m**3},
+    "cL": quantities.UnitQuantity("cL", quantities.L / 100, "cL"),
+    "dL": quantities.UnitQuantity("dL", quantities.L / 10, "dL"),
     **{"ft^3": quantities.foot**3, "US gal": quantities.US_liquid_gallon, "US qt": quantities.US_liquid_quart},
     **{"US pt": quantities.US_liquid_pint, "US cup": quantities.US_liquid_cup, "US fl oz": quantities.US_fluid_ounce},
     **{"tbsp": quantities.tablespoon, "tsp": quantities.teaspoon, "imp gal": quantities.UK_liquid_gallon},

@@ -30,6 +30,8 @@ IN_MILLILITRES = [
     (ACT_1985, "imp pt", "568.26125"),
     (ACT_1985, "imp fl oz", "28.4130625"),
     ("SI brochure, 9th edition, Table 8", "L", "1000"),
+    ("SI brochure, 9th edition, Tables 7 and 8", "cL", "10"),
+    ("SI brochure, 9th edition, Tables 7 and 8", "dL", "100"),
     ("International yard and pound agreement, 1959: 12 x 25.4 mm, cubed", "ft^3", "28316.846592"),
 ]
 
@@ -39,6 +41,8 @@ TEMPERATURES = [("212", "degF", "100", "degC"), ("32", "degF", "0", "degC"), ("-
 PINT_NAMES = {
     "mL": "milliliter",
     "L": "liter",
+    "cL": "centiliter",
+    "dL": "deciliter",
     "cm^3": "centimeter**3",
     "m^3": "meter**3",
     "ft^3": "foot**3",

@@ -32,6 +32,8 @@ class BadQuantity(ValueError):
 # Each canonical unit with the ways to write it. Letters' case counts only where the table of refused spellings says so.
 _SPELLINGS: dict[str, tuple[str, ...]] = {
     "mL": ("ml", "mil", "mils", "millilitre", "millilitres", "milliliter", "milliliters", "cc"),
+    "cL": ("cl", "centilitre", "centilitres", "centiliter", "centiliters"),
+    "dL": ("dl", "decilitre", "decilitres", "deciliter", "deciliters"),
     "L": ("l", "litre", "litres", "liter", "liters"),
     "cm^3": ("cm^3", "cm3", "cm³"),
     "m^3": ("m^3", "m3", "m³", "cubic metre", "cubic metres", "cubic meter", "cubic meters"),

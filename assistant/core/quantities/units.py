@@ -37,6 +37,8 @@ class Unit:
 
 UNITS: Mapping[str, Unit] = {
     "mL": Unit("volume", "mil", "mils", "mL"),
+    "cL": Unit("volume", "centilitre", "centilitres", "cL"),
+    "dL": Unit("volume", "decilitre", "decilitres", "dL"),
     "L": Unit("volume", "litre", "litres", "L"),
     "cm^3": Unit("volume", "cubic centimetre", "cubic centimetres", "cubic_cm"),
     "m^3": Unit("volume", "cubic metre", "cubic metres", "cubic_m"),
@@ -91,6 +93,8 @@ DEFINITIONS = (
     "cubic_ft = ft ** 3",
     "mL = cm ** 3",
     "L = 1000 * mL",
+    "cL = 10 * mL",
+    "dL = 100 * mL",
     "us_gal = 3785.411784 * mL",
     "us_qt = us_gal / 4",
     "us_pt = us_gal / 8",

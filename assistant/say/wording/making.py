@@ -53,6 +53,8 @@ def _shown(details: Mapping[str, Any]) -> list[str]:
     ]
     if details["own"]:
         lines = [f"By your own strokes: {shown(details['solution'])} on {rounded(details['area'].amount)} m^2."]
+    elif details["film_said"] is not None:
+        lines.append(f"By what you spray: {rounded(details['film_said'])} mL a square metre.")
     else:
         least = details["least"]
         lines.append(
@@ -75,6 +77,14 @@ def _shown(details: Mapping[str, Any]) -> list[str]:
 def _in_strokes(answer: Answer) -> Line:
     details = answer.details
     return Line(f"{capital(said_about(details['solution']))} in {number(details['strokes'])} strokes.")
+
+
+def _strokes_alone(answer: Answer) -> Line:
+    details = answer.details
+    name, strokes = details["bottle"].name, details["strokes"]
+    line = f"{strokes} strokes on {rounded(details['area'].amount)} m^2."
+    measure = f"Pull the {name} twenty times into a measure and tell me what is in it; then I know it in mils."
+    return Line(f"{strokes} strokes. In mils I can't tell: I don't know the {name}'s stroke.", f"{line}\n{measure}")
 
 
 def _soak(answer: Answer) -> Line:
@@ -139,6 +149,7 @@ LINES: Mapping[str, Callable[[Answer], Line]] = {
     "making.spray": _spray,
     "making.soak": _soak,
     "making.in_strokes": _in_strokes,
+    "making.strokes_alone": _strokes_alone,
     "making.keep_stroke": _keep_stroke,
     "making.stroke_kept": _stroke_kept,
     "making.odd_stroke": _odd_stroke,

@@ -139,6 +139,27 @@ def _good_told(answer: Answer) -> Line:
     return Line(say, "\n".join([say, "By what you said: no fill of it is on record.", *_why_so_long(answer)]))
 
 
+A_FEW_DAYS = 2
+"""From when on a life in hours is told in days."""
+
+
+def _mix_life(answer: Answer) -> Line:
+    details = answer.details
+    name, basis, hours = details["name"], details["basis"], details["hours"]
+    if basis in ("label", "published") and hours is not None:
+        by = ", by its label" if basis == "label" else ""
+        days = hours / 24
+        kept = count(round(days), "day") if days >= A_FEW_DAYS and days.is_integer() else span(hours * 3600)
+        say = f"{capital(kept)} from when it is mixed{by}: that is how long a {name} mix keeps."
+    elif basis == "made today":
+        say = f"One day: a {name} mix is made fresh each day, unless its label gives longer."
+    elif basis == "no limit":
+        say = f"For a {name} mix I have no limit. Its label decides."
+    else:
+        say = f"I can't tell how long a {name} mix keeps: its label decides."
+    return Line(say, "\n".join([say, *_why_so_long(answer)]))
+
+
 def _why_so_long(answer: Answer) -> list[str]:
     return [f"{source.text}." for source in answer.sources[:1]]
 
@@ -232,6 +253,7 @@ LINES: dict[str, Callable[[Answer], Line]] = {
     "shelf.good_which": _good_which,
     "shelf.good_bottle": _good_bottle,
     "shelf.good_told": _good_told,
+    "shelf.mix_life": _mix_life,
     "shelf.good_stock": _good_stock,
     "shelf.left_which": _left_which,
     "shelf.stock_left": _stock_left,

@@ -10,6 +10,7 @@ from assistant.contract import Answer, Line
 from assistant.core.household import Enclosure
 from assistant.core.record.state import Round
 from assistant.say.wording import claimed, clocks, round_told
+from assistant.say.wording.no_time import VETS_PLAN, without_a_time
 from assistant.say.wording.plain import MOST_WORDS, capital, clock, clock_aloud, listed, span
 from assistant.say.wording.steps import (
     ADD_MINUTES,
@@ -91,6 +92,12 @@ def _started(answer: Answer) -> Line:
         shown.append(
             f"{capital(supply.agent.name)} failed against it in the figures I have, so this counts as a clean."
         )
+    if details["timed"] and wet.minutes is None:
+        extra = without_a_time(supply.agent, wet)
+        if extra == VETS_PLAN:
+            shown[-1] = "No time is offered for it: that is your vet's plan."
+    if details["label_told"] and wet.minutes is not None:
+        extra = f" Wet time: {span(float(wet.minutes) * 60)}."
     if wet.too_weak:
         extra = f" {TOO_WEAK}"
         shown.append(WHY["too weak for any"])

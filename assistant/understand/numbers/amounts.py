@@ -29,6 +29,10 @@ _TEMPERATURES = frozenset({"degC", "degF"})
 _LENGTHS = frozenset({"mm", "cm", "m", "in", "ft"})
 
 
+MOST_OF_A_NAME = 2
+"""Words of a product's name between the two halves of "half white vinegar, half water"."""
+
+
 @dataclass(frozen=True, slots=True)
 class Found:
     """An amount in a text, tokens `start` up to `end`."""
@@ -116,7 +120,17 @@ class _Search(UnitReader):
         for phrase in EQUAL:
             if tuple(self.words[at : at + len(phrase)]) == phrase and self.unit(at + len(phrase)) is None:
                 return Found("mix", SaidRatio(Fraction(1), Fraction(1), "to"), at, at + len(phrase))
+        if self._half_of_each(at):
+            return Found("mix", SaidRatio(Fraction(1), Fraction(1), "to"), at, at + 1)
         return None
+
+    def _half_of_each(self, at: int) -> bool:
+        """ "Half vinegar, half water", in either order, with at most two words for the product."""
+        other = next((place for place in range(at + 2, at + 6) if self.word(place) == "half"), None)
+        if self.words[at] != "half" or other is None:
+            return False
+        first = [word for word in self.words[at + 1 : other] if word not in ("and", ",", "of")]
+        return first == ["water"] or (self.word(other + 1) == "water" and 1 <= len(first) <= MOST_OF_A_NAME)
 
     # ------------------------------------------------------------ ratios
 

@@ -70,21 +70,6 @@ def _as_in(bottle: Bottle, slots: Slots, world: World) -> Slots:
     return replace(slots, stocks=(stock.name,), agents=(stock.agent,), mixes=mixes)
 
 
-def what_is_left(before: Reading, given: Mapping[str, Any], missing: tuple[str, ...], world: World) -> dict[str, Any]:
-    """Of a top-up: a bare number is so much of the bottle's own unit, and a bottle named next loses nothing said."""
-    answer = dict(given)
-    if before.intent != "top_up":
-        return answer
-    names = given.get("bottles", before.slots.bottles)
-    bottle = world.household.bottle(names[0]) if len(names) == 1 else None
-    if "left" in missing and bottle is not None and len(given.get("numbers", ())) == 1 and "volumes" not in given:
-        left = Amount(answer.pop("numbers")[0], bottle.capacity.unit)
-        return {**answer, "volumes": (left,), "roles": ("left",), "bottles": names}
-    if "bottles" in given and "volumes" not in given and before.slots.volumes:
-        return {**answer, "volumes": before.slots.volumes, "roles": before.slots.roles}
-    return answer
-
-
 # ---------------------------------------------------------------- several bottles
 
 _COUNTED = Pattern(r"\bNUMBER (?:of (?:the |my )?)?(?:full )?(?:BOTTLE|bottles)\b")

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from fractions import Fraction
 from typing import Any
 
-from assistant.core.quantities.amounts import Amount, Percent
+from assistant.core.quantities.amounts import Amount, Percent, Ppm
 from assistant.understand.numbers.amounts import Found
 from assistant.understand.parsing import Parsed
 from assistant.understand.text.patterns import Pattern
@@ -74,7 +74,20 @@ def _is_of_stock(parsed: Parsed, one: Found, others: bool) -> bool:
         return True
     if product and _STOCK_BEFORE.search(before):
         return True
+    if _is_before_a_weaker_ppm(parsed, one):
+        return True
     return product and others and not _TARGET_BEFORE.search(before)
+
+
+def _is_before_a_weaker_ppm(parsed: Parsed, one: Found) -> bool:
+    """ "Bleach 5 percent 500 ppm": right behind the product, and far stronger than the ppm that is wanted."""
+    ends = {mention.end for mention in parsed.mentions if mention.things[0].kind in ("agent", "stock")}
+    wanted = [found.value.ppm for found in parsed.amounts.found if isinstance(found.value, Ppm)]
+    return one.start in ends and len(wanted) == 1 and _size(one) * PPM_IN_A_PERCENT > 2 * wanted[0]
+
+
+PPM_IN_A_PERCENT = 10_000
+"""By weight in volume, as parts per million of chlorine are counted; here only to tell which is by far the stronger."""
 
 
 def bare_numbers(found: Sequence[Found], parsed: Parsed) -> tuple[Fraction, ...]:

@@ -116,8 +116,17 @@ def filled_it(plain: str, world: World) -> str | None:
 
 
 def rinsed_out_too(plain: str, world: World) -> str | None:
-    """The bottle of the turn before, where "it" is said to have been rinsed out, and no clean is open; None: none."""
-    if _RINSED_IT.match(plain) is None or not may_be_fill(plain) or any(map(is_open, world.state.rounds.values())):
+    """The bottle of the turn before, where "it" is said to have been rinsed out; None: it may be something else.
+
+    With a clean open only one that two products had just met in: anything else may be meant of the enclosure.
+    """
+    if _RINSED_IT.match(plain) is None or not may_be_fill(plain):
+        return None
+    last, before = world.talk.last, world.talk.last_reading
+    met = last is not None and last.intent == "together" and before is not None and before.slots.met is True
+    if met and before is not None and len(before.slots.bottles) == 1 and not before.slots.enclosures:
+        return before.slots.bottles[0]  # told to rinse out what something else was poured into
+    if any(map(is_open, world.state.rounds.values())):
         return None
     return bottle_of_before(world)
 
@@ -208,12 +217,14 @@ def may_be_fill(plain: str) -> bool:
     """False where a fill is asked about, denied, or still to come."""
     if plain.endswith("?") or _ASKS.search(plain) or _ASKS_LATER.search(plain):
         return False
+    plain = _HALF_WATER.sub("MIX AGENT", plain)  # no half of a fill
     plain = _TIME_LAST.sub("", _FORGOTTEN.sub("", _BY_THE_WAY.sub("", plain)))
     for spoken_of_time in (_BEFORE, _SOME_TIME_AGO, _FOR_LATER, _AGO):
         plain = spoken_of_time.sub(" ", plain)
     return not not_yet(_RINSED_FIRST.sub(" ", plain))
 
 
+_HALF_WATER = Pattern(r"\bMIX (?:AGENT|STOCK|water)(?: ,| and)* half (?:AGENT|STOCK|water)\b", "half")
 _FOR_LATER = Pattern(
     r"\b(?:for|until|till|by|ready for) (?:the )?(?:whole )?(?:today|tonight|tomorrow|this|next|later|on )\b"
 )
