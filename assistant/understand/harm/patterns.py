@@ -195,7 +195,7 @@ POISONED = Pattern(
 
 # Said of what might be worn or aired, not of what has happened.
 PREPARING = Pattern(
-    r"\bwhat (?:ought|should|do|must|shall) i (?:to )?(?:have|put|get|keep) on (?:my|the|both)\b"
+    r"\bwhat (?:ought|should|do|must|shall) i (?:to )?(?:have|put|get|keep|need|wear) on (?:my|the|both)\b"
     r"|\b(?:protect\w*|goggles|(?:need|my) glasses on|safety glasses|wear|wearing|mask|respirator|visor|apron"
     r"|gloves for|should i cover|cover (?:my|your) (?:eyes?|face|mouth|hands|arms|skin)|fumes (?:gone"
     r"|clear\w*)|fumes to"

@@ -200,4 +200,7 @@ SHORT_FOR = {
     "thirdy": "thirty",
     "wye": "why",
     "amonia": "ammonia",
+    "stong": "strong",
+    "thurty": "thirty",
+    "undoo": "undo",
 }
