@@ -216,7 +216,12 @@ def _undone(answer: Answer) -> Line:
         shown += "\nWhat touched the surface stays on record until a rinse: agents must not meet."
     if any(d.event in ("BottleMixed", "AgentPoured") for d in deeds):
         shown += "\nWhat was in the bottle stays on record until it's rinsed out: agents must not meet."
-    return Line(f"Taken back: {spoken}.", shown)
+    inside = " So it's inside: take it out before anything else." if any(map(_moved_out, deeds)) else ""
+    return Line(f"Taken back: {spoken}.{inside}", f"{shown}{inside}")
+
+
+def _moved_out(deed: Deed) -> bool:
+    return (deed.event, deed.step) == ("StepDone", "move out")
 
 
 def _not_done_where(answer: Answer) -> Line:
