@@ -55,9 +55,8 @@ def _still_on_it(named: _Meeting, reading: Reading, world: World) -> Answer | No
 
     With no surface named it is any that has a clean open: a gloved keeper means the one in front of them.
     """
-    agents = tuple(
-        agent for agent in named.agents if agent.id not in world.facts.residues
-    )  # whatever it is to take off
+    residues = world.facts.residues  # what an agent is to take off is no agent
+    agents = tuple(agent for agent in named.agents if agent.id not in residues)
     if len(agents) != 1 or agents[0].family == UNKNOWN:
         return None
     names = (named.enclosure,) if named.enclosure else tuple(r.enclosure for r in open_rounds(world))

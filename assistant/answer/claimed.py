@@ -258,10 +258,10 @@ def _windows(reading: Reading, ledger: Ledger) -> None:
     shut = reading.slots.openings == 0
     said = reading.slots.when if shut or not reading.slots.steps else None  # "rinsed an hour ago, window's open"
     since = said.at if said is not None and said.at < ledger.world.now else None
-    never, _ = airing_with(0, ledger.world)
     for round_ in open_rounds(replace(ledger.world, state=ledger.state)):
         if "air" in round_.steps:
             if reading.slots.shut_before:
+                never, _ = airing_with(0, ledger.world)
                 ledger.note(WindowsOpened(round_.enclosure, 0, never, min(round_.done.values(), default=None)))
             ledger.note(WindowsOpened(round_.enclosure, reading.slots.openings, rate, since))
 

@@ -8,16 +8,12 @@ from __future__ import annotations
 
 from typing import Literal, TypeAlias
 
+from assistant.understand.steps.wet_throughout import NEVER_WET, SIDE, SURFACE
 from assistant.understand.text.patterns import Pattern
 
 WetSaid: TypeAlias = Literal["wet", "dried", "unsure"]
 
-_PART = (
-    r"(?:(?:left|right|back|front|top|bottom|far|near|one|other) )*(?:lid|floor|base|bottom|top|sides?|back|front"
-    r"|doors?|glass|walls?|corners?|ends?|hide|branch(?:es)?|shelf|seams?|edges?|roof|mesh|bit|bits|patch(?:es)?"
-    r"|spots?"
-    r"|places|half|middle)"
-)
+_PART = rf"{SIDE}(?:{SURFACE}|branch(?:es)?|bit|bits|patch(?:es)?|spots?|places|half)"
 _NEVER_DRIED = Pattern(
     r"\b(?:never|did not|has not|nothing|nowhere|not (?:a |one )?(?:bit|spot|part|patch)?)(?: \w+){0,2}"
     r" (?:dried|dry|drying)\b|\bnot (?:a|one|any|a single) dry (?:spot|patch|bit|part|place)\b|\bno dry (?:spots?"
@@ -27,8 +23,7 @@ _DRIED = Pattern(
     rf"\b(?:dried|dry|drier|drying|patchy|streaky|evaporated)\b"
     rf"|\b(?:only|just) (?:the |a |one |some )*{_PART}\b|\b(?:not|except|bar|but for|apart from|aside from|other than"
     rf"|minus|save) (?:for )?(?:the |a |one |its )*{_PART}\b"
-    rf"|\b(?:the |its |his )?{_PART} (?:did not|was not|never|no|not|got dry|went)\b|\bnever (?:stayed|got|was"
-    rf"|were|kept) (?:\w+ )?wet\b"
+    rf"|\b(?:the |its |his )?{_PART} (?:did not|was not|never|no|not|got dry|went)\b|{NEVER_WET}"
     r"|\b(?:most|nearly all|almost all|half|some|part|bits?) of it\b|\bnot (?:all|quite|really|entirely|completely"
     r"|the"
     r" whole|everywhere|fully)\b|\b(?:mostly|mainly|nearly|almost|partly)\b|\b(?:too early|too soon|cut it short)\b"

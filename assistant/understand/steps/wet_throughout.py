@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import re
-
 from assistant.understand.text.patterns import Pattern
 
 _STAYED = Pattern(
@@ -40,16 +38,21 @@ _NOT_ALL_WET = Pattern(
 """ "Wet, but for the lid", "mostly": not all of it, or not all the time."""
 
 
-_PART = (
-    r"(?:(?:left|right|back|front|top|bottom|far|near|one|other) )*(?:lid|floor|base|bottom|top|sides?|back|front"
-    r"|doors?|glass"
-    r"|walls?|corners?|ends?|hide|shelf|seams?|edges?|roof|mesh|middle)"
+SIDE = r"(?:(?:left|right|back|front|top|bottom|far|near|one|other) )*"
+"""Which one of several alike: "the back left"."""
+SURFACE = (
+    r"lid|floor|base|bottom|top|sides?|back|front|doors?|glass|walls?|corners?|ends?|hide|shelf|seams?|edges?|roof"
+    r"|mesh|middle"
 )
-_A_PART_DRIED = Pattern(
-    rf"\b{_PART} (?:did not|never|not|no|was not|were not)\b(?! (?:dry|dried))|\bnever (?:stayed|got|was|were"
-    rf"|kept) (?:\w+ )?wet\b"
-)
+"""What may have dried alone, as alternatives."""
+NEVER_WET = r"\bnever (?:stayed|got|was|were|kept) (?:\w+ )?wet\b"
+_PART = rf"{SIDE}(?:{SURFACE})"
+_A_PART_DRIED = Pattern(rf"\b{_PART} (?:did not|never|not|no|was not|were not)\b(?! (?:dry|dried))|{NEVER_WET}")
 _A_PART_ALONE = Pattern(rf"\b{_PART} (?:stayed|kept|was|were|remained)(?: \w+){{0,2}}? wet\b")
+_NEVER_DRIED = Pattern(
+    r"\b(?:(?<!\bi )(?<!\bwe )never dried|it did not dry|has not dried)\b(?! (?:it|the|that|this)\b)"
+)
+_WET_OR_YES = Pattern(r"\bwet\b|^(?:yes|yeah|yep)\b")
 _ALL_OF_IT = Pattern(r"\b(?:all|everything|whole|every|throughout|too|as well)\b")
 """ "The bottom stayed wet" tells nothing of the rest."""
 
@@ -62,11 +65,9 @@ def stayed_wet(text: str) -> bool | None:
         return False
     if _A_PART_ALONE.search(text) and not _ALL_OF_IT.search(text):
         return None
-    if _NOT_ALL_WET.search(text) and (_STAYED.search(text) or re.search(r"\bwet\b|^(?:yes|yeah|yep)\b", text)):
+    if _NOT_ALL_WET.search(text) and (_STAYED.search(text) or _WET_OR_YES.search(text)):
         return False
-    if re.search(
-        r"\b(?:(?<!\bi )(?<!\bwe )never dried|it did not dry|has not dried)\b(?! (?:it|the|that|this)\b)", text
-    ):
+    if _NEVER_DRIED.search(text):
         return True
     if _WENT_DRY.search(text):
         return False
