@@ -32,7 +32,13 @@ def dried_early(reading: Reading, world: World) -> Answer:
         return replace(_was_it_before_time(name, reading, world), events=(HoldDoubted(name),))
     if reading.slots.part is not None and round_ is not None and is_open(round_):
         return _all_of_it(name, reading, world)
-    return done(replace(reading, intent="done", slots=replace(reading.slots, steps=("dry",))), world)
+    dry = done(replace(reading, intent="done", slots=replace(reading.slots, steps=("dry",))), world)
+    return _as_said(dry, reading, world)
+
+
+def _as_said(answer: Answer, reading: Reading, world: World) -> Answer:
+    """Judged as another question, it stays the one that was said where no clean is open."""
+    return answer if open_rounds(world) else replace(answer, intent=reading.intent)
 
 
 def _on_hold(round_: Round) -> bool:
@@ -113,12 +119,13 @@ def rewet(reading: Reading, world: World) -> Answer:
     ):
         return _runs_on(names, again, reading, world)
     if again:
-        return done(replace(_spraying(names, reading), intent="done"), world)
+        return _as_said(done(replace(_spraying(names, reading), intent="done"), world), reading, world)
     first = rounds[0]
     if first is not None and _on_hold(first):
         vouched = replace(reading, intent="done", slots=replace(reading.slots, enclosures=names, steps=("hold",)))
         return done(vouched, world)
-    return still_smells(replace(reading, intent="still_smells", slots=replace(reading.slots, wet=True)), world)
+    wet = still_smells(replace(reading, intent="still_smells", slots=replace(reading.slots, wet=True)), world)
+    return _as_said(wet, reading, world)
 
 
 def _spraying(names: tuple[str, ...], reading: Reading) -> Reading:

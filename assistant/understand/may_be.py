@@ -57,6 +57,8 @@ _HAS_LEFT = Pattern(r"(?:so |and |i am |i )*(?:left with|have|got|there is) (?:V
 """ "Left with 200 mils of chlorhexidine": what is there, not how to be rid of it."""
 LIKELY = 0.85
 """Least chance of what is told of a surface in words that no rule knows."""
+SURE = 0.93
+"""Least chance of a question of mixing or sharing in words that are none of those it mostly has."""
 _AGREES = frozenset({"yes", "correct", "right", "sure", "ahead", "exactly", "indeed"})
 _DOUBTS = frozenset({"no", "not", "but", "wait", "what", "never", "nearly", "almost", "think", "maybe"})
 _DRY = Pattern(r"\b(?:dry|dried)\b")
@@ -106,7 +108,7 @@ def may_be(intent: str, parsed: Parsed, claims: Claims, chance: float = 0.0) -> 
     if intent == "tub":
         return bool(words & ASKS_WHO)
     if intent == "share_tool":
-        return bool(words & SHARED)
+        return bool(words & SHARED) or chance >= SURE
     if intent == "wound" and words & _TOOLS and not words & {"{agent}", "{bottle}", "{stock}", "{mix}"}:
         return False  # a hook from one to another is lent, not dabbed on
     if intent == "wound" and _NEARBY.search(parsed.plain):
@@ -120,7 +122,7 @@ def may_be(intent: str, parsed: Parsed, claims: Claims, chance: float = 0.0) -> 
             words & {"{enclosure}", "{animal}", "start", "begin", "clean", "round", "starting", "doing", "cleaning"}
         )
     if intent in MIXING_NEEDS:
-        return all(words & needed for needed in MIXING_NEEDS[intent])
+        return chance >= SURE or all(words & needed for needed in MIXING_NEEDS[intent])
     if intent == "dose":
         return bool(
             words

@@ -51,7 +51,7 @@ ASKED = Pattern(
     r"|last year|back then|as a kid|in the past)$|^(?:my \w+|someone|somebody|people|i) once "
     r"|^(?:so |and |um |ok |wait |but |what if |hey )*(?:can|could|may|should|shall|is|are|do|does"
     r"|will|would|what|how|when|why|which|am)\b|\bif i\b|\bwhat happens\b"
-    r"|\bshould i\b|\bcan i\b|\bok to\b|\bsafe to\b"
+    r"|\bshould i\b|\bcan i\b|\bok to\b|\bsafe to\b|[,.] (?:so |now )?(?:is|are|may|could|would|will) "
 )
 _MEETING = Pattern(
     r"\b(?:mix|mixes|mixed|mixing|together|combine\w*|combining|after|before|meet|meets|react\w*|on"
@@ -145,8 +145,16 @@ def meets(parsed: Parsed, slots: Slots, world: World, chance: float) -> bool | N
         return None
     if _MEETING.search(plain) or (chance >= 0.3 and not slots.touched) or _side_by_side(plain):
         return False
+    if asked and _LIES_ON_IT.search(plain):
+        return False
     return None
 
+
+_LIES_ON_IT = Pattern(
+    rf"\b{_PRODUCT}(?: \S+){{0,2}}? on (?:the |it\b|there\b|that\b|ENCLOSURE)"
+    rf"|\b(?:used|put|had) (?:the |some )?{_PRODUCT}\b"
+)
+"""A product that is on something already: "there's descaler on the glass, can I bleach it"."""
 
 _PUTS_ON = Pattern(
     rf"\b(?:spray|spraying|mist|misting|wipe|wiping|hit|hitting|squirt|squirting|put|putting|pour|pouring|use"

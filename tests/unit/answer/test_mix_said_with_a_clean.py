@@ -65,7 +65,7 @@ def test_the_spraying_keeps_the_time_of_the_weaker_mix_that_was_said() -> None:
 
 @pytest.mark.parametrize(
     "said",
-    ["can I mix lemon juice with bleach", "can foo and bleach meet", "can bleach and bleach meet"],
+    ["can I mix tomato juice with bleach", "can foo and bleach meet", "can bleach and bleach meet"],
 )
 def test_bleach_named_once_does_not_meet_itself(said: str) -> None:
     reply = At(household=HOME).tell(said)

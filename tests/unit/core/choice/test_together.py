@@ -19,6 +19,7 @@ GAS_WITH_BLEACH = {
     # Chlorine Institute chart (acids, ammonia, organics, hydrogen peroxide); NFPA list of April 2020 (vinegar,
     # rubbing alcohol); Washington State DoH (peroxymonosulfate). Iodine: an acid, from memory, kept apart as one.
     VINEGAR,
+    "citric acid",
     "ammonia",
     "isopropyl alcohol",
     "ethanol",
