@@ -59,10 +59,16 @@ def done(reading: Reading, world: World) -> Answer:
     for name in names:
         its_own = apart.get(name)
         ledger.wiped = claim.slots.wiped if its_own is None else "wipe" in its_own and "rinse" not in its_own
-        told.append(_claims_for(name, claim if its_own is None else about(claim, name, _as_steps(its_own)), ledger))
+        told.append(_claims_for(name, claim if its_own is None else _of_one(claim, name, its_own), ledger))
     ledger.note(*told_of(names, claim))
     _windows(claim, ledger)
     return _answer(claim, told, ledger)
+
+
+def _of_one(claim: Reading, name: str, said: tuple[str, ...]) -> Reading:
+    """What is told of one enclosure, where others are told of otherwise."""
+    wet = name not in claim.slots.dried_apart if "hold" in said and claim.slots.dried_apart else None
+    return about(claim, name, _as_steps(said), wet)
 
 
 def _as_steps(said: tuple[str, ...]) -> tuple[str, ...]:

@@ -174,7 +174,7 @@ def _is_one_of_several(reading: Reading, last: PastTurn) -> bool:
     return bool(reading.slots.corrects) and reading.slots.steps[0] in _CAN_BE_REOPENED and len(last.deeds) > 1
 
 
-_CAN_BE_REOPENED = ("clear", "wash", "rinse", "dry")
+_CAN_BE_REOPENED = ("clear", "wash", "apply", "rinse", "dry")
 
 
 def _reopened(reading: Reading, last: PastTurn, world: World) -> Answer:

@@ -108,7 +108,7 @@ def may_be(intent: str, parsed: Parsed, claims: Claims, chance: float = 0.0) -> 
     if intent == "tub":
         return bool(words & ASKS_WHO)
     if intent == "share_tool":
-        return bool(words & SHARED) or chance >= SURE
+        return bool(words & SHARED) or _surely(parsed, chance)
     if intent == "wound" and words & _TOOLS and not words & {"{agent}", "{bottle}", "{stock}", "{mix}"}:
         return False  # a hook from one to another is lent, not dabbed on
     if intent == "wound" and _NEARBY.search(parsed.plain):
@@ -122,13 +122,18 @@ def may_be(intent: str, parsed: Parsed, claims: Claims, chance: float = 0.0) -> 
             words & {"{enclosure}", "{animal}", "start", "begin", "clean", "round", "starting", "doing", "cleaning"}
         )
     if intent in MIXING_NEEDS:
-        return chance >= SURE or all(words & needed for needed in MIXING_NEEDS[intent])
+        return _surely(parsed, chance) or all(words & needed for needed in MIXING_NEEDS[intent])
     if intent == "dose":
         return bool(
             words
             & {"{agent}", "{bottle}", "{mix}", "{volume}", "{number}", "concentrate", "dose", "mix", "dilute", "put"}
         )
     return True
+
+
+def _surely(parsed: Parsed, chance: float) -> bool:
+    """So likely, in more than a word or two, that none of the words that it mostly has is needed."""
+    return chance >= SURE and len(parsed.words) > 2
 
 
 def _plain_answer(intent: str, words: set[str], plain: str) -> bool:

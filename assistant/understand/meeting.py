@@ -134,7 +134,7 @@ def meets(parsed: Parsed, slots: Slots, world: World, chance: float) -> bool | N
     if len(products) >= 2 and _MET.search(plain):
         return not asked
     if len(products) < 2:
-        return None
+        return False if products and _WITH_SOMETHING.search(plain) else None
     if len(slots.touched) >= 2 and not asked and not re.search(r"\b(?:dry|dried|drying)\b", plain):
         return True  # rinsed between isn't enough for those that make gas, and the others are answered as such
     if _DOSES.search(plain) and not re.search(r"\b(?:mix|use|put) (?:\S+ ){1,3}(?:and|with) |\btogether\b", plain):
@@ -150,6 +150,11 @@ def meets(parsed: Parsed, slots: Slots, world: World, chance: float) -> bool | N
     return None
 
 
+_WITH_SOMETHING = Pattern(
+    r"\b(?:can|may|could|should|ok to|safe to) (?:i |we )?(?:mix|combine) (?!.*\b(?:water|MIX|VOLUME|NUMBER|together)\b)"
+    rf"(?:\S+ ){{1,3}}(?:with|and) (?:the |my |some )?\w+|\b(?:mix|combine) {_PRODUCT} with (?!water)\w+\?"
+)
+""" "Can I mix tomato juice with bleach": what the other is, nobody knows, and it is asked."""
 _LIES_ON_IT = Pattern(
     rf"\b{_PRODUCT}(?: \S+){{0,2}}? on (?:the |it\b|there\b|that\b|ENCLOSURE)"
     rf"|\b(?:used|put|had) (?:the |some )?{_PRODUCT}\b"

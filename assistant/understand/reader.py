@@ -73,6 +73,7 @@ from assistant.understand.steps.surface import asks_whether_wet, sprayed_where_i
 from assistant.understand.steps.told import told_in
 from assistant.understand.steps.told_by_rule import MOVED_OUT, told_by_rule
 from assistant.understand.steps.touched import touched_in
+from assistant.understand.steps.wet_apart import wet_apart
 from assistant.understand.steps.wet_throughout import cannot_tell
 from assistant.understand.text.patterns import Pattern
 
@@ -138,6 +139,7 @@ class Reader:
             or self._filled(look)
             or self._windows(look)
             or label_told(look)
+            or wet_apart(look)
             or self._in_talk(look)
             or self._done_over(look)
             or self._question(look)

@@ -216,7 +216,7 @@ def _undone(answer: Answer) -> Line:
         shown += "\nWhat touched the surface stays on record until a rinse: agents must not meet."
     if any(d.event in ("BottleMixed", "AgentPoured") for d in deeds):
         shown += "\nWhat was in the bottle stays on record until it's rinsed out: agents must not meet."
-    inside = " So it's inside: take it out before anything else." if any(map(_moved_out, deeds)) else ""
+    inside = " If it's still inside, take it out before anything else." if any(map(_moved_out, deeds)) else ""
     return Line(f"Taken back: {spoken}.{inside}", f"{shown}{inside}")
 
 

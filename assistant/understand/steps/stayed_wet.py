@@ -22,7 +22,7 @@ _NEVER_DRIED = Pattern(
 _DRIED = Pattern(
     rf"\b(?:dried|dry|drier|drying|patchy|streaky|evaporated)\b"
     rf"|\b(?:only|just) (?:the |a |one |some )*{_PART}\b|\b(?:not|except|bar|but for|apart from|aside from|other than"
-    rf"|minus|save) (?:for )?(?:the |a |one |its )*{_PART}\b"
+    rf"|minus|save|(?:all|everything|everywhere|lot|rest|thing|of it) but) (?:for )?(?:the |a |one |its )*{_PART}\b"
     rf"|\b(?:the |its |his )?{_PART} (?:did not|was not|never|no|not|got dry|went)\b|{NEVER_WET}"
     r"|\b(?:most|nearly all|almost all|half|some|part|bits?) of it\b|\bnot (?:all|quite|really|entirely|completely"
     r"|the"
@@ -35,7 +35,9 @@ _AFTER_IT = Pattern(
 _LEFT_TO_DRY = Pattern(
     r"\b(?:i )?(?:just |only )?(?:let|leave|left|letting|leaving) (?:it|that|them)(?: to)? (?:air )?dry\b"
 )
-_NO_BUT_WET = Pattern(r"^no ?,? (?:wait ?,? |sorry ?,? )?(?=it (?:did (?:stay|keep)|stayed|kept|was)\b.*\bwet\b)")
+_NO_BUT_WET = Pattern(
+    r"^no ?[,.]? (?:(?:wait|sorry|yes|hang on) ?,? )*(?=it (?:did (?:stay|keep)|stayed|kept|was)\b.*\bwet\b)"
+)
 """ "No, it did stay wet" denies that it dried."""
 _DRY_NOW = Pattern(r"(?:it |that |ENCLOSURE |is |all |bone |now |the |ok |and )*(?:dry|dried)(?: now| already| off)*")
 _NO = Pattern(

@@ -1,0 +1,60 @@
+"""The values that pass between the rooms: what was heard, what it was taken to mean, the answer, the reply.
+
+Heard -> (understand) -> Reading -> (answer) -> Answer -> (say) -> Reply. All frozen; none knows its maker.
+"""
+
+from assistant.contract.answered import (
+    PENDING_LASTS,
+    Answer,
+    Handler,
+    Line,
+    Outcome,
+    Pending,
+    Question,
+    Reads,
+    Reply,
+    SlotWanted,
+    Talk,
+    Turn,
+    World,
+)
+from assistant.contract.understood import (
+    Choice,
+    Doubt,
+    Draught,
+    Faulty,
+    Heard,
+    Reading,
+    SaidTime,
+    Slots,
+    Unknown,
+    VolumeRole,
+    Word,
+)
+
+__all__ = [
+    "PENDING_LASTS",
+    "Answer",
+    "Choice",
+    "Doubt",
+    "Draught",
+    "Faulty",
+    "Handler",
+    "Heard",
+    "Line",
+    "Outcome",
+    "Pending",
+    "Question",
+    "Reading",
+    "Reads",
+    "Reply",
+    "SaidTime",
+    "SlotWanted",
+    "Slots",
+    "Talk",
+    "Turn",
+    "Unknown",
+    "VolumeRole",
+    "Word",
+    "World",
+]
