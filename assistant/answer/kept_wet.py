@@ -13,12 +13,12 @@ from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.record.events import DriedEarly, Event, HoldDoubted, KeptWet
 from assistant.core.record.state import Round
 from assistant.core.round.claims import Judgement
-from assistant.core.round.rounds import hold_is_running, hold_left_s, is_open, next_step
+from assistant.core.round.rounds import hold_is_running, hold_left_s, is_open, next_step, waits_on_hold
 
 
 def dried_early(reading: Reading, world: World) -> Answer:
     """It dried before its time: the wet time starts over. Dry when that is the next step, it is just that step."""
-    names = which_rounds(reading, world, _on_hold)
+    names = which_rounds(reading, world, waits_on_hold)
     if isinstance(names, Answer):
         return replace(names, events=doubts(world, open_rounds(world)))  # until it's told which, no wet time counts
     if not names:
@@ -28,7 +28,7 @@ def dried_early(reading: Reading, world: World) -> Answer:
     if lost:
         return _starts_over(lost, reading, world)
     name, round_ = rounds[0]
-    if round_ is not None and _on_hold(round_):
+    if round_ is not None and waits_on_hold(round_):
         return replace(_was_it_before_time(name, reading, world), events=(HoldDoubted(name),))
     if reading.slots.part is not None and round_ is not None and is_open(round_):
         return _all_of_it(name, reading, world)
@@ -41,17 +41,13 @@ def _as_said(answer: Answer, reading: Reading, world: World) -> Answer:
     return answer if open_rounds(world) else replace(answer, intent=reading.intent)
 
 
-def _on_hold(round_: Round) -> bool:
-    return is_open(round_) and round_.hold is not None and "hold" not in round_.done
-
-
 def _is_lost(round_: Round, reading: Reading, world: World) -> bool:
     """Dry while the wet time runs; or, said in so many words, before it was over, however late that comes out."""
     if not is_open(round_):
         return False
-    if _on_hold(round_) and hold_is_running(round_, world.now):
+    if waits_on_hold(round_) and hold_is_running(round_, world.now):
         return True
-    return reading.slots.too_early and (_on_hold(round_) or "hold" in round_.done)
+    return reading.slots.too_early and (waits_on_hold(round_) or "hold" in round_.done)
 
 
 def doubts(world: World, rounds: tuple[Round, ...]) -> tuple[Event, ...]:
@@ -104,7 +100,7 @@ def rewet(reading: Reading, world: World) -> Answer:
 
     Sprayed again at any other time, or with something else, it is a new spraying; `done` judges that.
     """
-    names = which_rounds(reading, world, lambda round_: _on_hold(round_) and hold_is_running(round_, world.now))
+    names = which_rounds(reading, world, lambda round_: waits_on_hold(round_) and hold_is_running(round_, world.now))
     if isinstance(names, Answer):
         return names
     if not names:
@@ -114,14 +110,14 @@ def rewet(reading: Reading, world: World) -> Answer:
     inside = again and any(r is not None and r.put_back for r in rounds)  # `done` refuses to spray on an animal
     if (
         not inside
-        and all(r is not None and _on_hold(r) and hold_is_running(r, world.now) for r in rounds)
+        and all(r is not None and waits_on_hold(r) and hold_is_running(r, world.now) for r in rounds)
         and (not again or all(r is not None and _same_bottle(r, reading, world) for r in rounds))
     ):
         return _runs_on(names, again, reading, world)
     if again:
         return _as_said(done(replace(_spraying(names, reading), intent="done"), world), reading, world)
     first = rounds[0]
-    if first is not None and _on_hold(first):
+    if first is not None and waits_on_hold(first):
         vouched = replace(reading, intent="done", slots=replace(reading.slots, enclosures=names, steps=("hold",)))
         return done(vouched, world)
     wet = still_smells(replace(reading, intent="still_smells", slots=replace(reading.slots, wet=True)), world)

@@ -27,6 +27,7 @@ from assistant.understand.shared_on import shared_on
 from assistant.understand.slots import OF_ITEMS
 from assistant.understand.steps import fills
 from assistant.understand.steps.claimed_steps import steps_named
+from assistant.understand.steps.denied import only_partly
 from assistant.understand.steps.elsewhere import begun_elsewhere, done_there_too, meant_elsewhere
 from assistant.understand.steps.surface import smell_answer, wet_answer
 from assistant.understand.steps.wet_throughout import cannot_tell
@@ -136,7 +137,7 @@ class InTalk:
             return look.reading("no", Slots(), 0.95)
         if self._says(look, self._yes) and look.top in ("yes", OUTSIDE):
             return look.reading("yes", Slots(), 0.95)
-        if _repeats_what_waits(look, pending):
+        if _repeats_what_waits(look, pending) or _says_it_again(look, pending):
             return look.reading("yes", Slots(), 0.9)
         return None
 
@@ -309,6 +310,19 @@ def _repeats_what_waits(look: Look, pending: Pending | None) -> bool:
     return isinstance(yes, Reading) and opened and bare and look.top == yes.intent
 
 
+def _says_it_again(look: Look, pending: Pending | None) -> bool:
+    """ "Yes, I rinsed it", when it was asked whether it is really rinsed, or was done before."""
+    yes = pending.on_yes if pending is not None else None
+    if pending is None or not isinstance(yes, Reading) or yes.intent != "done" or yes.slots.stayed_wet:
+        return False
+    before = look.world.talk.last_reading
+    claimed = before.slots.steps if before is not None and before.intent == "done" else ()
+    asked = {*claimed, *pending.reading.slots.steps, *yes.slots.steps}
+    opened = _YES_AND.match(look.parsed.plain) is not None
+    told = bool(look.claims.done) and set(look.claims.done) <= asked and not look.parsed.mentions
+    return opened and told and len(look.parsed.words) <= LONGEST + 2 and not only_partly(look.parsed.plain)
+
+
 def _asks_anew(look: Look, before: Reading) -> bool:
     """ "Bleach on acrylic", "what for yellow fungus": whole by themselves, whatever was asked before."""
     if before.intent in ("works_on", "choose_agent", "protect", "together") and _WHOLE.match(look.parsed.plain):
@@ -344,6 +358,7 @@ _ONLY_SOAP = Pattern(
     r"|detergent|washing)\b"
 )
 _NO_STEP = Pattern(r"(?:um |er |oh )*no\b")
+_YES_AND = Pattern(r"(?:(?:oh|um|er|ah|well) )*(?:yes|yeah|yep|yup|aye|yah)\b")
 _ASKS_OR_TELLS = frozenset({"is", "was", "did", "do", "are", "they"})
 _YES_OR_NO = frozenset(
     {"yes", "ok", "right", "correct", "sure", "exactly", "affirmative", "indeed", "absolutely", "definitely", "confirm"}

@@ -151,7 +151,8 @@ def meets(parsed: Parsed, slots: Slots, world: World, chance: float) -> bool | N
 
 
 _WITH_SOMETHING = Pattern(
-    r"\b(?:can|may|could|should|ok to|safe to) (?:i |we )?(?:mix|combine) (?!.*\b(?:water|MIX|VOLUME|NUMBER|together)\b)"
+    r"\b(?:can|may|could|should|ok to|safe to) (?:i |we )?(?:mix|combine)"
+    r" (?!.*\b(?:water|MIX|VOLUME|NUMBER|together)\b)"
     rf"(?:\S+ ){{1,3}}(?:with|and) (?:the |my |some )?\w+|\b(?:mix|combine) {_PRODUCT} with (?!water)\w+\?"
 )
 """ "Can I mix tomato juice with bleach": what the other is, nobody knows, and it is asked."""

@@ -161,6 +161,8 @@ class OwnQuestion:
             return None, chances[OUTSIDE]
         if "in_bottle" in chances and fills.asked(look.parsed.plain):
             chances["in_bottle"] += chances.pop("mixed", 0.0)
+        if says_it_dried(look):
+            chances["rewet"] = 0.0
         top = max(chances, key=lambda label: chances[label])
         needed = CLEAR if _stands_alone(top, chances) else self._needed(top, look.parsed.words, look.parsed.plain)
         plain = before_the_left_out(look.parsed.plain) if top == "log_clean" else look.parsed.plain

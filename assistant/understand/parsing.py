@@ -305,14 +305,16 @@ def _masked(
     return masked
 
 
-SOAPS = frozenset({"soap", "detergent", "dish soap", "soapy", "soapy water"})
+SOAPS = frozenset(
+    {"soap", "detergent", "dish soap", "soapy", "soapy water", "washing up liquid", "dish liquid", "dishwashing liquid"}
+)
 """Names of a product that are left as words."""
 
 
 def _kind_of(mention: Mention) -> str:
     """A mention as a masked word; soap is a word of the washing as well, so it stays."""
     if mention.said in SOAPS:
-        return mention.said
+        return "dish soap" if mention.said.endswith("liquid") else mention.said  # "washing up" is no washing told
     kinds = [thing.kind for thing in mention.things]
     for kind in ("bottle", "enclosure", "animal"):
         if kind in kinds:

@@ -140,6 +140,7 @@ class Reader:
             or self._windows(look)
             or label_told(look)
             or wet_apart(look)
+            or (None if asks_whether_wet(look.world) else self._came_to_nothing(look))
             or self._in_talk(look)
             or self._done_over(look)
             or self._question(look)
@@ -332,6 +333,7 @@ class Reader:
             kept = (
                 is_kept_wet(look) and "missed" not in look.parsed.plain and not a_part_now(look)
             )  # what was missed is wet only from now
+            kept = kept and not look.told.dried
             again = replace(again, too_early=not kept)
             return look.reading("rewet" if kept else "done", again, BY_RULE)
         residue = soap_not_off(look) or not_rinsed_off(look)
@@ -387,7 +389,7 @@ class Reader:
             bottle = fills.bottle_of_before(look.world)
             slots = replace(slots, bottles=(bottle,) if bottle is not None else ())
         if intent == "done" and sprayed_where_it_dried(look):
-            slots = replace(slots, too_early=True)
+            slots = replace(slots, too_early=True, steps=("apply",))
         if intent == "done" and not slots.steps and cannot_tell(plain):
             slots = replace(slots, steps=("hold",), stayed_wet=False)  # what nobody saw wet doesn't count
         reading = look.reading(intent, slots, confidence)

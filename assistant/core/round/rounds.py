@@ -69,6 +69,11 @@ def hold_is_running(round_: Round, now: datetime) -> bool:
     return left is None or left > 0
 
 
+def waits_on_hold(round_: Round | None) -> bool:
+    """Sprayed, and the wet time not served yet, whether it still runs or waits to be vouched for."""
+    return round_ is not None and is_open(round_) and round_.hold is not None and "hold" not in round_.done
+
+
 def hold_is_over(round_: Round, now: datetime) -> bool:
     """True once a wet time that was begun has run out and isn't recorded as done: whether it stayed wet is open."""
     return round_.hold is not None and "hold" not in round_.done and not hold_is_running(round_, now)

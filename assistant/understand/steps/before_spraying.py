@@ -17,6 +17,7 @@ _CLAUSES = Pattern(r"\s*(?:[,.;]|\b(?:and|then|but)\b)\s*")
 _RINSED = Pattern(r"\b(?:rins\w*|wash\w*|flush\w*|swill\w*|clean\w*|empt\w+|pump\w*|scrub\w*|hos\w+)\b")
 _SPRAYED = Pattern(r"\b(?:sprayed|misted|spritzed|squirted|on|wet)\b")
 _OF_ONE = ("rinse", "wipe", "dry")
+_WASHED_OFF = (("wash", "rinse"), ("clear", "wash", "rinse"), ("move out", "clear", "wash", "rinse"))
 
 
 def is_of_no_bottle(look: Look) -> bool:
@@ -37,7 +38,12 @@ def is_of_no_bottle(look: Look) -> bool:
 
 
 def without_the_rinse_before(slots: Slots, look: Look) -> Slots:
-    """The slots without a rinse, a wipe or a drying that is told before the first spraying: nothing was on it yet."""
+    """The slots without a rinse, a wipe or a drying that is told before the first spraying: nothing was on it yet.
+
+    "Washed and rinsed", where nothing has been sprayed, is the washing with its soap off.
+    """
+    if slots.steps in _WASHED_OFF and _waits_for_the_wash(slots, look):
+        return replace(slots, steps=slots.steps[:-1])
     if "apply" not in slots.steps:
         return slots
     at = slots.steps.index("apply")
@@ -50,3 +56,10 @@ def without_the_rinse_before(slots: Slots, look: Look) -> Slots:
         return slots
     kept = tuple(step for step in slots.steps[:at] if step not in _OF_ONE)
     return replace(slots, steps=(*kept, *slots.steps[at:]))
+
+
+def _waits_for_the_wash(slots: Slots, look: Look) -> bool:
+    """A clean that is washed and then sprayed, of the one that is meant, is neither yet."""
+    rounds = [one for one in look.world.state.rounds.values() if is_open(one)]
+    rounds = [one for one in rounds if one.enclosure in slots.enclosures] or rounds
+    return bool(rounds) and all({"wash", "apply"} <= set(one.steps) and "wash" not in one.done for one in rounds)

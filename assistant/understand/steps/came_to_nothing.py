@@ -11,7 +11,7 @@ from dataclasses import replace
 from assistant.contract import Slots
 from assistant.core.quantities.amounts import Amount
 from assistant.core.quantities.units import convert
-from assistant.core.round.rounds import is_open
+from assistant.core.round.rounds import is_open, waits_on_hold
 from assistant.understand.look import Look
 from assistant.understand.may_be import is_told
 from assistant.understand.named.unknown_names import OF_WHAT_NOBODY_KNOWS
@@ -59,6 +59,49 @@ _NO_MIX = Pattern(
     ),
     *("wrong", "nothing", "thin"),
 )
+_NOT_ALL_THE_TIME = Pattern(
+    r"\b(?:cut|kept|made) (?:it|the (?:\w+ )?(?:time|minutes|DURATION|hold|wait)|DURATION) short\b"
+    r"|\b(?:rinsed|wiped|hosed|washed)(?: (?:it|them|ENCLOSURE|that|off|everything))* (?:way |far "
+    r"|a bit )?too (?:early|soon)\b"
+    r"|\b(?:did not|never|do not think (?:i|it)|not sure (?:if |that |whether )?(?:i|it)|do not know (?:if"
+    r"|whether) (?:i|it)|no idea"
+    r" (?:if|whether) (?:i|it)|doubt (?:that )?(?:i|it))(?: (?:really|actually|all|even|ever|quite))* (?:keep"
+    r"|kept|stay|stayed)(?: it| them| all)*"
+    r" wet\b"
+    r"|\b(?:was|were|is) not (?:really )?wet (?:for )?(?:all|the (?:whole|full|entire)|long enough|DURATION)\b"
+    r"|\b(?:went|gone|had gone) dry (?:round|around|at|on|in|along|by|near)\b|\bit (?:was|went) (?:all |a bit "
+    r"|quite )?patchy\b",
+    *("short", "too ", "wet", "dry", "patchy"),
+)
+"""That it wasn't wet for as long as it has to be, whenever that is told."""
+_AFTER_SO_LONG = Pattern(
+    r"\b(?:dried|dry|rinsed|wiped|hosed)(?: (?:it|out|off|up|them|that|ENCLOSURE))* (?:after|at|within"
+    r"|in) (?:only |just |about |like |maybe )*DURATION\b",
+    "DURATION",
+)
+""" "It dried after five minutes"."""
+_FOUND_DRY = Pattern(
+    r"\b(?:came|got|come|was) back (?:and|to find|,) .*\bdr(?:y|ied)\b|\bdr(?:y|ied) (?:when|by the time"
+    r"|before) i (?:came|got|looked|returned|was)\b"
+    r"|\bwhen i (?:came|got|looked|returned)\b.*\bdr(?:y|ied)\b|\bby the time i\b.*\bdr(?:y|ied)\b"
+    r"|\b(?:think|reckon|guess|maybe|perhaps|may|might|probably|suppose)\b.*\bdr(?:y|ied)\b|\bdried (?:a (?:bit"
+    r"|little)|at the|round the|on the|in places)\b",
+    "dr",
+)
+""" "It was dry when I came back", "I think it dried at the edges": of the wet time, where nothing is rinsed yet."""
+_WATERED = Pattern(
+    r"\b(?:misted|sprayed|wetted|topped|kept|squirted|dampened|soaked)(?: \w+){0,4}? with (?:a |the |some |my )?"
+    r"(?:(?!AGENT|STOCK|soap\w*|with)\w+ ){0,2}?(?:water|(?:damp|wet) (?:sponge|cloth|rag|towel))\b"
+    r"|\b(?:misted|sprayed|squirted|splashed|put|poured|chucked|threw|dribbled)"
+    r" (?:some |a bit of |a little |more |just |only |plain |tap |clean |warm )*water (?:on|at|over|onto|in"
+    r"|inside|all over)\b",
+    "water",
+    "sponge",
+    "cloth",
+    "rag",
+    "towel",
+)
+"""Water on what has to stay wet with the product: it thins it, or takes it off."""
 _DIRTY_AGAIN = Pattern(
     r"\b(?:peed|pooped|pooed|pood|pissed|weed|shat|crapped|urinated|threw up|vomited|puked|sneezed|been sick"
     r"|was sick)"
@@ -85,12 +128,29 @@ def wet_time_was_none(look: Look) -> Slots | None:
     plain = look.parsed.plain
     if not any(is_open(r) and "apply" in r.done for r in look.world.state.rounds.values()) or not _is_told(plain):
         return None
-    short = _ONLY_SO_LONG.search(plain) is not None and _too_short(look)
-    if not (short or _NO_WET_TIME.search(plain) or _NO_MIX.search(plain) or _DIRTY_AGAIN.search(plain)):
+    short = (_ONLY_SO_LONG.search(plain) or _AFTER_SO_LONG.search(plain)) is not None and _too_short(look)
+    short = short or _NOT_ALL_THE_TIME.search(plain) is not None or (_none_rinsed(look) and _was_dry(plain))
+    watered = _WATERED.search(plain) is not None and any(map(waits_on_hold, look.world.state.rounds.values()))
+    if not (short or watered or _NO_WET_TIME.search(plain) or _NO_MIX.search(plain) or _DIRTY_AGAIN.search(plain)):
         return None
     slots = look.slots("dried_early")
     homes = slots.enclosures if "ENCLOSURE" in plain else ()  # "a snake was in it" names no tank
     return replace(slots, enclosures=homes, choices=(), too_early=True, bottles=(), part=None)
+
+
+def _was_dry(plain: str) -> bool:
+    return _FOUND_DRY.search(plain) is not None and _NOT_OF_THE_FILM.search(plain) is None
+
+
+_NOT_OF_THE_FILM = Pattern(
+    r"\b(?:rinsed|wiped|if|when it|once|will|towel\w*|soon|nearly|almost|getting|hands?|how long)\b"
+)
+
+
+def _none_rinsed(look: Look) -> bool:
+    """The wet time was served, as far as was told, and nothing has been rinsed since."""
+    rounds = [r for r in look.world.state.rounds.values() if is_open(r) and "apply" in r.done]
+    return bool(rounds) and all("rinse" in r.steps and "rinse" not in r.done for r in rounds)
 
 
 def _too_short(look: Look) -> bool:
@@ -116,6 +176,12 @@ def _is_told(plain: str) -> bool:
     return not plain.endswith("?") and (is_told(plain) or _DENIED.search(plain) is not None)
 
 
-_DENIED = Pattern(r"\b(?:did not|never|forgot)\b", "not", "never", "forgot")
-WORDS = words_in(_ONLY_SO_LONG, _NO_WET_TIME, _NO_MIX, _DIRTY_AGAIN)
+_DENIED = Pattern(
+    r"\b(?:did not|never|forgot|do not (?:think|know)|not sure|no idea|was not|were not)\b",
+    "not",
+    "never",
+    "forgot",
+    "idea",
+)
+WORDS = words_in(_NOT_ALL_THE_TIME, _AFTER_SO_LONG, _WATERED, _ONLY_SO_LONG, _NO_WET_TIME, _NO_MIX, _DIRTY_AGAIN)
 """Words that the rules here turn on."""

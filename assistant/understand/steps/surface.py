@@ -10,7 +10,7 @@ from assistant.contract import Pending, Reading, Slots, World
 from assistant.core.quantities.amounts import Amount
 from assistant.core.quantities.units import convert
 from assistant.core.record.state import Round
-from assistant.core.round.rounds import is_open
+from assistant.core.round.rounds import is_open, waits_on_hold
 from assistant.understand.parsing import Parsed
 from assistant.understand.steps.claimed_steps import Claims
 from assistant.understand.steps.stayed_wet import before_the_rinse, wet_said
@@ -59,24 +59,32 @@ def of_the_surface(look: Looked, world: World) -> tuple[str, float] | None:
     if sprayed_where_it_dried(look):
         return "done", BY_RULE
     rounds = [round_ for round_ in world.state.rounds.values() if is_open(round_)]
-    known = any(_on_hold(round_) for round_ in rounds)
+    known = any(map(waits_on_hold, rounds))
     if told.dried and (known or chances["dried_early"] >= FITS):
         return "dried_early", max(chances["dried_early"], BY_RULE)
     if known and not set(look.claims.done) - {"dry", "hold", "apply"} and says_dry(look.parsed.plain):
         return "dried_early", max(chances["dried_early"], BY_RULE)
     vouched = look.claims.stayed_wet and "hold" in look.claims.done
     rinsed_too = bool(set(look.claims.done) - {"apply", "hold", "dry"})  # "juniper rinsed, pepper still wet"
-    if told.wet_kept and not vouched and not rinsed_too and (known or chances["rewet"] + chances["done"] >= FITS):
+    not_all = told.wet_kept == "seen" and look.claims.stayed_wet is False  # a doubt is noted, and no clock runs on it
+    if (
+        told.wet_kept
+        and not not_all
+        and not vouched
+        and not rinsed_too
+        and (known or chances["rewet"] + chances["done"] >= FITS)
+    ):
         return "rewet", max(chances["rewet"], BY_RULE)
     return _of_the_air(look, rounds) if told.smell is not None or told.wet is not None else None
 
 
 def sprayed_where_it_dried(look: Looked) -> bool:
     """ "The corner dried, so I sprayed it again", "a bit dry at the back, sprayed it": the wet time is from there."""
+    if look.told.dried and look.told.sprayed_again:
+        return True
     if "apply" not in look.claims.done:
         return False
-    partly = look.told.wet_kept == "sprayed" and _PARTLY_DRY.search(look.parsed.plain) is not None
-    return partly or (look.told.dried and look.told.sprayed_again)
+    return look.told.wet_kept == "sprayed" and _PARTLY_DRY.search(look.parsed.plain) is not None
 
 
 _PARTLY_DRY = Pattern(
@@ -118,10 +126,6 @@ def _of_the_air(look: Looked, rounds: list[Round]) -> tuple[str, float] | None:
     return None
 
 
-def _on_hold(round_: Round) -> bool:
-    return round_.hold is not None and "hold" not in round_.done
-
-
 def asks_whether_wet(world: World) -> bool:
     """Whether it waits to be told if a surface stayed wet."""
     waits = world.talk.pending
@@ -134,8 +138,10 @@ def wet_answer(look: Looked, pending: Pending) -> Reading | None:
     yes = pending.on_yes
     if not isinstance(yes, Reading) or yes.slots.stayed_wet is None:
         return None
+    if yes.slots.stayed_wet is False and pending.on_no is None:
+        return None  # it was asked whether it is really rinsed
     rounds = [r for name in yes.slots.enclosures if (r := look.world.state.rounds.get(name)) is not None]
-    if rounds and not any(map(_on_hold, rounds)):
+    if rounds and not any(map(waits_on_hold, rounds)):
         return None  # it has been answered in other words meanwhile
     said = wet_said(look.parsed.plain)
     if said == "unsure":

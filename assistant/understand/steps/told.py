@@ -84,7 +84,7 @@ _AGAIN = Pattern(
     r"|AGENT)\b"
     r"|\b(?:another|one more|a second) (?:light |quick )?(?:spray|misting|coat|squirt|wetting|spritz)\b"
     r"|\b(?:sprayed|resprayed|misted|spritzed|squirted)(?: \S+){0,3} (?:to keep|so it (?:stays|keeps|is))\b"
-    r"|\b(?:rewetted|rewet|re wetted|re wet|remisted|re misted|re sprayed)\b|\bmore AGENT on\b"
+    r"|\b(?:rewetted|rewet|re wetted|re wet|remisted|re misted|re sprayed|resprayed)\b|\bmore AGENT on\b"
     r"|\btopped (?:it |the film |the wet |the spray )?up(?: with the (?:BOTTLE|spray))?(?: so it| to keep| while)\b"
     r"|\b(?:kept|keeping|been keeping) (?:it|ENCLOSURE|that|them|everything|the \w+|the whole thing)(?: nice and|"
     r" good and| all)?"
@@ -211,6 +211,8 @@ def told_in(plain: str) -> Told:
     again, still = _AGAIN.search(plain) is not None, _STILL_WET.search(plain) is not None
     fears = _NOT_SPRAYED.search(plain)
     kept: Literal["sprayed", "seen"] | None = "sprayed" if again and not fears else "seen" if still else None
+    if kept is not None and _partly_dry(plain, kept):
+        return Told(dried=True, sprayed_again=again and not fears, part=part.group(1) if part is not None else None)
     if kept == "sprayed" and _DRY_AT_THE_END.search(plain) and not _NEVER_DRY.search(plain):
         dried, kept = True, None  # "misted it again so it's dry now": whatever was meant, it isn't wet
     return Told(
@@ -225,6 +227,28 @@ def told_in(plain: str) -> Told:
     )
 
 
+def _partly_dry(plain: str, kept: Literal["sprayed", "seen"]) -> bool:
+    """Sprayed again because it had dried, or seen wet but for a part: dry it was, whatever it is now."""
+    if kept == "sprayed":
+        return _HAD_DRIED.search(plain) is not None
+    return _BUT_FOR_A_PART.search(plain) is not None
+
+
+_HAD_DRIED = Pattern(
+    r"(?<!is )(?<!was )(?<!nearly )(?<!almost )(?<!never )(?<!not )(?<!before it )\b(?:had |has |have |all |bone )*"
+    r"(?:dried|went dry|gone dry|was dry|is dry)(?: out| up| off| on me| a bit| a little| there| here)* ?,?"
+    r" (?:so|and|but|then|i|,|gave|sprayed|misted|re)"
+    r"|\b(?:the|those|some|a few|any|all) dry (?:bits?|patch(?:es)?|spots?|parts?|areas?|places?|corners?)\b",
+    "dr",
+)
+_BUT_FOR_A_PART = Pattern(
+    rf"\bwet(?: \w+)? (?:apart from|except(?: for)?|but for|bar|other than|aside from|all but|save for|but not)"
+    rf" (?:the |a |one |in |on |at |its )*(?:{_PART}|top|bit|spot|place|rest|middle)\b|\b(?:but|and"
+    rf"|,) (?:not )?(?:the |a |one )*{_PART}"
+    rf"(?: is| are| 's| has| went| looks?)?(?: already| all| bone)* (?:dry|dried)\b",
+    "wet",
+    "dr",
+)
 _DRY_AT_THE_END = Pattern(
     r"\b(?:is|are|'s|has|went|gone)(?: (?:all|now|already|bone|completely|just|still))* (?:dry|dried)"
     r"(?: (?:now|already|again|out|up|through))* ?[.!]?$"

@@ -5,8 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from assistant.contract import Reading
-from assistant.core.record.state import Round
-from assistant.core.round.rounds import is_open
+from assistant.core.round.rounds import waits_on_hold
 from assistant.understand.look import BY_RULE, Look
 from assistant.understand.steps.named_in_clauses import named_in_clauses
 from assistant.understand.text.patterns import Pattern
@@ -14,7 +13,8 @@ from assistant.understand.text.patterns import Pattern
 _ENDS = frozenset((",", ".", ";", "!", "and", "but", "while", "though", "whereas"))
 _HOMES = frozenset(("ENCLOSURE", "ANIMAL"))
 _DRIED = Pattern(
-    r"\b(?:dried|dry|patchy|streaky|did not|was not|has not|not so|never stayed)\b|(?:^|\b)not (?:the |my )?(?:ENCLOSURE|ANIMAL)"
+    r"\b(?:dried|dry|patchy|streaky|did not|was not|has not|not so|never stayed)\b"
+    r"|\bnot (?:the |my )?(?:ENCLOSURE|ANIMAL)"
 )
 _WET = Pattern(r"\b(?:wet|fine|ok|good|did|was|stayed)\b")
 _NOT_TOLD = Pattern(r"\b(?:nearly|almost|if|will|going to|about to|until|before|can|should|when|how|is it)\b|\?$")
@@ -28,7 +28,7 @@ def wet_apart(look: Look) -> Reading | None:
     plain = look.parsed.plain
     if not look.parsed.mentions or ("wet" not in plain.split() and not _asked_lately(look)) or _NOT_TOLD.search(plain):
         return None
-    on_hold = {name for name, round_ in look.world.state.rounds.items() if _is_on_hold(round_)}
+    on_hold = {name for name, round_ in look.world.state.rounds.items() if waits_on_hold(round_)}
     wet: dict[str, bool] = {}
     for clause, mentions in named_in_clauses(look.parsed, _ENDS, _HOMES):
         homes = {thing.name for mention in mentions for thing in mention.things} & on_hold
@@ -54,7 +54,3 @@ def wet_apart(look: Look) -> Reading | None:
 def _asked_lately(look: Look) -> bool:
     """The tool has just asked whether they stayed wet: then "the tank was fine" is an answer."""
     return bool(look.claims.stayed_wet is not None or look.told.dried or "not" in look.parsed.plain.split())
-
-
-def _is_on_hold(round_: Round) -> bool:
-    return is_open(round_) and round_.hold is not None and "hold" not in round_.done

@@ -29,15 +29,6 @@ def cannot_tell(text: str) -> bool:
     return _NOT_SEEN.search(text) is not None
 
 
-_NOT_ALL_WET = Pattern(
-    r"\b(?:except|apart from|aside from|other than|but for|bar|save for|all but|mostly|most of|mainly|nearly all"
-    r"|almost all|almost|nearly|partly|partially|in places|half of it|some of it|too early|too soon|at first"
-    r"|to begin with|for a bit|for a while|until about|till about|but not)\b"
-    r"|\bbut (?:\S+ ){1,4}(?:dried|dry|rinsed|wiped)\b"
-)
-""" "Wet, but for the lid", "mostly": not all of it, or not all the time."""
-
-
 SIDE = r"(?:(?:left|right|back|front|top|bottom|far|near|one|other) )*"
 """Which one of several alike: "the back left"."""
 SURFACE = (
@@ -45,6 +36,18 @@ SURFACE = (
     r"|mesh|middle"
 )
 """What may have dried alone, as alternatives."""
+_NOT_ALL_WET = Pattern(
+    r"\b(?:except|apart from|aside from|other than|but for|bar|save for|all but|mostly|most of|mainly|nearly all"
+    r"|almost all|almost|nearly|partly|partially|in places|half of it|some of it|too early|too soon|at first"
+    r"|to begin with|for a bit|for a while|until about|till about|but not)\b"
+    r"|\bbut (?:\S+ ){1,4}(?:dried|dry|rinsed|wiped)\b"
+    r"|\b(?:some|most|half|parts?|bits|much) of it(?: is| 's)? still wet\b|\bhere and there\b"
+    rf"|\bonly (?:\w+ ){{0,2}}(?:{SURFACE})(?: is| 's| are)? still wet\b"
+    rf"|\bstill wet (?:on|at|in) the (?:\w+ )?(?:{SURFACE})\b"
+)
+""" "Wet, but for the lid", "mostly": not all of it, or not all the time."""
+
+
 NEVER_WET = r"\bnever (?:stayed|got|was|were|kept) (?:\w+ )?wet\b"
 _PART = rf"{SIDE}(?:{SURFACE})"
 _A_PART_DRIED = Pattern(rf"\b{_PART} (?:did not|never|not|no|was not|were not)\b(?! (?:dry|dried))|{NEVER_WET}")
