@@ -13,7 +13,7 @@ from assistant.answer.asking import trouble_in
 from assistant.answer.meeting import touched_by
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Handler, Outcome, Pending, Reading, World
-from assistant.core.record.events import AnimalFound, Event, HoldDoubted, Recorded
+from assistant.core.record.events import AnimalFound, Event, HoldDoubted, Recorded, Remarked
 from assistant.core.record.fold import fold
 from assistant.core.round.gate import timers
 from assistant.core.round.rounds import hold_is_running
@@ -53,9 +53,26 @@ def _unsure(reading: Reading, world: World) -> Answer:
         for round_ in open_rounds(world)
         if reading.slots.stayed_wet is False and hold_is_running(round_, world.now)
     )
-    details = {"nearest": _nearest(reading, world)}
-    message = "talk.may_have_dried" if doubted else "talk.unsure"
-    return _with_touches(Answer(None, Outcome.UNSURE, message, details, events=doubted), reading, world)
+    details = {"nearest": _nearest(reading, world), "asked": _waits_for_a_yes(world)}
+    remarked = () if doubted else _remarked(reading, world)
+    message = "talk.may_have_dried" if doubted else "talk.remarked" if remarked else "talk.unsure"
+    return _with_touches(Answer(None, Outcome.UNSURE, message, details, events=(*doubted, *remarked)), reading, world)
+
+
+def _waits_for_a_yes(world: World) -> bool:
+    """The tool has asked about a step, and nothing is recorded until it is told."""
+    pending = world.talk.pending
+    yes = pending.on_yes if pending is not None and pending.waits(world.now) and not pending.unasked else None
+    return isinstance(yes, Reading) and yes.intent == "done"
+
+
+def _remarked(reading: Reading, world: World) -> tuple[Event, ...]:
+    """What may matter is kept in the keeper's words, and asked about before anything is ready."""
+    if not reading.slots.remark:
+        return ()
+    sprayed = [round_.enclosure for round_ in open_rounds(world) if round_.touched]
+    named = [name for name in sprayed if name in reading.slots.enclosures]
+    return tuple(Remarked(name, reading.question) for name in named or sprayed)
 
 
 def _doubted(reading: Reading, world: World) -> tuple[Event, ...]:

@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from assistant.answer.plan import Supply, most_careful, wet_time_of
 from assistant.contract import Slots, World
-from assistant.core.household import Enclosure
+from assistant.core.household import Enclosure, Stock
 from assistant.core.round.wet_time import WetTime
 
 LABEL = "label minutes"
@@ -22,9 +22,10 @@ def wet_time_told(
     the label's mix and claim weren't told.
     """
     known = wet_time_of(supply, enclosure, organism, world, slots.mixes)
-    if slots.setting is None or not is_label_told(slots) or supply.stock is None:
+    if slots.setting is None or not is_label_told(slots):
         return known
-    stock = replace(supply.stock, label_minutes=float(Fraction(slots.setting[1])))
+    bought = supply.stock or Stock(supply.agent.name, supply.agent.id)  # named by what is in it
+    stock = replace(bought, label_minutes=float(Fraction(slots.setting[1])))
     told = wet_time_of(replace(supply, stock=stock), enclosure, organism, world, slots.mixes)
     return told if known.minutes is None else most_careful((known, told))
 

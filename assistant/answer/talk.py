@@ -116,7 +116,25 @@ def yes(reading: Reading, world: World) -> Answer:
         return Answer(
             reading.intent, Outcome.ASK, "talk.which_then", missing=pending.missing, pending=_kept(pending, world)
         )
+    if _is_no_more_than_a_nod(reading) and _was_asked_of_a_step(pending):
+        return Answer(reading.intent, Outcome.ASK, "talk.yes_or_no", missing=("answer",), pending=_kept(pending, world))
     return _come_to(pending.on_yes, reading, world)
+
+
+_NODS = frozenset({"hm", "hmm", "mm", "mhm", "ok", "okay", "right", "fine", "alright", "well"})
+""" "Hm", "right": heard, perhaps, but no word for it that a step was done."""
+
+
+def _is_no_more_than_a_nod(reading: Reading) -> bool:
+    said = set(reading.question.casefold().strip(" .!,").split())
+    return bool(said) and said <= _NODS
+
+
+def _was_asked_of_a_step(pending: Pending) -> bool:
+    """A "yes" would put a step on record that nobody told in so many words."""
+    yes = pending.on_yes
+    claimed = isinstance(yes, Reading) and yes.intent == "done" and yes.slots.stayed_wet is not False
+    return claimed and "start" not in pending.missing
 
 
 def _stayed_wet_which(reading: Reading, world: World) -> Answer | None:

@@ -27,8 +27,8 @@ from assistant.answer.tubs import into_the_tub
 from assistant.answer.tubs_left import out_of_the_tub
 from assistant.answer.under_way import next, status, time_left
 from assistant.answer.which import open_rounds, which_rounds
-from assistant.contract import Answer, Outcome, Reading, World
-from assistant.core.record.events import Event
+from assistant.contract import Answer, Outcome, Pending, Reading, Slots, World
+from assistant.core.record.events import Event, Remarked
 from assistant.core.record.state import Round
 from assistant.core.round.gate import Verdict, may_go_back
 from assistant.core.round.jobs import as_kept_for
@@ -115,8 +115,37 @@ def return_check(reading: Reading, world: World) -> Answer:
     verdicts = [(name, may_go_back(world.state.rounds.get(name), world.now)) for name in names]
     if not verdicts:
         return _gate_answer(reading, None, may_go_back(None, world.now), world)
+    if reading.slots.confirmed:
+        settled = tuple(Remarked(name) for name in names)
+        return replace(
+            return_check(replace(reading, slots=Slots(enclosures=names)), _after(settled, world)), events=settled
+        )
     blocked = [(name, verdict) for name, verdict in verdicts if not verdict.ready]
+    remarked = [name for name, verdict in blocked if verdict.remarks]
+    if remarked and len(remarked) == len(blocked):
+        return _is_it_settled(reading, remarked[0], world)
     return _gate_answer(reading, *(blocked or verdicts)[0], world)
+
+
+def _is_it_settled(reading: Reading, name: str, world: World) -> Answer:
+    """Nothing is left to do, but for what was told and not understood: "yes" settles it."""
+    asked = Reading(reading.question, "return_check", Slots(enclosures=(name,)), confidence=1.0)
+    settled = replace(asked, slots=replace(asked.slots, confirmed=True))
+    not_yet = Answer(
+        "return_check",
+        Outcome.ANSWER,
+        "the_round.not_settled",
+        details={"enclosure": world.household.enclosure(name) or name},
+        values={"ready": False, "blocked_by": (), "earliest": None, "claim": None, "enclosure": name},
+    )
+    return replace(
+        not_yet,
+        outcome=Outcome.ASK,
+        message="the_round.is_it_settled",
+        details={**not_yet.details, "said": world.state.rounds[name].remarks},
+        missing=("answer",),
+        pending=Pending(asked, world.now, on_yes=settled, on_no=not_yet),
+    )
 
 
 def _without_senses(reading: Reading, names: tuple[str, ...]) -> Reading:

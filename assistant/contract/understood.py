@@ -123,6 +123,8 @@ class Slots:
     """Whether it smells of product; None: nothing was said of it."""
     wet: bool | None = None
     """Whether it is wet or damp after the rinse; None: nothing was said of it."""
+    remark: bool = False
+    """Not understood, and told of what is being cleaned as it seems: wet, dirty, a product, missed."""
     touched: tuple[str, ...] = ()
     """Agents said to have been put on a surface, in a text that is answered as something else."""
     confirmed: bool = False

@@ -135,6 +135,8 @@ class InTalk:
             return look.reading("no", Slots(), 0.95)
         if self._says(look, self._no) and look.top in ("no", OUTSIDE, "undo", "status"):
             return look.reading("no", Slots(), 0.95)
+        if waits and _YES_AND.match(look.parsed.plain) and _MOST_OF_IT.search(look.parsed.plain):
+            return look.reading("no", Slots(), 0.9)
         if self._says(look, self._yes) and look.top in ("yes", OUTSIDE):
             return look.reading("yes", Slots(), 0.95)
         if _repeats_what_waits(look, pending) or _says_it_again(look, pending):
@@ -359,6 +361,11 @@ _ONLY_SOAP = Pattern(
 )
 _NO_STEP = Pattern(r"(?:um |er |oh )*no\b")
 _YES_AND = Pattern(r"(?:(?:oh|um|er|ah|well) )*(?:yes|yeah|yep|yup|aye|yah)\b")
+_MOST_OF_IT = Pattern(
+    r"\b(?:most|some|half|part|parts|bits?|nearly|almost|mostly|partly)(?: of (?:it|them|that))?$"
+    r"|\b(?:except|apart from|all but|but not|but for|not the)\b"
+)
+""" "Yes, most of it" is no yes."""
 _ASKS_OR_TELLS = frozenset({"is", "was", "did", "do", "are", "they"})
 _YES_OR_NO = frozenset(
     {"yes", "ok", "right", "correct", "sure", "exactly", "affirmative", "indeed", "absolutely", "definitely", "confirm"}

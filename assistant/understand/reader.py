@@ -68,6 +68,7 @@ from assistant.understand.steps.label_minutes import label_told
 from assistant.understand.steps.not_off import not_rinsed_off, soap_not_off
 from assistant.understand.steps.other_product import other_product, unnamed_product
 from assistant.understand.steps.put_on_it import of_what_is_on_it, put_on_it
+from assistant.understand.steps.remarks import is_remark
 from assistant.understand.steps.still_inside import still_inside
 from assistant.understand.steps.surface import asks_whether_wet, sprayed_where_it_dried, where_it_was_asked
 from assistant.understand.steps.told import told_in
@@ -109,6 +110,8 @@ class Reader:
             return self._read(heard.text, world, spoken=False)
         well = mean_posterior(heard) >= HEARD_WELL
         text, reading = best_of(heard, lambda said: self._read(said, world, spoken=True, by_likeness=well))
+        if not well:  # what was hardly heard is no remark to be kept
+            reading = replace(reading, slots=replace(reading.slots, remark=False))
         return with_doubts(reading, text, heard, lambda said: self._parse(said, _gallon(world)))
 
     def _read(self, text: str, world: World, spoken: bool, by_likeness: bool = True) -> Reading:
@@ -379,6 +382,7 @@ class Reader:
         if intent is None:
             touched = touched_in(look.parsed, look.world.household)
             slots = Slots(stayed_wet=False if says_it_dried(look) else None, touched=touched)
+            slots = replace(slots, remark=is_remark(look), enclosures=look.slots("status").enclosures)
             return Reading(look.parsed.text, None, slots, confidence, look.nearest, (), look.spoken)
         slots = look.slots(intent)
         if intent in HARM:

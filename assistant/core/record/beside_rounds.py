@@ -1,4 +1,4 @@
-"""What happens beside the rounds, folded: loose animals, waiting tubs, groups, habits, items."""
+"""What happens beside the steps of the rounds, folded: loose animals, waiting tubs, remarks, groups, habits, items."""
 
 from __future__ import annotations
 
@@ -15,6 +15,7 @@ from assistant.core.record.events import (
     HabitChanged,
     ItemBegun,
     QuarantineRestarted,
+    Remarked,
     SprayerMeasured,
     StepDone,
     TubCleaned,
@@ -33,6 +34,8 @@ def folded_beside(state: State, event: Event, at: datetime) -> State:
             return replace(state, loose=(*others, Loose(event.enclosure, at)))
         case AnimalFound():
             return replace(state, loose=_still_loose(state.loose, event.enclosure))
+        case Remarked():
+            return _remarked(state, event)
         case TubUsed():
             return _with_tub(
                 _left_tubs(state, event.enclosure, at), TubUse(event.tub, event.enclosure, event.group, at)
@@ -104,3 +107,11 @@ def _unvouched(rounds: Mapping[str, Round], event: GroupChanged) -> Mapping[str,
     if open_one is None or "return" in open_one.done or event.organism in (None, open_one.organism):
         return rounds
     return {**rounds, event.enclosure: replace(open_one, basis="none")}
+
+
+def _remarked(state: State, event: Remarked) -> State:
+    round_ = state.rounds.get(event.enclosure)
+    if round_ is None:
+        return state
+    remarks = (*round_.remarks, event.said) if event.said else ()
+    return replace(state, rounds={**state.rounds, event.enclosure: replace(round_, remarks=remarks)})

@@ -109,6 +109,15 @@ class StepReopened:
 
 
 @dataclass(frozen=True, slots=True)
+class Remarked:
+    """Something was told of an enclosure in mid-clean and not understood; or that was settled since."""
+
+    enclosure: str
+    said: str = ""
+    """In the keeper's words; empty: all that was remarked is settled."""
+
+
+@dataclass(frozen=True, slots=True)
 class DriedEarly:
     """The surface dried, or was rinsed, before its wet time was over; it is to be sprayed again."""
 
@@ -339,6 +348,7 @@ Event: TypeAlias = (
     | StayedWet
     | DriedEarly
     | StepReopened
+    | Remarked
     | KeptWet
     | HoldDoubted
     | Sensed

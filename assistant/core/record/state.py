@@ -100,6 +100,8 @@ class Round:
     """An agent was on the surface at some time during this round, whatever became of it."""
     smells: bool = False
     """A smell was reported, and not that it's gone."""
+    remarks: tuple[str, ...] = ()
+    """What was told of it and not understood, in the keeper's words, until it is settled."""
     paused_at: datetime | None = None
     """Left for later since then; it stays open."""
     job: str = ""

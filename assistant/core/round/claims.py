@@ -54,8 +54,8 @@ def judge(round_: Round, step: str, now: datetime, *, stayed_wet: bool | None = 
     stayed_wet: what the keeper said of the surface, in the same breath or just before; None: nothing.
     """
     if step == "return":
-        ready = may_go_back(round_, now).ready
-        return Judgement("fits" if ready else "too soon back", step)
+        blocked_by = may_go_back(round_, now).blocked_by  # what was only remarked is for the keeper's eyes
+        return Judgement("fits" if not blocked_by else "too soon back", step)
     if step == "hold":
         return _judge_hold(round_, now, stayed_wet)
     if _comes_after_hold(step) and hold_is_running(round_, now):

@@ -40,6 +40,8 @@ class Verdict:
     """Not before then, by the clocks alone; None: no clock says so, or one can't be served."""
     claim: ClaimMade | None
     """What was done to the surface; None until the round is ready."""
+    remarks: tuple[str, ...] = ()
+    """With no step left: what was told of it and not understood, which has to be settled first."""
 
 
 NO_ROUND = Verdict(False, (), None, None)
@@ -53,6 +55,8 @@ def may_go_back(round_: Round | None, now: datetime) -> Verdict:
     blocked_by = outstanding(round_, now)
     if blocked_by:
         return Verdict(False, blocked_by, _earliest(round_, blocked_by, now), None)
+    if round_.remarks:
+        return Verdict(False, (), None, None, round_.remarks)
     return Verdict(True, (), None, claim_of(round_))
 
 

@@ -94,6 +94,8 @@ def _then(name: str, steps: tuple[str, ...], round_: Round | None, answer: Answe
         left = details["airing"].get(name)
         return f"About {span(left)} of airing left." if left else "Open a window and tell me."
     if step == "return":
+        if round_.remarks:
+            return "One thing that you told me I didn't follow: ask me before it goes back."
         clean = " It was a clean, not a disinfection." if claim_of(round_) == "cleaned_only" else ""
         return f"Nothing on my record is left to do: look, feel, sniff.{clean}"
     return f"Next: {to_do_now(details['ways'][name], details['enclosures'].get(name), agent)}."

@@ -104,6 +104,8 @@ def _of_a_clean(event: happened.Event, named: Named) -> str:
             return f"sprayed{with_}{_from(event.bottle)}{wet}"
         case happened.StepReopened():
             return f"{STEPS.get(event.step, event.step)}: not so after all, to be done again"
+        case happened.Remarked():
+            return f"told, and not understood: {event.said}" if event.said else "what wasn't understood is settled"
         case happened.StepDone(step="rinse"):
             return "wiped twice with clean water" if event.wiped else "rinsed with clean water"
         case happened.StepDone():

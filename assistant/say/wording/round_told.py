@@ -41,6 +41,8 @@ def _sensed(answer: Answer) -> Line:
         clean = " It was a clean, not a disinfection." if verdict.claim == "cleaned_only" else ""
         say = f"nothing on my record is left to do. Look, feel, sniff; then it's your call.{clean}"
         return Line(f"{name}: {say}", f"{name}: noted. {capital(say)}\nHeat on, lock shut, hands washed.")
+    elif verdict.remarks:
+        say = f"{name}: noted. One thing that you told me I didn't follow: ask me before it goes back."
     else:
         say = f"{name}: noted. Still left: {listed(left) if len(left) < 5 else f'{left[0]} and {len(left) - 1} more'}."
     shown = f"{name}: left: {', '.join(left)}." if left else ""

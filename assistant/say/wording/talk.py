@@ -25,7 +25,10 @@ def _unsure(answer: Answer) -> Line:
         return Line("I didn't get that. Say help for what I know.")
     examples = [example for _, example in nearest]
     shown = listed((f'"{example}"' for example in examples), "or")
-    return Line(_nearest_aloud(examples), f"I don't know that one. Nearest I have: {shown}.")
+    show = f"I don't know that one. Nearest I have: {shown}."
+    if answer.details["asked"]:
+        return Line("I don't know that one. To what I asked: yes, or no?", f"{show}\nTo what I asked: yes, or no?")
+    return Line(_nearest_aloud(examples), show)
 
 
 def _nearest_aloud(examples: list[str]) -> str:
@@ -35,6 +38,11 @@ def _nearest_aloud(examples: list[str]) -> str:
         if len(line.split()) <= MOST_WORDS:
             return line
     return "I don't know that one. Say help for what I know."
+
+
+def _remarked(answer: Answer) -> Line:
+    say = "I don't know that one, but noted: I'll ask before it goes back. Wet, smells, missed, dirty? Tell me which."
+    return Line(say, f"{say}\n{_unsure(answer).show}")
 
 
 def _may_have_dried(answer: Answer) -> Line:
@@ -100,6 +108,10 @@ def _not_recorded(answer: Answer) -> Line:
 
 def _nothing_waiting(answer: Answer) -> Line:
     return Line("I asked nothing just now, so nothing changes. What is it?")
+
+
+def _yes_or_no(answer: Answer) -> Line:
+    return Line("Yes, or no? Nothing is recorded before you say.")
 
 
 def _which_then(answer: Answer) -> Line:
@@ -290,6 +302,7 @@ LINES: dict[str, Callable[[Answer], Line]] = {
     "talk.set_already": _set_already,
     "talk.unsure": _unsure,
     "talk.may_have_dried": _may_have_dried,
+    "talk.remarked": _remarked,
     "talk.faulty": _faulty,
     "talk.choose": _choose,
     "talk.unknown": _unknown,
@@ -297,6 +310,7 @@ LINES: dict[str, Callable[[Answer], Line]] = {
     "talk.not_recorded": _not_recorded,
     "talk.nothing_waiting": _nothing_waiting,
     "talk.which_then": _which_then,
+    "talk.yes_or_no": _yes_or_no,
     "talk.nothing_said": _nothing_said,
     "talk.repeat": _repeat,
     "talk.why": _why,

@@ -342,6 +342,24 @@ def _why(wet: Any) -> list[str]:
     return reasons + [f"Common practice, not counted: {fact.says}." for fact in wet.practice]
 
 
+def _is_it_settled(answer: Answer) -> Line:
+    name, said = capital(name_of(answer.details["enclosure"])), answer.details["said"]
+    last = said[-1] if len(said[-1].split()) <= MOST_QUOTED else "something that I didn't follow"
+    return Line(
+        f"{name}: you told me: {last}. Is that put right? Yes or no.",
+        f"{name}: nothing else is left to do, but I didn't follow: {'; '.join(said)}. Is that put right?",
+    )
+
+
+MOST_QUOTED = 12
+"""Words of the keeper's that a spoken question may repeat."""
+
+
+def _not_settled(answer: Answer) -> Line:
+    name = capital(name_of(answer.details["enclosure"]))
+    return Line(f"{name}: then not yet. Tell me what it is: wet, smells, dirty, or a step to do again.")
+
+
 def _ready(answer: Answer) -> Line:
     claim = answer.values["claim"]
     clean = " It was a clean, not a disinfection." if claim == "cleaned_only" else ""
@@ -412,6 +430,8 @@ LINES: dict[str, Callable[[Answer], Line]] = {
     "the_round.shall_i_begin": _shall_i_begin,
     "the_round.time_left": _time_left,
     "the_round.hold_time": _hold_time,
+    "the_round.is_it_settled": _is_it_settled,
+    "the_round.not_settled": _not_settled,
     "the_round.ready": _ready,
     "the_round.blocked": _blocked,
     "the_round.not_on_record": _not_on_record,

@@ -322,11 +322,16 @@ _OF_ANOTHER_THING = Pattern(
 _OF_IT_TOO = Pattern(r"\b(?:ENCLOSURE|AGENT in|tank|box|cage|viv|vivarium|the room|it still|too|as well|and)\b")
 
 
+def of_another_thing(plain: str) -> bool:
+    """Of the hall, the towels or the animal, and not of what is being cleaned as well."""
+    return _OF_ANOTHER_THING.search(plain) is not None and _OF_IT_TOO.search(plain) is None
+
+
 def _smell(plain: str) -> bool | None:
     """Whether it smells; None: nothing plain is said of it."""
     if _DRY_BUT.search(plain):
         return True
-    if _OF_ANOTHER_THING.search(plain) and not _OF_IT_TOO.search(plain):
+    if of_another_thing(plain):
         return None
     if not _SMELLS.search(plain) and not _NO_SMELL.search(plain):
         return None

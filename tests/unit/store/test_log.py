@@ -51,6 +51,7 @@ EVERY_EVENT: tuple[Event, ...] = (
     StayedWet("east tank"),
     happened.DriedEarly("east tank"),
     happened.StepReopened("east tank", "wash"),
+    happened.Remarked("east tank", "the rock is damp underneath"),
     happened.KeptWet("east tank", "sodium hypochlorite"),
     happened.Sensed("east tank", smell=True, wet=None),
     happened.Paused("east tank"),

@@ -1,0 +1,44 @@
+"""What is told in mid-clean and fits no question, but may matter: it is kept, and asked about before "ready"."""
+
+from __future__ import annotations
+
+from assistant.core.round.rounds import is_open
+from assistant.understand.look import Look
+from assistant.understand.steps.told import of_another_thing
+from assistant.understand.text.patterns import Pattern
+
+_MATTERS = Pattern(
+    r"\b(?:wet|damp|moist|soggy|soak\w*|puddl\w*|drip\w*|pool\w*|leak\w*|flood\w*|rain|came in|only (?:put|used"
+    r"|did|had)|smell\w*|smelt|stink\w*|reek\w*|whiff"
+    r"|fumes?|poo\w*|pee\w*|wee|urates?|turds?|dirt\w*|muck\w*|mou?ld\w*|slim\w*|stain\w*|film|residue|streak\w*"
+    r"|smear\w*"
+    r"|mess|mites?|missed|skipped|forgot|left|not (?:done|rinsed|washed|sprayed|wiped|dry|clean)|never|rins\w+"
+    r"|spray\w*|wash\w*"
+    r"|wip\w+|bleach\w*|product|AGENT|STOCK|BOTTLE|OTHER|soap\w*|suds|damaged|cracked|still in|is in there"
+    r"|are in there)\b"
+)
+_ASKS = Pattern(
+    r"^(?:(?:so|and|but|ok|right|now|um|oh|hey|wait|please) ,? ?)*(?:what|how|why|when|where|which|who|can|could"
+    r"|may|should|shall|is|are"
+    r"|was|were|do|does|did|will|would|has|have i|remind|tell|give|show|say|set|turn|play|stop|open|call)\b|\?$"
+)
+_OF_THE_KEEPER = Pattern(
+    r"\b(?:i|he|she|we) (?:have )?(?:slipped|fell|tripped|stepped)\b|\bno (?:smells?|fumes?|whiff)\b|\b(?:sick"
+    r"|tired|fed up) of\b"
+    r"|\b(?:my|his|her) (?:hands?|gloves?|sleeves?|top|shirt|back|knees?|feet|shoes?|socks?|hair)\b"
+)
+_FEWEST, _MOST = 2, 20
+
+
+def is_remark(look: Look) -> bool:
+    """Whether a text that wasn't understood tells something of a surface that a product is or was on.
+
+    Only while a clean is open whose surface was sprayed: before that, every step is still to come.
+    """
+    if not any(is_open(r) and r.touched for r in look.world.state.rounds.values()):
+        return False
+    plain = look.parsed.plain.strip(" .!,")
+    if _OF_THE_KEEPER.search(plain) or of_another_thing(plain):
+        return False
+    told = _ASKS.search(plain) is None and _FEWEST <= len(look.parsed.words) <= _MOST
+    return told and _MATTERS.search(plain) is not None
