@@ -55,6 +55,11 @@ class InTalk:
         pending = follow_up.pending_of(look.world)
         if pending is not None and "start_over" in pending.missing and follow_up.goes_on(look.parsed):
             return follow_up.supplied(Answering(look.parsed, Slots(), look.spoken), pending)
+        if pending is not None and "bottle" in pending.missing and _THAT_ONE.fullmatch(plain):
+            bottle = fills.bottle_of_before(look.world)
+            if bottle is not None:
+                slots = replace(pending.reading.slots, bottles=(bottle,))
+                return replace(pending.reading, question=look.parsed.text, slots=slots, spoken=look.spoken, doubts=())
         if pending is not None and "concentrate" in pending.missing:
             told = fills.concentrate_or_mix(look.parsed.plain, pending)
             if told is not None:
@@ -135,6 +140,10 @@ class InTalk:
             return look.reading("no", Slots(), 0.95)
         if self._says(look, self._no) and look.top in ("no", OUTSIDE, "undo", "status"):
             return look.reading("no", Slots(), 0.95)
+        if waits and _ON_SECOND_THOUGHT.match(look.parsed.plain):
+            return look.reading("no", Slots(), 0.9)  # "hang on, no, I'll spray it"
+        if pending is not None and _agrees(look.parsed.plain, pending):
+            return look.reading("yes", Slots(), 0.9)
         if waits and _YES_AND.match(look.parsed.plain) and _MOST_OF_IT.search(look.parsed.plain):
             return look.reading("no", Slots(), 0.9)
         if self._says(look, self._yes) and look.top in ("yes", OUTSIDE):
@@ -312,6 +321,13 @@ def _repeats_what_waits(look: Look, pending: Pending | None) -> bool:
     return isinstance(yes, Reading) and opened and bare and look.top == yes.intent
 
 
+def _agrees(plain: str, pending: Pending) -> bool:
+    """ "Go on then", asked whether to finish it as a clean: a yes to what isn't a step, and no "what's next"."""
+    yes = pending.on_yes
+    of_no_step = isinstance(yes, Reading) and yes.intent in _AGREED_TO and not pending.unasked
+    return of_no_step and _GO_AHEAD.fullmatch(plain.strip(" .!,")) is not None
+
+
 def _says_it_again(look: Look, pending: Pending | None) -> bool:
     """ "Yes, I rinsed it", when it was asked whether it is really rinsed, or was done before."""
     yes = pending.on_yes if pending is not None else None
@@ -361,6 +377,19 @@ _ONLY_SOAP = Pattern(
 )
 _NO_STEP = Pattern(r"(?:um |er |oh )*no\b")
 _YES_AND = Pattern(r"(?:(?:oh|um|er|ah|well) )*(?:yes|yeah|yep|yup|aye|yah)\b")
+_THAT_ONE = Pattern(
+    r"(?:(?:ok|yes|right|then|so) ,? ?)*(?:(?:use|with|take|using|go with|i will use|i will take) )?(?:that|this"
+    r"|the same)(?: one| bottle)?"
+    r"(?: then| please)?|(?:use|with|take) it(?: then| please)?"
+)
+""" "Ok, use that one", after a bottle was looked into."""
+_AGREED_TO = frozenset({"clean_only", "leave_off", "start", "units", "outbreak", "quarantine", "measure_with"})
+_GO_AHEAD = Pattern(
+    r"(?:(?:ok|oh|well|yes|right) ,? ?)*(?:go on(?: then)?|go for it|go ahead|do (?:it|that|so)"
+    r"|alright(?: then)?|all right(?: then)?"
+    r"|ok then|fine then|why not|might as well|let us do (?:it|that)|suppose so|i suppose|i guess so)(?: please)?"
+)
+_ON_SECOND_THOUGHT = Pattern(r"(?:(?:hang on|hold on|wait|actually|oh|sorry) ,? ?)+no\b(?! (?:one|smell|idea))")
 _MOST_OF_IT = Pattern(
     r"\b(?:most|some|half|part|parts|bits?|nearly|almost|mostly|partly)(?: of (?:it|them|that))?$"
     r"|\b(?:except|apart from|all but|but not|but for|not the)\b"

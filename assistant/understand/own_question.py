@@ -10,7 +10,7 @@ from collections.abc import Mapping, Sequence
 from datetime import timedelta
 
 from assistant.contract import Question
-from assistant.core.round.rounds import hold_is_over, hold_is_running, is_open
+from assistant.core.round.rounds import hold_is_over, hold_is_running, is_open, waits_on_hold
 from assistant.understand.look import ENOUGH, Look, words_of
 from assistant.understand.matching.learning import OUTSIDE
 from assistant.understand.may_be import LOOKS_BACK, is_told, may_be
@@ -113,7 +113,7 @@ class OwnQuestion:
         if claims.done == ("clear",) and look.top == "log_clean" and not _under_way(look):
             return None  # "scooped poop in both": the day's chore
         if claims.done:
-            sure = chances[OUTSIDE] < OUTSIDE_FOR_SURE or len(look.parsed.words) == 1
+            sure = chances[OUTSIDE] < OUTSIDE_FOR_SURE or len(look.parsed.words) == 1 or _is_the_hold_awaited(look)
             no_bottle = look.top == "rinsed_out" and ("bottle" not in plain.lower() or _WITH_THE_BOTTLE.search(plain))
             no_bottle = no_bottle or (look.top == "rinsed_out" and is_of_no_bottle(look))
             beaten = look.top in _BEATS_A_CLAIM and chances[look.top] >= ENOUGH
@@ -196,6 +196,11 @@ class OwnQuestion:
         if few and strange:
             return STRANGE_BUT_SURE if strange == 1 and label in _CHANGES_NOTHING else NEVER
         return STRANGE_ENOUGH if strange else ENOUGH
+
+
+def _is_the_hold_awaited(look: Look) -> bool:
+    """ "Hold's done", where a wet time is still to be vouched for."""
+    return look.claims.done == ("hold",) and any(map(waits_on_hold, look.world.state.rounds.values()))
 
 
 def _is_drying(look: Look) -> bool:

@@ -69,6 +69,7 @@ from assistant.understand.steps.not_off import not_rinsed_off, soap_not_off
 from assistant.understand.steps.other_product import other_product, unnamed_product
 from assistant.understand.steps.put_on_it import of_what_is_on_it, put_on_it
 from assistant.understand.steps.remarks import is_remark
+from assistant.understand.steps.resumed import resumed
 from assistant.understand.steps.still_inside import still_inside
 from assistant.understand.steps.surface import asks_whether_wet, sprayed_where_it_dried, where_it_was_asked
 from assistant.understand.steps.told import told_in
@@ -143,6 +144,7 @@ class Reader:
             or self._windows(look)
             or label_told(look)
             or wet_apart(look)
+            or resumed(look)
             or (None if asks_whether_wet(look.world) else self._came_to_nothing(look))
             or self._in_talk(look)
             or self._done_over(look)

@@ -211,6 +211,10 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ),
     ("wash", r"\b(?:rinsed|wiped)(?: \S+){0,3}? with (?:\w+ ){0,2}?(?:soapy|soap|suds)\b"),
     ("apply", r"\bused (?:the |my )?(?:AGENT|STOCK|BOTTLE) (?:on|in) "),
+    (
+        "hold",
+        r"^(?:(?:ok|right|so|there) ,? ?)*(?:that|it)(?: is| 's) (?:the |my |all )*DURATION(?: up| done| now| over)?$",
+    ),
     ("hold", rf"\b{DONE} (?:with )?(?:the )?(?:holding|hold|wet time|soaking)"),
     (
         "hold",
