@@ -9,6 +9,7 @@ from assistant.understand.parsing import Parsed
 from assistant.understand.steps import fills
 from assistant.understand.steps.claimed_steps import Claims
 from assistant.understand.steps.surface import OF_THE_SURFACE
+from assistant.understand.steps.told import of_another_thing
 from assistant.understand.text.known_words import ASKS_WHO, HURT, SHARED
 from assistant.understand.text.patterns import Pattern
 
@@ -151,4 +152,9 @@ def _likely_of_the_surface(intent: str, plain: str, chance: float) -> bool:
     told = _NEVER_DRY.sub(" ", plain)
     if chance < LIKELY or not is_told(told):
         return False
+    if intent == "still_smells":
+        return _OF_WATER_OR_PRODUCT.search(told) is not None and not of_another_thing(plain)
     return intent == "dried_early" or (intent == "rewet" and _DRY.search(told) is None)
+
+
+_OF_WATER_OR_PRODUCT = Pattern(r"\b(?:AGENT|STOCK|BOTTLE|water|wet|damp|moist|puddle|pooled|pooling|drips?|fumes)\b")

@@ -44,12 +44,16 @@ ANOTHER_QUESTION = 0.9
 """Chance from which on another question isn't taken for a claim that holds the words of a step..."""
 EARLIER_HOURS = 8
 """A step said to be done yesterday, and so long ago, is none of a clean that is under way: past midnight it may be."""
+SURELY = 0.85
+"""The same where no clean is open, so that no step could be recorded anyway."""
 HARDLY_A_CLAIM = 0.05
 """...where the chance of a claim is no more than this. What is asked again is recorded later; never the other way."""
 NEVER = 1.0
 """A chance that none reaches."""
 OUTSIDE_FOR_SURE = 0.80
 """A claim in a text that is this surely about something else is none."""
+OUTSIDE_WITH_NO_CLEAN = 0.5
+"""The same where no clean is open and no enclosure is named: "did anyone bring the washing in"."""
 NOT_YET_OUTSIDE = 0.97
 """The same for "haven't rinsed", "will rinse later", which record nothing."""
 
@@ -90,6 +94,8 @@ class OwnQuestion:
             return None  # "can I bake the branch, it's rinsed and dry": of the branch, and asked
         if self._unseen(look):
             return "done", 0.9
+        if _surely_of_no_clean(look):
+            return None
         if only_dried(plain):
             return "done", max(chances["done"], 0.9)
         if says_it_dried(look):
@@ -138,6 +144,8 @@ class OwnQuestion:
             return None
         about = chances["done"] + chances["status"]
         too_far = NOT_YET_OUTSIDE if claims.polarity == "not yet" else OUTSIDE_FOR_SURE
+        if not _of_a_clean(look) and len(look.parsed.words) > FEW_WORDS and chances[OUTSIDE] >= OUTSIDE_WITH_NO_CLEAN:
+            return None
         if chances[OUTSIDE] >= too_far or not _HAS_STEP_WORD.search(look.parsed.plain):
             return ("status", about) if about >= ENOUGH else None
         if claims.polarity == "not yet":
@@ -166,7 +174,7 @@ class OwnQuestion:
         top = max(chances, key=lambda label: chances[label])
         needed = CLEAR if _stands_alone(top, chances) else self._needed(top, look.parsed.words, look.parsed.plain)
         plain = before_the_left_out(look.parsed.plain) if top == "log_clean" else look.parsed.plain
-        told = top not in self._told or is_told(plain)
+        told = top not in self._told or is_told(_PLEASE_NOTE.sub("", plain) if top == "log_clean" else plain)
         fits = may_be(top, look.parsed, look.claims, chances[top])
         if top == OUTSIDE or chances[top] < needed or not told or not fits:
             return None, chances[top] if top != OUTSIDE else max(
@@ -256,6 +264,16 @@ def _another_question(look: Look) -> bool:
     return chances[top] >= ANOTHER_QUESTION
 
 
+def _surely_of_no_clean(look: Look) -> bool:
+    """Surely another question, where no clean is open that a step could be told of; a spraying again is one as well."""
+    top, plain = look.top, look.parsed.plain
+    if _under_way(look) or look.chances[top] < SURELY or top in _LIKE_A_CLAIM - {"return_check", "time_left"}:
+        return False
+    if _OPENS_AS_CLAIM.match(plain) or "hold" in look.claims.done or (top == "return_check" and is_told(plain)):
+        return False
+    return "apply" not in look.claims.done or top in ("rewet", "mixed")
+
+
 def _on_another_day(look: Look) -> bool:
     """ "Rinsed juniper last Tuesday" is no step of what is being done now."""
     when = look.parsed.when
@@ -282,6 +300,12 @@ _HALF_ENOUGH = {
         r"\b(?:how|when|will|would|is|what|for)\b.*\b(?:air|aired|airing|ventilat\w+|windows?|fumes|smell)\b"
     ),
 }
+_PLEASE_NOTE = Pattern(
+    r"^(?:(?:can|could|would|will) you (?:please )?(?:just )?(?:put|log|note|write|record|mark|jot|add)(?: (?:it"
+    r"|this|that|down|in|on|the|my|book"
+    r"|record|log|diary))* (?:that )?|did (?=(?:the|both|all|everyone|ENCLOSURE|ANIMAL)\b))|\bbefore i forget(?: it)?\b"
+)
+"""Words around a chore that is told, and is neither asked nor still to come."""
 _OF_THE_TALK = frozenset({"undo", "repeat", "help"})
 """Questions that no word of the round belongs to: "undo the lid" is none."""
 _ONLY_ASKS = frozenset(
