@@ -17,7 +17,7 @@ from assistant.understand.text.known_words import MATERIALS
 from assistant.understand.text.patterns import Pattern
 
 _PRODUCT = r"(?:AGENT|STOCK|BOTTLE|OTHER|soap|detergent|dish soap)"
-_MET = Pattern(
+MET = Pattern(
     rf"\b(?:poured|added|tipped|put|squirted|dumped|chucked|got|splashed|topped(?: up)?|emptied"
     rf"|dropped|added|knocked|spilled|spilt|kicked)\b(?: \S+){{0,4}}? {_PRODUCT}(?: \S+){{0,3}}?"
     rf" (?:in|into|to|on|onto|over|with|on top of|top of|in with) (?:the |my |some |a |top of )*(?:\S+ )?{_PRODUCT}"
@@ -52,6 +52,15 @@ ASKED = Pattern(
     r"|^(?:so |and |um |ok |wait |but |what if |hey )*(?:can|could|may|should|shall|is|are|do|does"
     r"|will|would|what|how|when|why|which|am)\b|\bif i\b|\bwhat happens\b"
     r"|\bshould i\b|\bcan i\b|\bok to\b|\bsafe to\b|[,.] (?:so |now )?(?:is|are|may|could|would|will) "
+)
+DENIED = Pattern(
+    r"\b(?:not|never|nobody|no one)(?: has| have| ever| let| you)*"
+    r" (?:mix|mixed|combined?|poured?|added|add|put|use|used)\b",
+    *("not", "never", "nobody", "no one"),
+)
+""" "I never mixed bleach and vinegar"."""
+_NOT_AT_ONCE = Pattern(
+    r"\b(?:dry|dried|drying|last (?:week|month|time|year)|yesterday|days? ago|weeks? ago|shopping|list)\b"
 )
 _MEETING = Pattern(
     r"\b(?:mix|mixes|mixed|mixing|together|combine\w*|combining|after|before|meet|meets|react\w*|on"
@@ -131,11 +140,11 @@ def meets(parsed: Parsed, slots: Slots, world: World, chance: float) -> bool | N
     plain = OF_WHAT_NOBODY_KNOWS.sub("OTHER", parsed.plain)
     products = _products(slots, world) | {f"other {place}" for place in range(plain.split().count("OTHER"))}
     asked = ASKED.search(plain) is not None or plain.endswith("?")
-    if len(products) >= 2 and _MET.search(plain):
-        return not asked
+    if len(products) >= 2 and MET.search(plain):
+        return not asked and DENIED.search(plain) is None
     if len(products) < 2:
         return False if products and _WITH_SOMETHING.search(plain) else None
-    if len(slots.touched) >= 2 and not asked and not re.search(r"\b(?:dry|dried|drying)\b", plain):
+    if len(slots.touched) >= 2 and not asked and _NOT_AT_ONCE.search(plain) is None:
         return True  # rinsed between isn't enough for those that make gas, and the others are answered as such
     if _DOSES.search(plain) and not re.search(r"\b(?:mix|use|put) (?:\S+ ){1,3}(?:and|with) |\btogether\b", plain):
         return None
@@ -151,7 +160,8 @@ def meets(parsed: Parsed, slots: Slots, world: World, chance: float) -> bool | N
 
 
 _WITH_SOMETHING = Pattern(
-    r"\b(?:can|may|could|should|ok to|safe to) (?:i |we )?(?:mix|combine) (?!.*\b(?:water|MIX|VOLUME|NUMBER|together)\b)"
+    r"\b(?:can|may|could|should|ok to|safe to) (?:i |we )?(?:mix|combine)"
+    r" (?!.*\b(?:water|MIX|VOLUME|NUMBER|together)\b)"
     rf"(?:\S+ ){{1,3}}(?:with|and) (?:the |my |some )?\w+|\b(?:mix|combine) {_PRODUCT} with (?!water)\w+\?"
 )
 """ "Can I mix tomato juice with bleach": what the other is, nobody knows, and it is asked."""

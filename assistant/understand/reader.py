@@ -42,6 +42,7 @@ from assistant.understand.meeting import (
     speaks_of_products,
     unknown_bottle_again,
 )
+from assistant.understand.met_told import bottles_mixed, met_told
 from assistant.understand.named.by_name import with_animals_by_name
 from assistant.understand.named.drains import stored
 from assistant.understand.named.items_said import asked_of_items
@@ -256,9 +257,13 @@ class Reader:
     def _meeting(self, look: Look) -> Reading | None:
         if stored(look.parsed.plain):
             return look.reading("store_it", look.slots("store_it"), BY_RULE)
+        if (mixed := bottles_mixed(look)) is not None:
+            return look.reading("together", mixed, BY_RULE)
         apart = self._filled_apart(look)
         if apart is not None:
             return apart
+        if (both := met_told(look)) is not None:
+            return look.reading("together", both, BY_RULE)
         if fills.tells(look.parsed.plain):
             return look.reading("mixed", look.slots("mixed"), BY_RULE)
         into = fills.poured_into_it(look.parsed.plain, look.world) or fills.filled_it(look.parsed.plain, look.world)

@@ -71,7 +71,9 @@ _ESCAPED = Pattern(
     ),
 )
 _OUT_OF_THE_TUB = Pattern(rf"\b{_ONE}{_HAS} out of (?:the|his|her|its|their|that|a) (?:\w+ )?{_TUB}\b", "out of")
-_OUT = Pattern(rf"^(?:help |oh no |no |oh |quick )*,? ?{_ONE}{_HAS} out ?!", "out")
+_OUT = Pattern(
+    rf"^(?:help |oh no |no |oh |quick )*,? ?(?:{_ONE}|NUMBER|one of (?:them|(?:the |my )?{ANIMAL})){_HAS} out ?!", "out"
+)
 _NOT_AN_ESCAPE = Pattern(
     r"\bout and (?:the|his|her|its) (?:box|tank|cage|tub|viv\w*|enclosure) is (?:all )?(?:empty|clear|cleared"
     r"|stripped|emptied)\b"

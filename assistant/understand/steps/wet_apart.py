@@ -14,7 +14,8 @@ from assistant.understand.text.patterns import Pattern
 _ENDS = frozenset((",", ".", ";", "!", "and", "but", "while", "though", "whereas"))
 _HOMES = frozenset(("ENCLOSURE", "ANIMAL"))
 _DRIED = Pattern(
-    r"\b(?:dried|dry|patchy|streaky|did not|was not|has not|not so|never stayed)\b|(?:^|\b)not (?:the |my )?(?:ENCLOSURE|ANIMAL)"
+    r"\b(?:dried|dry|patchy|streaky|did not|was not|has not|not so|never stayed)\b"
+    r"|(?:^|\b)not (?:the |my )?(?:ENCLOSURE|ANIMAL)"
 )
 _WET = Pattern(r"\b(?:wet|fine|ok|good|did|was|stayed)\b")
 _NOT_TOLD = Pattern(r"\b(?:nearly|almost|if|will|going to|about to|until|before|can|should|when|how|is it)\b|\?$")
