@@ -227,6 +227,7 @@ class Reader:
         escaped = alarms.escaped(plain, one_waits=waits) and not look.is_no_cry
         like = by_likeness and look.is_cry and look.evidence.harm == "escape" and not into_a_tub(plain)
         like = like and not ("move out" in look.claims.done and _waits_to_be_moved(look))
+        like = like and not alarms.plain_talk("escape", plain)
         if alarms.goes_into_a_tub(plain):
             went = alarms.went_into_a_tub(plain) and _waits_to_be_moved(look)
             slots = replace(look.slots("done"), steps=("move out",))
