@@ -21,6 +21,7 @@ from assistant.understand.certainty import best_of, with_doubts
 from assistant.understand.goes_on import of_the_room
 from assistant.understand.harm import alarms, fire, no_harm, unhurt
 from assistant.understand.harm.after_fumes import after_fumes
+from assistant.understand.harm.called_for_help import called_for_help, called_slots
 from assistant.understand.harm.cries import HIT_BY_MISTAKE, Cry, cry_after, cry_in, cry_like
 from assistant.understand.harm.followed import followed, goes_on_from_it
 from assistant.understand.harm.got_wet import keeper_wet, next_door
@@ -168,6 +169,8 @@ class Reader:
         if fire.burns(plain) or (_told_of_a_fire(look.world) and fire.puts_it_out(plain)):
             slots = replace(without_troubles(look.slots("splash")), asked_of_harm="fire")
             return look.reading("splash", slots, BY_RULE)
+        if called_for_help(look.parsed) and followed(plain, look.world) is None:
+            return look.reading("splash", called_slots(look), BY_RULE)
         if put_back_wet(plain) and any("move out" in r.done and is_open(r) for r in look.world.state.rounds.values()):
             return look.reading("done", replace(look.slots("done"), steps=("return",)), BY_RULE)  # and out again
         told = latest(look.world.talk.harms, look.world.now)
