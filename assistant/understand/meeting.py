@@ -176,9 +176,11 @@ _PUTS_ON = Pattern(
     rf"|using|apply|applying)\b(?: \S+){{0,4}}? {_PRODUCT}\b"
     rf"|\bgo(?:ing)? over (?:it|that|them|ENCLOSURE|the \w+) with (?:the |some )?{_PRODUCT}\b|\b{_PRODUCT} (?:goes"
     rf"|is going|going) (?:on|over|in)\b"
-    rf"|^(?:and |so |ok |right )*(?:now|next|then) (?:for )?(?:the |some )?{_PRODUCT}$|^(?:i |we )(?:now )?(?:wipe"
-    rf"|spray|mist|use|put)\b.*{_PRODUCT}\b",
-    *("AGENT", "STOCK", "BOTTLE"),
+    rf"|^(?:and |so |ok |right )*(?:now|next|then) (?:for )?(?:the |some )?{_PRODUCT}$"
+    rf"|\b(?:do|doing|clean|cleaning|polish\w*|scrub\w*)\b(?: \S+){{0,4}}? with (?:the |some |my )?{_PRODUCT}\b"
+    rf"|^(?:and |so |ok |right |now )*(?:the |some )?{_PRODUCT} (?:now|next|then|after that)(?: ?\?)?$"
+    rf"|^(?:i |we )(?:now )?(?:wipe|spray|mist|use|put)\b.*{_PRODUCT}\b",
+    *("AGENT", "STOCK", "BOTTLE", "OTHER"),
 )
 _NOT_ON_IT = Pattern(
     r"\b(?:how much|how long|how many|what (?:should|do|can)|which|best|instead|MIX|VOLUME|DURATION|label|bottle up"
@@ -188,8 +190,8 @@ _NOT_ON_IT = Pattern(
 
 def is_put_on(parsed: Parsed, slots: Slots, world: World) -> bool:
     """One product that is being put, or asked to be put, on a surface that another one is on: may they meet?"""
-    products = _products(slots, world)
-    plain = parsed.plain
+    plain = OF_WHAT_NOBODY_KNOWS.sub("OTHER", parsed.plain)
+    products = _products(slots, world) | ({"other"} if "OTHER" in plain else set())
     spilled = world.talk.last is not None and world.talk.last.intent == "spill"  # then "it" is the puddle
     if len(products) != 1 or spilled or _PUTS_ON.search(plain) is None or _NOT_ON_IT.search(plain) is not None:
         return False

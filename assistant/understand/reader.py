@@ -24,7 +24,7 @@ from assistant.understand.harm.after_fumes import after_fumes
 from assistant.understand.harm.called_for_help import called_for_help, called_slots
 from assistant.understand.harm.cries import HIT_BY_MISTAKE, Cry, cry_after, cry_in, cry_like
 from assistant.understand.harm.followed import followed, goes_on_from_it
-from assistant.understand.harm.got_wet import keeper_wet, next_door
+from assistant.understand.harm.got_wet import keeper_wet, next_door, put_on_a_surface
 from assistant.understand.harm.idioms import IDIOMS
 from assistant.understand.harm.learned_cries import LearnedCries
 from assistant.understand.harm.no_escape import no_escape
@@ -69,6 +69,7 @@ from assistant.understand.steps.fills_apart import fills_apart
 from assistant.understand.steps.label_minutes import label_told
 from assistant.understand.steps.not_off import not_rinsed_off, soap_not_off
 from assistant.understand.steps.other_product import other_product, unnamed_product
+from assistant.understand.steps.over_dirt import over_dirt
 from assistant.understand.steps.put_on_it import of_what_is_on_it, put_on_it
 from assistant.understand.steps.still_inside import still_inside
 from assistant.understand.steps.surface import asks_whether_wet, sprayed_where_it_dried, where_it_was_asked
@@ -156,7 +157,7 @@ class Reader:
         if safe is not None:
             return safe
         reading = self._in_talk(look) or self._question(look)
-        none = reading.intent in HARM or (reading.intent == "done" and no_harm.on_something_else(look.parsed.plain))
+        none = reading.intent in HARM or (reading.intent == "done" and no_harm.on_nothing_here(look.parsed.plain))
         return reading if not none else replace(reading, intent=None, slots=Slots(), confidence=0.0)
 
     def _next_door(self, look: Look) -> Reading | None:
@@ -177,6 +178,8 @@ class Reader:
         just = look.world.talk.last is not None and look.world.talk.last.intent == "splash"
         cry = cry_in(with_animals_by_name(look.parsed)) or cry_in(plain)
         if cry is not None and (look.is_no_cry or look.evidence.is_another_alarm):
+            cry = None
+        if cry is not None and cry.intent == "wound" and put_on_a_surface(look):
             cry = None
         cry = cry or _hit_by_name(look.parsed)
         if cry is not None and cry.intent == "wound" and look.evidence.is_rather("splash", "wound"):
@@ -205,7 +208,9 @@ class Reader:
         if asks_whether_wet(look.world) and cannot_tell(look.parsed.plain):
             return None  # "I don't know, I wasn't watching", asked whether it stayed wet
         cry = cry_like(look.evidence.harm, look.parsed.plain) if look.is_cry else None
-        return self._cried(cry, look, BY_LIKENESS) if cry is not None else None
+        if cry is None or (cry.intent == "wound" and put_on_a_surface(look)):
+            return None
+        return self._cried(cry, look, BY_LIKENESS)
 
     def _cried(self, cry: Cry, look: Look, sure: float) -> Reading | None:
         if cry.intent == "splash" and only_a_germ(look.parsed.plain):
@@ -261,7 +266,7 @@ class Reader:
     def _meeting(self, look: Look) -> Reading | None:
         if stored(look.parsed.plain):
             return look.reading("store_it", look.slots("store_it"), BY_RULE)
-        if (mixed := bottles_mixed(look)) is not None:
+        if (mixed := bottles_mixed(look) or over_dirt(look)) is not None:
             return look.reading("together", mixed, BY_RULE)
         apart = self._filled_apart(look)
         if apart is not None:

@@ -256,6 +256,9 @@ _ORDINARY_OUT = Pattern(
     # what nobody here keeps in a tank goes in and out
     r"|^(?:(?:oh|the|my|our|her|his|neighbour 's|and|,) ?)*(?:cats?|dogs?|puppy|kitten|kids?|hamster|son|daughter|wife"
     r"|husband|mum|dad)(?: has| have| is| 's| just)* (?:got|gone|ran|run|went|escaped|is|bolted|out)\b"
+    r"|(?:AGENT|STOCK|BOTTLE|cleaner|spray|sprayer|bottles?|cloths?|sponges?|brush|gloves?|buckets?|towels?|mop|lid"
+    r"|label|food|stuff|descaler|polish|remover|keys?|phone|torch|syringe|jug)(?: is| are| 's)? (?:\w+ )?(?:in|under"
+    r"|behind|into) (?:the |my )?\w+"
     rf"|\b(?:can not|could not|can) (?:find|see) (?:my|the|his|her|any|a)"
     rf" (?!(?:\w+ )?{ANIMAL})(?!(?:any|no|in|out|now)\w*\b)\w+(?: \w+)?$",
 )

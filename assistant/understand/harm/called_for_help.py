@@ -1,7 +1,7 @@
 """A call for help that says nothing else: "help me", "HELP!", "call an ambulance", "999".
 
 The emergency number comes first, then what helps wherever it got to, and the question where. "Help" alone, in small
-letters or spoken, asks what may be asked.
+letters or spoken, asks what may be asked; so does "Help!".
 """
 
 from __future__ import annotations
@@ -26,7 +26,7 @@ _CALLED = Pattern(
     rf"|(?:an |the )?ambulance)(?: (?:now|please|quick|quickly|help|fast|here|somebody|someone|me|us|,|!))*[ .!]*$",
     *("help", "mayday", "emergency", "ambulance", "call", "ring", "phone", "get", "fetch", "send", "dial", "need", "s"),
 )
-_SHOUTED = Pattern(r"^\s*(?:HELP(?:\s+ME)?\s*[!.]*|[Hh][Ee][Ll][Pp]\s*!+)\s*$")
+_SHOUTED = Pattern(r"^\s*(?:HELP(?:\s+ME)?\s*[!.]*|[Hh][Ee][Ll][Pp]\s*!\s*!+)\s*$")
 _DIALLED = Pattern(r"^\W*(?:999|911|112|000)\W*$")
 
 

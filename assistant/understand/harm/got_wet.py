@@ -79,6 +79,18 @@ def keeper_wet(look: Look) -> Cry | None:
     return Cry("splash", None, "person") if _SOMEBODY_SPRAYED.match(plain) else None
 
 
+_SOMEBODY = Pattern(
+    r"\b(?:ANIMAL|ENCLOSURE|him|her|his|them|their|he|she|wounds?|cuts?|burns?|sores?|bites?|skin|shell|scales?|tail"
+    r"|vent|mouth|eyes?|nose|bath|dip|soak)\b|\?$"
+)
+
+
+def put_on_a_surface(look: Look) -> bool:
+    """ "Put a drop of ammonia on", with a clean open and nobody named: told of the surface, and no wish to treat."""
+    under_way = any(is_open(one) for one in look.world.state.rounds.values())
+    return under_way and "apply" in look.claims.done and _SOMEBODY.search(look.parsed.plain) is None
+
+
 def next_door(look: Look) -> Slots | None:
     """The slots of a product that got to an enclosure whose animal is inside; None: nothing of the kind is told."""
     plain = look.parsed.plain

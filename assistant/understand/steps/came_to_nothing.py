@@ -75,8 +75,9 @@ _DIRTY_AGAIN = Pattern(
     *("snake", "gecko", "lizard", "dropped", "spil", "tipped", "got"),
 )
 _PUT_ON = Pattern(
-    r"\b(?:polished|cleaned|wiped|sprayed|used|buffed|washed|went over|treated|put|finished)\b",
-    *("ed", "used", "put", "went"),
+    r"\b(?:polished|cleaned|wiped|sprayed|used|buffed|washed|went over|treated|put|finished|squirted|poured|tipped"
+    r"|splashed|spritzed|misted|scrubbed|rubbed|rinsed|dabbed|added|gave|got)\b",
+    *("ed", "used", "put", "went", "gave", "got"),
 )
 
 
