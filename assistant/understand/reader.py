@@ -22,15 +22,15 @@ from assistant.understand.goes_on import of_the_room
 from assistant.understand.harm import alarms, fire, no_harm, unhurt
 from assistant.understand.harm.after_fumes import after_fumes
 from assistant.understand.harm.called_for_help import called_for_help, called_slots
-from assistant.understand.harm.cries import HIT_BY_MISTAKE, Cry, cry_after, cry_in, cry_like
+from assistant.understand.harm.cries import Cry, cry_after, cry_in, cry_like
 from assistant.understand.harm.followed import followed, goes_on_from_it
-from assistant.understand.harm.got_wet import keeper_wet, next_door, put_on_a_surface
-from assistant.understand.harm.idioms import IDIOMS
+from assistant.understand.harm.got_wet import animal_across, keeper_wet, next_door, put_on_a_surface
+from assistant.understand.harm.idioms import IDIOMS, only_idioms
 from assistant.understand.harm.learned_cries import LearnedCries
 from assistant.understand.harm.no_escape import no_escape
 from assistant.understand.harm.on_somebody import put_back_wet
 from assistant.understand.harm.parts import hits_nobody, may_be_harm
-from assistant.understand.harm.whom import named_after, of_whom
+from assistant.understand.harm.whom import hit_by_name, named_after, of_whom
 from assistant.understand.in_talk import InTalk
 from assistant.understand.look import BY_LIKENESS, BY_RULE, ENOUGH, Look, without_troubles
 from assistant.understand.matching.clauses import with_clauses
@@ -47,7 +47,7 @@ from assistant.understand.met_told import bottles_mixed, met_told
 from assistant.understand.named.by_name import with_animals_by_name
 from assistant.understand.named.drains import stored
 from assistant.understand.named.items_said import asked_of_items
-from assistant.understand.named.names import HOMES, Names
+from assistant.understand.named.names import Names
 from assistant.understand.named.referents import with_referent
 from assistant.understand.named.unknown_germs import names_an_unknown_germ
 from assistant.understand.named.unknown_names import asks_of_the_unknown
@@ -55,7 +55,7 @@ from assistant.understand.named.waiting import into_a_tub, neutralises, only_a_g
 from assistant.understand.named.windows_told import windows_told
 from assistant.understand.numbers.number_doubts import HARM, mean_posterior, with_guess_doubted
 from assistant.understand.own_question import OwnQuestion, says_it_dried
-from assistant.understand.parsing import Parsed, Parser
+from assistant.understand.parsing import Parser
 from assistant.understand.poured_across import poured_across
 from assistant.understand.rule_words import OF_THE_RULES
 from assistant.understand.steps import fills
@@ -181,10 +181,11 @@ class Reader:
             cry = None
         if cry is not None and cry.intent == "wound" and put_on_a_surface(look):
             cry = None
-        cry = cry or _hit_by_name(look.parsed)
+        cry = cry or hit_by_name(look.parsed)
         if cry is not None and cry.intent == "wound" and look.evidence.is_rather("splash", "wound"):
             cry = cry_like("splash", plain)  # "there's bleach on her belly": no wish to put it there
-        cry = cry or cry_after(plain, look.world.talk.last) or after_fumes(plain, look.world) or keeper_wet(look)
+        cry = cry or cry_after(plain, look.world.talk.last) or after_fumes(plain, look.world)
+        cry = cry or keeper_wet(look) or animal_across(look)
         cry = named_after(plain, told, just=just) or cry
         after = followed(look.parsed.plain, look.world)
         goes_on = after is not None and goes_on_from_it(after, cry.place if cry is not None else None, plain)
@@ -207,6 +208,8 @@ class Reader:
         """A cry that no rule knows, by its words all together."""
         if asks_whether_wet(look.world) and cannot_tell(look.parsed.plain):
             return None  # "I don't know, I wasn't watching", asked whether it stayed wet
+        if only_idioms(look.parsed.plain) or wet_time_was_none(look) is not None:
+            return None
         cry = cry_like(look.evidence.harm, look.parsed.plain) if look.is_cry else None
         if cry is None or (cry.intent == "wound" and put_on_a_surface(look)):
             return None
@@ -441,10 +444,3 @@ _ON_A_MATERIAL = Pattern(r"^(?:AGENT|BOTTLE|STOCK) on (?:the |a |some )?(?:\w+ )
 def _gallon(world: World) -> Gallon:
     """The gallon meant when it isn't said: the keeper's, else the shipped default."""
     return world.household.habits.gallon or "US"
-
-
-def _hit_by_name(parsed: Parsed) -> Cry | None:
-    """ "Oh no, I sprayed pepper": an animal's own name stands for its home, but not in that."""
-    names = [mention.said for mention in parsed.mentions if any(thing.kind == "enclosure" for thing in mention.things)]
-    by_name = any(not set(said.split()) & HOMES for said in names)
-    return Cry("splash", "skin", "animal") if by_name and HIT_BY_MISTAKE.search(parsed.plain) else None

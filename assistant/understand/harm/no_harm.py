@@ -8,6 +8,7 @@ from __future__ import annotations
 from assistant.contract import World
 from assistant.core.harms import latest
 from assistant.core.round.rounds import rinse_left_s
+from assistant.understand.harm.everyday import everyday
 from assistant.understand.text.patterns import Pattern
 
 _LEAD = r"^(?:(?:oh|ok|okay|well|and|so|but|yes|no|now|just|i think|ugh|right|there is|it is|,) ?)*"
@@ -89,7 +90,7 @@ def ordinary(text: str, world: World) -> bool:
         return False
     if latest(world.talk.harms, world.now) is not None:
         return False
-    return _ORDINARY.search(text) is not None or on_nothing_here(text)
+    return _ORDINARY.search(text) is not None or on_nothing_here(text) or everyday(text)
 
 
 _PUT_AWAY = Pattern(

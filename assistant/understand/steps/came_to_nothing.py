@@ -81,6 +81,15 @@ _PUT_ON = Pattern(
 )
 
 
+_SOMETHING = Pattern(
+    r"\b(?:sprayed|misted|put|poured|squirted|used|wiped)(?: it| that| the glass)?(?: (?:with|down with))? (?:something"
+    r"|god knows what|i do not know what|whatever|some (?:other )?(?:stuff|thing))(?: else)?"
+    r"(?: (?:in|on|into|inside|over|onto) (?:it|there|ENCLOSURE|the \w+))?$",
+    *("something", "what", "stuff", "thing"),
+)
+"""A product of which nothing is told."""
+
+
 def wet_time_was_none(look: Look) -> Slots | None:
     """The slots of a wet time that is said not to have held, or of what has got dirty again; None: nothing is told."""
     plain = look.parsed.plain
@@ -106,7 +115,8 @@ def something_else_put_on(look: Look) -> Slots | None:
     """The slots of a product that nobody knows, put on what is being cleaned: "polished it with glass cleaner"."""
     plain = look.parsed.plain
     rounds = [r for r in look.world.state.rounds.values() if is_open(r)]
-    if not rounds or not _is_told(plain) or OF_WHAT_NOBODY_KNOWS.search(plain) is None or not _PUT_ON.search(plain):
+    unknown = OF_WHAT_NOBODY_KNOWS.search(plain) is not None and _PUT_ON.search(plain) is not None
+    if not rounds or not _is_told(plain) or not (unknown or _SOMETHING.search(plain)):
         return None
     if not any("apply" in r.done for r in rounds) or look.slots("done").agents:
         return None
