@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from assistant.answer.meeting import agent_of, gas_made
 from assistant.answer.named import agents_named
 from assistant.answer.which import open_rounds
@@ -16,7 +18,11 @@ OF_ALCOHOL = ("spill-order", "spill-alcohol", "spill-alcohol-clothes", "spill-an
 OF_ANY = ("spill-order", "spill-litter", "spill-animals-back")
 
 
-_ASKS = frozenset({"if", "when", "what", "how", "can", "could", "may", "should", "does", "do"})
+_SUPPOSES = re.compile(
+    r"(?:(?:so|and|but|ok|hey|oh) ,? ?)*(?:what (?:if|do|does|should|to|happens)|if|when|how|can|could|may|should|do"
+    r"|does)\b(?!['’])"
+)
+"""How a text begins that supposes or asks; "he escaped when I opened the tub" tells."""
 
 
 def escape(reading: Reading, world: World) -> Answer:
@@ -75,8 +81,7 @@ def _whose(reading: Reading, world: World) -> str:
 
 def _is_claim(reading: Reading) -> bool:
     """ "What if he escapes?" is answered, but nothing is loose on record."""
-    words = reading.question.casefold().split()
-    return not reading.question.endswith("?") and not _ASKS & set(words[:3])
+    return not reading.question.endswith("?") and _SUPPOSES.match(reading.question.casefold().strip()) is None
 
 
 def _wet_agents(world: World) -> tuple[str, ...]:

@@ -12,7 +12,7 @@ from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.choice.together import NOT_LISTED, SAME, UNKNOWN, danger, meet, worst
 from assistant.core.facts import Agent, Pair
-from assistant.core.record.events import AgentsMet, Event
+from assistant.core.record.events import AgentsMet, Event, GasMade
 
 
 @dataclass(frozen=True)
@@ -159,7 +159,8 @@ def _have_met(meeting: _Meeting, reading: Reading, world: World) -> Answer:
         ids = (*ids, "other", "other")[:2]  # something was poured together that wasn't understood
     gas = gas_made(reading.intent, ids, meeting.bottle, meeting.enclosure, world)
     if gas is not None:
-        return gas
+        others = (bottle for bottle in reading.slots.bottles if bottle != meeting.bottle)
+        return replace(gas, events=(*gas.events, *(GasMade(ids, bottle) for bottle in others)))  # it may be in either
     first, second, pair = worst(meeting.agents, world.facts)
     assert pair is not None, "a product of unknown content is answered as gas"
     reason = world.facts[pair.fact]
@@ -167,7 +168,7 @@ def _have_met(meeting: _Meeting, reading: Reading, world: World) -> Answer:
     if meeting.enclosure is not None:
         kept = tuple(touched_by(meeting.enclosure, agent, world) for agent in ids)
     elif meeting.bottle is not None and pair.verdict != "fine":
-        kept = (AgentsMet(meeting.bottle, ids),)
+        kept = tuple(AgentsMet(bottle, ids) for bottle in reading.slots.bottles or (meeting.bottle,))
     return Answer(
         reading.intent,
         Outcome.REFUSE if pair.verdict == "never" else Outcome.ANSWER,

@@ -73,6 +73,8 @@ def _followed(reading: Reading, world: World, place: str | None, victim: str) ->
         return _fire(reading, world)
     if asked == "number":
         return _numbers(reading, world, place, victim)
+    if asked == "help":
+        return _help_called(reading, world, place, victim)
     left = _rinse_left_s(place, victim, world) if place is not None else 0.0
     if asked == "collapsed" and not (victim == "animal" and place == "lungs"):
         message = "harm.animal_down" if victim == "animal" and place is None else "harm.collapsed"
@@ -100,6 +102,15 @@ def _told_on(answer: Answer, left_s: float) -> Answer:
     """The same, with no clock begun by it and what is left of the one that runs."""
     details = {**answer.details, "counting": False}
     return replace(answer, events=(), details=details, values={**answer.values, "seconds": left_s or None})
+
+
+def _help_called(reading: Reading, world: World, place: str | None, victim: str) -> Answer:
+    """ "Help me!": the emergency number first; then what goes on, or where it got to."""
+    if place is not None:
+        left = _rinse_left_s(place, victim, world)
+        return _told_on(_answer(reading, world, "harm.help_called", place, victim, left), left)
+    plain = replace(reading, slots=replace(reading.slots, asked_of_harm=None))  # what the next turn goes on from
+    return replace(_place_unknown(plain, world, victim), message="harm.help_called")
 
 
 def _rinse_called_off(reading: Reading, world: World) -> Answer:

@@ -10,11 +10,11 @@ Place: TypeAlias = Literal["eye", "skin", "mouth", "lungs"]
 Victim: TypeAlias = Literal["person", "animal", "either"]
 """ "either": only he or she was said, and nothing tells whether a person or an animal is meant."""
 AskedOfHarm: TypeAlias = Literal[
-    "again", "give", "lens", "stop", "still", "number", "collapsed", "onto it", "over", "if", "fire", "bare"
+    "again", "give", "lens", "stop", "still", "number", "collapsed", "onto it", "over", "if", "fire", "bare", "help"
 ]
 """What is asked or told besides: all of it again, something by mouth, a lens, to stop rinsing, what if it goes on, a
 number, that somebody collapsed, a product onto it, that the rinse is over or was a false alarm, what if it happened,
-that something burns, or a bare "rinsed", "done" that may be of the clean."""
+that something burns, a bare "rinsed", "done" that may be of the clean, or help, with nothing told besides."""
 
 FUMES_LAST = timedelta(hours=12)
 """So long after fumes or a gas "may I go back in?" is about the room. Chosen: a working day and its evening."""

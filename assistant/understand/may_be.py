@@ -70,6 +70,13 @@ _OF_DRYING = Pattern(
 )
 _SOMEBODY_IS_BACK = Pattern(r"(?:(?:ok|oh|so|and|hi|hey) ,? ?)*(?:my |the |our |her |his )?\w+(?: is| 's| are) back\b")
 """ "My wife's back" takes nothing back."""
+_OF_AN_ILLNESS = Pattern(
+    r"\b(?:ORGANISM|mites?|ticks?|worms?|parasites?|sick\w*|ill\w*|unwell|poorly|positive|test\w*|results?|swab\w*|vet"
+    r"|outbreak|isolat\w*|contag\w*|spread\w*|quarantin\w*|healthy|well|better|clear\w*|wheez\w*|bubbl\w*|specks?"
+    r"|infect\w*|caught|catch|going round|germs?|diseases?|symptoms?|letharg\w*|regurgitat\w*|runny|diarrh\w*|rot"
+    r"|mark|hospital|new|dots?|bugs?|crawl\w*|blood|thin|losing|lost|eating|mouth|nose|breath\w*|died|dead|dying)\b"
+)
+_NO_HUSH = Pattern(r"^(?:ok |just |right |so )*(?:keep (?:going|at it)|carry on|go on|cut the \w+)(?: please)?[ .!]*$")
 _I_DRIED_OFF = Pattern(r"(?:i|we)(?: have)?(?: just)? dried off\b")
 _NEVER_DRY = Pattern(r"\b(?:before|never|not|without|stop\w*|keep\w*)\b(?: \w+){0,4} (?:dry|dried|drying)\b")
 
@@ -101,6 +108,10 @@ def may_be(intent: str, parsed: Parsed, claims: Claims, chance: float = 0.0) -> 
         return False
     if intent == "splash":
         return bool(words & HURT)
+    if intent == "outbreak" and chance < LIKELY and _OF_AN_ILLNESS.search(parsed.plain) is None:
+        return False
+    if intent == "hush" and _NO_HUSH.match(parsed.plain):
+        return False
     if intent == "hush":
         named = any(word[0] == "{" and word != "{duration}" for word in words) or bool(
             words & {"window", "door", "lid"}

@@ -17,7 +17,7 @@ from assistant.understand.text.known_words import MATERIALS
 from assistant.understand.text.patterns import Pattern
 
 _PRODUCT = r"(?:AGENT|STOCK|BOTTLE|OTHER|soap|detergent|dish soap)"
-_MET = Pattern(
+MET = Pattern(
     rf"\b(?:poured|added|tipped|put|squirted|dumped|chucked|got|splashed|topped(?: up)?|emptied"
     rf"|dropped|added|knocked|spilled|spilt|kicked)\b(?: \S+){{0,4}}? {_PRODUCT}(?: \S+){{0,3}}?"
     rf" (?:in|into|to|on|onto|over|with|on top of|top of|in with) (?:the |my |some |a |top of )*(?:\S+ )?{_PRODUCT}"
@@ -52,6 +52,15 @@ ASKED = Pattern(
     r"|^(?:so |and |um |ok |wait |but |what if |hey )*(?:can|could|may|should|shall|is|are|do|does"
     r"|will|would|what|how|when|why|which|am)\b|\bif i\b|\bwhat happens\b"
     r"|\bshould i\b|\bcan i\b|\bok to\b|\bsafe to\b|[,.] (?:so |now )?(?:is|are|may|could|would|will) "
+)
+DENIED = Pattern(
+    r"\b(?:not|never|nobody|no one)(?: has| have| ever| let| you)*"
+    r" (?:mix|mixed|combined?|poured?|added|add|put|use|used)\b",
+    *("not", "never", "nobody", "no one"),
+)
+""" "I never mixed bleach and vinegar"."""
+_NOT_AT_ONCE = Pattern(
+    r"\b(?:dry|dried|drying|last (?:week|month|time|year)|yesterday|days? ago|weeks? ago|shopping|list)\b"
 )
 _MEETING = Pattern(
     r"\b(?:mix|mixes|mixed|mixing|together|combine\w*|combining|after|before|meet|meets|react\w*|on"
@@ -131,11 +140,11 @@ def meets(parsed: Parsed, slots: Slots, world: World, chance: float) -> bool | N
     plain = OF_WHAT_NOBODY_KNOWS.sub("OTHER", parsed.plain)
     products = _products(slots, world) | {f"other {place}" for place in range(plain.split().count("OTHER"))}
     asked = ASKED.search(plain) is not None or plain.endswith("?")
-    if len(products) >= 2 and _MET.search(plain):
-        return not asked
+    if len(products) >= 2 and MET.search(plain):
+        return not asked and DENIED.search(plain) is None
     if len(products) < 2:
         return False if products and _WITH_SOMETHING.search(plain) else None
-    if len(slots.touched) >= 2 and not asked and not re.search(r"\b(?:dry|dried|drying)\b", plain):
+    if len(slots.touched) >= 2 and not asked and _NOT_AT_ONCE.search(plain) is None:
         return True  # rinsed between isn't enough for those that make gas, and the others are answered as such
     if _DOSES.search(plain) and not re.search(r"\b(?:mix|use|put) (?:\S+ ){1,3}(?:and|with) |\btogether\b", plain):
         return None
@@ -167,9 +176,11 @@ _PUTS_ON = Pattern(
     rf"|using|apply|applying)\b(?: \S+){{0,4}}? {_PRODUCT}\b"
     rf"|\bgo(?:ing)? over (?:it|that|them|ENCLOSURE|the \w+) with (?:the |some )?{_PRODUCT}\b|\b{_PRODUCT} (?:goes"
     rf"|is going|going) (?:on|over|in)\b"
-    rf"|^(?:and |so |ok |right )*(?:now|next|then) (?:for )?(?:the |some )?{_PRODUCT}$|^(?:i |we )(?:now )?(?:wipe"
-    rf"|spray|mist|use|put)\b.*{_PRODUCT}\b",
-    *("AGENT", "STOCK", "BOTTLE"),
+    rf"|^(?:and |so |ok |right )*(?:now|next|then) (?:for )?(?:the |some )?{_PRODUCT}$"
+    rf"|\b(?:do|doing|clean|cleaning|polish\w*|scrub\w*)\b(?: \S+){{0,4}}? with (?:the |some |my )?{_PRODUCT}\b"
+    rf"|^(?:and |so |ok |right |now )*(?:the |some )?{_PRODUCT} (?:now|next|then|after that)(?: ?\?)?$"
+    rf"|^(?:i |we )(?:now )?(?:wipe|spray|mist|use|put)\b.*{_PRODUCT}\b",
+    *("AGENT", "STOCK", "BOTTLE", "OTHER"),
 )
 _NOT_ON_IT = Pattern(
     r"\b(?:how much|how long|how many|what (?:should|do|can)|which|best|instead|MIX|VOLUME|DURATION|label|bottle up"
@@ -179,8 +190,8 @@ _NOT_ON_IT = Pattern(
 
 def is_put_on(parsed: Parsed, slots: Slots, world: World) -> bool:
     """One product that is being put, or asked to be put, on a surface that another one is on: may they meet?"""
-    products = _products(slots, world)
-    plain = parsed.plain
+    plain = OF_WHAT_NOBODY_KNOWS.sub("OTHER", parsed.plain)
+    products = _products(slots, world) | ({"other"} if "OTHER" in plain else set())
     spilled = world.talk.last is not None and world.talk.last.intent == "spill"  # then "it" is the puddle
     if len(products) != 1 or spilled or _PUTS_ON.search(plain) is None or _NOT_ON_IT.search(plain) is not None:
         return False

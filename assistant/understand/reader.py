@@ -21,15 +21,16 @@ from assistant.understand.certainty import best_of, with_doubts
 from assistant.understand.goes_on import of_the_room
 from assistant.understand.harm import alarms, fire, no_harm, unhurt
 from assistant.understand.harm.after_fumes import after_fumes
-from assistant.understand.harm.cries import HIT_BY_MISTAKE, Cry, cry_after, cry_in, cry_like
+from assistant.understand.harm.called_for_help import called_for_help, called_slots
+from assistant.understand.harm.cries import Cry, cry_after, cry_in, cry_like
 from assistant.understand.harm.followed import followed, goes_on_from_it
-from assistant.understand.harm.got_wet import keeper_wet, next_door
-from assistant.understand.harm.idioms import IDIOMS
+from assistant.understand.harm.got_wet import animal_across, keeper_wet, next_door, put_on_a_surface
+from assistant.understand.harm.idioms import IDIOMS, only_idioms
 from assistant.understand.harm.learned_cries import LearnedCries
 from assistant.understand.harm.no_escape import no_escape
 from assistant.understand.harm.on_somebody import put_back_wet
 from assistant.understand.harm.parts import hits_nobody, may_be_harm
-from assistant.understand.harm.whom import named_after, of_whom
+from assistant.understand.harm.whom import hit_by_name, named_after, of_whom
 from assistant.understand.in_talk import InTalk
 from assistant.understand.look import BY_LIKENESS, BY_RULE, ENOUGH, Look, without_troubles
 from assistant.understand.matching.clauses import with_clauses
@@ -42,10 +43,11 @@ from assistant.understand.meeting import (
     speaks_of_products,
     unknown_bottle_again,
 )
+from assistant.understand.met_told import bottles_mixed, met_told
 from assistant.understand.named.by_name import with_animals_by_name
 from assistant.understand.named.drains import stored
 from assistant.understand.named.items_said import asked_of_items
-from assistant.understand.named.names import HOMES, Names
+from assistant.understand.named.names import Names
 from assistant.understand.named.referents import with_referent
 from assistant.understand.named.unknown_germs import names_an_unknown_germ
 from assistant.understand.named.unknown_names import asks_of_the_unknown
@@ -53,7 +55,7 @@ from assistant.understand.named.waiting import into_a_tub, neutralises, only_a_g
 from assistant.understand.named.windows_told import windows_told
 from assistant.understand.numbers.number_doubts import HARM, mean_posterior, with_guess_doubted
 from assistant.understand.own_question import OwnQuestion, says_it_dried
-from assistant.understand.parsing import Parsed, Parser
+from assistant.understand.parsing import Parser
 from assistant.understand.poured_across import poured_across
 from assistant.understand.rule_words import OF_THE_RULES
 from assistant.understand.steps import fills
@@ -67,6 +69,7 @@ from assistant.understand.steps.fills_apart import fills_apart
 from assistant.understand.steps.label_minutes import label_told
 from assistant.understand.steps.not_off import not_rinsed_off, soap_not_off
 from assistant.understand.steps.other_product import other_product, unnamed_product
+from assistant.understand.steps.over_dirt import over_dirt
 from assistant.understand.steps.put_on_it import of_what_is_on_it, put_on_it
 from assistant.understand.steps.remarks import is_remark
 from assistant.understand.steps.resumed import resumed
@@ -160,7 +163,7 @@ class Reader:
         if safe is not None:
             return safe
         reading = self._in_talk(look) or self._question(look)
-        none = reading.intent in HARM or (reading.intent == "done" and no_harm.on_something_else(look.parsed.plain))
+        none = reading.intent in HARM or (reading.intent == "done" and no_harm.on_nothing_here(look.parsed.plain))
         return reading if not none else replace(reading, intent=None, slots=Slots(), confidence=0.0)
 
     def _next_door(self, look: Look) -> Reading | None:
@@ -173,6 +176,8 @@ class Reader:
         if fire.burns(plain) or (_told_of_a_fire(look.world) and fire.puts_it_out(plain)):
             slots = replace(without_troubles(look.slots("splash")), asked_of_harm="fire")
             return look.reading("splash", slots, BY_RULE)
+        if called_for_help(look.parsed) and followed(plain, look.world) is None:
+            return look.reading("splash", called_slots(look), BY_RULE)
         if put_back_wet(plain) and any("move out" in r.done and is_open(r) for r in look.world.state.rounds.values()):
             return look.reading("done", replace(look.slots("done"), steps=("return",)), BY_RULE)  # and out again
         told = latest(look.world.talk.harms, look.world.now)
@@ -180,10 +185,13 @@ class Reader:
         cry = cry_in(with_animals_by_name(look.parsed)) or cry_in(plain)
         if cry is not None and (look.is_no_cry or look.evidence.is_another_alarm):
             cry = None
-        cry = cry or _hit_by_name(look.parsed)
+        if cry is not None and cry.intent == "wound" and put_on_a_surface(look):
+            cry = None
+        cry = cry or hit_by_name(look.parsed)
         if cry is not None and cry.intent == "wound" and look.evidence.is_rather("splash", "wound"):
             cry = cry_like("splash", plain)  # "there's bleach on her belly": no wish to put it there
-        cry = cry or cry_after(plain, look.world.talk.last) or after_fumes(plain, look.world) or keeper_wet(look)
+        cry = cry or cry_after(plain, look.world.talk.last) or after_fumes(plain, look.world)
+        cry = cry or keeper_wet(look) or animal_across(look)
         cry = named_after(plain, told, just=just) or cry
         after = followed(look.parsed.plain, look.world)
         goes_on = after is not None and goes_on_from_it(after, cry.place if cry is not None else None, plain)
@@ -206,8 +214,12 @@ class Reader:
         """A cry that no rule knows, by its words all together."""
         if asks_whether_wet(look.world) and cannot_tell(look.parsed.plain):
             return None  # "I don't know, I wasn't watching", asked whether it stayed wet
+        if only_idioms(look.parsed.plain) or wet_time_was_none(look) is not None:
+            return None
         cry = cry_like(look.evidence.harm, look.parsed.plain) if look.is_cry else None
-        return self._cried(cry, look, BY_LIKENESS) if cry is not None else None
+        if cry is None or (cry.intent == "wound" and put_on_a_surface(look)):
+            return None
+        return self._cried(cry, look, BY_LIKENESS)
 
     def _cried(self, cry: Cry, look: Look, sure: float) -> Reading | None:
         if cry.intent == "splash" and only_a_germ(look.parsed.plain):
@@ -232,6 +244,7 @@ class Reader:
         escaped = alarms.escaped(plain, one_waits=waits) and not look.is_no_cry
         like = by_likeness and look.is_cry and look.evidence.harm == "escape" and not into_a_tub(plain)
         like = like and not ("move out" in look.claims.done and _waits_to_be_moved(look))
+        like = like and not alarms.plain_talk("escape", plain)
         if alarms.goes_into_a_tub(plain):
             went = alarms.went_into_a_tub(plain) and _waits_to_be_moved(look)
             slots = replace(look.slots("done"), steps=("move out",))
@@ -262,9 +275,13 @@ class Reader:
     def _meeting(self, look: Look) -> Reading | None:
         if stored(look.parsed.plain):
             return look.reading("store_it", look.slots("store_it"), BY_RULE)
+        if (mixed := bottles_mixed(look) or over_dirt(look)) is not None:
+            return look.reading("together", mixed, BY_RULE)
         apart = self._filled_apart(look)
         if apart is not None:
             return apart
+        if (both := met_told(look)) is not None:
+            return look.reading("together", both, BY_RULE)
         if fills.tells(look.parsed.plain):
             return look.reading("mixed", look.slots("mixed"), BY_RULE)
         into = fills.poured_into_it(look.parsed.plain, look.world) or fills.filled_it(look.parsed.plain, look.world)
@@ -435,10 +452,3 @@ _ON_A_MATERIAL = Pattern(r"^(?:AGENT|BOTTLE|STOCK) on (?:the |a |some )?(?:\w+ )
 def _gallon(world: World) -> Gallon:
     """The gallon meant when it isn't said: the keeper's, else the shipped default."""
     return world.household.habits.gallon or "US"
-
-
-def _hit_by_name(parsed: Parsed) -> Cry | None:
-    """ "Oh no, I sprayed pepper": an animal's own name stands for its home, but not in that."""
-    names = [mention.said for mention in parsed.mentions if any(thing.kind == "enclosure" for thing in mention.things)]
-    by_name = any(not set(said.split()) & HOMES for said in names)
-    return Cry("splash", "skin", "animal") if by_name and HIT_BY_MISTAKE.search(parsed.plain) else None

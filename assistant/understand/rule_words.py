@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from assistant.understand.harm import alarms, fire
+from assistant.understand.harm import alarms, called_for_help, everyday, fire, taken_in, unhurt
 from assistant.understand.harm.patterns import WORDS as CRY_WORDS
 from assistant.understand.harm.treating import WORDS as TREATING_WORDS
 from assistant.understand.harm.words import WORDS as PART_WORDS
@@ -23,7 +23,11 @@ OF_THE_RULES = (
     | PART_WORDS
     | TREATING_WORDS
     | alarms.WORDS
+    | called_for_help.WORDS
     | fire.WORDS
+    | taken_in.WORDS
+    | everyday.WORDS
+    | unhurt.WORDS
     | TOLD_WORDS
     | DONE_OVER_WORDS
     | OTHER_PRODUCT_WORDS

@@ -215,6 +215,10 @@ def _collapsed(answer: Answer) -> Line:
         return _line(
             f"Call {vet(people)}, now. Fresh air, lukewarm water over it on the way. Nothing by mouth.", answer
         )
+    if answer.details["victim"] == "either":
+        return _line(
+            f"A person: {emergency(people)}, now. An animal: {vet(people)}. Fresh air. Nothing by mouth.", answer
+        )
     if answer.details["place"] == "mouth":
         return _line(f"Call {emergency(people)}, now. Nothing by mouth. Then {poison_centre(people)}.", answer)
     return _line(
@@ -232,8 +236,19 @@ def _numbers(answer: Answer) -> Line:
     return _line(f"{capital(poison_centre(people))}. Collapsed, no breath: {emergency(people)}. Label in hand.", answer)
 
 
+def _help_called(answer: Answer) -> Line:
+    first, place = capital(emergency(answer.details["people"])), answer.details.get("place")
+    if place is None:
+        return _line(f"{first}. {_WHERE}", answer)
+    then = {"lungs": "Stay out, in fresh air.", "mouth": "Nothing by mouth unless they say."}
+    return _line(f"{first}. {then.get(place, 'Running water on it until they come.')}", answer)
+
+
 def _where(answer: Answer) -> Line:
-    return _line("Running water on it now; from fumes, get out. Eyes, skin, swallowed or breathed in?", answer)
+    return _line(_WHERE, answer)
+
+
+_WHERE = "Running water on it now; from fumes, get out. Eyes, skin, swallowed or breathed in?"
 
 
 # ---------------------------------------------------------------- nothing on an animal
@@ -269,6 +284,7 @@ LINES: Mapping[str, Callable[[Answer], Line]] = {
     "harm.numbers": _numbers,
     "harm.collapsed": _collapsed,
     "harm.where": _where,
+    "harm.help_called": _help_called,
     "harm.wound": _wound,
     **ALARM_LINES,
 }

@@ -71,7 +71,9 @@ _ESCAPED = Pattern(
     ),
 )
 _OUT_OF_THE_TUB = Pattern(rf"\b{_ONE}{_HAS} out of (?:the|his|her|its|their|that|a) (?:\w+ )?{_TUB}\b", "out of")
-_OUT = Pattern(rf"^(?:help |oh no |no |oh |quick )*,? ?{_ONE}{_HAS} out ?!", "out")
+_OUT = Pattern(
+    rf"^(?:help |oh no |no |oh |quick )*,? ?(?:{_ONE}|NUMBER|one of (?:them|(?:the |my )?{ANIMAL})){_HAS} out ?!", "out"
+)
 _NOT_AN_ESCAPE = Pattern(
     r"\bout and (?:the|his|her|its) (?:box|tank|cage|tub|viv\w*|enclosure) is (?:all )?(?:empty|clear|cleared"
     r"|stripped|emptied)\b"
@@ -138,6 +140,12 @@ _NOT_A_SPILL = Pattern(
     r"\b(?:spill (?:the )?beans|spill proof|do not spill|without spilling|not to spill|oil spill"
     r"|dropped (?:off )?to)\b"
     rf"|\b(?:put|left|leave|stood|set|placed|sat) (?:the |my |some |a )?(?:\w+ )?(?:of )?{_PRODUCT}"
+    r"|\b(?:water |food )?(?:bowl|dish|water|drink|tea|coffee|cup|mug|feeder)(?: has| is| was| got| 's| just| all)*"
+    r" (?:spilled|spilt|slopped|knocked over|tipped over)\b(?! (?:on|in|into|onto|over) (?:the |my )?(?:AGENT|STOCK"
+    r"|MIX))"
+    r"|\bdropped (?:the |my |a )?(?:\w+ )?(?:sprayer|bottle|BOTTLE|cloth|sponge|brush|lid|cap|jug) (?:in|into) (?:it"
+    r"|there"
+    r"|the (?:tank|box|cage|viv\w*|enclosure)|ENCLOSURE)$"
     r"|\bspill (?:kit|tray|mat|pallet)\b|\b(?:store|storing|stored|keep|kept|stand)\b"
     r"|\bdropped (?:the )?(?:percent|strength|price)\b"
     r"|^(?:can|could|may|might|should|shall|would|will) (?:i|we|you) (?:use|put|spray|apply|try|pour|wipe|mop)\b"
@@ -211,7 +219,7 @@ def escaped(text: str, *, one_waits: bool) -> bool:
 
     one_waits: an animal waits in a tub on record; only then is "out of the tub" no step of a clean.
     """
-    if _NOT_AN_ESCAPE.search(text) or goes_into_a_tub(text) or _OUT_OF_STUFF.search(text):
+    if _NOT_AN_ESCAPE.search(text) or goes_into_a_tub(text) or _ORDINARY_OUT.search(text):
         return False
     if _ESCAPED.search(text) or _OUT.search(text):
         return True
@@ -230,19 +238,51 @@ _EVERYWHERE = Pattern(
     "everywhere",
     "all over",
 )
-_OUT_OF_STUFF = Pattern(
-    r"\bout of (?:food|water|mice|crickets|his skin|her skin|its skin|shed|breath|sight|reach|date)\b"
+_ONE_OF_OURS = rf"(?:he|she|it|they|everyone|{ANIMAL}|ENCLOSURE)"
+_INTO_A_TUB = (
+    r"\bout of (?:the|his|her|its|their|ENCLOSURE) ?(?:\w+ )?\w+ ?,?"
+    r" (?:(?:and|now|but|is|he|she|it|safe|shut|safely) )*"
+    rf"(?:in|into|inside) (?:a|the|his|her|its|their) (?:\w+ )?{_TUB}\b"
 )
+"""Out of one home and into another: moved."""
+_ORDINARY_OUT = Pattern(
+    # out of what is no home: food, work, breath
+    rf"\bout of (?!(?:the|his|her|its|their|that|this|a|my|our|there|here|it|ENCLOSURE)\b|{_TUB}\b|tanks?\b|cages?\b"
+    r"|vivs?\b|vivarium\b|enclosures?\b|hand\b|nowhere\b|control\b)\w+"
+    r"|\bout of (?:his|her|its) skin\b"
+    rf"|{_INTO_A_TUB}"
+    rf"|\b{_ONE_OF_OURS}(?: is| are| 's)? (?:not|still not|nearly|almost) out(?: yet)?$"
+    # long ago, or seen to be all right
+    r"|\b(?:last (?:year|month|week|summer|winter|spring|autumn|time)|(?:years?|months?|weeks?|ages) ago|once"
+    r"|back then)$"
+    rf"|\b{_ONE_OF_OURS}(?: is| 's)? (?:under|in|behind|on) (?:the|his|her|its) (?:hide|log|rock|branch|leaves|towel"
+    r"|moss|plant|cork|perch|substrate|heat mat)\b"
+    r"|\bgone (?:to (?:bed|work|school|sleep|town|the (?:shops?|vet|loo|toilet|door|kitchen))|home|shopping|upstairs"
+    r"|downstairs)\b"
+    # what nobody here keeps in a tank goes in and out
+    r"|^(?:(?:oh|the|my|our|her|his|neighbour 's|and|,) ?)*(?:cats?|dogs?|puppy|kitten|kids?|hamster|son|daughter|wife"
+    r"|husband|mum|dad)(?: has| have| is| 's| just)* (?:got|gone|ran|run|went|escaped|is|bolted|out)\b"
+    r"|(?:AGENT|STOCK|BOTTLE|cleaner|spray|sprayer|bottles?|cloths?|sponges?|brush|gloves?|buckets?|towels?|mop|lid"
+    r"|label|food|stuff|descaler|polish|remover|keys?|phone|torch|syringe|jug)(?: is| are| 's)? (?:\w+ )?(?:in|under"
+    r"|behind|into) (?:the |my )?\w+"
+    rf"|\b(?:can not|could not|can) (?:find|see) (?:my|the|his|her|any|a)"
+    rf" (?!(?:\w+ )?{ANIMAL})(?!(?:any|no|in|out|now)\w*\b)\w+(?: \w+)?$",
+)
+"""Talk of what is out, or can't be found, that tells of no animal loose."""
 
 
 def goes_into_a_tub(text: str) -> bool:
-    """ "She's going in her tub": shut in, not out."""
-    return _GOES_INTO_A_TUB.match(text) is not None
+    """ "She's going in her tub", "out of the tank and in a tub": shut in, not out."""
+    return _GOES_INTO_A_TUB.match(text) is not None or _IS_IN_A_TUB.match(text) is not None
 
 
 def went_into_a_tub(text: str) -> bool:
     """The same, as something that is done."""
-    return goes_into_a_tub(text) and ("gone" in text.split() or "went" in text.split())
+    done = "gone" in text.split() or "went" in text.split() or _IS_IN_A_TUB.match(text) is not None
+    return goes_into_a_tub(text) and done
+
+
+_IS_IN_A_TUB = Pattern(rf"^(?:(?:ok|right|so|and|now|,) ?)*{_ONE}{_HAS} {_INTO_A_TUB}(?: now| safe| ok| fine)*[ .]*$")
 
 
 _GOES_INTO_A_TUB = Pattern(
@@ -288,7 +328,7 @@ def plain_talk(intent: str, text: str) -> bool:
         return not about or _DRY_SPILL.search(text) is not None
     if intent == "escape" and goes_into_a_tub(text):
         return True
-    return intent == "escape" and bool(_NOT_AN_ESCAPE.search(text) or _ON_ME.search(text))
+    return intent == "escape" and any(no.search(text) for no in (_NOT_AN_ESCAPE, _ON_ME, _ORDINARY_OUT))
 
 
 _ON_ME = Pattern(

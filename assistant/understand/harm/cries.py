@@ -82,10 +82,13 @@ def cry_in(text: str) -> Cry | None:
     """
     whole = text
     text = HEARD_AS_EYE.sub(lambda eye: f"{eye['my'] or 'in my'} eye", IDIOMS.sub(" ", text))
-    if (SPRAYED_ANIMAL.search(text) or REACHED_IT.search(text)) and not _is_wish(text):
+    on_one = _OK_ON_ONE.search(text) is not None
+    if (SPRAYED_ANIMAL.search(text) or REACHED_IT.search(text)) and not on_one and not _is_wish(text):
         return Cry("splash", "eye" if re.search(r"\beyes?\b", text) else "skin", "animal")
     if _HIT_IT.search(text) and not text.endswith("?") and not _is_wish(text):
         return Cry("splash", "eye" if re.search(r"\beyes?\b", text) else "skin", "animal")
+    if on_one:
+        return _treated(text)
     if _HEAD.search(text):
         return Cry("splash", "lungs", "person")
     if _WOULD_IT_HURT.search(text) or its_home_is_done(text) or _MIX_IS_MADE.search(text):
@@ -147,6 +150,14 @@ def _by_parts(text: str) -> Cry | None:
     return None if found is None else Cry("splash", found.place, "animal" if found.animal else "person")
 
 
+_OK_ON_ONE = Pattern(
+    r"^(?!.*\b(?:there|that|got|sprayed|splashed|dripped|landed|spilled|spilt|help|oh|accident\w*|mistake)\b)"
+    r".*\b(?:AGENT|STOCK|BOTTLE|spray|drops|powder|shampoo|MIX) (?:on|onto|over) (?:the |my |a )?(?:\w+ )?"
+    rf"{ANIMAL}(?! ?'s)(?: (?:ok|okay|safe|fine|alright|all right|allowed|itself|directly|then|for mites"
+    rf"|or not))* ?\?$",
+    "?",
+)
+""" "Mite spray on the snake ok?": asked beforehand, so a wish to treat."""
 _HIT_IT = Pattern(
     rf"^(?:(?:oh|no|i|we|have|just|accidentally|god|shit|help|my \w+|and|so|then) ,? ?)*(?:wiped|rubbed|bathed"
     rf"|washed|cleaned"
@@ -237,7 +248,8 @@ def _is_wish(text: str) -> bool:
 
 
 _TO_DRINK = Pattern(
-    r"\bdrinking (?:water|bowl|dish|bottle)\b|\b(?:fit|fine|safe|ok|good|water) to drink\b|\bsting\w* nettles?\b"
+    r"\b(?:drinking|drinks?) (?:water|bowl|dish|bottle)\b|\b(?:fit|fine|safe|ok|good|water) to drink\b"
+    r"|\bsting\w* nettles?\b"
     r"|\bdrinks? (?:from|out of) (?:after|again)\b"
 )
 """Drunk by nobody."""

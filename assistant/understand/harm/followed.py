@@ -97,6 +97,8 @@ def _down(text: str, world: World) -> Followed | None:
     if animal and _DOWN_ANIMAL.search(text) and (before is not None or _FROM_IT.search(text)):
         return Followed("collapsed", place, "animal")
     stiller = _HAS_NOT_MOVED.search(text) is not None and (before is not None or _FROM_IT.search(text) is not None)
+    if not animal and _GONE_LIMP.match(text):
+        return Followed("collapsed", place, before[1] if before is not None else "either")
     if not animal and (stiller or _DOWN.search(text)):
         return Followed("collapsed", place, "person")
     return None
@@ -174,11 +176,18 @@ def _harm_before(world: World) -> tuple[Any, Any] | None:
 
 
 _DOWN = Pattern(
-    r"\b(?:passed out|collapsed|unconscious|fainted|keeled over|blacked out|lost consciousness|unresponsive"
+    r"\b(?:passed out|out cold|collapsed|unconscious|fainted|keeled over|blacked out|lost consciousness|unresponsive"
     r"|(?:is|are|'s|has) not (?:breathing|responding|waking)|stopped breathing|(?:will|can) not wake|not breathing"
     r"|turn(?:ed|ing) blue|having a (?:fit|seizure)|seizures?|convuls\w+|fitting on the)\b"
 )
 _HAS_NOT_MOVED = Pattern(r"\b(?:he|she|they) (?:has|have|is|are) not (?:moved|moving)\b")
+_GONE_LIMP = Pattern(
+    r"^(?:(?:oh|no|help|god|shit|quick|please|and|now|i think|looks like|,) ?)*(?:he|she|they)"
+    r"(?: (?:is|are|has|have|'s|just|really|all|completely|suddenly|gone|went|going|looks?|lying|there|now))*"
+    r" (?:limp|floppy|out cold|lifeless|cold and stiff)(?: (?:now|help|quick|and|,|not|moving|what do i do))*[ .!]*$",
+    *("limp", "floppy", "out cold", "lifeless", "stiff"),
+)
+"""He or she, who may be a person or an animal."""
 _DOWN_ANIMAL = Pattern(
     _DOWN.pattern + r"|\b(?:limp|floppy|gasping|twitching|paralysed|paralyzed|not moving|(?:is|does|has) not mov\w+"
     r"|stopped moving|not right|breathing (?:funny|weird\w*|odd\w*|hard|fast|heavily|strange\w*|badly)"

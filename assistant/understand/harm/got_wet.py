@@ -79,6 +79,50 @@ def keeper_wet(look: Look) -> Cry | None:
     return Cry("splash", None, "person") if _SOMEBODY_SPRAYED.match(plain) else None
 
 
+_WHO = (
+    r"(?:(?:the |my |our )?(?:\w+ )?(?:ANIMAL|ENCLOSURE|snake|gecko|lizard|dragon|python|tortoise|frog|skink|cat|dog"
+    r"|kitten"
+    r"|puppy)|he|she|it|they|one of them)(?: has| have| just| 's| went and| then)*"
+)
+_RAN = (
+    r"(?:ran|run|walked|stepped|crawled|slithered|climbed|jumped|trod|rolled|shot|darted|scuttled|scurried|bolted|slid"
+    r"|stood|sat|lay|landed)(?: right| straight| all)?"
+)
+_OVER = r"(?:across|through|over|on|onto|in|into|along|up)"
+_WET_PLACE = r"(?:the |that |all that |some )?(?:still )?(?:wet|sprayed|damp|dripping) (?:\w+)|the spray\b"
+_ACROSS = Pattern(
+    rf"\b{_WHO} {_RAN} {_OVER} (?:{_WET_PLACE})|\b{_WHO} {_RAN} (?:across|through|over) (?:it|the (?:glass|tank|box"
+    rf"|cage"
+    r"|floor|walls?|enclosure|viv\w*|whole thing)|ENCLOSURE)\b",
+    *words_of("across through over on in along up"),
+)
+_ACROSS_BY_ITSELF = Pattern(rf"{_OH}{_RAN} {_OVER} (?:{_WET_PLACE})", *words_of("across through over on in along up"))
+"""With nobody named: whoever is loose."""
+
+
+def animal_across(look: Look) -> Cry | None:
+    """ "She ran across the wet glass", while a product stands on it: it is on her; None: nothing of the kind."""
+    plain, rounds = look.parsed.plain, look.world.state.rounds.values()
+    wet = any(is_open(r) and "apply" in r.done and _OFF.isdisjoint(r.done) for r in rounds)
+    if not wet or not is_told(plain):
+        return None
+    ran = _ACROSS.search(plain) or (look.world.state.loose and _ACROSS_BY_ITSELF.search(plain))
+    return Cry("splash", "skin", "animal") if ran else None
+
+
+_OFF = frozenset({"rinse", "wipe", "dry"})
+_SOMEBODY = Pattern(
+    r"\b(?:ANIMAL|ENCLOSURE|him|her|his|them|their|he|she|wounds?|cuts?|burns?|sores?|bites?|skin|shell|scales?|tail"
+    r"|vent|mouth|eyes?|nose|bath|dip|soak)\b|\?$"
+)
+
+
+def put_on_a_surface(look: Look) -> bool:
+    """ "Put a drop of ammonia on", with a clean open and nobody named: told of the surface, and no wish to treat."""
+    under_way = any(is_open(one) for one in look.world.state.rounds.values())
+    return under_way and "apply" in look.claims.done and _SOMEBODY.search(look.parsed.plain) is None
+
+
 def next_door(look: Look) -> Slots | None:
     """The slots of a product that got to an enclosure whose animal is inside; None: nothing of the kind is told."""
     plain = look.parsed.plain

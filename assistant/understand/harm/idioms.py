@@ -60,6 +60,11 @@ IDIOMS = Pattern(
     r"|that"
     r"|ENCLOSURE|the (?:tank|box|tub|cage|viv|vivarium|glass|lid|floor|walls?))\b(?! (?:in|into|on|onto) (?:my|his"
     r"|her))"
+    r"|\b(?:my \w+|the kids?|he|she|they|someone|somebody) (?:has |have |just |already )*(?:sprayed|misted|wiped|put)"
+    r"(?: (?:something|some|a bit of|stuff|AGENT|STOCK|BOTTLE|(?:glass|window|other) cleaner))* (?:in|into|inside|on)"
+    r" (?:it|there|ENCLOSURE|the (?:tank|box|tub|cage|viv|vivarium|glass))\b"
+    r"|^(?:the )?(?:AGENT|STOCK|BOTTLE)(?: is| 's)(?: all| now)* (?:sprayed|misted|wiped|poured|put) (?:on|over)"
+    r"(?: (?:it|there|everything|the glass))?$"
     r"|\bon (?:his|her|its|their|my|our) own\b|\bitching to\b|\bmy (?:arms?|wrists?|back|feet|legs|shoulders?"
     r"|knees) (?:is |are |'s )?killing me\b"
     r"|\bcuts? (?:it|that|this|the \w+|down)(?: \w+)? (?:down|short)\b|\bcut down\b"
@@ -83,3 +88,9 @@ IDIOMS = Pattern(
     *_HINTS,
 )
 """Ordinary talk with the words of harm in it. Only these words are passed over: the rest of the text still counts."""
+
+
+def only_idioms(text: str) -> bool:
+    """Whether such talk is all there is: then its words all together are no cry either."""
+    rest = IDIOMS.sub(" ", text)
+    return rest != text and len(rest.split()) <= 1

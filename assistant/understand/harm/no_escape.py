@@ -47,11 +47,11 @@ _GOT_LOOSE = Pattern(r"\b(?:managed|succeeded|did it|got out|is out|escaped|help
 _LOOKED = Pattern(
     rf"^(?:{_OPENS})(?:i )?(?:have )?(?:checked|looked|had a look|double checked)(?: again)?(?: ,| and)* ?{_ONE}"
     rf"(?: is| 's) not (?:still )?(?:in there|inside|in it)$"
-    rf"|^{_OPENS}(?:there (?:is|are) )?no (?:ANIMAL|animals?|snakes?|geckos?)(?: left)? (?:in there|inside|in it)"
-    r"(?: any ?more| now)?$"
+    rf"|^{_OPENS}(?:(?:there (?:is|are) )?no (?:ANIMAL|animals?|snakes?|geckos?)(?: left)?|there is (?:nobody|no one))"
+    r" (?:in there|inside|in it)(?: any ?more| now| right now| at the moment)?$"
     rf"|^{_OPENS}(?:there is )?nothing (?:left )?(?:in there|inside|in it)(?: any ?more| now)$"
     rf"|^{_OPENS}{_ONE}(?: is| 's) not still (?:in there|inside|in it)$",
-    *("check", "look", "no ", "nothing", "not still"),
+    *("check", "look", "no ", "nothing", "not still", "nobody"),
 )
 _A_BOTTLE = Pattern(
     r"^(?:the |my )?(?:BOTTLE|AGENT|STOCK)(?: is| 's) (?:in|under|behind|on) (?:the |my )?\w+(?: \w+)?$"

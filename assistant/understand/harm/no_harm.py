@@ -8,13 +8,17 @@ from __future__ import annotations
 from assistant.contract import World
 from assistant.core.harms import latest
 from assistant.core.round.rounds import rinse_left_s
+from assistant.understand.harm.everyday import everyday
 from assistant.understand.text.patterns import Pattern
 
 _LEAD = r"^(?:(?:oh|ok|okay|well|and|so|but|yes|no|now|just|i think|ugh|right|there is|it is|,) ?)*"
 _END = r"(?: (?:now|again|today|already|though|too|by the way|this morning|earlier|here))*[ .!]*$"
 _ONE = r"(?:he|she|it|they|(?:the |my )?(?:\w+ )?(?:ANIMAL|ENCLOSURE))"
 _P = r"(?:AGENT|STOCK|BOTTLE)"
-_AWAY = r"(?:shelf|cupboard|rack|drawer|counter|table|desk|bench|windowsill|cabinet|shed|garage|kitchen)"
+_AWAY = (
+    r"(?:\w+ )?(?:shelf|cupboard|rack|drawer|counter|table|desk|bench|windowsill|cabinet|shed|garage|kitchen"
+    r"|house|fridge|bathroom|room|bag|bucket|sink|car|hall|pantry|utility)"
+)
 _DIRT = r"(?:soil|dirt|mud|substrate|poop|poo|urates|coconut|sand|bark|moss|dust|peat|compost)"
 _WEAR = r"(?:jeans|shirt|t shirt|trousers|clothes|top|socks|jumper|carpet|towels?|apron)"
 _ORDINARY = Pattern(
@@ -86,9 +90,16 @@ def ordinary(text: str, world: World) -> bool:
         return False
     if latest(world.talk.harms, world.now) is not None:
         return False
-    return _ORDINARY.search(text) is not None or on_something_else(text)
+    return _ORDINARY.search(text) is not None or on_nothing_here(text) or everyday(text)
 
 
-def on_something_else(text: str) -> bool:
-    """ "I used vinegar on the bowl", "wiped the kitchen with vinegar": not on what is being cleaned."""
-    return _ON_SOMETHING_ELSE.search(text) is not None
+_PUT_AWAY = Pattern(
+    rf"{_LEAD}(?:i |we )?(?:have )?(?:put|left|stood|placed|got|have|keep|kept|stuck|popped) (?:the |my |some |a )*{_P}"
+    rf"(?: bottle)? (?:back |away )*(?:in|on|under) (?:the |my |its )?{_AWAY}{_END}",
+    *("AGENT", "STOCK", "BOTTLE"),
+)
+
+
+def on_nothing_here(text: str) -> bool:
+    """ "I used vinegar on the bowl", "put the green bottle in the cupboard": not on what is being cleaned."""
+    return _ON_SOMETHING_ELSE.search(text) is not None or _PUT_AWAY.search(text) is not None

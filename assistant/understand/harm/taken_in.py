@@ -15,7 +15,7 @@ from assistant.understand.harm.words import (
     USED,
     VESSELS,
 )
-from assistant.understand.text.patterns import Pattern
+from assistant.understand.text.patterns import Pattern, words_in
 
 _INTO_WHAT_HURTS = Pattern(
     r"\b(?:hands?|fingers?|thumb|arms?|face|head|foot|feet|paws?|toes?|tongue|nose) (?:right |straight |deep )?(?:in"
@@ -44,6 +44,13 @@ _FELL_IN = Pattern(
 _IN_A_CUT = Pattern(
     r"\b(?:it|AGENT|STOCK|BOTTLE|MIX|disinfectant|cleaner|some|stuff|concentrate)\b(?: \S+){0,4} (?:in|into|inside) "
     r"(?:the |a |my |this )?(?:\w+ )?(?:cut|graze|scratch|sore|blister|wound) (?:on|of) my\b"
+)
+_INJECTED = Pattern(
+    r"\b(?:pricked|jabbed|stabbed|stuck|poked|injected|needled) (?:the (?:needle|syringe) (?:in|into) )?(?:myself|me"
+    r"|himself|herself|my \w+)\b.*\b(?:syringe|needle|MEASURE|AGENT|STOCK|BOTTLE|MIX|concentrate)\b"
+    r"|\b(?:injected|needled) (?:myself|himself|herself|my (?:own )?(?:hand|finger|thumb|arm|leg|palm))\b"
+    r"|\b(?:syringe|needle|MEASURE) (?:went|has gone|is|got|stuck|slipped)(?: \w+)? (?:in|into|through) my \w+",
+    *("syringe", "needle", "inject", "prick", "jab", "stab", "stuck", "poke", "MEASURE"),
 )
 _OVER_ONE = Pattern(
     r"\b(?:sprayed|misted|poured|squirted|spritzed|tipped|hosed)\b(?: \S+){0,5}? (?:over|on|onto|across|at)"
@@ -78,6 +85,8 @@ def into_what_hurts(said: Said) -> Found | None:
         return Found("skin", True)
     if _NOT_RINSED.search(said.text) or (_FELL_IN.search(said.text) and (said.of_animal or said.animal)):
         return Found("skin", True)
+    if _INJECTED.search(said.text):
+        return Found("skin", False)
     if _FELT.search(said.text) and "water" not in said.present:
         return Found("skin", False)
     if _IN_A_CUT.search(said.text):
@@ -130,3 +139,7 @@ def swallowed(said: Said) -> Found | None:
     ):
         return Found("mouth", said.of_animal)
     return None
+
+
+WORDS = words_in(_INJECTED)
+"""Words that this rule turns on."""

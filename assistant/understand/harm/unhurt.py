@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from assistant.understand.harm.patterns import LIMBS
 from assistant.understand.text.known_words import words_of
-from assistant.understand.text.patterns import Pattern
+from assistant.understand.text.patterns import Pattern, words_in
 
 _LEAD = r"^(?:(?:no|oh|ok|okay|well|phew|luckily|and|so|but|yes|it is|there is|i think|actually|thankfully) ,? ?)*"
 _END = r"(?: (?:at all|though|thankfully|luckily|this time|either|any ?more|again|once|today))*(?: ?[.!])*$"
@@ -38,13 +38,15 @@ _DENIED = Pattern(
 )
 _OF_ALL = Pattern(r"\b(?:can|could) not\b|\b(?:breath\w*|mov\w*|respond\w*|wak\w*|see)\b")
 _MEAL = Pattern(
-    r"^(?:so |and |oh |ok )*(?:i|we|he|she|they|(?:the |my )?(?:\w+ )?(?:ANIMAL|ENCLOSURE|kids?|son|daughter))"
-    r"(?: have| has| just| already| only| am| is)*"
-    r" (?:drank|drunk|had|ate|eaten|finished|drinking|eating|swallowed) (?:(?:some|a|an|my|his|her|its|their|the|one"
+    r"^(?:so |and |oh |ok )*(?:(?:i|we|he|she|they|(?:the |my )?(?:\w+ )?(?:ANIMAL|ENCLOSURE|kids?|son|daughter)) )?"
+    r"(?:(?:have|has|just|already|only|am|is) )*"
+    r"(?:drank|drunk|had|ate|eaten|finished|drinking|eating|swallowed) (?:(?:some|a|an|my|his|her|its|their|the|one"
     r"|two|all"
     r"|of|cup|glass|bowl|bit|lot|little|fresh|clean|plain) )*(?:coffee|tea|juice|cola|beer|wine|milk|lunch|dinner"
     r"|breakfast"
-    r"|sandwich|biscuits?|mouse|mice|rats?|crickets?|locusts?|worms?|mealworms?|salad|greens|lettuce|(?<!the )water)"
+    r"|sandwich|biscuits?|mouse|mice|rats?|crickets?|locusts?|worms?|mealworms?|salad|greens|lettuce|(?<!the )water"
+    r"|spit|saliva|(?<=my )(?:pill|pills|tablets?|medicine|vitamins?)"
+    r"|(?<=my )(?:own )?(?:spit|drink|vitamin))"
     r"(?: (?:today|now|again|already|first|just now|this morning))*(?: ?[.!])*$",
     *words_of("drank drunk had ate eaten finished drinking eating swallowed"),
 )
@@ -71,6 +73,10 @@ _SUPPOSED = Pattern(
     *("if ", "is ", "are ", "how "),
 )
 _NOW = Pattern(r"\b(?:help|just|now|already|hurts?|stings?|burns?|burning|stinging|ow|ouch|my eyes? (?:is|are))\b")
+
+
+WORDS = words_in(_MEAL)
+"""Words that a meal turns on."""
 
 
 def denies_harm(text: str) -> bool:

@@ -8,9 +8,11 @@ from __future__ import annotations
 from dataclasses import replace
 
 from assistant.core.harms import HarmTold, Victim
-from assistant.understand.harm.cries import Cry
+from assistant.understand.harm.cries import HIT_BY_MISTAKE, Cry
 from assistant.understand.harm.patterns import ANIMAL, ME, SOMEONE
 from assistant.understand.harm.words import PLACES
+from assistant.understand.named.names import HOMES
+from assistant.understand.parsing import Parsed
 from assistant.understand.text.patterns import Pattern
 
 _HE = Pattern(r"\b(?:he|she|his|her|him|hers|they|their|them|it|its)\b")
@@ -77,3 +79,10 @@ def named_after(text: str, before: HarmTold | None, *, just: bool) -> Cry | None
     place = PLACES[there["place"]]
     mine = there["whose"] == "my" or (before.victim == "either" and _PERSONS_PLACE.search(text))
     return Cry("splash", place, "person" if mine else before.victim)
+
+
+def hit_by_name(parsed: Parsed) -> Cry | None:
+    """ "Oh no, I sprayed pepper": an animal's own name stands for its home, but not in that."""
+    names = [mention.said for mention in parsed.mentions if any(thing.kind == "enclosure" for thing in mention.things)]
+    by_name = any(not set(said.split()) & HOMES for said in names)
+    return Cry("splash", "skin", "animal") if by_name and HIT_BY_MISTAKE.search(parsed.plain) else None

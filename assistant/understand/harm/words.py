@@ -212,7 +212,8 @@ WASHED = re.compile(
     r"|your) (?:\w+ )?(?:hands?|gloves?|boots)"
 )
 NO_HARM = re.compile(
-    r"\bhand (?:gel|saniti[sz]er|cream|soap|wash)\b|\bsting\w* nettles?\b|\b(?:drinking|water) (?:bowl|dish|bottle)\b|"
+    r"\bhand (?:gel|saniti[sz]er|cream|soap|wash)\b|\bsting\w* nettles?\b|\b(?:drinking|drinks?|water) (?:bowl|dish"
+    r"|bottle)\b|"
     r"\b(?:no|not|nobody|never|nothing|stopped|without)(?: \w+){0,2} (?:cough\w*|chok\w*|dizzy|hurt|stings?"
     r"|burns?|sick)\b"
     r"|\bout of puff\b|\bsick (?:of|one|animal|tank|snake)\b|\b(?:head|hair) ?(?:start|band)\b"

@@ -244,7 +244,7 @@ class Names:
         """Words that stand for nothing else; a word of a name beside them may help."""
         if not all(word[:1].isalpha() for word in window):
             return False
-        if len(window) > 1 and window[0] in _NEVER_FIRST:
+        if len(window) > 1 and (window[0] in _NEVER_FIRST or window[-1] in _NEVER_LAST):
             return False  # "a disinfectant" is no slip of "pine disinfectant"
         strange = [word for word in window if word not in self._ordinary and word not in NUMBER_WORDS]
         unknown = [word for word in strange if word not in self._words]
@@ -383,6 +383,7 @@ _BEFORE_A_COLOUR = frozenset(
         "using",
     }
 )
+_NEVER_LAST = frozenset({"it", "is", "was", "the", "i"})  # "for god's sake it" is no slip of "snake mite"
 _NEVER_FIRST = frozenset(
     {"the", "a", "an", "my", "in", "of", "for", "to", "and", "is", "it", "that", "this", "his", "her"}
 )

@@ -23,11 +23,11 @@ OF_WHAT_NOBODY_KNOWS = Pattern(
     r"|carpet|surface|multi ?(?:purpose|surface)|all purpose|general purpose|antibacterial|anti bacterial|household"
     r"|lime ?scale|rust|mould|mold|mildew|grout|tile|tiles|wood|furniture|metal|brass|silver|grease|washing"
     r"|laundry|dishwasher|some other|another|any other|some random|foaming|citrus|degreasing)"
-    r" (?:cleaners?|cleansers?|sprays?|wipes|polish|removers?|unblockers?|liquid|gel|powder|tablets?|foam|bleach free"
+    r" (?:cleaners?|cleansers?|sprays?|wipes?|polish|removers?|unblockers?|liquid|gel|powder|tablets?|foam|bleach free"
     r" \w+|detergent|stuff|product)\b"
     r"|\b(?:fabric softener|fabric conditioner|air freshener|descaler|degreaser|drain unblocker|stain remover"
     r"|(?:essential|tea (?:tree|three)|eucalyptus|lavender|citronella|peppermint|clove|neem|cedar) oils?"
-    r"|(?:disinfect\w+|cleaning|wet|baby|antiseptic|alcohol free|make ?up) wipes"
+    r"|(?:disinfect\w+|cleaning|wet|baby|antiseptic|alcohol free|make ?up) wipes?"
     r"|oven pads?|furniture polish|weed ?killer|antifreeze|paint stripper|nail polish remover)\b"
 )
 """Products as people call them, by what they are for: that says nothing about what is in them."""

@@ -118,9 +118,19 @@ _DIRTY_AGAIN = Pattern(
     *("snake", "gecko", "lizard", "dropped", "spil", "tipped", "got"),
 )
 _PUT_ON = Pattern(
-    r"\b(?:polished|cleaned|wiped|sprayed|used|buffed|washed|went over|treated|put|finished)\b",
-    *("ed", "used", "put", "went"),
+    r"\b(?:polished|cleaned|wiped|sprayed|used|buffed|washed|went over|treated|put|finished|squirted|poured|tipped"
+    r"|splashed|spritzed|misted|scrubbed|rubbed|rinsed|dabbed|added|gave|got)\b",
+    *("ed", "used", "put", "went", "gave", "got"),
 )
+
+
+_SOMETHING = Pattern(
+    r"\b(?:sprayed|misted|put|poured|squirted|used|wiped)(?: it| that| the glass)?(?: (?:with|down with))? (?:something"
+    r"|god knows what|i do not know what|whatever|some (?:other )?(?:stuff|thing))(?: else)?"
+    r"(?: (?:in|on|into|inside|over|onto) (?:it|there|ENCLOSURE|the \w+))?$",
+    *("something", "what", "stuff", "thing"),
+)
+"""A product of which nothing is told."""
 
 
 def wet_time_was_none(look: Look) -> Slots | None:
@@ -165,7 +175,8 @@ def something_else_put_on(look: Look) -> Slots | None:
     """The slots of a product that nobody knows, put on what is being cleaned: "polished it with glass cleaner"."""
     plain = look.parsed.plain
     rounds = [r for r in look.world.state.rounds.values() if is_open(r)]
-    if not rounds or not _is_told(plain) or OF_WHAT_NOBODY_KNOWS.search(plain) is None or not _PUT_ON.search(plain):
+    unknown = OF_WHAT_NOBODY_KNOWS.search(plain) is not None and _PUT_ON.search(plain) is not None
+    if not rounds or not _is_told(plain) or not (unknown or _SOMETHING.search(plain)):
         return None
     if not any("apply" in r.done for r in rounds) or look.slots("done").agents:
         return None

@@ -30,6 +30,7 @@ _OWN = HOMES | words_of(
 )
 _ELSE = words_of(
     """
+    brow sweat bench sofa windowsill
     throat mouth eye eyes skin lip lips tongue nose face head forehead hair ear ears neck arm arms hand hands finger
     fingers nail nails fingernails thumb leg legs knee knees foot feet toe toes chest belly tummy back's beard teeth
     myself yourself me

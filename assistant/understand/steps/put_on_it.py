@@ -32,8 +32,21 @@ _DID = (
     r"|loosened|softened|removed|lifted|dissolved|washed|squirted|poured|splashed|dripped|tried|rinsed|spritzed)"
 )
 _CHOSEN = Pattern(rf"\b(?:doing (?:it|this|that)|using)(?: with)? {_SOME}{_P}(?: now)?$")
-_DONE = Pattern(rf"\b{_DID}\b")
+_LET_IN = (
+    r"(?:emptied|tipped|poured|sloshed|splashed|squirted|chucked|put|added|dripped|got|dropped|dumped|trickled"
+    r"|sprinkled)"
+)
+_GOT_IN = r"(?:went|gone|got|dripped|ran|fell|splashed|leaked|ended up|trickled|landed|stood|sat)"
+_DONE = Pattern(rf"\b(?:{_DID}|{_LET_IN}|{_GOT_IN}|left|let|gave|given)\b")
 """Not only being done."""
+_HERE = (
+    r"(?: (?:it|that|this|there|ENCLOSURE|(?:the|its|one|a) (?:\w+ )?(?:tank|box|cage|viv\w*|enclosure|glass|walls?"
+    r"|corners?|bottom|base|sides?|inside|lid|back|front|runners?|floor of it)))"
+)
+_END = (
+    r"(?: (?:too|as well|now|already|first|by mistake|accidentally|just now|earlier"
+    r"|to (?:boost|help|clean|lift|loosen|get|kill|shift|soften|dissolve|cut|make|take|be)\b(?: \w+){0,3}))*[ .!]*$"
+)
 _IT = r"(?:it|that|this|them|ENCLOSURE|the (?:\w+ ){0,2}\w+|a (?:\w+ ){0,2}\w+|one (?:\w+ )?\w+)"
 _PUTTING = Pattern(
     rf"\b{_DOING} (?:\S+ ){{0,6}}?(?:with|using|in) {_SOME}{_P}\b"
@@ -41,7 +54,14 @@ _PUTTING = Pattern(
     rf"|\b{_DID} (?:\S+ ){{0,6}}?(?:with|using) {_SOME}{_P}\b"
     rf"|\b{_DID} {_SOME}{_P} (?:on|onto|over) {_IT}"
     rf"|^(?:(?:ok|so|and|now|just|there is|there 's|with|got) )*{_SOME}{_P}(?: (?:is|went|goes|'s))?(?: now| all)?"
-    rf" (?:on|onto|over) {_IT}(?: now| first| already| as well| too)*$",
+    rf" (?:on|onto|over) {_IT}(?: now| first| already| as well| too)*$"
+    # let in, left in, got in
+    rf"|\b{_LET_IN} {_SOME}{_P}(?: straight| right| all)? (?:in|into|inside|on|onto|over){_HERE}?{_END}"
+    rf"|\b(?:left|let) {_SOME}{_P}(?: to)? (?:in|on|stand|sit|soak|stay|pool|standing|sitting|soaking)"
+    rf"(?: in| on)?{_HERE}?(?: for DURATION| a while)*{_END}"
+    rf"|\b(?:added|gave{_HERE}) {_SOME}{_P}{_END}"
+    rf"|\b{_P} (?:has |just |accidentally |must have )*{_GOT_IN} (?:in|into|on|onto|over|inside){_HERE}?{_END}"
+    rf"|^(?:(?:ok|so|and|now|just|there is|then|quick) )*{_SOME}{_P} wipes? (?:on|over|for) {_IT}{_END}",
     *("AGENT", "STOCK", "BOTTLE", "OTHER"),
 )
 _NOT_ON_IT = Pattern(
@@ -131,4 +151,4 @@ def _with(before: Slots, slots: Slots) -> Slots:
 
 
 _SPRAYS = Pattern(r"^(?!.*\bfirst\b).*\b(?:spray|mist|squirt|spritz|hos|doing)\w*")
-_A_LITTLE = Pattern(r"\b(?:just )?a (?:tiny |little )?(?:bit|drop|little|touch|splash) of\b")
+_A_LITTLE = Pattern(r"\b(?:just )?(?:a (?:tiny |little )?(?:bit|drop|little|touch|splash)|some) of\b")

@@ -44,8 +44,12 @@ _STILL_INSIDE = Pattern(
 _ASKED = Pattern(
     r"\?$|^(?:and |so |but |ok )*(?:is|are|was|can|could|may|should|do|does|did|when|how|what|why|where|who|which"
     r"|if)\b"
-    r"|\b(?:if|unless|in case|quarantine|loose|escaped)\b"
+    r"|\b(?:if|unless|in case|quarantine|loose|escap\w+)\b"
+    r"|\b(?:one|NUMBER|it|he|she|they|ANIMAL|ENCLOSURE|them)(?: has| have| 's| just)*"
+    r" (?:got|gotten|broke|broken|jumped|ran|run|bolted|shot) out\b"
+    r"|\bout ?!"
 )
+"""What asks, and a cry that one got out by itself: that is no moving out, however many live there."""
 _OF_A_THING = Pattern(
     r"\b(?:smells?|stink\w*|water|soap|suds|wet|damp|puddles?|AGENT|STOCK|spray|dirt|poo|mess|substrate|bedding|paper"
     r"|bowls?|dish(?:es)?|hides?(?= (?:is|are|still))|branch\w*|shed)\b"

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from assistant.understand.harm.gas_told import gas_told
-from assistant.understand.harm.no_harm import on_something_else
+from assistant.understand.harm.no_harm import on_nothing_here
 
 
 @pytest.mark.parametrize(
@@ -54,4 +54,4 @@ def test_what_is_asked_denied_or_another_gas_is_not(text: str) -> None:
     ],
 )
 def test_a_product_on_something_else_did_not_touch_the_enclosure(text: str, elsewhere: bool) -> None:
-    assert on_something_else(text) is elsewhere
+    assert on_nothing_here(text) is elsewhere

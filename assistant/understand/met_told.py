@@ -1,0 +1,128 @@
+"""Two products that are told to have met, in whatever words: "bleach and vinegar got mixed", "mixed yellow and green".
+
+`meeting` knows who put what onto what. Here nobody need have done it: two products that went into one vessel, became
+one mix, or stood in each other. Colours stand for bottles, for two of them are told by nothing else.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from assistant.contract import Slots
+from assistant.core.choice.together import worst
+from assistant.understand.look import Look
+from assistant.understand.may_be import is_told
+from assistant.understand.meeting import ASKED, MET
+from assistant.understand.named.by_colour import agents_of, products_by_colour
+from assistant.understand.named.names import Thing
+from assistant.understand.named.unknown_names import OF_WHAT_NOBODY_KNOWS
+from assistant.understand.text.patterns import Pattern
+
+_P = r"(?:AGENT|STOCK|BOTTLE|OTHER)"
+_POURED = r"(?:AGENT|STOCK|OTHER)"
+"""A product as stuff: "the yellow and green are in the sink" may be two bottles that stand there."""
+_SOME = (
+    r"(?:(?:the|my|some|a|an|of|bit|little|drop|drops|splash|squirt|neat|old|rest|leftover|leftovers|last|more|both"
+    r"|all|that|this|other) )*"
+)
+_AND = r"(?:and|with|plus|,|and then)"
+_PAIR = rf"{_P}(?: bottles?)? {_AND} {_SOME}{_P}(?: bottles?)?"
+_PAIR_POURED = rf"{_POURED} {_AND} {_SOME}{_POURED}"
+_VESSEL = (
+    r"(?:(?:the|my|a|an|one|this|that|same|kitchen|mop|spray|old|empty|cleaning|utility|bathroom|floor) )*"
+    r"(?:bucket|pail|bottle|sprayer|sink|drain|plughole|bowl|tub|jug|toilet|loo|bath|basin|shower|cup|tray|puddle|pump"
+    r"|container|canister|BOTTLE|it|there|here)"
+)
+_ON_IT = (
+    r"(?:it|that|there|them|ENCLOSURE|the (?:\w+ )?(?:glass|walls?|tank|cage|viv\w*|floor|tiles|lid|inside|sides?))"
+)
+_WENT = r"(?: (?:have|has|had|both|all|just|must|may|accidentally|were|was|are|is|been|being|somehow|now|'s))*"
+_CLOTH = r"(?:rag|cloth|sponge|brush|mop|towel|wipe|bucket|scrubber|flannel|scourer|gloves?)"
+_POUR = r"(?:poured|tipped|emptied|chucked|threw|dumped|flushed|drained|sloshed)"
+_PUT = rf"(?:{_POUR}|put|added|squirted|splashed|got|had|stuck|used|mixed)"
+_MET = Pattern(
+    # the two, and what became of them
+    rf"\b{_PAIR}{_WENT} (?:mixed(?! up)|combined|blended|reacted|touched|met)\b"
+    rf"|\b{_PAIR}{_WENT} (?:got|gotten|went|gone|ended up|came|ran|flowed)(?: \w+)? (?:mixed(?! up)|combined|blended"
+    rf"|together|in together|in one|into each other|into one another|on top of each other)\b"
+    rf"|\b{_PAIR_POURED}{_WENT}(?: (?:got|gotten|went|gone|ended up|came|ran|flowed|poured|tipped|dripped))?(?: \w+)?"
+    rf" (?:in|into|down|inside) {_VESSEL}\b"
+    rf"|\b{_PAIR_POURED}{_WENT} (?:got|went|ended up)(?: \w+)? on {_ON_IT}"
+    # the two put somewhere in one breath
+    rf"|\b{_PUT}(?: \w+)? {_SOME}{_PAIR_POURED}(?: \w+)? (?:(?:in|into|down|inside) {_VESSEL}|together|at once|at the"
+    rf" same time|on {_ON_IT})"
+    rf"|\b{_POUR}(?: \w+)? {_SOME}{_PAIR}(?: \w+)? (?:(?:in|into|down|inside) {_VESSEL}|together)\b"
+    rf"|\b{_PUT}(?: \w+)? {_SOME}{_P} (?:in|into|down) {_VESSEL}(?: \S+){{0,2}}? (?:after|right after|straight after|on"
+    rf" top of|followed by|and then|then|with|where there was|that had|as well as) {_SOME}{_P}\b"
+    rf"|\b{_POURED}{_WENT}(?: (?:went|got|gone|poured))? (?:in|into|down) {_VESSEL} (?:where|that|which|and)"
+    rf" (?:there was|there is|had|has|i had|we had|held|still had)(?: \w+){{0,2}} {_POURED}\b"
+    rf"|\b(?:made|made up|got|have|brewed|concocted|it is|that is|that was|it was|there is|using|used|created)"
+    rf"(?: \w+){{0,2}} (?:mix|mixture|cocktail|blend|brew|combo|combination|concoction|solution) of {_SOME}{_PAIR}\b"
+    # one on the cloth, the other under it
+    rf"|\b(?:used|wiped|mopped|dipped|put|cleaned|soaked|dropped|dunked)(?: \S+){{0,4}}? {_P} {_CLOTH}"
+    rf"(?: \S+){{0,3}}? (?:for|on|with|in|into|over) {_SOME}{_P}\b"
+    rf"|\b(?:wiped|mopped|soaked|cleaned|dabbed|took) {_SOME}{_P} (?:\w+ )?(?:with|using) {_SOME}{_P} {_CLOTH}\b"
+    # what was in the bottle still
+    rf"|{_SOME}{_P}{_WENT}(?: still| left)* (?:in|at the bottom of|inside) (?:it|there|the bottle|BOTTLE)"
+    rf" (?:when|before|as|and then) (?:i|we|he|she|my \w+|somebody|someone)(?: \w+)?"
+    rf" (?:put|poured|added|filled|tipped|mixed|sprayed|used)(?: \S+){{0,4}}? {_P}\b"
+    rf"|\b(?:filled|refilled|made up|topped up)\b(?: \S+){{0,6}}? {_POURED} (?:and|with|plus) {_SOME}{_POURED}\b",
+    *("AGENT", "STOCK", "BOTTLE", "OTHER"),
+)
+_BOTTLES = Pattern(
+    rf"^(?:(?:oh|no|oops|shit|and|so|i|we|have|has|had|just|accidentally|think|went|my \w+|he|she|they|somebody"
+    rf"|someone) ,? ?)*(?:mixed|combined|blended)(?: up)? {_SOME}BOTTLE(?: bottles?)?"
+    rf" (?P<with>and|with|into|,) {_SOME}BOTTLE(?: bottles?)?"
+    r"(?P<sure>(?: (?:together|in one|by mistake|by accident|accidentally|now|oops|help|just now|what now|!|\.|,))*)"
+    r"$",
+    "BOTTLE",
+)
+""" "Mixed yellow and green", and no more: no strength, no day for which it is. Each by itself is "made up"."""
+_WASHED_BETWEEN = Pattern(
+    r"\b(?:rins|hos|flush|swill)\w*|\b(?:washed|dried|aired) (?:it|that|in between|out|off|first)\b"
+)
+_NOT_SO = Pattern(
+    r"\b(?:separate\w*|each|respectively|apart|shopping|list|order\w*|buy|bought|cupboard|shelf|stored)\b"
+)
+_AS_IT_WAS_PUT_IN = Pattern(r"\b(?:when|before|as) (?:i|we|he|she|my \w+) ")
+"""Tells of what was there already, and of nothing still to come."""
+_FEW = 2
+
+
+def met_told(look: Look) -> Slots | None:
+    """The slots of two products that are told to have met; None: nothing of the kind is told."""
+    plain = look.parsed.plain
+    if ASKED.search(plain) is not None or not is_told(_AS_IT_WAS_PUT_IN.sub(" ", plain)):
+        return None
+    masked, things = _products(look)
+    if len(agents_of(things, look.world)) < _FEW or _WASHED_BETWEEN.search(masked) or _NOT_SO.search(masked):
+        return None
+    return _met(look, things) if _MET.search(masked) or (masked != plain and MET.search(masked)) else None
+
+
+def bottles_mixed(look: Look) -> Slots | None:
+    """The slots of two bottles that are told to be mixed; None: they aren't, or each of them was made up.
+
+    Said of two bottles "mixed" may be either; where they would make gas, it is heard as one mix.
+    """
+    masked, things = _products(look)
+    found = _BOTTLES.match(masked)
+    agents = agents_of(things, look.world)
+    if found is None or len(agents) < _FEW:
+        return None
+    known = tuple(look.world.facts.agents.get(agent) or look.world.facts.agents["other"] for agent in agents)
+    pair = worst(known, look.world.facts)[2]
+    one_mix = found["with"] != "and" or found["sure"].strip(" .!,") != ""
+    return _met(look, things) if one_mix or (pair is not None and pair.gas) else None
+
+
+def _products(look: Look) -> tuple[str, tuple[Thing, ...]]:
+    masked, things = products_by_colour(look.parsed, look.world.household)
+    masked = OF_WHAT_NOBODY_KNOWS.sub("OTHER", masked)
+    return masked, (*things, *(Thing("agent", "other") for _ in range(masked.split().count("OTHER"))))
+
+
+def _met(look: Look, things: tuple[Thing, ...]) -> Slots:
+    bottles = tuple(dict.fromkeys(thing.name for thing in things if thing.kind == "bottle" and thing.name))
+    slots = replace(look.slots("together"), agents=agents_of(things, look.world), bottles=bottles, stocks=())
+    return replace(slots, steps=(), met=True, choices=(), unknown=(), numbers=(), touched=())
