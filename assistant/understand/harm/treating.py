@@ -51,7 +51,8 @@ _HURT = (
     rf"|bleeding|swollen|crust\w*"
     rf"|puffy"
     r"|dropped (?:his|her|its|their) tail|(?:red|black|white|soft|smelly|raw|sticky|cloudy|rotting|rotten) (?:legs?"
-    rf"|toes?|feet|{_BODY})|{_BODY} (?:is |are |'s |has |gone |turned )+(?:\w+ )?(?:soft|smelly|red|black|white|raw"
+    rf"|toes?|feet|{_BODY})|{_BODY} (?:is |are |'s |has |gone |turned )+(?:\w+ ){0, 2}(?:soft|smelly|red|black"
+    rf"|white|raw"
     rf"|sore|rotten"
     rf"|rotting|swollen|crust\w*|sticky|cloudy|bad|infected|flaky)"
     rf"|(?:his|her|its|their) {_BODY} where (?:it|he|she) is (?:\w+ )?(?:raw|sore|red|split|open|cut|burnt|burned))"
@@ -64,7 +65,7 @@ _TREAT = (
 )
 _ASKED = Pattern(
     r"\b(?:can|could|may|might|shall|should|would|will|is|are|does|do|how|what|which|want\w*|wanna|need|gonna|going to"
-    r"|ok|okay|fine|safe|good|any good|for|enough|strong|dilute)\b|\?"
+    r"|thought|thinking|wonder\w*|reckon|maybe|ok|okay|fine|safe|good|any good|for|enough|strong|dilute)\b|\?"
     rf"|^(?:please |just |so |and )*{_TREAT}\b|\bto {_TREAT}\b"
     r"|^(?:AGENT|STOCK|BOTTLE|MIX|VOLUME(?: of \w+)?) (?:\w+ )?(?:in|on|onto|into) "
 )
@@ -140,12 +141,13 @@ _ROUTES = Pattern(
     rf"\bnebuli[sz]\w*|\b(?:nasal|nostril|sinus|ear|oral|wound|abscess) (?:flush|rinse|wash|drops?|bath|irrigation|dip"
     rf"|soak)\b|\bgargl(?:e|ing)\b|\b(?:swab|dab|bathe) the (?:mouth|gums|vent|nose|wound|shell|belly)\b|\bwound"
     rf" (?:safe|strength|care|cleaner|mix)\b|\bsafe (?:for|on) wounds?\b"
+    rf"|\bsafe (?:for|on)\b.*\b(?:reptiles?|{ANIMAL})(?: 's)? {_BODY}\b"
     rf"|\b(?:humidifier|fogger|steam|vaporiser|vaporizer)\b.*\b(?:breathing|respiratory|infection|nose|wheez\w*)\b"
     rf"|\b(?:breathing|respiratory) infection\b.*\b(?:humidifier|fogger|steam\w*|mist)\b"
     rf"|\b(?:mouth ?wash|eye ?(?:wash|drops|bath))\b(?=.*(?:{ANIMAL}|\b(?:him|her|his)\b|{_PLAIN_LIQUID}))"
     rf"|{_PLAIN_LIQUID}.*\b(?:mouth ?wash|eye ?(?:wash|drops|bath))\b",
     *("nebuli", "flush", "rinse", "wash", "drops", "bath", "irrigation", "dip", "gargl", "wound", "infection", "nose"),
-    *("soak", "wheez", "swab", "dab", "bathe"),
+    *("soak", "wheez", "swab", "dab", "bathe", "safe"),
 )
 _DRUG = (
     r"(?:\w{3,}(?:mycin|cillin|azole|mectin|oxacin|oxicam|cycline|azuril|antel|quantel|cef\w*|sulfas?|solone|cortisone"

@@ -61,6 +61,19 @@ _BEGINS = Pattern(
     r"(?: please)?(?:$| ?[,.;]| and\b| so\b)"
 )
 """ "Start the river tank with bleach, how long does it stay wet?": begun, whatever is asked in the same breath."""
+_READY = Pattern(
+    r"(?:(?:so|ok|and|um|well|right) ,? ?)*(?:(?:is|are) (?:it|we|they|he|she"
+    r"|everything) )?(?:all )?ready(?: now| yet| then)? ?\??"
+)
+""" "Ready?": the animal's home, and no step."""
+_WHAT_LIFTS_IT = Pattern(
+    r"(?:(?:so|ok|and|um) ,? ?)*(?:what|which (?:one|bottle|product|stuff))(?: will| would| can)? (?:removes?"
+    r"|shifts?|lifts?|gets? (?:rid of"
+    r"|off)|takes? off|dissolves?|cuts?) (?:the |this |these |that )?(?:\w+ )?(?:lime ?scale|scale|calcium"
+    r"|hard water|water ?(?:marks?|spots?"
+    r"|stains?))\b"
+)
+_SHELF_LIFE = Pattern(r"\bshelf life of (?:a |the |my |mixed |diluted )*(?:AGENT|STOCK|BOTTLE)\b", "shelf life")
 MOVED_OUT = "moved out"
 """An animal is said to be in a waiting tub: the step of moving it out."""
 
@@ -81,6 +94,12 @@ def told_by_rule(plain: str, household: Household) -> str | None:
         return "dose"
     if _INTO_ANOTHER_UNIT.match(plain):
         return "convert"
+    if _READY.fullmatch(plain):
+        return "return_check"
+    if _WHAT_LIFTS_IT.match(plain):
+        return "choose_agent"
+    if _SHELF_LIFE.search(plain):
+        return "still_good"
     if is_to_be_added(plain):
         return "add"
     if tub_told(plain) or asks_who_is_out(plain):
