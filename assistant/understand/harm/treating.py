@@ -51,7 +51,7 @@ _HURT = (
     rf"|bleeding|swollen|crust\w*"
     rf"|puffy"
     r"|dropped (?:his|her|its|their) tail|(?:red|black|white|soft|smelly|raw|sticky|cloudy|rotting|rotten) (?:legs?"
-    rf"|toes?|feet|{_BODY})|{_BODY} (?:is |are |'s |has |gone |turned )+(?:\w+ ){0, 2}(?:soft|smelly|red|black"
+    rf"|toes?|feet|{_BODY})|{_BODY} (?:is |are |'s |has |gone |turned )+(?:\w+ ){{0,2}}(?:soft|smelly|red|black"
     rf"|white|raw"
     rf"|sore|rotten"
     rf"|rotting|swollen|crust\w*|sticky|cloudy|bad|infected|flaky)"
@@ -106,7 +106,7 @@ _IT_THEN = Pattern(
     rf" good|on"
     r"|then)\b|\bnow (?:the|some) (?:\w+ )?"
     + _PLAIN_LIQUID
-    + r"|\b(?:put|use|dab|try|need)\w* (?:\S+ )?"
+    + r"|\b(?:put|use|dab|try|need)\w* (?:\S+ ){0,3}?"
     + _PLAIN_LIQUID
 )
 _BATH = Pattern(
