@@ -15,6 +15,7 @@ from assistant.answer.asking import CLAIMS
 from assistant.answer.due import clocks_due, due_since, pending_after_reminder
 from assistant.answer.harms_told import harms_told
 from assistant.contract import Answer, Heard, Outcome, Pending, Reading, Reply, Talk, Turn, World
+from assistant.core.harms import KEEPS_WAITING
 from assistant.core.record.as_recorded import as_recorded
 from assistant.core.record.events import Away, Event, Recorded
 from assistant.core.record.fold import fold
@@ -22,8 +23,6 @@ from assistant.say.wording import put_into_words, remind
 
 ABOUT_TALK = (None, "repeat", "why", "yes", "no", "undo")
 """Turns that leave what was spoken of as it was."""
-KEEPS_WAITING = ("splash", "wound", "spill", "escape", "time_left", "hush", "slower")
-"""Harm, a look at the clocks and a word about the voice use no question of the tool's up."""
 
 PENDING_TURNS = 3
 """Other turns after which a question of the tool's lapses."""

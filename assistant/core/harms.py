@@ -6,6 +6,15 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Literal, TypeAlias
 
+Harm: TypeAlias = Literal["splash", "wound", "escape", "spill"]
+HARMS: tuple[Harm, ...] = ("splash", "wound", "escape", "spill")
+"""The questions that are harm; in this order the learned weights have them."""
+ANSWERED_AT_ONCE = (*HARMS, "time_left")
+"""Answered whatever the tool is asking: harm, and a look at the clocks."""
+KEEPS_WAITING = (*ANSWERED_AT_ONCE, "hush", "slower")
+"""What uses no question of the tool's up: the same, and a word about the voice."""
+OF_SOMETHING_ELSE = ("splash", "spill", "together")
+"""Alarms right after which "still in there" and "false alarm" are of them, and neither of a clean nor an escape."""
 Place: TypeAlias = Literal["eye", "skin", "mouth", "lungs"]
 Victim: TypeAlias = Literal["person", "animal", "either"]
 """ "either": only he or she was said, and nothing tells whether a person or an animal is meant."""

@@ -17,6 +17,7 @@ from typing import Literal
 from assistant.answer.due import still_waits
 from assistant.contract import Heard, Question, Reads, Reply, Talk, Turn, World
 from assistant.core.facts import Facts
+from assistant.core.harms import ANSWERED_AT_ONCE
 from assistant.core.household import Household
 from assistant.core.record.state import State
 from assistant.core.round.reminders import Reminder
@@ -31,8 +32,6 @@ from assistant.turn import speak_up, take_turn
 AWAY = timedelta(minutes=2)
 """No shell seen for longer than this: nobody was watched keeping anything wet."""
 
-WAITS_FOR_NOTHING = ("splash", "wound", "spill", "escape", "time_left")
-"""Questions that are answered whatever is being asked."""
 TRIES = 5
 """How often a turn is taken anew when another shell keeps recording in between."""
 
@@ -88,8 +87,12 @@ class Sitting:
         self.household, self.read = household, _reader(household, self.facts, self.questions)
 
     def interrupts(self, text: str, now: datetime) -> bool:
-        """Whether a text is about harm, or how long is left, and so never the answer to a question of setup's."""
-        return self.read(Heard(text), self._world(now)).intent in WAITS_FOR_NOTHING
+        """Whether a text is about harm, gas or how long is left, and so never the answer to a question of setup's.
+
+        Agents that are told to have met are; "bleach and vinegar" may be a name, and "can they meet" waits.
+        """
+        reading = self.read(Heard(text), self._world(now))
+        return reading.intent in ANSWERED_AT_ONCE or reading.slots.met is True
 
     def hear(self, heard: Heard, now: datetime) -> Reply:
         """One turn of the keeper's.

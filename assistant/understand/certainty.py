@@ -10,7 +10,8 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from assistant.contract import Doubt, Heard, Reading, Slots
-from assistant.understand.numbers.number_doubts import HARM, MUMBLED, mean_posterior, number_doubts
+from assistant.core.harms import HARMS
+from assistant.understand.numbers.number_doubts import MUMBLED, mean_posterior, number_doubts
 from assistant.understand.parsing import Parsed
 from assistant.understand.steps.claimed_steps import claims_in
 
@@ -52,14 +53,14 @@ def best_of(heard: Heard, read: Callable[[str], Reading]) -> tuple[str, Reading]
     if sure >= PLAIN and best.intent is not None:
         return text, best
     others = [(other, read(other)) for other in heard.alternatives[:LOOKED_AT] if other != text]
-    cries = [(other, reading) for other, reading in others if reading.intent in HARM]
-    if best.intent not in HARM and cries and 2 * len(cries) >= len(others):
+    cries = [(other, reading) for other, reading in others if reading.intent in HARMS]
+    if best.intent not in HARMS and cries and 2 * len(cries) >= len(others):
         return cries[0]
     for other, reading in others:
         better = reading.confidence >= best.confidence + BETTER or best.intent is None
-        if reading.intent not in (None, *HARM) and better and best.intent not in HARM:
+        if reading.intent not in (None, *HARMS) and better and best.intent not in HARMS:
             text, best = other, reading
-    if sure < MUMBLED and best.intent not in HARM and (best.confidence < MUMBLED_BUT or best.intent in AT_ONCE):
+    if sure < MUMBLED and best.intent not in HARMS and (best.confidence < MUMBLED_BUT or best.intent in AT_ONCE):
         return heard.text, replace(best, intent=None, slots=Slots(), confidence=sure, doubts=())
     return text, best
 
@@ -74,7 +75,7 @@ def doubts_of(reading: Reading, text: str, heard: Heard, parse: Callable[[str], 
     ):
         doubts += _polarity_doubts(reading, text, heard, parse)
     at_once = reading.intent in AT_ONCE and not (reading.intent in OF_THE_TALK and len(text.split()) > FEW)
-    said_back = any(doubt.kind == "polarity" for doubt in doubts) or reading.intent in (None, *HARM) or at_once
+    said_back = any(doubt.kind == "polarity" for doubt in doubts) or reading.intent in (None, *HARMS) or at_once
     badly = bool(heard.words) and mean_posterior(heard) < HEARD_WHOLE
     badly = badly or text != heard.text  # an alternative is read back
     badly = badly or (reading.intent == "undo" and (text != heard.text or reading.confidence < UNDONE))

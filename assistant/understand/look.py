@@ -6,8 +6,9 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 
 from assistant.contract import Reading, Slots, World
+from assistant.core.harms import HARMS
 from assistant.understand.asked import Asked
-from assistant.understand.harm.learned_cries import HARMS, Evidence
+from assistant.understand.harm.learned_cries import Evidence
 from assistant.understand.matching.learning import OUTSIDE
 from assistant.understand.parsing import Parsed
 from assistant.understand.slots import slots_of

@@ -56,6 +56,8 @@ _MET = Pattern(
     rf" top of|followed by|and then|then|with|where there was|that had|as well as) {_SOME}{_P}\b"
     rf"|\b{_POURED}{_WENT}(?: (?:went|got|gone|poured))? (?:in|into|down) {_VESSEL} (?:where|that|which|and)"
     rf" (?:there was|there is|had|has|i had|we had|held|still had)(?: \w+){{0,2}} {_POURED}\b"
+    rf"|\b{_POURED} (?:mix |water |solution |bucket )?(?:has|had|still had|contained|has got)(?: \w+){{0,2}} {_POURED}"
+    rf" in (?:it|there)\b"
     rf"|\b(?:made|made up|got|have|brewed|concocted|it is|that is|that was|it was|there is|using|used|created)"
     rf"(?: \w+){{0,2}} (?:mix|mixture|cocktail|blend|brew|combo|combination|concoction|solution) of {_SOME}{_PAIR}\b"
     # one on the cloth, the other under it

@@ -13,7 +13,7 @@ from functools import lru_cache
 
 from assistant.contract import Doubt, Heard, Question, Reading, Slots, World
 from assistant.core.facts import Facts
-from assistant.core.harms import latest
+from assistant.core.harms import HARMS, latest
 from assistant.core.household import Household
 from assistant.core.quantities.quantity import Gallon
 from assistant.core.round.rounds import is_open
@@ -53,7 +53,7 @@ from assistant.understand.named.unknown_germs import names_an_unknown_germ
 from assistant.understand.named.unknown_names import asks_of_the_unknown
 from assistant.understand.named.waiting import into_a_tub, neutralises, only_a_germ
 from assistant.understand.named.windows_told import windows_told
-from assistant.understand.numbers.number_doubts import HARM, mean_posterior, with_guess_doubted
+from assistant.understand.numbers.number_doubts import mean_posterior, with_guess_doubted
 from assistant.understand.own_question import OwnQuestion, says_it_dried
 from assistant.understand.parsing import Parser
 from assistant.understand.poured_across import poured_across
@@ -163,7 +163,7 @@ class Reader:
         if safe is not None:
             return safe
         reading = self._in_talk(look) or self._question(look)
-        none = reading.intent in HARM or (reading.intent == "done" and no_harm.on_nothing_here(look.parsed.plain))
+        none = reading.intent in HARMS or (reading.intent == "done" and no_harm.on_nothing_here(look.parsed.plain))
         return reading if not none else replace(reading, intent=None, slots=Slots(), confidence=0.0)
 
     def _next_door(self, look: Look) -> Reading | None:
@@ -404,7 +404,7 @@ class Reader:
             slots = replace(slots, remark=is_remark(look), enclosures=look.slots("status").enclosures)
             return Reading(look.parsed.text, None, slots, confidence, look.nearest, (), look.spoken)
         slots = look.slots(intent)
-        if intent in HARM:
+        if intent in HARMS:
             slots = without_troubles(slots)
         slots = without_the_rinse_before(where_it_was_asked(intent, slots, look.world), look)
         slots = with_referent(slots, intent, look.parsed.plain, look.world)

@@ -9,6 +9,7 @@ import pytest
 from shape.remake_question_table import question_table
 
 from assistant.answer import handler_of
+from assistant.core.harms import ANSWERED_AT_ONCE, HARMS, KEEPS_WAITING, OF_SOMETHING_ELSE
 from assistant.say.wording import FAMILIES, lines_of
 from assistant.store.packaged import read_questions
 
@@ -49,3 +50,7 @@ def test_every_message_of_an_answer_has_a_wording_and_every_wording_is_used() ->
 
 def test_the_readme_lists_every_question() -> None:
     assert question_table() in (ROOT / "README.md").read_text(encoding="utf-8")
+
+
+def test_what_is_named_as_harm_are_questions() -> None:
+    assert {*HARMS, *ANSWERED_AT_ONCE, *KEEPS_WAITING, *OF_SOMETHING_ELSE} <= set(QUESTIONS)

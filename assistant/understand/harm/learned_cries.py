@@ -10,14 +10,12 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
-from typing import Literal, TypeAlias
 
 from assistant.contract import Question
+from assistant.core.harms import HARMS, Harm
 from assistant.understand.matching.learning import Row
 from assistant.understand.matching.weights import opened
 
-Harm: TypeAlias = Literal["splash", "wound", "escape", "spill"]
-HARMS: tuple[Harm, ...] = ("splash", "wound", "escape", "spill")
 ORDINARY = "ordinary"
 
 CERTAIN = 0.3

@@ -9,6 +9,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from assistant.contract import Doubt, Reading
+from assistant.core.harms import OF_SOMETHING_ELSE
 from assistant.core.round.rounds import is_open
 from assistant.understand.look import BY_RULE, Look, without_troubles
 from assistant.understand.text.patterns import Pattern
@@ -60,17 +61,13 @@ _TAKING_OUT = Pattern(rf"^{_OPENS}(?:i )?(?:have )?(?:got|caught) (?:him|her|the
 _COMING_OUT = Pattern(rf"^{_OPENS}{_ONE}(?: is| 's) (?:coming|on (?:his|her) way) out(?: now)?$")
 
 
-_OF_ANOTHER_HARM = ("splash", "spill", "together")
-""" "False alarm" takes back what was told last."""
-
-
 def no_escape(look: Look) -> Reading | None:
     """What is told of an animal that waits, that nobody is inside, or that a loose one isn't; None: none of it."""
     plain, state = look.parsed.plain.strip(" .!"), look.world.state
     last = look.world.talk.last
     if state.loose:
         safe = _SAFE.search(plain) is not None and _DENIED.search(plain) is None
-        safe = safe and (last is None or last.intent not in _OF_ANOTHER_HARM)
+        safe = safe and (last is None or last.intent not in OF_SOMETHING_ELSE)
         slots = without_troubles(look.slots("escape"))
         named = tuple(one.enclosure for one in state.loose if one.enclosure in slots.enclosures)
         slots = replace(slots, found=True, enclosures=named)

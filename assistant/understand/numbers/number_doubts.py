@@ -13,12 +13,12 @@ from difflib import SequenceMatcher
 from fractions import Fraction
 
 from assistant.contract import Doubt, Heard, Reading
+from assistant.core.harms import HARMS
 from assistant.core.quantities.amounts import RatioWord, SaidRatio
 from assistant.understand.numbers.corrections import numbers_in, said_number
 from assistant.understand.numbers.spoken_numbers import NUMBER_WORDS, ONES, TENS, ZEROS
 from assistant.understand.parsing import Parsed
 
-HARM = ("splash", "wound", "escape", "spill")
 CERTAIN = 0.99
 """Posterior that each word of a number needs (DESIGN: measured, no wrong number got through)."""
 UNLIKE = 0.5
@@ -61,7 +61,7 @@ def mean_posterior(heard: Heard) -> float:
 def number_doubts(reading: Reading, text: str, heard: Heard, parse: Parse) -> list[Doubt]:
     """A doubt for each number that wasn't heard for certain: all of them are read back, not only the worst."""
     taken = _numbers_of(parse(text))
-    if not taken or reading.intent in (None, *HARM):
+    if not taken or reading.intent in (None, *HARMS):
         return []
     others: dict[int, list[Fraction]] = {}
     alternatives = [_numbers_of(parse(other)) for other in dict.fromkeys((heard.text, *heard.alternatives))]
@@ -88,7 +88,7 @@ def number_doubts(reading: Reading, text: str, heard: Heard, parse: Parse) -> li
 def with_guess_doubted(reading: Reading, parsed: Parsed) -> Reading:
     """The reading with its number in doubt, where a small word was taken for one: "one in thirty too"."""
     taken = _numbers_of(parsed)
-    if not taken or reading.doubts or reading.intent in (*HARM, None):
+    if not taken or reading.doubts or reading.intent in (*HARMS, None):
         return reading
     ratios = [mix.second for mix in reading.slots.mixes if isinstance(mix, SaidRatio)]
     return replace(reading, doubts=(Doubt("number", said_number(ratios[0] if ratios else taken[-1].told)),))

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from assistant.contract import Reading
+from assistant.core.harms import OF_SOMETHING_ELSE
 from assistant.core.round.gate import may_go_back
 from assistant.core.round.rounds import is_open
 from assistant.understand.look import BY_RULE, Look
@@ -58,7 +59,6 @@ _NOT_YET = Pattern(r"\bout yet\b|\byet out\b", "yet")
 """ "Not out yet" takes back what was just told."""
 _THOUGHT_SO = Pattern(r"\b(?:thought|feared|was afraid|was worried)\b.*\bbut\b", "but")
 """ "I thought she was still inside, but she's in the tub": she isn't."""
-_NOT_OF_A_CLEAN = ("splash", "spill", "together", "escape")
 
 
 def still_inside(look: Look) -> Reading | None:
@@ -68,7 +68,7 @@ def still_inside(look: Look) -> Reading | None:
     """
     plain = look.parsed.plain.rstrip(" .")
     last = look.world.talk.last
-    if last is not None and last.intent in _NOT_OF_A_CLEAN:
+    if last is not None and last.intent in (*OF_SOMETHING_ELSE, "escape"):
         return None  # right after fumes: who is in there is in danger
     if _ASKED.search(plain) is not None or _NOT_YET.search(plain) is not None or _THOUGHT_SO.search(plain) is not None:
         return None

@@ -85,6 +85,20 @@ def test_a_cry_among_the_questions_is_answered_and_the_question_asked_again(sitt
     assert sitting.household.bottle("amber bottle") is not None
 
 
+def test_gas_that_is_told_among_the_questions_is_no_answer(sitting: Sitting, keeping: Path) -> None:
+    shown = typed(
+        sitting,
+        keeping,
+        *A_BOTTLE[:2],
+        ("How much does it hold", "I just mixed bleach and vinegar in the bucket"),
+        ("Get out", "300 mL"),
+        ("Which product", "stop"),
+        ("is in", "hush"),
+    )
+    assert shown.count("How much does it hold") >= 2
+    assert sitting.household.bottle("amber bottle") is not None
+
+
 def test_stopped_before_its_size_is_known_nothing_is_kept(sitting: Sitting, keeping: Path) -> None:
     before = keeping.read_bytes()
     shown = typed(sitting, keeping, *A_BOTTLE[:2], ("How much does it hold", "stop"), ("Stopped", "hush"))

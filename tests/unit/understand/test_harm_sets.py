@@ -11,8 +11,8 @@ from collections.abc import Callable
 import pytest
 
 from assistant.contract import Reading
+from assistant.core.harms import HARMS
 from assistant.store.packaged import cry_lines
-from assistant.understand.certainty import HARM
 
 Ask = Callable[[str], Reading]
 
@@ -34,21 +34,21 @@ def lines(label: str) -> list[str]:
     return [line for line, of in cry_lines() if of == label]
 
 
-@pytest.mark.parametrize("label", sorted(HARM))
+@pytest.mark.parametrize("label", sorted(HARMS))
 def test_harm_is_heard_and_never_taken_for_an_ordinary_question(label: str, ask: Ask) -> None:
     said = lines(label)
     read = {line: ask(line).intent for line in said}
-    unheard = [line for line in said if read[line] not in HARM]
+    unheard = [line for line in said if read[line] not in HARMS]
     assert len(unheard) <= (1 - HEARD) * len(said), unheard
-    misread = {line: intent for line, intent in read.items() if intent not in (None, *HARM)}
+    misread = {line: intent for line, intent in read.items() if intent not in (None, *HARMS)}
     assert misread.items() <= KNOWN_MISREAD.items()
-    other = {line: intent for line, intent in read.items() if intent in HARM and intent != label}
+    other = {line: intent for line, intent in read.items() if intent in HARMS and intent != label}
     assert len(other) <= OTHER * len(said), other
 
 
 def test_ordinary_talk_seldom_sounds_an_alarm(ask: Ask) -> None:
     said = lines("ordinary")
-    alarmed = [line for line in said if ask(line).intent in HARM]
+    alarmed = [line for line in said if ask(line).intent in HARMS]
     assert len(alarmed) <= FALSE * len(said), alarmed
 
 

@@ -11,7 +11,7 @@ from collections.abc import Callable
 import pytest
 
 from assistant.contract import Reading
-from assistant.understand.certainty import HARM
+from assistant.core.harms import HARMS
 from assistant.understand.harm.treating import of_its_home, treats
 
 Ask = Callable[[str], Reading]
@@ -66,7 +66,7 @@ def test_a_sly_wish_to_treat_is_refused_and_the_same_for_a_surface_answered(pair
     assert ask(on_it).intent == "wound"
     surface = ask(on_a_surface).intent
     assert surface is not None
-    assert surface not in HARM
+    assert surface not in HARMS
 
 
 def test_the_pairs_are_as_many_as_they_should_be() -> None:
