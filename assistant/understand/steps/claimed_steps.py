@@ -69,6 +69,8 @@ _NEW_CLAUSE = Pattern(
     r"\s*(?:\b(?:but|though|however|only|then|so|because)\b|[.;!]|,(?! ?(?:or|nor)\b)"
     r"|\band (?=(?:i|it|he|she|they|we|that|the|{s}|ENCLOSURE|ANIMAL) ))\s*".replace("{s}", "this")
 )
+_NEW_SUBJECT = Pattern(r"(?:(?:i|it|he|she|they|we|that|the|ANIMAL|ENCLOSURE)\b|\{)")
+"""The "not" of the clause before ends at such a word, and not at one that only begins like it: "wetted"."""
 _DISCOURSE = Pattern(
     r"^(?:(?:yes|yeah|yep|yup|no|nope|ok|okay|right|alright|so|well|oh|and|great|good|cool|now"
     r"|hi)\b ?,? ?)+(?!\bnot\b)"
@@ -131,11 +133,7 @@ def claims_in(text: str) -> Claims:
     for number, clause in enumerate(clauses):
         steps = _steps_of(clause)
         polarity = _polarity(clause, text)
-        carried = (
-            negated
-            and not re.match(r"(?:i|it|he|she|they|we|that|the|ANIMAL|ENCLOSURE|\{)", clause)
-            and "but" not in plain
-        )
+        carried = negated and not _NEW_SUBJECT.match(clause) and "but" not in plain
         if polarity == "claimed" and (carried or (asks and number == 0)):
             polarity = "asked" if asks else "not yet"
         negated = polarity == "not yet"

@@ -278,3 +278,8 @@ def test_a_window_asked_about_is_not_open(said: str, ask: Ask) -> None:
 )
 def test_what_is_said_in_a_hurry_is_still_the_step(said: str, steps: tuple[str, ...]) -> None:
     assert claims_in(said).done == steps
+
+
+@pytest.mark.parametrize("word", ["wetted", "heated", "thinned", "inside"])
+def test_a_denial_goes_on_over_a_word_that_only_begins_like_a_new_subject(word: str) -> None:
+    assert claims_in(f"i have not cleared , {word} or rinsed it").done == ()
