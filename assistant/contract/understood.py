@@ -70,7 +70,8 @@ class Faulty:
 class Doubt:
     """Something that was not heard with certainty, so it is read back before it counts."""
 
-    kind: Literal["number", "polarity", "hearing"]
+    kind: Literal["number", "polarity", "part", "hearing"]
+    """ "polarity": whether it was done at all; "part": whether all of it was."""
     heard: str
     """As taken: "15", or "rinsed", or all of what was heard badly."""
     others: tuple[str, ...] = ()

@@ -390,12 +390,14 @@ class Reader:
             slots = replace(slots, too_early=True)
         if intent == "done" and not slots.steps and cannot_tell(plain):
             slots = replace(slots, steps=("hold",), stayed_wet=False)  # what nobody saw wet doesn't count
+        if intent == "dried_early" and look.claims.polarity == "not yet" and "dry" in look.claims.mentioned:
+            slots = replace(slots, part=slots.part or "dry part")  # "dried one side": of that, and not the step
         reading = look.reading(intent, slots, confidence)
         if intent == "rinsed_out" and fills.only_emptied(plain):
             reading = replace(reading, slots=replace(slots, steps=()), doubts=(NOT_ONLY_EMPTIED,))
         if intent == "done" and look.claims.polarity == "doubtful":
             step = slots.steps[0] if slots.steps else "done"
-            reading = replace(reading, doubts=(Doubt("polarity", step),))
+            reading = replace(reading, doubts=(Doubt("part" if look.claims.in_part else "polarity", step),))
         return reading if not look.parsed.guessed else with_guess_doubted(reading, look.parsed)
 
 
