@@ -117,7 +117,7 @@ class Slots:
     stayed_wet: bool | None = None
     """What was said of the surface during the wet time."""
     too_early: bool = False
-    """It was said to have dried before its time, in those words."""
+    """It was said to have dried before its time, in those words; or a mite was seen in what is clean."""
     part: str | None = None
     """The one part of a surface that was spoken of: "lid"."""
     smell: bool | None = None

@@ -43,6 +43,12 @@ _NOT_TOLD = Pattern(
 )
 
 
+_DENIES_ANOTHER = Pattern(
+    r"(?:i|we) (?:did not|never|have not) (?!(?:do|did|mean|say|said|done|want)\b)\w+ (?:it|them)$"
+)
+""" "I didn't shake it": no step, so that nothing is taken back by it."""
+
+
 def is_told(plain: str) -> bool:
     """False for a text that asks, or speaks of what isn't so, or not yet: it tells of nothing that happened."""
     return _NOT_TOLD.search(plain) is None
@@ -88,7 +94,7 @@ def may_be(intent: str, parsed: Parsed, claims: Claims, chance: float = 0.0) -> 
         parsed.plain.endswith("?") or LOOKS_BACK.search(parsed.plain) or not _RINSED_OUT.search(parsed.plain)
     ):
         return False
-    if intent == "undo" and _SOMEBODY_IS_BACK.match(parsed.plain):
+    if intent == "undo" and (_SOMEBODY_IS_BACK.match(parsed.plain) or _DENIES_ANOTHER.match(parsed.plain)):
         return False
     if intent == "undo" and re.match(r"(?:which|what|who|how|why|where|when)\b", parsed.plain):
         return False

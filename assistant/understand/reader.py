@@ -370,7 +370,7 @@ class Reader:
         unsure = (intent is None or confidence < ENOUGH) and not look.is_no_cry
         if unsure and self._asked_of_harm(plain):  # barely a question hides no cry
             return look.reading("splash", replace(without_troubles(look.slots("splash")), place=None), ENOUGH)
-        wrong = contradicts_the_record(look, look.slots("status")) if intent in (None, "status") else None
+        wrong = contradicts_the_record(look, look.slots("status")) if intent in _MAY_DENY else None
         wrong = wrong or meant_ahead(look) or but_for_a_part(look)
         if wrong is not None:
             return look.reading("undo", wrong, BY_RULE)
@@ -401,6 +401,8 @@ class Reader:
         return reading if not look.parsed.guessed else with_guess_doubted(reading, look.parsed)
 
 
+_MAY_DENY = (None, "status", "undo", "treat_item")
+"""Questions that a text may be most like which says that a step on record never was."""
 NOT_ONLY_EMPTIED = Doubt("polarity", "rinsed out and pumped through")
 _WITH_IT = Pattern(r"\b(?:with|using) (?:it|that|that one|this|this one)\b")
 

@@ -15,6 +15,7 @@ from assistant.core.round.rounds import is_open
 from assistant.understand.look import Look
 from assistant.understand.may_be import is_told
 from assistant.understand.named.unknown_names import OF_WHAT_NOBODY_KNOWS
+from assistant.understand.text.parts_of_it import FILLING, FITTING, PART, WHICH
 from assistant.understand.text.patterns import Pattern, words_in
 
 _ONLY_SO_LONG = Pattern(
@@ -74,6 +75,32 @@ _DIRTY_AGAIN = Pattern(
     *("kitten", "puppy", "child", "kid", "toddler", "son", "daughter", "baby", "hamster", "rabbit", "bird", "ANIMAL"),
     *("snake", "gecko", "lizard", "dropped", "spil", "tipped", "got"),
 )
+_DIRT = (
+    r"(?:poo|poop|poos|faeces|feces|turd|turds|droppings|urate|urates|urine|pee|wee|muck|dirt|filth|mould|mold|blood|slime"
+    r"|algae|grime|scum)"
+)
+_DIRT_SEEN = Pattern(
+    rf"\b(?:see|saw|seen|found|find|notice|noticed|spotted|missed|there is|are|have got|got)(?: still| a| some| more| another"
+    rf"| the| one| bit of| bits of| streaks? of| dried| old| fresh| little| tiny)* {_DIRT}\b(?! (?:on|off|in) (?:my|me)\b)"
+    rf"|\b(?:streaks?|bits?|smears?|specks?|traces?|lumps?|spots?|stains?) of (?:dried |old |dry )?{_DIRT}\b"
+    rf"|^(?:still |some |more |dried |fresh |a bit of )*{_DIRT}(?: still| left| stuck| all)* (?:in|on|under|behind|over)"
+    rf" (?:it|there|the |its )(?:{WHICH}{PART})?"
+    rf"|\bsmells? (?:a bit |still )?(?:of|like) {_DIRT}\b"
+    r"|^(?:it is |it 's |that is |is |still |all |a bit |really |it looks |looks )*(?:dirty|filthy|mucky|grubby|grimy)"
+    r"(?: again| still| in there| inside| now)*$"
+    rf"|\bput (?:(?:the|his|her|its|a|some|back) )*(?:dirty|old|used|soiled|unwashed|filthy|mucky|unrinsed) (?:\w+ )?"
+    rf"(?:{FITTING}|{FILLING}) (?:back|in)\b"
+    rf"|\b(?:put|used)(?: \w+){{1,3}}? (?:from|of) (?:the )?(?:ENCLOSURE|ANIMAL|\w+ tub|\w+ one) (?:back )?(?:in there"
+    rf"|in it|inside|in here)\b"
+    rf"|\bused (?:the )?(?:quarantine|sick|hospital|dirty)(?: \w+){{1,2}} (?:in there|in it|inside|on it|in here)\b",
+    *("poo", "fae", "fec", "turd", "dropp", "urat", "urin", "pee", "wee", "muck", "dirt", "filth", "mou", "mold"),
+    *("blood", "slime", "alga", "grim", "scum", "mucky", "grub", "put", "used"),
+)
+"""Dirt seen in what is clean, or carried in."""
+_TAKEN_OFF = Pattern(
+    r"\b(?:wiped|scooped|picked|removed|took|cleaned|scrubbed|washed|binned|no more|all gone|none|nothing|no)\b"
+    r"|\b(?:hands?|gloves?|shoes?|sleeves?|bucket|bin|outside|carpet|cloth|sponge)\b"
+)
 _PUT_ON = Pattern(
     r"\b(?:polished|cleaned|wiped|sprayed|used|buffed|washed|went over|treated|put|finished)\b",
     *("ed", "used", "put", "went"),
@@ -86,11 +113,19 @@ def wet_time_was_none(look: Look) -> Slots | None:
     if not any(is_open(r) and "apply" in r.done for r in look.world.state.rounds.values()) or not _is_told(plain):
         return None
     short = _ONLY_SO_LONG.search(plain) is not None and _too_short(look)
-    if not (short or _NO_WET_TIME.search(plain) or _NO_MIX.search(plain) or _DIRTY_AGAIN.search(plain)):
+    dirty = _DIRTY_AGAIN.search(plain) is not None or _dirt_seen(look)
+    if not (short or dirty or _NO_WET_TIME.search(plain) or _NO_MIX.search(plain)):
         return None
     slots = look.slots("dried_early")
-    homes = slots.enclosures if "ENCLOSURE" in plain else ()  # "a snake was in it" names no tank
+    homes = (
+        slots.enclosures if "ENCLOSURE" in plain and " from " not in plain else ()
+    )  # "a snake was in it" names no tank
     return replace(slots, enclosures=homes, choices=(), too_early=True, bottles=(), part=None)
+
+
+def _dirt_seen(look: Look) -> bool:
+    plain = look.parsed.plain
+    return _DIRT_SEEN.search(plain) is not None and _TAKEN_OFF.search(plain) is None and not look.claims.done
 
 
 def _too_short(look: Look) -> bool:
@@ -117,5 +152,5 @@ def _is_told(plain: str) -> bool:
 
 
 _DENIED = Pattern(r"\b(?:did not|never|forgot)\b", "not", "never", "forgot")
-WORDS = words_in(_ONLY_SO_LONG, _NO_WET_TIME, _NO_MIX, _DIRTY_AGAIN)
+WORDS = words_in(_ONLY_SO_LONG, _NO_WET_TIME, _NO_MIX, _DIRTY_AGAIN, _DIRT_SEEN)
 """Words that the rules here turn on."""

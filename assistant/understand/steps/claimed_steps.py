@@ -12,8 +12,8 @@ from dataclasses import dataclass
 from typing import Literal, TypeAlias
 
 from assistant.understand.steps.back_words import is_no_return
-from assistant.understand.steps.of_what import of_a_part, of_something_unknown, of_what, of_whom
-from assistant.understand.steps.part_told import cut_short, no_move, one_thing_out, something_left_out
+from assistant.understand.steps.of_what import of_a_part, of_something_unknown, of_what, of_whom, sounds_like_it
+from assistant.understand.steps.part_told import cut_short, one_thing_out, something_left_out
 from assistant.understand.steps.spelled_out import WORDS_OF, spelled_out
 from assistant.understand.steps.step_patterns import DONE, MENTIONED, STEPS, TUB
 from assistant.understand.steps.wet_throughout import PATTERNS as WET_WORDS
@@ -333,17 +333,9 @@ _WITH_A_PRODUCT = Pattern(
 )
 
 
-_NO_CLEARING = Pattern(r"got (?!.*\b(?:out|away|off|up)\b)")
-""" "Got poo on my glove"."""
-
-
 def _counts(step: str, match: re.Match[str]) -> bool:
     before, after = match.string[: match.start()], match.string[match.end() :]
-    if step == "clear" and _NO_CLEARING.match(match.group() + after):
-        return False
-    if step == "move out" and no_move(match.group(), before, after):
-        return False
-    if match.group() in ("cleared", "emptied", "stripped", "gutted") and of_what(before, after) == "else":
+    if sounds_like_it(step, match.group(), before, after):
         return False
     if step in ("rinse", "wash", "wipe", "dry", "apply"):
         if _OF_SOMETHING_ELSE.match(after) and not (step == "apply" and _WITH_A_PRODUCT.search(after)):

@@ -173,6 +173,52 @@ def of_something_unknown(clause: str) -> bool:
     )
 
 
+def sounds_like_it(step: str, said: str, before: str, after: str) -> bool:
+    """Whether what sounds like a step is none: "figured it out", "cleared my throat", "streaks of dried poo".
+
+    said: the words taken for it; before, after: the rest of the clause.
+    """
+    if step == "move out":
+        return _no_move(said, before, after)
+    if step == "clear" and _GOT_ONLY.match(said + after):
+        return True
+    if said in ("cleared", "emptied", "stripped", "gutted"):
+        return of_what(before, after) == "else"
+    return step == "dry" and (
+        (said == "dried" and _AS_IT_IS.search(before) is not None) or _RAN_DRY.search(before) is not None
+    )
+
+
+_GOT_ONLY = Pattern(r"got (?!.*\b(?:out|away|off|up)\b)", "got")
+""" "Got poo on my glove"."""
+_AS_IT_IS = Pattern(r"\b(?:of|some|old|any|more|the) $")
+_RAN_DRY = Pattern(r"\b(?:ran|run|running|runs) $")
+
+
+def _no_move(moved: str, before: str, after: str) -> bool:
+    """ "Hosed it out", "he's out cold", "in a second"."""
+    if moved.endswith("out") and _NOT_OUT.match(after):
+        return True
+    done_to = _BY_WHAT.search(before)
+    if done_to is None or _OBJECT_OUT.fullmatch(moved) is None or done_to["verb"] in _TAKES:
+        return False
+    return moved.startswith("it") or _CLEANS.match(done_to["verb"]) is not None
+
+
+_NOT_OUT = Pattern(
+    r" (?:cold|for the count|of it|like a light|in (?:about |a |another )*(?:DURATION|bit|tick|jiffy|mo)|soon)\b"
+)
+_OBJECT_OUT = Pattern(r"(?:it|him|her|them|ANIMAL)(?: all| now)* out")
+_BY_WHAT = Pattern(r"\b(?P<verb>\w+(?:ed|pt|nt|ught|nd)) $")
+_TAKES = frozenset(
+    {"lifted", "scooped", "removed", "pulled", "fetched", "moved", "coaxed", "carried", "tempted", "led"}
+)
+_CLEANS = Pattern(
+    r"(?:hosed|rinsed|washed|hoovered|vacuumed|brushed|swept|sponged|wiped|dried|mopped|flushed|scrubbed|cleaned"
+    r"|cleared|aired|figured|sorted|checked|worked)$"
+)
+
+
 _PUT = Pattern(
     r"\b(?:put|popped|placed|moved|got|transferred|shifted|relocated|boxed|tubbed|bagged|taken|took|have)\b"
     r"(?P<what>(?: (?!in\b|into\b|to\b|over\b|across\b)\S+){0,4}) (?:over |across )?(?:in|into|to)\b"

@@ -6,12 +6,11 @@ sentence says was left out, ran out, or is still to do.
 
 from __future__ import annotations
 
-from assistant.understand.text.parts_of_it import PART, WHICH
+from assistant.understand.text.parts_of_it import FITTING, PART, WHICH
 from assistant.understand.text.patterns import Pattern, words_in
 
 _DET = r"(?:the |its |his |her |their |that |this |a |one |an |some |two |both )*"
 _THING = rf"(?:{_DET}{WHICH}{PART})"
-_FITTING = r"(?:hides?|bowls?|dish(?:es)?|branch(?:es)?|decor|logs?|rocks?|plants?|cork|background|furniture|moss)"
 _CLEARED = Pattern(
     r"\b(?:clear\w*|emptied|empty|strip\w*|gutted|bare|substrate|bedding|litter|paper|sand|soil|everything|all|stuff"
     r"|things|bits|contents|nothing|lot|furniture|furnishings)\b"
@@ -25,16 +24,16 @@ _WHOLE_TOO = Pattern(
 """ "The lid and everything else": all of it."""
 LEFT_OUT = Pattern(
     rf"\b(?:but|except|bar|save|not|minus|apart from|aside from|other than|without)(?: for)?(?: not)? "
-    rf"(?:the |one |a |his |her |its |that |this |their )(?:\w+ )?(?:{PART}|{_FITTING}|rest)\b"
+    rf"(?:the |one |a |his |her |its |that |this |their )(?:\w+ )?(?:{PART}|{FITTING}|rest)\b"
     rf"|\b(?:missed|skipped|forgot|left out|overlooked|could not reach|did not (?:get|do|reach|hit|cover))"
-    rf"(?: (?:to do|about|at|to))? {_DET}{WHICH}(?:{PART}|{_FITTING})\b"
-    rf"|\bonly (?:\w+ed |did |done |got )?{_DET}{WHICH}(?:{PART}|{_FITTING})\b"
+    rf"(?: (?:to do|about|at|to))? {_DET}{WHICH}(?:{PART}|{FITTING})\b"
+    rf"|\bonly (?:\w+ed |did |done |got )?{_DET}{WHICH}(?:{PART}|{FITTING}|NUMBER)\b(?! (?:times?|minutes?|hours?))"
     rf"|\b{WHICH}{PART} (?:only|so far|first|for now)\b"
     rf"|\b{_DET}{WHICH}{PART}(?: is| are| 's)? (?:still )?(?:to go|to do|to come|left|next|waiting)\b(?! to dry| open| ajar| week)"
     r"|\b(?:but|and|though|while) (?:the |his |her |its |their |my |one |some |that )?(?:\w+ ){1,3}"
     r"(?:is|are|was|were|has|have) not(?: yet)?$"
-    rf"|\bbut left {_DET}(?:\w+ )?(?:{PART}|{_FITTING})\b"
-    rf"|\b{_DET}(?:{PART}|{_FITTING}) (?:is|are|'s) (?:staying|still in|not out)\b|\b{_FITTING} stays\b"
+    rf"|\bbut left {_DET}(?:\w+ )?(?:{PART}|{FITTING})\b"
+    rf"|\b{_DET}(?:{PART}|{FITTING}) (?:is|are|'s) (?:staying|still in|not out)\b|\b{FITTING} stays\b"
     r"|\bnot (?:all|everything|everywhere)\b",
     *("but", "except", "bar", "save", "not", "minus", "apart", "aside", "other", "without", "missed", "skipped"),
     *("forgot", "left", "overlooked", "only", "so far", "first", "for now", "to go", "to do", "to come", "next"),
@@ -52,6 +51,18 @@ CUT_SHORT = Pattern(
 """Begun, and not brought to its end."""
 
 
+_IN_THERE = Pattern(
+    rf"\bORGANISM (?:is |are |still |crawling |sitting )*(?:in there|in it|inside|(?:on|in|under|behind) (?:the |its |a )*"
+    rf"{WHICH}(?:{PART}|{FITTING}|ENCLOSURE|tank|box|cage|viv\w*|tub)\b)",
+    "ORGANISM",
+)
+
+
+def seen_in_there(plain: str) -> bool:
+    """Whether a germ or a mite is told of as in the enclosure itself."""
+    return _IN_THERE.search(plain) is not None
+
+
 def something_left_out(plain: str) -> bool:
     """Whether a masked text that tells a step says that a part of it wasn't done."""
     return LEFT_OUT.search(plain) is not None
@@ -65,33 +76,6 @@ def cut_short(plain: str) -> bool:
 def one_thing_out(plain: str) -> bool:
     """Whether a text that tells of a clearing names only single things: dishes, a hide."""
     return _CLEARED.search(plain) is None
-
-
-def no_move(moved: str, before: str, after: str) -> bool:
-    """Whether what sounds like a moving out is none: "figured it out", "hosed it out", "he's out cold", "in a second".
-
-    moved: the words taken for it; before, after: the rest of the clause.
-    """
-    if moved.endswith("out") and _NOT_OUT.match(after):
-        return True
-    done_to = _BY_WHAT.search(before)
-    if done_to is None or _OBJECT_OUT.fullmatch(moved) is None or done_to["verb"] in _TAKES:
-        return False
-    return moved.startswith("it") or _CLEANS.match(done_to["verb"]) is not None
-
-
-_NOT_OUT = Pattern(
-    r" (?:cold|for the count|of it|like a light|in (?:about |a |another )*(?:DURATION|bit|tick|jiffy|mo)|soon)\b"
-)
-_OBJECT_OUT = Pattern(r"(?:it|him|her|them|ANIMAL)(?: all| now)* out")
-_BY_WHAT = Pattern(r"\b(?P<verb>\w+(?:ed|pt|nt|ught|nd)) $")
-_TAKES = frozenset(
-    {"lifted", "scooped", "removed", "pulled", "fetched", "moved", "coaxed", "carried", "tempted", "led"}
-)
-_CLEANS = Pattern(
-    r"(?:hosed|rinsed|washed|hoovered|vacuumed|brushed|swept|sponged|wiped|dried|mopped|flushed|scrubbed|cleaned"
-    r"|cleared|aired|figured|sorted|checked|worked)$"
-)
 
 
 def whole_too(plain: str) -> bool:

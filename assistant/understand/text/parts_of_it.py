@@ -15,6 +15,12 @@ PARTS = words_of(
 """One word for each; "the back left corner" is known by its last."""
 PART = f"(?:{'|'.join(sorted(PARTS, key=len, reverse=True))})"
 """Any of them, as alternatives."""
+FITTING = (
+    r"(?:hides?|(?:water |food )?(?:bowls?|dish(?:es)?)|branch(?:es)?|decor|logs?|rocks?|plants?|cork|furniture|moss"
+    r"|caves?|vines?|perch(?:es)?|slates?|tiles?|ornaments?|leaves|liner|mat)"
+)
+"""What stands in it and is put back, as alternatives."""
+FILLING = r"(?:substrate|soil|bedding|sand|coir|litter|paper)"
 WHICH = (
     r"(?:(?:left|right|top|bottom|back|front|far|near|other|one|inside|last|odd|same|little|plastic|wooden|mesh|upper"
     r"|lower|first|second|third|last|big|small) )*"
