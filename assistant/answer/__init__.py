@@ -13,7 +13,7 @@ from assistant.answer.asking import trouble_in
 from assistant.answer.meeting import touched_by
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Handler, Outcome, Pending, Reading, World
-from assistant.core.record.events import AgentTouched, AnimalFound, Event, HoldDoubted, Recorded, StepDone
+from assistant.core.record.events import AgentTouched, AnimalFound, BackTooSoon, Event, HoldDoubted, Recorded, StepDone
 from assistant.core.record.fold import fold
 from assistant.core.round.gate import timers
 from assistant.core.round.rounds import hold_is_running
@@ -146,7 +146,7 @@ def _done_before(answer: Answer, world: World) -> bool:
 
 
 def _touches(events: tuple[Event, ...], world: World) -> tuple[Event, ...]:
-    """Of what was to be recorded, that an agent got onto a surface: that is so, of whatever part it is told."""
-    touched = tuple(event for event in events if isinstance(event, AgentTouched))
+    """Of what was to be recorded, that an agent got onto a surface or an animal is inside: so it is, however many."""
+    touched = tuple(event for event in events if isinstance(event, AgentTouched | BackTooSoon))
     sprayed = (event for event in events if isinstance(event, StepDone) and event.agent is not None)
     return (*touched, *(touched_by(event.enclosure, event.agent, world) for event in sprayed if event.agent))

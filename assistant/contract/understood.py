@@ -132,6 +132,8 @@ class Slots:
     """How many windows or doors were said to be open."""
     shut_before: bool = False
     """They were said to have been shut until then: "I only opened it now"."""
+    old_mix: bool = False
+    """It was said to have been sprayed with a mix of another day: no disinfection."""
     wiped: bool = False
     """The rinse among the steps was a wiping with clean water."""
     air_changes: Fraction | None = None

@@ -9,6 +9,7 @@ from assistant.understand.parsing import Parsed
 from assistant.understand.steps import fills
 from assistant.understand.steps.claimed_steps import Claims
 from assistant.understand.steps.surface import OF_THE_SURFACE
+from assistant.understand.steps.told import of_the_keeper
 from assistant.understand.text.known_words import ASKS_WHO, HURT, SHARED
 from assistant.understand.text.patterns import Pattern
 
@@ -155,6 +156,8 @@ def _likely_of_the_surface(intent: str, plain: str, chance: float) -> bool:
     if intent == "dried_early" and (not of_drying or _I_DRIED_OFF.match(plain)):
         return False  # "it's ten minutes already", "the floor outside is dry"
     told = _NEVER_DRY.sub(" ", plain)
+    if of_the_keeper(plain):
+        return False
     if chance < LIKELY or not is_told(told):
         return False
     return intent == "dried_early" or (intent == "rewet" and _DRY.search(told) is None)

@@ -63,6 +63,7 @@ from assistant.understand.steps.came_to_nothing import something_else_put_on, we
 from assistant.understand.steps.claimed_steps import claims_in
 from assistant.understand.steps.denied import but_for_a_part, contradicts_the_record, meant_ahead
 from assistant.understand.steps.done_over import a_part_now, got_in, is_kept_wet, left_out, sprayed_over
+from assistant.understand.steps.elsewhere import the_other_one
 from assistant.understand.steps.fills_apart import fills_apart
 from assistant.understand.steps.label_minutes import label_told
 from assistant.understand.steps.not_off import not_rinsed_off, soap_not_off
@@ -382,7 +383,7 @@ class Reader:
         if intent in HARM:
             slots = without_troubles(slots)
         slots = without_the_rinse_before(where_it_was_asked(intent, slots, look.world), look)
-        slots = with_referent(slots, intent, look.parsed.plain, look.world)
+        slots = the_other_one(with_referent(slots, intent, look.parsed.plain, look.world), intent, look)
         if intent == "start" and _WITH_IT.search(plain) and not (slots.bottles or slots.stocks or slots.agents):
             bottle = fills.bottle_of_before(look.world)
             slots = replace(slots, bottles=(bottle,) if bottle is not None else ())

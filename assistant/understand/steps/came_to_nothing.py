@@ -113,7 +113,7 @@ def wet_time_was_none(look: Look) -> Slots | None:
     if not any(is_open(r) and "apply" in r.done for r in look.world.state.rounds.values()) or not _is_told(plain):
         return None
     short = _ONLY_SO_LONG.search(plain) is not None and _too_short(look)
-    dirty = _DIRTY_AGAIN.search(plain) is not None or _dirt_seen(look)
+    dirty = _DIRTY_AGAIN.search(plain) is not None or _dirt_seen(look) or _another_was_in_it(look)
     if not (short or dirty or _NO_WET_TIME.search(plain) or _NO_MIX.search(plain)):
         return None
     slots = look.slots("dried_early")
@@ -121,6 +121,18 @@ def wet_time_was_none(look: Look) -> Slots | None:
         slots.enclosures if "ENCLOSURE" in plain and " from " not in plain else ()
     )  # "a snake was in it" names no tank
     return replace(slots, enclosures=homes, choices=(), too_early=True, bottles=(), part=None)
+
+
+_PUT_IN = Pattern(
+    r"\b(?:put|popped|placed|dropped|sat) (?:the |my |his |her )?ANIMAL (?:down )?(?:in|into) (?:it|there|here)\b"
+)
+
+
+def _another_was_in_it(look: Look) -> bool:
+    """An animal of another enclosure was put into what is clean."""
+    homes = look.slots("dried_early").enclosures
+    open_ones = {name for name, one in look.world.state.rounds.items() if is_open(one)}
+    return _PUT_IN.search(look.parsed.plain) is not None and bool(homes) and open_ones.isdisjoint(homes)
 
 
 def _dirt_seen(look: Look) -> bool:

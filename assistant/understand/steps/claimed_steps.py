@@ -372,7 +372,8 @@ def _counts(step: str, match: re.Match[str]) -> bool:
             + r"|quarantine)\b|.*\b(?:loose|escaped|gone)\b",
             after,
         )
-    if step == "return" and is_no_return(match.string[: match.start()], after):
+    inside = " in" if match.group().endswith("back in") else ""
+    if step == "return" and is_no_return(before, inside + after):
         return False
     if step == "return":  # "on her back wall"
         return not re.match(r" (?:walls?|left|right|corner|end|half|panel|glass|door)\b", after) and not re.search(

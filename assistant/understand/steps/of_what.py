@@ -30,7 +30,7 @@ _OWN = HOMES | words_of(
 )
 _ELSE = words_of(
     """
-    throat mouth eye eyes skin lip lips tongue nose face head forehead hair ear ears neck arm arms hand hands finger
+    brow sweat bench throat mouth eye eyes skin lip lips tongue nose face head forehead hair ear ears neck arm arms hand hands finger
     fingers nail nails fingernails thumb leg legs knee knees foot feet toe toes chest belly tummy back's beard teeth
     myself yourself me
     glasses goggles specs spectacles visor mask gloves glove sock socks shoe shoes boots clothes shirt sleeve sleeves
@@ -132,6 +132,8 @@ def _judged(nouns: list[str], bare: bool) -> OfWhat:
         return "else"
     if nouns[0] == "my" and nouns[-1] in ("top", "back", "front", "bottom", "side", "lip"):
         return "else"  # what the keeper wears, or is
+    if nouns[-1] in ("tub", "shoebox"):
+        return "unknown"  # that the animal waits in, or the one that is cleaned
     if nouns[-1] in PARTS:
         return "own" if nouns[0] in ("all", "every", "each") and nouns[-1] in ALONG_IT_ALL else "part"
     if nouns[-1] in _OWN or nouns[-1] in _SHAPE:

@@ -19,6 +19,7 @@ from assistant.understand.named.named_at import MASKS, named_at
 from assistant.understand.named.names import Mention, Thing
 from assistant.understand.parsing import Parsed
 from assistant.understand.steps import fills
+from assistant.understand.text.known_words import COLOURS
 from assistant.understand.text.patterns import Pattern, words_in
 
 _OPENS = Pattern(
@@ -165,8 +166,12 @@ _THE_OTHER = Pattern(
     r"\b(?:sprayed|used|misted|squirted|did)(?: \w+){0,3}? (?:with|from|using) (?:the|a|an|my) (?:other|another"
     r"|different|wrong"
     r"|spare|new|old) (?:bottle|one|sprayer|spray|stuff)\b"
+    r"|\b(?:sprayed|used|misted|squirted|did)(?: \w+){0,3}? (?:with|from|using) (?:something(?: else)?|anything|god knows what"
+    r"|who knows what|whatever|i do not know what|my own (?:mix|stuff|brew)|(?:the |some |a )?(?:stuff|thing|mix|spray|one)"
+    r" (?:from (?!last|yesterday)|that |i |my |he |she |the vet)"
+    rf"|(?:the |a |my )?(?:{'|'.join(sorted(COLOURS))}) (?:bottle|one|sprayer|spray))\b"
 )
-""" "Sprayed with the other bottle": which, is asked."""
+""" "Sprayed with the other bottle", or one that nobody knows: which, is asked."""
 
 
 def unnamed_product(look: Look) -> Reading | None:

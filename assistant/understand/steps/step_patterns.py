@@ -22,7 +22,7 @@ _NOW = (
 )
 _NOW += r"| out and)*"
 _WAIT = r"(?:(?:holding|spare|travel|travelling|temporary|temp|waiting|plastic|carry|transport|feeding|other) )"
-TUB = r"(?:tub|box|bin|bucket|carrier|tote|container|bag|pillowcase|faunarium|crate)"
+TUB = r"(?:tub|shoe ?box|box|bin|bucket|carrier|tote|container|bag|pillowcase|faunarium|crate)"
 _LITTER = (
     r"(?:substrate|bedding|litter|paper|decor|decorations|furniture|furnishings|dishes|bowls?|hides?"
     r"|branches|plants|everything|muck|mess|poop?|droppings"

@@ -208,12 +208,25 @@ class Told:
     """There is no time to do it over."""
 
 
+_MY_OWN = Pattern(
+    r"(?:oh |ok |and |no |now )*(?:my|our) (?!ENCLOSURE|ANIMAL|tank|box|cage|viv|tub|river)(?:\w+ )?"
+    r"(?:top|shirt|sleeve|hair|hand|arm|trousers|jeans|jumper|shoe|sock|knee|back|front|coat|apron|mask)s?"
+    r"(?: is| are| 's| got| feels?)+ "
+)
+""" "My top's wet": the keeper's."""
+
+
+def of_the_keeper(plain: str) -> bool:
+    """Whether what is wet or dry is the keeper's own: "my sleeve's wet"."""
+    return _MY_OWN.match(plain) is not None
+
+
 def told_in(plain: str) -> Told:
     """What a masked text tells of the surface and the air.
 
     plain: small words, names masked as ENCLOSURE, AGENT ..., signs apart.
     """
-    if _asks(plain):
+    if _asks(plain) or of_the_keeper(plain):
         return Told()
     plain = _THEN_ASKS.sub("", plain)
     part = _A_PART.search(plain)
