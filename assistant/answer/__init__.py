@@ -13,7 +13,16 @@ from assistant.answer.asking import trouble_in
 from assistant.answer.meeting import touched_by
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Handler, Outcome, Pending, Reading, World
-from assistant.core.record.events import AnimalFound, Event, HoldDoubted, Recorded, Remarked
+from assistant.core.record.events import (
+    AgentTouched,
+    AnimalFound,
+    BackTooSoon,
+    Event,
+    HoldDoubted,
+    Recorded,
+    Remarked,
+    StepDone,
+)
 from assistant.core.record.fold import fold
 from assistant.core.round.gate import timers
 from assistant.core.round.rounds import hold_is_running
@@ -134,7 +143,9 @@ def _said_back(answer: Answer, reading: Reading, world: World) -> Answer:
 
     A step that may have been denied matters only where something would be recorded.
     """
-    doubts = reading.doubts if answer.events else tuple(one for one in reading.doubts if one.kind != "polarity")
+    doubts = tuple(one for one in reading.doubts if answer.events or one.kind not in ("polarity", "part"))
+    if _done_before(answer, world):
+        doubts = tuple(one for one in doubts if one.kind != "part")
     if not doubts or answer.outcome is not Outcome.ANSWER:
         return answer
     certain = replace(reading, doubts=())
@@ -149,6 +160,19 @@ def _said_back(answer: Answer, reading: Reading, world: World) -> Answer:
             "heard": reading.question if reading.spoken else "",
         },
         values={key: False if key == "recorded" else value for key, value in answer.values.items()},
-        events=(),
+        events=_touches(answer.events, world) if any(one.kind == "part" for one in doubts) else (),
         pending=Pending(certain, world.now, on_yes=certain),
     )
+
+
+def _done_before(answer: Answer, world: World) -> bool:
+    """Whether a step that is recorded is on record already: a part done again opens what follows it, so it counts."""
+    again = (event for event in answer.events if isinstance(event, StepDone) and event.step in ("apply", "rinse"))
+    return any(event.step in world.state.rounds[event.enclosure].done for event in again)
+
+
+def _touches(events: tuple[Event, ...], world: World) -> tuple[Event, ...]:
+    """Of what was to be recorded, that an agent got onto a surface or an animal is inside: so it is, however many."""
+    touched = tuple(event for event in events if isinstance(event, AgentTouched | BackTooSoon))
+    sprayed = (event for event in events if isinstance(event, StepDone) and event.agent is not None)
+    return (*touched, *(touched_by(event.enclosure, event.agent, world) for event in sprayed if event.agent))

@@ -97,7 +97,18 @@ def _which(claim: Reading, step: str, world: World) -> tuple[str, ...] | Answer:
     if claim.slots.corrects:
         return which_rounds(claim, world, lambda round_: step in round_.done)
     first = which_rounds(claim, world, lambda round_: _still_to_do(round_, step, world))
+    if step == "apply" and not isinstance(first, Answer) and _is_anothers(first, claim, world):
+        candidates = tuple(round_.enclosure for round_ in open_rounds(world))
+        return ask(claim, world, ("enclosure",), "the_round.which", {"candidates": candidates})
     return first if not isinstance(first, Answer) else which_rounds(claim, world, lambda r: _would_fit(r, step, world))
+
+
+def _is_anothers(names: tuple[str, ...], claim: Reading, world: World) -> bool:
+    """Whether the bottle that is named is that of another open clean: then which one was sprayed is asked."""
+    if claim.slots.enclosures or claim.slots.every_enclosure or not claim.slots.bottles:
+        return False
+    theirs = {round_.enclosure for round_ in open_rounds(world) if round_.bottle in claim.slots.bottles}
+    return bool(theirs) and theirs.isdisjoint(names)
 
 
 def _would_fit(round_: Round, step: str, world: World) -> bool:
@@ -283,6 +294,8 @@ def _airing_waits_for(round_: Round) -> str:
 def _answer(reading: Reading, told: list[_Told], ledger: Ledger) -> Answer:
     """One answer for all that was claimed: the first trouble, or what is recorded and what comes next."""
     events = tuple(ledger.events)
+    if any(one.recorded for one in told):  # "both are out": of the one that was, there is no more to say
+        told = [one for one in told if one.trouble is None or one.trouble.message != "the_round.already"]
     recorded = {one.enclosure: one.recorded for one in told}
     trouble = next((one.trouble for one in told if one.trouble is not None), None)
     if trouble is not None:
@@ -316,7 +329,10 @@ def _answer(reading: Reading, told: list[_Told], ledger: Ledger) -> Answer:
             "next": {name: way.step for name, way in ways.items()},
             "ways": ways,
             "taken_as_set": tuple(n for n, r in sprayed_now.items() if taken_as_set(_supply(r, ledger), ledger.world)),
-            "spent": tuple(n for n, r in sprayed_now.items() if is_spent(_supply(r, ledger), ledger.world)),
+            "spent": tuple(
+                n for n, r in sprayed_now.items() if reading.slots.old_mix or is_spent(_supply(r, ledger), ledger.world)
+            ),
+            "with_another": tuple(n for n, r in sprayed_now.items() if _with_another(r, ledger.world)),
             "agents": {n: ledger.world.facts.agents[r.agent] for n, r in rounds.items() if r is not None},
             "enclosures": {n: ledger.world.household.enclosure(n) for n in recorded},
         },
@@ -335,6 +351,12 @@ def _answer(reading: Reading, told: list[_Told], ledger: Ledger) -> Answer:
 
 def _supply(round_: Round, ledger: Ledger) -> Supply:
     return supply_of(round_.agent, round_.bottle, ledger.world)
+
+
+def _with_another(after: Round, before: World) -> bool:
+    """Sprayed with another product than the clean was begun with: which, is said back."""
+    round_ = before.state.rounds.get(after.enclosure)
+    return round_ is not None and round_.agent != after.agent
 
 
 def _soap_again(name: str, steps: tuple[str, ...], before: World) -> bool:

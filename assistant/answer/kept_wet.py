@@ -76,7 +76,7 @@ def _was_it_before_time(name: str, reading: Reading, world: World) -> Answer:
 
 
 def _all_of_it(name: str, reading: Reading, world: World) -> Answer:
-    every = about(reading, name, ("dry",))
+    every = replace(about(reading, name, ("dry",)), doubts=())
     return asking(reading, "the_round.all_dry", world, name, Judgement("gap", "dry"), every)
 
 

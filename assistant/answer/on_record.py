@@ -34,7 +34,8 @@ class Ledger:
 def about(reading: Reading, name: str, steps: tuple[str, ...], stayed_wet: bool | None = None) -> Reading:
     """A claim of those steps in that enclosure, in place of what was said."""
     slots = replace(reading.slots, enclosures=(name,), every_enclosure=False, steps=steps, stayed_wet=stayed_wet)
-    return replace(reading, intent="done", slots=slots, doubts=())
+    of_a_part = tuple(doubt for doubt in reading.doubts if doubt.kind == "part" and steps != ("hold",))
+    return replace(reading, intent="done", slots=slots, doubts=of_a_part)
 
 
 def told_of(names: tuple[str, ...], reading: Reading) -> tuple[Event, ...]:

@@ -12,7 +12,8 @@ from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.choice.choosing import Need, choose
 from assistant.core.household import Enclosure, Group
-from assistant.core.record.events import GroupChanged, QuarantineRestarted
+from assistant.core.record.events import DriedEarly, GroupChanged, QuarantineRestarted
+from assistant.core.round.rounds import is_open
 from assistant.core.shelf.bottles import all_as_filled
 
 BREATHING = ("serpentovirus", "ferlavirus", "mycoplasma")
@@ -156,6 +157,7 @@ def _first(reading: Reading, home: Enclosure | None, organism: str | None, world
         values=_values(home, organism, tuple(offer.id for offer in works)),
         cautions=("caution-vet", "caution-hands"),
         sources=tuple(fact.cited() for fact in facts),
+        events=_opens_again(reading, home, world),
     )
     if home is None:
         return replace(answer, pending=Pending(reading, world.now, missing=("enclosure",)))
@@ -163,6 +165,13 @@ def _first(reading: Reading, home: Enclosure | None, organism: str | None, world
         return answer
     marking = replace(reading, slots=replace(reading.slots, enclosures=(home.name,)))
     return replace(answer, pending=Pending(marking, world.now, on_yes=_marked(marking, home, "sick", organism, world)))
+
+
+def _opens_again(reading: Reading, home: Enclosure | None, world: World) -> tuple[DriedEarly, ...]:
+    """A mite seen in what has been sprayed: it isn't clean."""
+    round_ = world.state.rounds.get(home.name) if home is not None else None
+    seen = reading.slots.too_early and round_ is not None and is_open(round_) and "apply" in round_.done
+    return (DriedEarly(round_.enclosure),) if seen and round_ is not None else ()
 
 
 # ---------------------------------------------------------------- the group

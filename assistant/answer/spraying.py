@@ -77,7 +77,8 @@ def sprayed(name: str, round_: Round | None, reading: Reading, ledger: Ledger) -
         ledger.note(touched_by(name, supply.agent.id, world))
         cold = replace(reading, slots=replace(about(reading, name, steps_from("apply", reading)).slots, heat_cold=True))
         return asking(reading, "the_round.is_it_cold", world, name, judgement, cold)
-    ledger.note(step_of_spraying(name, round_, supply, world, reading.slots.mixes))
+    step = step_of_spraying(name, round_, supply, world, reading.slots.mixes)
+    ledger.note(replace(step, basis="none") if reading.slots.old_mix else step)
     return None
 
 

@@ -70,7 +70,8 @@ class Faulty:
 class Doubt:
     """Something that was not heard with certainty, so it is read back before it counts."""
 
-    kind: Literal["number", "polarity", "hearing"]
+    kind: Literal["number", "polarity", "part", "hearing"]
+    """ "polarity": whether it was done at all; "part": whether all of it was."""
     heard: str
     """As taken: "15", or "rinsed", or all of what was heard badly."""
     others: tuple[str, ...] = ()
@@ -116,7 +117,7 @@ class Slots:
     stayed_wet: bool | None = None
     """What was said of the surface during the wet time."""
     too_early: bool = False
-    """It was said to have dried before its time, in those words."""
+    """It was said to have dried before its time, in those words; or a mite was seen in what is clean."""
     part: str | None = None
     """The one part of a surface that was spoken of: "lid"."""
     smell: bool | None = None
@@ -133,6 +134,8 @@ class Slots:
     """How many windows or doors were said to be open."""
     shut_before: bool = False
     """They were said to have been shut until then: "I only opened it now"."""
+    old_mix: bool = False
+    """It was said to have been sprayed with a mix of another day: no disinfection."""
     wiped: bool = False
     """The rinse among the steps was a wiping with clean water."""
     air_changes: Fraction | None = None

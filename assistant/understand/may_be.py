@@ -9,7 +9,7 @@ from assistant.understand.parsing import Parsed
 from assistant.understand.steps import fills
 from assistant.understand.steps.claimed_steps import Claims
 from assistant.understand.steps.surface import OF_THE_SURFACE
-from assistant.understand.steps.told import of_another_thing
+from assistant.understand.steps.told import of_another_thing, of_the_keeper
 from assistant.understand.text.known_words import ASKS_WHO, HURT, SHARED
 from assistant.understand.text.patterns import Pattern
 
@@ -42,6 +42,12 @@ _NOT_TOLD = Pattern(
     r"|forgot to(?! (?:say|tell|log|mention|note|record)\b)"
     r"|forget to|remember to|nearly|almost|trying to|tried to|if i|should i|when i|once i|before i)\b"
 )
+
+
+_DENIES_ANOTHER = Pattern(
+    r"(?:i|we) (?:did not|never|have not) (?!(?:do|did|mean|say|said|done|want)\b)\w+ (?:it|them)$"
+)
+""" "I didn't shake it": no step, so that nothing is taken back by it."""
 
 
 def is_told(plain: str) -> bool:
@@ -96,7 +102,7 @@ def may_be(intent: str, parsed: Parsed, claims: Claims, chance: float = 0.0) -> 
         parsed.plain.endswith("?") or LOOKS_BACK.search(parsed.plain) or not _RINSED_OUT.search(parsed.plain)
     ):
         return False
-    if intent == "undo" and _SOMEBODY_IS_BACK.match(parsed.plain):
+    if intent == "undo" and (_SOMEBODY_IS_BACK.match(parsed.plain) or _DENIES_ANOTHER.match(parsed.plain)):
         return False
     if intent == "undo" and re.match(r"(?:which|what|who|how|why|where|when)\b", parsed.plain):
         return False
@@ -161,6 +167,8 @@ def _likely_of_the_surface(intent: str, plain: str, chance: float) -> bool:
     if intent == "dried_early" and (not of_drying or _I_DRIED_OFF.match(plain)):
         return False  # "it's ten minutes already", "the floor outside is dry"
     told = _NEVER_DRY.sub(" ", plain)
+    if of_the_keeper(plain):
+        return False
     if chance < LIKELY or not is_told(told):
         return False
     if intent == "still_smells":

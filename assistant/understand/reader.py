@@ -59,15 +59,16 @@ from assistant.understand.parsing import Parser
 from assistant.understand.poured_across import poured_across
 from assistant.understand.rule_words import OF_THE_RULES
 from assistant.understand.steps import fills
+from assistant.understand.steps.after_spraying import came_to_nothing, done_over
 from assistant.understand.steps.back_where import back_where
 from assistant.understand.steps.before_spraying import without_the_rinse_before
-from assistant.understand.steps.came_to_nothing import something_else_put_on, wet_time_was_none
+from assistant.understand.steps.came_to_nothing import wet_time_was_none
 from assistant.understand.steps.claimed_steps import claims_in
 from assistant.understand.steps.denied import but_for_a_part, contradicts_the_record, meant_ahead
-from assistant.understand.steps.done_over import a_part_now, got_in, is_kept_wet, left_out, sprayed_over
+from assistant.understand.steps.done_over import got_in
+from assistant.understand.steps.elsewhere import the_other_one
 from assistant.understand.steps.fills_apart import fills_apart
 from assistant.understand.steps.label_minutes import label_told
-from assistant.understand.steps.not_off import not_rinsed_off, soap_not_off
 from assistant.understand.steps.other_product import other_product, unnamed_product
 from assistant.understand.steps.over_dirt import over_dirt
 from assistant.understand.steps.put_on_it import of_what_is_on_it, put_on_it
@@ -125,8 +126,9 @@ class Reader:
         told = told_in(parsed.plain)
         chances = with_clauses(parsed.marked, self._matcher.chances(parsed.words), self._matcher.chances)
         look = Look(parsed, claims, chances, told, self._weigh_harm(parsed.plain), world, spoken)
-        if unhurt.aired_since(parsed.plain):
-            return self._read(text.lower().rsplit(" since ", 1)[0], world, spoken, by_likeness=False)
+        before = " ".join(text.lower().split()).rsplit(" since ", 1)[0]
+        if unhurt.aired_since(parsed.plain) and len(before) < len(text.strip()):
+            return self._read(before, world, spoken, by_likeness=False)
         if unhurt.denies_harm(parsed.plain) or no_harm.ordinary(parsed.plain, world):
             return self._unhurt(look)
         reading = (
@@ -148,9 +150,9 @@ class Reader:
             or label_told(look)
             or wet_apart(look)
             or resumed(look)
-            or (None if asks_whether_wet(look.world) else self._came_to_nothing(look))
+            or (None if asks_whether_wet(look.world) else came_to_nothing(look))
             or self._in_talk(look)
-            or self._done_over(look)
+            or done_over(look)
             or self._question(look)
         )
         return of_what_is_on_it(fills.but_for_water(reading), world)
@@ -348,30 +350,6 @@ class Reader:
         """What is no question may be a cry: then "not sure" is no answer, and it is asked where it got to."""
         return not only_a_germ(plain) and may_be_harm(IDIOMS.sub(" ", plain))
 
-    def _done_over(self, look: Look) -> Reading | None:
-        """A part sprayed again, or never: told of a surface that has been sprayed."""
-        again, never = sprayed_over(look), left_out(look)
-        if again is not None:
-            kept = (
-                is_kept_wet(look) and "missed" not in look.parsed.plain and not a_part_now(look)
-            )  # what was missed is wet only from now
-            kept = kept and not look.told.dried
-            again = replace(again, too_early=not kept)
-            return look.reading("rewet" if kept else "done", again, BY_RULE)
-        residue = soap_not_off(look) or not_rinsed_off(look)
-        if residue is not None:
-            return look.reading("undo", residue, BY_RULE)
-        if never is not None:
-            return look.reading("dried_early", never, BY_RULE)
-        return self._came_to_nothing(look)
-
-    def _came_to_nothing(self, look: Look) -> Reading | None:
-        """Told later on: it was too short, the wrong mix, dirty again, never aired, or something else was put on."""
-        none, other = wet_time_was_none(look), something_else_put_on(look)
-        if none is not None:
-            return look.reading("dried_early", none, BY_RULE)
-        return look.reading("done", other, BY_RULE) if other is not None else None
-
     def _question(self, look: Look) -> Reading:
         told = told_by_rule(look.parsed.plain, look.world.household)
         if told == MOVED_OUT:
@@ -394,7 +372,7 @@ class Reader:
         unsure = (intent is None or confidence < ENOUGH) and not look.is_no_cry
         if unsure and self._asked_of_harm(plain):  # barely a question hides no cry
             return look.reading("splash", replace(without_troubles(look.slots("splash")), place=None), ENOUGH)
-        wrong = contradicts_the_record(look, look.slots("status")) if intent in (None, "status") else None
+        wrong = contradicts_the_record(look, look.slots("status")) if intent in _MAY_DENY else None
         wrong = wrong or meant_ahead(look) or but_for_a_part(look)
         if wrong is not None:
             return look.reading("undo", wrong, BY_RULE)
@@ -407,7 +385,7 @@ class Reader:
         if intent in HARMS:
             slots = without_troubles(slots)
         slots = without_the_rinse_before(where_it_was_asked(intent, slots, look.world), look)
-        slots = with_referent(slots, intent, look.parsed.plain, look.world)
+        slots = the_other_one(with_referent(slots, intent, look.parsed.plain, look.world), intent, look)
         if intent == "start" and _WITH_IT.search(plain) and not (slots.bottles or slots.stocks or slots.agents):
             bottle = fills.bottle_of_before(look.world)
             slots = replace(slots, bottles=(bottle,) if bottle is not None else ())
@@ -415,15 +393,19 @@ class Reader:
             slots = replace(slots, too_early=True, steps=("apply",))
         if intent == "done" and not slots.steps and cannot_tell(plain):
             slots = replace(slots, steps=("hold",), stayed_wet=False)  # what nobody saw wet doesn't count
+        if intent == "dried_early" and look.claims.polarity == "not yet" and "dry" in look.claims.mentioned:
+            slots = replace(slots, part=slots.part or "dry part")  # "dried one side": of that, and not the step
         reading = look.reading(intent, slots, confidence)
         if intent == "rinsed_out" and fills.only_emptied(plain):
             reading = replace(reading, slots=replace(slots, steps=()), doubts=(NOT_ONLY_EMPTIED,))
         if intent == "done" and look.claims.polarity == "doubtful":
             step = slots.steps[0] if slots.steps else "done"
-            reading = replace(reading, doubts=(Doubt("polarity", step),))
+            reading = replace(reading, doubts=(Doubt("part" if look.claims.in_part else "polarity", step),))
         return reading if not look.parsed.guessed else with_guess_doubted(reading, look.parsed)
 
 
+_MAY_DENY = (None, "status", "undo", "treat_item")
+"""Questions that a text may be most like which says that a step on record never was."""
 NOT_ONLY_EMPTIED = Doubt("polarity", "rinsed out and pumped through")
 _WITH_IT = Pattern(r"\b(?:with|using) (?:it|that|that one|this|this one)\b")
 

@@ -12,7 +12,9 @@ from assistant.understand.named.windows_told import shut_before, windows_told
 from assistant.understand.parsing import Parsed
 from assistant.understand.steps.apart import steps_apart
 from assistant.understand.steps.claimed_steps import Claims
+from assistant.understand.steps.part_told import seen_in_there
 from assistant.understand.steps.told import Told, told_in
+from assistant.understand.steps.with_what import of_an_old_mix
 from assistant.understand.text.patterns import Pattern
 
 _EVERY = Pattern(
@@ -62,8 +64,9 @@ def with_the_round(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         slots,
         steps=_steps(claims, told, intent),
         stayed_wet=_stayed_wet(claims, told, intent),
-        too_early=told.too_early and intent == "dried_early",
+        too_early=(told.too_early and intent == "dried_early") or (intent == "outbreak" and seen_in_there(plain)),
         part=told.part if intent == "dried_early" else None,
+        old_mix=intent == "done" and of_an_old_mix(plain),
         smell=told.smell if smells else None,
         wet=_wet(claims, told) if smells and intent != "done" else None,
         openings=_openings(parsed, asked) if intent == "done" else None,

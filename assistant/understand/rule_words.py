@@ -11,6 +11,7 @@ from assistant.understand.steps.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.steps.done_over import WORDS as DONE_OVER_WORDS
 from assistant.understand.steps.not_off import WORDS as NOT_OFF_WORDS
 from assistant.understand.steps.other_product import WORDS as OTHER_PRODUCT_WORDS
+from assistant.understand.steps.part_told import WORDS as PART_TOLD_WORDS
 from assistant.understand.steps.told import WORDS as TOLD_WORDS
 from assistant.understand.text.known_words import EVERYDAY, ITEMS, MATERIALS
 
@@ -29,6 +30,7 @@ OF_THE_RULES = (
     | everyday.WORDS
     | unhurt.WORDS
     | TOLD_WORDS
+    | PART_TOLD_WORDS
     | DONE_OVER_WORDS
     | OTHER_PRODUCT_WORDS
     | NOTHING_WORDS

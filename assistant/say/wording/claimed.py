@@ -29,6 +29,9 @@ def _recorded(answer: Answer) -> Line:
     for name, steps in recorded.items():
         round_ = details["rounds"].get(name)
         done = _done(steps, details["enclosures"].get(name))
+        done += (
+            f" with {details['agents'][name].name}" if name in details["with_another"] and steps == ("apply",) else ""
+        )
         parts.append(f"{capital(name)}: {done}.")
         shown.append(f"{capital(name)}: {done}. {_then(name, steps, round_, answer)}".rstrip())
         if name in details["spent"]:

@@ -57,7 +57,11 @@ ADD_MINUTES = "Its label decides; add its label minutes to your household file."
 
 def steps_done(steps: Sequence[str]) -> str:
     """ "out, cleared and washed"."""
-    return listed("washed" if step == "wash" else DID[step] for step in steps)
+    return listed(_SAID[step] for step in steps)
+
+
+_SAID = {**DID, "wash": "washed", "wipe": "wiped"}
+"""As the keeper says it: a wipe isn't yet taken for the rinse."""
 
 
 def animal_of(enclosure: Enclosure | None) -> str:

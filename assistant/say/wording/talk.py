@@ -92,6 +92,11 @@ def _confirm(answer: Answer) -> Line:
         return Line(f"{whole}{capital(said)}, is that right?")
     if whole:
         return Line(f"{whole}Is that right?")
+    if steps == ("return",) and any(doubt.kind == "part" for doubt in doubts):
+        return Line(f"{name}are all of them back in?")
+    if steps and any(doubt.kind == "part" for doubt in doubts):
+        too = {"wash": "and the soap rinsed off", "clear": "substrate and dishes too"}.get(steps[-1], "corners too")
+        return Line(f"{name}is all of it {steps_done(steps)}, {too}?")
     if steps:
         said = steps_done(steps)
         return Line(f"{name}{said}, or not {said}?")

@@ -22,7 +22,7 @@ _HAS = (
     r"(?: has| might| may| must| have| is| are| was| just| 's| been| only| gone and| managed to| went and| bloody"
     r"| somehow| about)*"
 )
-_TUB = r"(?:tub|box|bucket|bin|carrier|tote|bag|pillowcase|container|crate|faunarium)"
+_TUB = r"(?:tub|shoe ?box|box|bucket|bin|carrier|tote|bag|pillowcase|container|crate|faunarium)"
 
 _ESCAPED = Pattern(
     r"\bescap(?:ed|es|ing|e)\b"
@@ -96,6 +96,9 @@ _FOUND = Pattern(
     r"|\b(?:got|have) (?:him|her|it|them) (?:again|back)\b(?! (?:in|home))"
     r"|^(?:and |ah |oh |ok |yes |phew |hurray |right |,)*(?:got|have got|i have got) (?:him|her|them|ANIMAL|ENCLOSURE)"
     r"(?: now| ,? ?thank \w+| ,? ?phew)? ?!?\.?$|^(?:ah |oh |ok |yes |,)*there (?:he|she|it) is ?!?\.?$"
+    rf"|\b{_ONE}{_HAS} in (?:the|his|her|its|their|a) (?:\w+ )?{_TUB} (?:again|now)\b|^(?:ok |phew |yes |ah "
+    rf"|,)*found ?!?$"
+    rf"|, (?:and )?(?:he is |she is |it is )?back in (?:the|his|her|its|their|a) (?:\w+ )?{_TUB}\b"
     rf"|\b{_ONE}{_HAS} back in (?:the|his|her|its|their|a) (?:\w+ )?{_TUB}\b"
     rf"|\b{_ONE}{_HAS} (?:safe|caught|found)\b(?: now| again| and sound)*$",
     *_words("found caught recaptured hold tracked again back safe got there"),

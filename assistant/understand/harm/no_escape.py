@@ -14,7 +14,7 @@ from assistant.core.round.rounds import is_open
 from assistant.understand.look import BY_RULE, Look, without_troubles
 from assistant.understand.text.patterns import Pattern
 
-_TUB = r"(?:tub|box|bucket|bin|carrier|tote|bag|pillowcase|container|crate|faunarium)"
+_TUB = r"(?:tub|shoe ?box|box|bucket|bin|carrier|tote|bag|pillowcase|container|crate|faunarium)"
 _HER_TUB = rf"(?:the|his|her|its|their|that|a) (?:\w+ )?{_TUB}"
 _ONE = r"(?:he|she|they|it|(?:the |my )?(?:ANIMAL|snake|gecko|lizard|animal|dragon|python)|ENCLOSURE)"
 _OPENS = r"(?:(?:no|nope|oh|wait|sorry|ok|phew|it is ok|all good|all right|hang on|hold on|actually|ah|yes) ?,? ?)*"

@@ -9,12 +9,12 @@ from collections.abc import Iterable
 
 from assistant.contract import World
 from assistant.core.household import Household
+from assistant.understand.named.named_at import MASKS, named_at
 from assistant.understand.named.names import Mention, Thing
-from assistant.understand.parsing import SOAPS, Parsed
+from assistant.understand.parsing import Parsed
 from assistant.understand.text.known_words import words_of
 
 PRODUCTS = frozenset({"BOTTLE", "STOCK", "AGENT"})
-_MASKS = PRODUCTS | {"ENCLOSURE", "ANIMAL", "MEASURE", "ORGANISM"}
 _NO_BOTTLE = words_of(
     "tub towel towels cloth cloths bucket box bowl bowls sponge lid cap glove gloves tank cage crate jug cup brush tape"
     " label hide plant branch mat rag wipe wipes paper light"
@@ -28,13 +28,11 @@ def products_by_colour(parsed: Parsed, household: Household) -> tuple[str, tuple
 
     A product that could be several is a thing without a name.
     """
-    mentions = iter([mention for mention in parsed.mentions if mention.said not in SOAPS])  # soap stays a word
     words, things = parsed.plain.split(), []
     kept: list[str] = []
-    for index, word in enumerate(words):
+    for index, (word, mention) in enumerate(named_at(parsed)):
         after = words[index + 1] if index + 1 < len(words) else ""
-        if word in _MASKS:
-            mention = next(mentions, None)
+        if word in MASKS:
             if word in PRODUCTS:
                 things.append(_product(mention))
         elif (bottle := _of_colour(word, household)) is not None and after not in _NO_BOTTLE:

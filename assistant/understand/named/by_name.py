@@ -6,6 +6,7 @@ animal does stands beside it, it is the animal; "clover's tank" and "spray peppe
 
 from __future__ import annotations
 
+from assistant.understand.named.named_at import named_at
 from assistant.understand.named.names import HOMES, Mention
 from assistant.understand.parsing import Parsed
 from assistant.understand.text.patterns import Pattern
@@ -23,23 +24,16 @@ _DOES = Pattern(
     r" in|splashed"
     r"|sprayed in)\b"
 )
-_MASKS = frozenset({"bottle", "enclosure", "animal", "stock", "agent", "measure", "organism"})
-_LITERAL = ("soap", "detergent", "dish soap")
-"""Names that stay as words in a masked text."""
 
 
 def with_animals_by_name(parsed: Parsed) -> str:
     """The masked text with ANIMAL for each home that is called by its animal's name and meant as the animal."""
     if "ENCLOSURE" not in parsed.plain:
         return parsed.plain
-    named = iter(mention for mention in parsed.mentions if mention.said not in _LITERAL)
     words = parsed.plain.split()
-    for at, word in enumerate(words):
-        if word.casefold() not in _MASKS or not word.isupper():
-            continue
-        mention = next(named, None)
+    for at, (word, mention) in enumerate(named_at(parsed)):
         if mention is None:
-            break
+            continue
         after = " ".join(words[at + 1 : at + 6])
         if word == "ENCLOSURE" and _by_name(mention) and (_ITS.match(after) or _DOES.match(after)):
             words[at] = "ANIMAL"

@@ -30,13 +30,28 @@ _SHUT = Pattern(
     rf"|\b{_WINDOW}{_IS} (?:never|not)(?: been| even| really)? open(?:ed)?\b|\bnever aired\b",
     *("window", "door", "skylight", "aired"),
 )
+_SOMEBODY = (
+    r"(?:(?:my |the )?(?:wife|husband|partner|mum|mom|dad|son|daughter|kids?|child|brother|sister|flatmate|wind|draught"
+    r"|cat|dog)|someone|somebody|he|she|they|my \w+)"
+)
 _IT_SHUT = Pattern(
-    r"^(?:(?:oh|no|sorry|so|and|but|i|we|have|had to|my \w+|just|then|he|she) ?,? ?)*(?:shut|closed"
-    r"|close) it\b(?! down| up)"
+    rf"^(?:(?:oh|no|sorry|so|and|but|i|we|have|had to|{_SOMEBODY}|just|then) ?,? ?)*(?:shut|closed"
+    r"|close) (?:it|one(?: of (?:them|the two))?)\b(?! down| up)"
+    r"|\bclosed (?:it |everything )?up$|^(?:it is |it was )?(?:only|just|barely) (?:open )?(?:a|an) (?:crack"
+    r"|slit|inch|tiny"
+    r" bit)(?: open)?$"
     r"|^(?:it is|they are|both|both are|both of them are|all) (?:shut|closed)$|\bnever opened it\b"
     r"|\bit is (?:not|no longer) open (?:any ?more|now)\b|\bit is (?:shut|closed) (?:again|now)\b",
-    *("it", "shut", "closed"),
+    *("it", "shut", "closed", "crack", "slit", "inch", "tiny"),
 )
+_NONE = Pattern(
+    r"\b(?:no|not a|without a|without any|not any) (?:window|windows|skylight)\b(?! (?:is |are )?(?:open|opened))"
+    r"|\bwindows? (?:does not|do not|will not|can not|could not|would not|never) open(?:s)?\b"
+    r"|\bwindows?(?: is| are| 's)? (?:painted|stuck|nailed|screwed) (?:shut|closed)\b",
+    "window",
+    "skylight",
+)
+""" "No window in here": shut all along."""
 _OPEN = Pattern(
     rf"\b(?:crack|cracked|cracking|tilt|tilted|opened|opening)(?: up| open)? {_THE_WINDOW}\b"
     rf"|^(?:now |then |and |so )*(?:i|we) (?:now )?(?:open|crack) {_THE_WINDOW}\b"
@@ -58,8 +73,8 @@ _NOT_TOLD = Pattern(
     r"\?$|^(?:and |so |but |ok )*(?:is|are|was|were|can|could|may|should|shall|do|does|did|when|how|what|why|where"
     r"|which|if|will"
     r"|would)\b|\b(?:going to|about to|will|need to|want to|have to (?!shut|close)|let me|should|if|unless|until"
-    r"|once|when|after"
-    r"|before)\b(?! i started)"
+    r"|once|when"
+    r"|(?<!right )(?<!straight )(?<!just )after(?! DURATION)|before)\b(?! i started)"
 )
 _ALL_ALONG = Pattern(
     r"\b(?:the whole|all the|the entire) time\b|\ball (?:along|day|night|morning|afternoon|evening)\b|\b(?:never"
@@ -69,9 +84,13 @@ _ALL_ALONG = Pattern(
 )
 _WAS_SHUT = Pattern(
     rf"\b{_WINDOW} (?:was|were|had been)(?: \w+){{0,2}}? (?:shut|closed|not open)\b|\b(?:nobody|thought)\b"
-    rf"|\ba while ago\b|\b(?:too"
-    rf"|hours) (?:early|ago)\b"
+    rf"|\ba while ago\b|\b(?:too|hours|ages) (?:early|ago)\b|\b(?:right|straight|just) after\b|\bsince\b"
+    rf"|\b{_SOMEBODY}(?: \w+){{0,2}} (?:shut|closed)\b|\b(?:blew|blown|slammed|swung|fell"
+    rf"|banged) (?:\w+ )?(?:shut|closed|to)\b"
+    r"|\b(?:crack|slit|inch|tiny bit)\b"
 )
+_AFTER = Pattern(r"\bafter (?:about |only |just )*DURATION\b", "after")
+""" "Shut after five minutes": so long after it was opened."""
 _FOR = Pattern(r"\b(?:for|these|the (?:last|past)|about) (?:about |over |nearly )?DURATION\b", "DURATION")
 _OF_THE_AIRING = ("air_time", "time_left", "next", "status", "return_check", "still_smells")
 
@@ -87,6 +106,7 @@ def windows_told(parsed: Parsed, world: World) -> int | None:
         return None
     if (
         openings_in(plain) == 0
+        or _NONE.search(plain) is not None
         or _SHUT.search(plain) is not None
         or (_spoken_of(world) and _IT_SHUT.search(plain) is not None)
     ):
@@ -114,9 +134,11 @@ def stood_so_since(parsed: Parsed, openings: int, world: World) -> SaidTime | No
         if past:
             return SaidTime(min(past) if openings == 0 else max(past))
     spans = [found.value for found in parsed.amounts.found if found.kind == "duration"]
+    if openings == 0 and len(spans) == 1 and isinstance(spans[0], Amount) and _AFTER.search(plain) is not None:
+        return SaidTime(min(now, _opened(world) + timedelta(seconds=float(convert(spans[0], "s").amount))))
     if len(spans) == 1 and isinstance(spans[0], Amount) and _FOR.search(plain) is not None:
         return SaidTime(now - timedelta(seconds=float(convert(spans[0], "s").amount)))
-    if _ALL_ALONG.search(plain) is not None or (openings == 0 and _WAS_SHUT.search(plain) is not None):
+    if _ALL_ALONG.search(plain) is not None or (openings == 0 and (_WAS_SHUT.search(plain) or _NONE.search(plain))):
         return SaidTime(_begun(world), "part")
     return None
 
@@ -126,6 +148,12 @@ def _begun(world: World) -> datetime:
     return min(
         (at for one in world.state.rounds.values() if is_open(one) for at in one.done.values()), default=world.now
     )
+
+
+def _opened(world: World) -> datetime:
+    """When a window was last opened for any open clean."""
+    opened = (one.openings[-1].at for one in world.state.rounds.values() if is_open(one) and one.openings)
+    return max(opened, default=_begun(world))
 
 
 def _spoken_of(world: World) -> bool:

@@ -6,7 +6,8 @@ from assistant.understand.text.patterns import Pattern
 
 _DET = r"(?:the|a|an|his|her|their|its|my|that)"
 _WAITS_IN = (
-    r"(?:tubs?|box|boxes|bin|bucket|carrier|tote|container|bags?|pillowcase|faunarium|crate|bath|bathtub|bathroom"
+    r"(?:tubs?|shoe ?box|box|boxes|bin|bucket|carrier|tote|container|bags?|pillowcase|faunarium|crate|bath"
+    r"|bathtub|bathroom"
     r"|sink|hall|kitchen)"
 )
 HIDE = r"(?:hides?|cork(?: bark)?|burrow|cave|log)"
@@ -25,7 +26,7 @@ _ONE = (
 IS_BACK = Pattern(
     rf"\b{_ONE}(?: is| are| 's| has| have| was| went| goes| got| climbed| crawled| slipped| put| gone| safe| safely"
     rf"| now| straight| right| all| both)* (?:back|home)(?P<there>{_IN} (?P<where>{_WAITS_IN}|{HIDE}))\b"
-    rf"|^(?:ok |and |phew |,)*back(?P<there_too>{_IN} (?P<where_too>{_WAITS_IN}))\b",
+    rf"|(?:^|, )(?:ok |and |phew |,)*back(?P<there_too>{_IN} (?P<where_too>{_WAITS_IN}))\b",
     "back",
     "home",
 )
@@ -52,7 +53,8 @@ def is_in_a_tub(plain: str) -> bool:
 
 
 WAITING = Pattern(
-    r"\b(?:holding|spare|travel|travelling|temporary|temp|waiting|plastic|carry|transport|feeding|other|blue|grey|gray"
+    r"\b(?:holding|spare|travel|travelling|temporary|temp|waiting|plastic|carry|transport|feeding|other"
+    r"|shoe ?box|blue|grey|gray"
     r"|red|green|white|black|clear|small|big|little)\b"
 )
 """A tub that no home is called by."""

@@ -15,6 +15,7 @@ from assistant.core.round.rounds import is_open, waits_on_hold
 from assistant.understand.look import Look
 from assistant.understand.may_be import is_told
 from assistant.understand.named.unknown_names import OF_WHAT_NOBODY_KNOWS
+from assistant.understand.text.parts_of_it import FILLING, FITTING, PART, WHICH
 from assistant.understand.text.patterns import Pattern, words_in
 
 _ONLY_SO_LONG = Pattern(
@@ -117,6 +118,36 @@ _DIRTY_AGAIN = Pattern(
     *("kitten", "puppy", "child", "kid", "toddler", "son", "daughter", "baby", "hamster", "rabbit", "bird", "ANIMAL"),
     *("snake", "gecko", "lizard", "dropped", "spil", "tipped", "got"),
 )
+_DIRT = (
+    r"(?:poo|poop|poos|faeces|feces|turd|turds|droppings|urate|urates|urine|pee|wee|muck|dirt|filth|mould|mold"
+    r"|blood|slime"
+    r"|algae|grime|scum)"
+)
+_DIRT_SEEN = Pattern(
+    rf"\b(?:see|saw|seen|found|find|notice|noticed|spotted|missed|there is|are|have got|got)(?: still| a| some"
+    rf"| more| another"
+    rf"| the| one| bit of| bits of| streaks? of| dried| old| fresh| little| tiny)* {_DIRT}\b(?! (?:on|off"
+    rf"|in) (?:my|me)\b)"
+    rf"|\b(?:streaks?|bits?|smears?|specks?|traces?|lumps?|spots?|stains?) of (?:dried |old |dry )?{_DIRT}\b"
+    rf"|^(?:still |some |more |dried |fresh |a bit of )*{_DIRT}(?: still| left| stuck| all)* (?:in|on|under"
+    rf"|behind|over)"
+    rf" (?:it|there|the |its )(?:{WHICH}{PART})?"
+    rf"|\bsmells? (?:a bit |still )?(?:of|like) {_DIRT}\b"
+    r"|^(?:it is |it 's |that is |is |still |all |a bit |really |it looks |looks )*(?:dirty|filthy|mucky|grubby|grimy)"
+    r"(?: again| still| in there| inside| now)*$"
+    rf"|\bput (?:(?:the|his|her|its|a|some|back) )*(?:dirty|old|used|soiled|unwashed|filthy|mucky|unrinsed) (?:\w+ )?"
+    rf"(?:{FITTING}|{FILLING}) (?:back|in)\b"
+    rf"|\b(?:put|used)(?: \w+){{1,3}}? (?:from|of) (?:the )?(?:ENCLOSURE|ANIMAL|\w+ tub|\w+ one) (?:back )?(?:in there"
+    rf"|in it|inside|in here)\b"
+    rf"|\bused (?:the )?(?:quarantine|sick|hospital|dirty)(?: \w+){{1,2}} (?:in there|in it|inside|on it|in here)\b",
+    *("poo", "fae", "fec", "turd", "dropp", "urat", "urin", "pee", "wee", "muck", "dirt", "filth", "mou", "mold"),
+    *("blood", "slime", "alga", "grim", "scum", "mucky", "grub", "put", "used"),
+)
+"""Dirt seen in what is clean, or carried in."""
+_TAKEN_OFF = Pattern(
+    r"\b(?:wiped|scooped|picked|removed|took|cleaned|scrubbed|washed|binned|no more|all gone|none|nothing|no)\b"
+    r"|\b(?:hands?|gloves?|shoes?|sleeves?|bucket|bin|outside|carpet|cloth|sponge)\b"
+)
 _PUT_ON = Pattern(
     r"\b(?:polished|cleaned|wiped|sprayed|used|buffed|washed|went over|treated|put|finished|squirted|poured|tipped"
     r"|splashed|spritzed|misted|scrubbed|rubbed|rinsed|dabbed|added|gave|got)\b",
@@ -141,10 +172,13 @@ def wet_time_was_none(look: Look) -> Slots | None:
     short = (_ONLY_SO_LONG.search(plain) or _AFTER_SO_LONG.search(plain)) is not None and _too_short(look)
     short = short or _NOT_ALL_THE_TIME.search(plain) is not None or (_none_rinsed(look) and _was_dry(plain))
     watered = _WATERED.search(plain) is not None and any(map(waits_on_hold, look.world.state.rounds.values()))
-    if not (short or watered or _NO_WET_TIME.search(plain) or _NO_MIX.search(plain) or _DIRTY_AGAIN.search(plain)):
+    dirty = _DIRTY_AGAIN.search(plain) is not None or _dirt_seen(look) or _another_was_in_it(look)
+    if not (short or watered or dirty or _NO_WET_TIME.search(plain) or _NO_MIX.search(plain)):
         return None
     slots = look.slots("dried_early")
-    homes = slots.enclosures if "ENCLOSURE" in plain else ()  # "a snake was in it" names no tank
+    homes = (
+        slots.enclosures if "ENCLOSURE" in plain and " from " not in plain else ()
+    )  # "a snake was in it" names no tank
     return replace(slots, enclosures=homes, choices=(), too_early=True, bottles=(), part=None)
 
 
@@ -161,6 +195,23 @@ def _none_rinsed(look: Look) -> bool:
     """The wet time was served, as far as was told, and nothing has been rinsed since."""
     rounds = [r for r in look.world.state.rounds.values() if is_open(r) and "apply" in r.done]
     return bool(rounds) and all("rinse" in r.steps and "rinse" not in r.done for r in rounds)
+
+
+_PUT_IN = Pattern(
+    r"\b(?:put|popped|placed|dropped|sat) (?:the |my |his |her )?ANIMAL (?:down )?(?:in|into) (?:it|there|here)\b"
+)
+
+
+def _another_was_in_it(look: Look) -> bool:
+    """An animal of another enclosure was put into what is clean."""
+    homes = look.slots("dried_early").enclosures
+    open_ones = {name for name, one in look.world.state.rounds.items() if is_open(one)}
+    return _PUT_IN.search(look.parsed.plain) is not None and bool(homes) and open_ones.isdisjoint(homes)
+
+
+def _dirt_seen(look: Look) -> bool:
+    plain = look.parsed.plain
+    return _DIRT_SEEN.search(plain) is not None and _TAKEN_OFF.search(plain) is None and not look.claims.done
 
 
 def _too_short(look: Look) -> bool:
@@ -194,5 +245,7 @@ _DENIED = Pattern(
     "forgot",
     "idea",
 )
-WORDS = words_in(_NOT_ALL_THE_TIME, _AFTER_SO_LONG, _WATERED, _ONLY_SO_LONG, _NO_WET_TIME, _NO_MIX, _DIRTY_AGAIN)
+WORDS = words_in(
+    *(_NOT_ALL_THE_TIME, _AFTER_SO_LONG, _WATERED, _ONLY_SO_LONG, _NO_WET_TIME, _NO_MIX, _DIRTY_AGAIN, _DIRT_SEEN)
+)
 """Words that the rules here turn on."""

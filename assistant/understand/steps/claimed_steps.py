@@ -12,7 +12,8 @@ from dataclasses import dataclass
 from typing import Literal, TypeAlias
 
 from assistant.understand.steps.back_words import is_no_return
-from assistant.understand.steps.of_what import of_something_unknown, of_what, of_whom
+from assistant.understand.steps.of_what import of_a_part, of_something_unknown, of_what, of_whom, sounds_like_it
+from assistant.understand.steps.part_told import cut_short, one_thing_out, something_left_out
 from assistant.understand.steps.spelled_out import WORDS_OF, spelled_out
 from assistant.understand.steps.step_patterns import DONE, MENTIONED, STEPS, TUB
 from assistant.understand.steps.wet_throughout import PATTERNS as WET_WORDS
@@ -61,7 +62,8 @@ _UNDER_WAY = Pattern(
 _HEDGED = Pattern(
     r"\b(?:i think|i guess|just about|practically|virtually|probably|maybe|perhaps|pretty much|more or less"
     r"|i believe|should be|must be|looks|seems|kind of|sort of"
-    r"|i suppose|as good as|basically|ish|possibly|i reckon|fairly sure|pretty sure|pretty|fairly|quite|reasonably"
+    r"|hopefully|fingers crossed|with (?:any |a bit of )?luck|i suppose|as good as|basically|ish|possibly"
+    r"|i reckon|fairly sure|pretty sure|pretty|fairly|quite|reasonably"
     r"|(?:says|said|thinks|reckons|tells me|told me) (?:that )?(?:i|he|she|they|it|we))\b"
 )
 # A word like these opens a clause of its own after "and", so the "not" before it doesn't reach over.
@@ -69,6 +71,13 @@ _NEW_CLAUSE = Pattern(
     r"\s*(?:\b(?:but|though|however|only|then|so|because)\b|[.;!]|,(?! ?(?:or|nor)\b)"
     r"|\band (?=(?:i|it|he|she|they|we|that|the|{s}|ENCLOSURE|ANIMAL) ))\s*".replace("{s}", "this")
 )
+_ONLY_A_HEDGE = Pattern(
+    r", (?:(?:or|so|at least) )?(?:i (?:think|guess|suppose|reckon|believe|hope)(?: so)?|maybe|perhaps|probably"
+    r"|hopefully|fingers crossed|more or less|pretty much|ish)(?: anyway)?$"
+)
+""" "He's out, I think"."""
+_NEW_SUBJECT = Pattern(r"(?:(?:i|it|he|she|they|we|that|the|ANIMAL|ENCLOSURE)\b|\{)")
+"""The "not" of the clause before ends at such a word, and not at one that only begins like it: "wetted"."""
 _DISCOURSE = Pattern(
     r"^(?:(?:yes|yeah|yep|yup|no|nope|ok|okay|right|alright|so|well|oh|and|great|good|cool|now"
     r"|hi)\b ?,? ?)+(?!\bnot\b)"
@@ -77,15 +86,8 @@ _DISCOURSE = Pattern(
 
 # Said of the whole sentence, whatever clause it stands in: not all of it, none of it, or only after something.
 _NOT_ALL = Pattern(
-    r"\b(?:but|except|bar|save|not)(?: for)? (?:the |one |a |his |her |its |that |this )"
-    r"(?:\w+ )?(?:lid|floor|base|bottom|top|side|sides|back|front|door|glass|wall|walls|corner|corners|end|ends"
-    r"|part|bit|hide|bowl|branch|branches|shelf|decor|rest|seams?|half)\b"
-    r"|\b(?:none|neither|nothing|nobody|not all|not everything|not any) (?:of|is|are|has|have|was|'s)\b|\bnone$"
+    r"\b(?:none|neither|nothing|nobody|not all|not everything|not any) (?:of|is|are|has|have|was|'s)\b|\bnone$"
     r"|\bthe (?:rest|others?|other \w+) (?:is |are |was |were )?not\b"
-    r"|\bonly (?:the|one|his|her|its) (?:\w+ )?(?:lid|floor|base|bottom|top|sides?|back|front|door|glass|walls?"
-    r"|corners?|ends?|part|bit|hide|bowl|branch|half)\b"
-    r"|\b(?:lid|floor|base|bottom|top|sides?|back|front|door|glass|walls?|corners?|ends?|hide|branch|half) (?:only"
-    r"|so far|first|for now)\b"
     r"|^(?:and )?(?:after|as soon as|the moment|the minute) |\bwho knows\b|\bnot (?:so |too |very )?(?:sure"
     r"|certain)\b"
     r"|\bi (?:really )?doubt (?:it|that)\b|\bcan not remember\b"
@@ -107,6 +109,8 @@ class Claims:
     mentioned: tuple[str, ...] = ()
     """Asked about or not done yet."""
     stayed_wet: bool | None = None
+    in_part: bool = False
+    """Of a part of what is cleaned, or not brought to its end: "rinsed the walls"."""
 
 
 _EARLY = Pattern(
@@ -127,19 +131,18 @@ def claims_in(text: str) -> Claims:
     done: list[str] = []
     against: list[str] = []
     worst: Polarity = "claimed"
-    negated = False
+    negated = in_part = False
     for number, clause in enumerate(clauses):
         steps = _steps_of(clause)
         polarity = _polarity(clause, text)
-        carried = (
-            negated
-            and not re.match(r"(?:i|it|he|she|they|we|that|the|ANIMAL|ENCLOSURE|\{)", clause)
-            and "but" not in plain
-        )
+        carried = negated and not _NEW_SUBJECT.match(clause) and "but" not in plain
         if polarity == "claimed" and (carried or (asks and number == 0)):
             polarity = "asked" if asks else "not yet"
         negated = polarity == "not yet"
-        if polarity == "claimed" and of_something_unknown(clause):
+        partly = bool(steps) and polarity in ("claimed", "doubtful") and of_a_part(clause)
+        partly = partly or ("clear" in steps and one_thing_out(plain))
+        in_part = in_part or partly
+        if polarity == "claimed" and (partly or of_something_unknown(clause)):
             polarity = "doubtful"
         if polarity in ("claimed", "doubtful"):
             done += [step for step in steps if step not in done]
@@ -161,9 +164,14 @@ def claims_in(text: str) -> Claims:
         worst = "claimed"
     if asks == "all" and done:
         against, done, worst = done + against, [], "asked"
-    if done and _NOT_ALL.search(plain):
+    left_out = something_left_out(plain) and "return" not in done
+    if done and (_NOT_ALL.search(plain) or (left_out and "apply" not in done)):
         against, done, worst = done + against, [], "not yet"
-    return Claims(tuple(done), worst, tuple(against), stayed)
+    if done and _ONLY_A_HEDGE.search(plain.strip(" .!")):
+        worst = "doubtful"
+    if done and (left_out or cut_short(plain) or ("rinse" in against and done[-1:] == ["wash"])):
+        worst, in_part = "doubtful", True  # that it touched a surface must not be lost
+    return Claims(tuple(done), worst, tuple(against), stayed, in_part and bool(done))
 
 
 _SOAP = Pattern(r"\b(?:soap|soapy|suds|detergent|washing up liquid)\b", "soap", "suds", "detergent", "washing up")
@@ -327,7 +335,9 @@ _WITH_A_PRODUCT = Pattern(
 
 
 def _counts(step: str, match: re.Match[str]) -> bool:
-    after = match.string[match.end() :]
+    before, after = match.string[: match.start()], match.string[match.end() :]
+    if sounds_like_it(step, match.group(), before, after):
+        return False
     if step in ("rinse", "wash", "wipe", "dry", "apply"):
         if _OF_SOMETHING_ELSE.match(after) and not (step == "apply" and _WITH_A_PRODUCT.search(after)):
             return False
@@ -363,7 +373,8 @@ def _counts(step: str, match: re.Match[str]) -> bool:
             + r"|quarantine)\b|.*\b(?:loose|escaped|gone)\b",
             after,
         )
-    if step == "return" and is_no_return(match.string[: match.start()], after):
+    inside = " in" if match.group().endswith("back in") else ""
+    if step == "return" and is_no_return(before, inside + after):
         return False
     if step == "return":  # "on her back wall"
         return not re.match(r" (?:walls?|left|right|corner|end|half|panel|glass|door)\b", after) and not re.search(

@@ -12,15 +12,10 @@ from assistant.contract import Slots
 from assistant.core.round.rounds import hold_is_running, is_open
 from assistant.understand.look import Look
 from assistant.understand.may_be import is_told
+from assistant.understand.text.parts_of_it import FITTING, PART, WHICH
 from assistant.understand.text.patterns import Pattern, words_in
 
-PARTS = (
-    r"(?:(?:left|right|top|bottom|back|front|far|near|other|whole|one|inside|last|odd|same|little|plastic|wooden"
-    r"|mesh)"
-    r" )*(?:lid|floor|base|bottom|top|sides?|back|front|doors?|glass|walls?|corners?|ends?|hides?|branch(?:es)?|decor"
-    r"|shel(?:f|ves)|seams?|edges?|rims?|tracks?|runners?|vents?|mesh|ledges?|panels?|ceiling|roof|logs?|rocks?"
-    r"|bits?|parts?|patch(?:es)?|spots?|areas?|place|insides?)"
-)
+PARTS = rf"{WHICH}(?:{PART}|{FITTING}|place|insides?)"
 """What is missed or done over: a part of an enclosure."""
 _HOME = r"(?:ENCLOSURE|it|that|this|them|the (?:tank|cage|viv|vivarium|box|tub|enclosure|lot|whole thing))"
 THING = rf"(?:{_HOME}|(?:(?:the|his|her|its|that|this|a|an|one|two|some|few|couple|of|both|all|those) )*{PARTS})"
@@ -84,6 +79,14 @@ _GOT_IN = Pattern(
     r"|vivarium|box|enclosure|glass)|(?:the )?(?:floor|wall|side|sides|lid|bottom|back|door) of (?:it|ENCLOSURE))\b",
     *("splash", "drip", "spil", "leak", "tipped", "knocked", "drop", "squirt", "ran", "got"),
 )
+_ITS_CLOTH = Pattern(
+    r"\b(?:left|used|wiped|gave|given|put|went over|there is|is|are|'s)\b.*\b(?:AGENT|STOCK|BOTTLE|bleachy|vinegary)"
+    r"(?: soaked| wet)* (?:rags?|cloths?|sponges?|towels?|tissues?|brush|mop|wipe|rub|polish|once over)\b"
+    r"|\b(?:rags?|cloths?|sponges?|towels?|tissues?|brush|mop|bucket|bowl)(?: is| are| 's)?(?: still)?"
+    r" (?:soaked|dipped|wet|damp|full|dripping) (?:in|of|with) (?:the |some )?(?:AGENT|STOCK|BOTTLE)\b.*\b(?:in|on)\b",
+    *("rag", "cloth", "sponge", "towel", "tissue", "brush", "mop", "bucket", "bowl", "wipe", "rub", "polish", "over"),
+)
+""" "Left a bleach rag in the corner": what is on a cloth is on the surface."""
 _A_PRODUCT = Pattern(r"\b(?:AGENT|STOCK|BOTTLE)\b", "AGENT", "STOCK", "BOTTLE")
 _NONE_DID = Pattern(r"^(?:(?:ok|and|but|luckily) ,? ?)*(?:none|nothing|hardly)\b")
 _A_BODY = Pattern(
@@ -104,12 +107,22 @@ _LEFT_OUT = Pattern(
     rf"|\b(?:did not|had not|have not|never) (?:do|done|did|get|got|hit|spray|sprayed|cover|covered|reach|reached"
     rf"|mist"
     rf"|wet) (?P<part_b>{THING})\b"
-    rf"|\b(?P<part_c>{THING})(?: was| were| has| have| had| got| is| are)? (?:not|never|n't)(?: been| actually"
+    rf"|\b(?:still (?:need|needs|have|has|got)|(?:have|has) still got|still) to (?:do|spray|mist|cover|get|hit)"
+    rf" (?P<part_e>{THING})\b|\b(?P<part_f>{THING})(?: is| are| 's)? still to (?:do|spray|be (?:done|sprayed))\b"
+    rf"|\b(?:only|just) (?:did|sprayed|misted|covered|hit|reached) (?P<part_g>{THING})\b"
+    rf"|\b(?P<part_c>{THING})(?: was| were| has| have| had| got| is| are| 's)? (?:not|never|n't)(?: been| actually"
     rf"| even)*"
     r" (?:done|sprayed|covered|got|hit|reached|misted|wetted|touched)\b"
     rf"|\b(?P<part_d>{THING}) (?:was|were|got|has been|had been|is|are) (?:missed|skipped|left out|forgotten|left)\b",
-    *("miss", "skip", "left", "overlook", "forgot", "not", "never"),
+    *("miss", "skip", "left", "overlook", "forgot", "not", "never", "still", "only", "just"),
 )
+_CUT_SHORT = Pattern(
+    r"\bran out (?:half ?way|part ?way|before|while|during|in the middle|of (?:spray|mix|solution|stuff|it))\b"
+    r"|\b(?:sprayer|nozzle|trigger|pump)(?: \w+){0,2}? (?:blocked|clogged|jammed|broken|broke|stuck)\b"
+    r"|\b(?:bottle|BOTTLE|sprayer)(?: \w+){0,2}? (?:nearly|almost|practically|pretty much) empty\b",
+    *("ran out", "block", "clog", "jam", "bro", "stuck", "empty"),
+)
+"""The spraying wasn't brought to its end, as it turns out."""
 _NO_PART = frozenset({"ENCLOSURE", "it", "that", "this", "them", "the lot"})
 
 
@@ -144,7 +157,10 @@ def got_in(look: Look) -> Slots | None:
         return None
     if (last is not None and last.intent in ("splash", "spill")) or _A_BODY.search(plain):
         return None
-    if not _A_PRODUCT.search(plain) or not _GOT_IN.search(plain) or _NONE_DID.match(plain):
+    by_cloth = _ITS_CLOTH.search(plain) is not None and _sprayed(look) and "rins" not in plain
+    if not by_cloth and (not _A_PRODUCT.search(plain) or not _GOT_IN.search(plain)):
+        return None
+    if _NONE_DID.match(plain):
         return None
     return replace(look.slots("done"), steps=("apply",))
 
@@ -159,8 +175,10 @@ def left_out(look: Look) -> Slots | None:
     plain = look.parsed.plain
     if not _sprayed(look) or plain.endswith("?") or set(look.claims.mentioned) - {"apply", "return"}:
         return None
-    if _ASKS_OR_AHEAD.search(plain) or set(look.claims.done) - {"return"}:
+    if _ASKS_OR_AHEAD.search(plain) or set(look.claims.done) - {"return", "apply" if look.claims.in_part else ""}:
         return None
+    if _CUT_SHORT.search(plain) is not None:
+        return replace(look.slots("dried_early"), part=None, too_early=True)
     found = _LEFT_OUT.search(plain)
     part = next((said for said in found.groups() if said is not None), None) if found is not None else None
     if part is None or part in _NO_PART:
@@ -176,9 +194,9 @@ def _sprayed(look: Look) -> bool:
 
 
 _ASKS_OR_AHEAD = Pattern(
-    r"^(?:so |and |but |ok )*(?:did|do|does|have|has|is|are|was|were|can|what|how|which|if|should|will)\b"
-    r"|\b(?:if|in case|make sure|nothing|nowhere|about to|going to|will|before|until|not sure"
+    r"^(?:so |and |but |ok )*(?:did|do|does|have|has|is|are|was|were|can|what|how|which|if|should|will)\b(?! not\b)"
+    r"|\b(?:if|in case|make sure|nothing|nowhere|about to|going to|will|until|not sure|before(?! i)"
     r"|do not know|think|might)\b"
 )
-WORDS = words_in(_SPRAYED_OVER, _LEFT_OUT, _GOT_IN)
+WORDS = words_in(_SPRAYED_OVER, _LEFT_OUT, _GOT_IN, _CUT_SHORT, _ITS_CLOTH)
 """Words that the rules here turn on."""

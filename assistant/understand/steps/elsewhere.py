@@ -119,6 +119,26 @@ def done_there_too(look: Look) -> Slots | None:
     return replace(slots, enclosures=others, every_enclosure=False, steps=before.slots.steps, wiped=before.slots.wiped)
 
 
+_THE_OTHER = Pattern(rf"\bthe other (?:one|{_HOME})\b", "other")
+
+
+def the_other_one(slots: Slots, intent: str, look: Look) -> Slots:
+    """ "Dried the other one", of two cleans: the one that the turn before wasn't of."""
+    last = look.world.talk.last
+    homes = [home.name for home in open_homes(look.world)]
+    if (
+        intent not in ("done", "rewet", "dried_early", "still_smells", "return_check")
+        or len(homes) != 2
+        or last is None
+    ):
+        return slots
+    if slots.enclosures or slots.choices or _THE_OTHER.search(look.parsed.plain) is None:
+        return slots
+    just = last.values.get("enclosures") or (last.values.get("enclosure"),)
+    others = tuple(name for name in homes if name not in just)
+    return replace(slots, enclosures=others, unknown=()) if len(others) == 1 else slots
+
+
 def _by_its_looks(said: str, look: Look) -> tuple[str, ...]:
     """ "The glass one", "the cage": the only enclosure with an open clean that is made of that, or called so."""
     word = said.split()[-1] if said.split()[-1] != "one" else said.split()[0]

@@ -13,7 +13,11 @@ _DOING = Pattern(
     r"|just now|at the moment|as we speak|,|ok))*$",
     "ing",
 )
-_ALL_WET = Pattern(r"^(?:ok |so |now |right )*(?:it is |it 's |everything is |that is )?all wet(?: now)?$", "wet")
+_ALL_WET = Pattern(
+    r"^(?:ok |so |now |right )*(?:it is |it 's |everything is |that is )?(?:all|dripping|soaking|sopping"
+    r"|properly|nice and|good and) wet(?: now)?$",
+    "wet",
+)
 
 
 def in_the_middle(look: Look) -> bool:

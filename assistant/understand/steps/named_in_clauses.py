@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from assistant.understand.named.named_at import named_at
 from assistant.understand.named.names import Mention
 from assistant.understand.parsing import Parsed
-
-_NAMED = frozenset(("AGENT", "STOCK", "BOTTLE", "ENCLOSURE", "ANIMAL", "MEASURE", "ORGANISM"))
 
 
 def named_in_clauses(
@@ -17,17 +16,14 @@ def named_in_clauses(
 
     ends: words and signs that a clause ends at. wanted: masks, as "BOTTLE".
     """
-    named = iter(parsed.mentions)
     words: list[str] = []
     mentions: list[Mention] = []
-    for word in parsed.plain.split():
+    for word, mention in named_at(parsed):
         if word in ends:
             yield " ".join(words), mentions
             words, mentions = [], []
             continue
         words.append(word)
-        if word in _NAMED:
-            mention = next(named, None)
-            if mention is not None and word in wanted:
-                mentions.append(mention)
+        if mention is not None and word in wanted:
+            mentions.append(mention)
     yield " ".join(words), mentions

@@ -12,6 +12,7 @@ from assistant.core.record.state import Round
 from assistant.core.round.rounds import is_open
 from assistant.understand.look import Look
 from assistant.understand.steps.done_over import PARTS, THING
+from assistant.understand.text.parts_of_it import FITTING
 from assistant.understand.text.patterns import Pattern, words_in
 
 _SOMETHING = r"(?:AGENT|BOTTLE|STOCK|spray|product|disinfectant|liquid|residue|stuff|BOTTLE stuff)"
@@ -29,6 +30,8 @@ _LEFT_ON = Pattern(
     rf"| the)* {_SOMETHING}"
     rf"(?: left| sitting| pooled| pooling| trapped| stuck| standing)* (?:in|on|under|along|behind|inside) (?:the "
     rf"|a |one )*{PARTS}\b"
+    r"|\bstill (?:has|have|got) (?:some |a bit of |a little )?\w+(?: \w+)? (?:on|in|under) (?:it|them)\b"
+    r"|\b(?:full of|soaking in|soaked in|sitting in|standing in) (?:the |some )?(?:AGENT|STOCK|BOTTLE)\b"
     rf"|\b{_SOMETHING}(?: is| has| 's)* (?:pooled|pooling|collected|trapped|sitting|left|puddled)(?: up)? (?:in|on"
     rf"|under|along|behind|inside)\b",
     *("soap", "suds", "bubbl", "foam", "residue", "AGENT", "BOTTLE", "STOCK", "still", "rinse", "film", "streak"),
@@ -38,9 +41,15 @@ _NOT_ALL_RINSED = Pattern(
     rf"\b(?:missed|forgot|skipped|left out|overlooked) (?:to do )?{THING} (?:when|with|while|in|during|on) (?:i "
     rf"|the |my )*rins\w+\b"
     rf"|\b(?:missed|forgot|skipped) (?:to rinse|rinsing) {THING}\b"
-    rf"|\b(?:not|hardly) (?:so |too |very |really )?(?:sure|certain)(?: that| if| whether)? i (?:have )?(?:rinsed"
-    rf"|got|did)(?: off)? {THING}\b"
-    rf"|\b(?:do not|can not) (?:think|remember|know)(?: that| if| whether)? (?:i )?(?:have )?rins(?:ed|ing) {THING}\b"
+    rf"|\b(?:not|never)(?: yet| even| actually)? rinsed (?:the |his |her |its |any of the )?{FITTING}\b"
+    rf"|\b{FITTING}(?: is| are| was| were| 's| has| have| got| in| back| ,| but)* (?:not|never)(?: been| got"
+    rf"| yet)* rinsed\b"
+    rf"|\bstill (?:need|needs|have|has|got)?(?: got)? ?to (?:rinse|hose)\b|\bhave still got to (?:rinse|hose)\b"
+    rf"|\b(?:need|needs|have|has|got|ought) to (?:rinse|hose) (?:{THING} )?again\b"
+    rf"|\b(?:not|hardly) (?:so |too |very |really )?(?:sure|certain)(?: that| if| whether)? i (?:have )?(?:(?:rinsed"
+    rf"|got|did)(?: off)? {THING}\b|rinsed$)"
+    rf"|\b(?:do not|can not) (?:think|remember|know)(?: that| if| whether)? (?:i )?(?:have )?rins(?:ed"
+    rf"|ing)(?: {THING}\b|$)"
     r"|\b(?:one|another|a second) (?:more )?rinse (?:to go|left|needed|to do|still)\b|\b(?:needs?"
     r"|wants?) (?:another|a second|one more) rinse\b",
     "rins",
@@ -61,6 +70,13 @@ _NO_SOAP = Pattern(
     r"|a rinse)\b(?=.*\bno (?:soap|detergent)\b)",
     *("soap", "detergent", "washing up"),
 )
+_NO_SOAP_THEN = Pattern(
+    r"\b(?:forgot|skipped|left out) (?:to use )?(?:the |any )?(?:soap|detergent)\b"
+    r"|\b(?:not|never|forgot to)(?: ever| even)? (?:rinse|rinsed|wash|washed) (?:off )?(?:the |all the )?"
+    r"(?:soap|suds|detergent)(?: off)?(?: off)? (?:before|first)\b",
+    *("soap", "suds", "detergent"),
+)
+""" "She didn't rinse the soap off before": before the spraying, whatever was rinsed later."""
 _ASKS_OR_AHEAD = Pattern(
     r"\?$|^(?:so |and |but |ok )*(?:did|do|does|have|has|is|are|was|were|can|what|how|which|if|should|will"
     r"|when)\b(?! not)"
@@ -86,9 +102,12 @@ def soap_not_off(look: Look) -> Slots | None:
     Once the rinse after the spraying is done, what is left of soap is of that one.
     """
     plain = look.parsed.plain
+    then = _NO_SOAP_THEN.search(plain) is not None or _NO_SOAP.search(plain) is not None
+    if then and not plain.endswith("?") and "wash" not in look.claims.done:
+        return _taken_back(look, "wash")
     if _ASKS_OR_AHEAD.search(plain) or set(look.claims.done) - {"rinse"}:
         return None
-    if _SOAP_ON.search(plain) is None and _NO_SOAP.search(plain) is None:
+    if _SOAP_ON.search(plain) is None:
         return None
     return _taken_back(look, "wash", before="rinse")
 
@@ -104,5 +123,5 @@ def _stands(round_: Round, step: str, before: str) -> bool:
     return step in round_.done and before not in round_.done
 
 
-WORDS = words_in(_LEFT_ON, _NOT_ALL_RINSED, _SOAP_ON, _NO_SOAP)
+WORDS = words_in(_LEFT_ON, _NOT_ALL_RINSED, _SOAP_ON, _NO_SOAP, _NO_SOAP_THEN)
 """Words that the rules here turn on."""

@@ -1,7 +1,8 @@
-"""Of what a step is told: of what is being cleaned, a part of it or a word for it, or of something else.
+"""Of what a step is told: of what is being cleaned, a part of it, or of something else.
 
 "Rinsed my glasses" and "my throat's dry" are no steps of a clean. What is certainly something else counts for nothing;
-of a thing that nobody here knows ("rinsed the doorstop") it is asked, for it may be a part of the enclosure.
+of a part ("rinsed the walls") and of a thing that nobody here knows ("rinsed the doorstop"), which may be one, it is
+asked whether all of it is done.
 """
 
 from __future__ import annotations
@@ -10,18 +11,17 @@ import re
 from typing import Literal, TypeAlias
 
 from assistant.understand.named.names import HOMES
+from assistant.understand.steps.part_told import whole_too
 from assistant.understand.text.known_words import words_of
+from assistant.understand.text.parts_of_it import ALONG_IT_ALL, PART, PARTS, WHICH
 from assistant.understand.text.patterns import Pattern
 
-OfWhat: TypeAlias = Literal["own", "else", "unknown"]
+OfWhat: TypeAlias = Literal["own", "part", "else", "unknown"]
 
 _OWN = HOMES | words_of(
     """
     ENCLOSURE it its everything lot all whole thing things both inside insides interior surface surfaces place home
-    rest half part parts bit bits area areas section compartment unit setup
-    lid base bottom top side sides wall walls back front door doors glass corner corners edge edges seam seams end ends
-    roof mesh screen panel panels pane panes frame rim ledge ledges shelf background runner runners track tracks vent
-    vents silicone sealant plastic wood grout gap gaps groove grooves
+    rest unit setup plastic wood
     one ones two three four NUMBER other others them these those that this stuff
     AGENT STOCK BOTTLE soap suds detergent foam film residue disinfectant spray bleach mix streaks stains stain spot
     spots poop poo dirt mess urates muck
@@ -40,6 +40,7 @@ _ELSE = words_of(
     shower toilet loo kitchen bathroom hallway bedroom car bike curtains curtain carpet rug fridge freezer oven
     worktop counter table desk chair doorknob handle doorstep doormat mop mops bucket buckets pail
     sponge sponges cloth cloths rag rags towel towels flannel laundry washing brush brushes toothbrush
+    bin bins bed beds dustpan pockets hoover vacuum dishwasher drain
     bottle bottles sprayer nozzle syringe syringes jug jugs funnel
     weather air outside outdoors garden lawn grass paper kitchenroll humour wine coffee tea
     snake snakes gecko geckos lizard lizards dragon python boa tortoise turtle frog dog cat
@@ -55,6 +56,15 @@ _ENDS = (
     r"|today|yesterday|earlier|NUMBER|DURATION|TIME|inside|outside|everywhere|several|two|three|both|nicely|really)"
 )
 _WORD = rf"(?!{_ENDS}\b)[\w]+"
+_SHARE = Pattern(
+    rf"(?: {_SMALL}\b)*(?: (?:it|that|them))?(?: about| only)* (?:half(?! (?:an?|VOLUME|(?:the |a )?(?:bottle"
+    rf"|BOTTLE|STOCK"
+    rf"|AGENT|mix))\b)|most|part(?! \w)|NUMBER(?= of it|$| ,)|(?:some|a part) of|three quarters|(?:a bit"
+    rf"|a little)(?! (?:more|of|later|ago)\b)"
+    rf"|(?:one|two|three|four|NUMBER|several|a couple of|a few|some|both|most)(?: of)?(?: the)? {WHICH}{PART})\b"
+    r"(?! (?:again|more)\b)"
+)
+""" "Half", "three sides", "it a bit"."""
 _OBJECT = Pattern(rf"(?: {_SMALL}\b)*(?: (?P<det>{_DET})\b)+(?P<noun>(?: {_WORD}){{0,4}})(?P<of> of\b)?(?P<whose> 's)?")
 _BARE_OBJECT = Pattern(rf"(?: {_SMALL}\b)*(?P<noun> {_WORD})")
 _IS = r"(?:is|are|am|'s|was|were|feels?|looks?|got|gets|has been|have been)"
@@ -74,6 +84,8 @@ def of_what(before: str, after: str) -> OfWhat:
     before, after: the clause on both sides of the word of the step.
     """
     told = _of_subject(before)
+    if told == "own" and _SHARE.match(after):
+        return "part"
     if _ONESELF.match(after) and (after.startswith(" up") or re.search(r"\b(?:i|we)(?: have)?(?: just)? $", before)):
         return "else"
     return told if told != "own" else _of_object(after)
@@ -96,8 +108,9 @@ def _of_object(after: str) -> OfWhat:
     """ "The walls twice", "my glasses", "off the soap"."""
     found = _OBJECT.match(after)
     if found is None:
-        bare = _BARE_OBJECT.match(after)  # "washed dishes"
-        return "else" if bare is not None and bare["noun"].strip() in _ELSE - _DOERS else "own"
+        bare = _BARE_OBJECT.match(after)  # "washed dishes", "sprayed walls"
+        noun = bare["noun"].strip() if bare is not None else ""
+        return "else" if noun in _ELSE - _DOERS else "part" if noun in PARTS else "own"
     nouns = found["noun"].split()
     if found["whose"] is not None:
         rest = re.match(rf"(?: {_WORD}){{1,3}}", after[found.end() :])
@@ -105,12 +118,13 @@ def _of_object(after: str) -> OfWhat:
     if not nouns:
         return "own"
     if found["of"] is not None and nouns[-1] not in _ELSE:
-        return _of_object(after[found.end() :])  # "the floor of the tank"
+        whole = _of_object(after[found.end() :])  # "the floor of the tank"
+        return "part" if whole == "own" and nouns[-1] in PARTS else whole
     if nouns == ["next", "one"]:
         return "else"
-    if found["det"] in ("one", "a", "an", "another") and nouns[-1] in _OWN - {"time", "bit", "lot"}:
-        return "own" if nouns[-1] in HOMES else "unknown"  # "one wall" may be all there is of it
-    return _judged(nouns, bare=False)
+    if found["det"] in ("one", "a", "an", "another") and nouns[-1] in (_OWN | PARTS) - {"time", "lot"}:
+        return "own" if nouns[-1] in HOMES else "part" if nouns[-1] in PARTS else "unknown"
+    return _judged([found["det"], *nouns] if found["det"] == "every" else nouns, bare=False)
 
 
 def _judged(nouns: list[str], bare: bool) -> OfWhat:
@@ -119,16 +133,38 @@ def _judged(nouns: list[str], bare: bool) -> OfWhat:
         return "own"
     if nouns[-1] in _ELSE or "outside" in nouns:
         return "else"
+    if nouns[0] == "my" and nouns[-1] in ("top", "back", "front", "bottom", "side", "lip"):
+        return "else"  # what the keeper wears, or is
+    if nouns[-1] in ("tub", "shoebox"):
+        return "unknown"  # that the animal waits in, or the one that is cleaned
+    if nouns[-1] in PARTS:
+        return "own" if nouns[0] in ("all", "every", "each") and nouns[-1] in ALONG_IT_ALL else "part"
     if nouns[-1] in _OWN or nouns[-1] in _SHAPE:
         return "own"
     return "own" if bare else "unknown"
 
 
 _STEP_WORD = Pattern(
-    r"\b(?:rinsed|hosed|flushed|washed|scrubbed|soaped|wiped|dried|towelled|toweled|dry|sprayed|resprayed|spritzed"
+    r"\b(?:cleared|emptied|stripped|gutted|rinsed|hosed|flushed|washed|scrubbed|soaped|wiped|dried|towelled"
+    r"|toweled|dry|sprayed|resprayed|spritzed"
     r"|misted|drenched|doused|coated|soaked)\b"
 )
 _PRODUCT = Pattern(r"\b(?:AGENT|STOCK|BOTTLE)\b")
+
+
+_PUT_ON_A_PART = Pattern(
+    rf"\b(?:AGENT|STOCK|BOTTLE)(?: all)? (?:on|over|onto|to|down|in) (?:the |its |his |her |one |a )+{WHICH}{PART}\b"
+    rf"|\b(?:dry|dried|rinsed|sprayed|washed|wet) (?:on|at|in|along|round|near) (?:the |one |a )+{WHICH}{PART}\b",
+)
+
+
+def of_a_part(clause: str) -> bool:
+    """Whether a clause tells a step of a part of what is cleaned, and of no more than that."""
+    if whole_too(clause):
+        return False
+    return _PUT_ON_A_PART.search(clause) is not None or any(
+        of_what(clause[: word.start()], clause[word.end() :]) == "part" for word in _STEP_WORD.finditer(clause)
+    )
 
 
 def of_something_unknown(clause: str) -> bool:
@@ -141,6 +177,52 @@ def of_something_unknown(clause: str) -> bool:
     return any(
         of_what(clause[: word.start()], clause[word.end() :]) == "unknown" for word in _STEP_WORD.finditer(clause)
     )
+
+
+def sounds_like_it(step: str, said: str, before: str, after: str) -> bool:
+    """Whether what sounds like a step is none: "figured it out", "cleared my throat", "streaks of dried poo".
+
+    said: the words taken for it; before, after: the rest of the clause.
+    """
+    if step == "move out":
+        return _no_move(said, before, after)
+    if step == "clear" and _GOT_ONLY.match(said + after):
+        return True
+    if said in ("cleared", "emptied", "stripped", "gutted"):
+        return of_what(before, after) == "else"
+    return step == "dry" and (
+        (said == "dried" and _AS_IT_IS.search(before) is not None) or _RAN_DRY.search(before) is not None
+    )
+
+
+_GOT_ONLY = Pattern(r"got (?!.*\b(?:out|away|off|up)\b)", "got")
+""" "Got poo on my glove"."""
+_AS_IT_IS = Pattern(r"\b(?:of|some|old|any|more|the) $")
+_RAN_DRY = Pattern(r"\b(?:ran|run|running|runs) $")
+
+
+def _no_move(moved: str, before: str, after: str) -> bool:
+    """ "Hosed it out", "he's out cold", "in a second"."""
+    if moved.endswith("out") and _NOT_OUT.match(after):
+        return True
+    done_to = _BY_WHAT.search(before)
+    if done_to is None or _OBJECT_OUT.fullmatch(moved) is None or done_to["verb"] in _TAKES:
+        return False
+    return moved.startswith("it") or _CLEANS.match(done_to["verb"]) is not None
+
+
+_NOT_OUT = Pattern(
+    r" (?:cold|for the count|of it|like a light|in (?:about |a |another )*(?:DURATION|bit|tick|jiffy|mo)|soon)\b"
+)
+_OBJECT_OUT = Pattern(r"(?:it|him|her|them|ANIMAL)(?: all| now)* out")
+_BY_WHAT = Pattern(r"\b(?P<verb>\w+(?:ed|pt|nt|ught|nd)) $")
+_TAKES = frozenset(
+    {"lifted", "scooped", "removed", "pulled", "fetched", "moved", "coaxed", "carried", "tempted", "led"}
+)
+_CLEANS = Pattern(
+    r"(?:hosed|rinsed|washed|hoovered|vacuumed|brushed|swept|sponged|wiped|dried|mopped|flushed|scrubbed|cleaned"
+    r"|cleared|aired|figured|sorted|checked|worked)$"
+)
 
 
 _PUT = Pattern(

@@ -15,9 +15,11 @@ from assistant.core.quantities.amounts import Mix
 from assistant.core.round.rounds import is_open
 from assistant.understand.follow_up import pending_of
 from assistant.understand.look import BY_RULE, Look
+from assistant.understand.named.named_at import MASKS, named_at
 from assistant.understand.named.names import Mention, Thing
-from assistant.understand.parsing import SOAPS, Parsed
+from assistant.understand.parsing import Parsed
 from assistant.understand.steps import fills
+from assistant.understand.text.known_words import COLOURS
 from assistant.understand.text.patterns import Pattern, words_in
 
 _OPENS = Pattern(
@@ -164,8 +166,14 @@ _THE_OTHER = Pattern(
     r"\b(?:sprayed|used|misted|squirted|did)(?: \w+){0,3}? (?:with|from|using) (?:the|a|an|my) (?:other|another"
     r"|different|wrong"
     r"|spare|new|old) (?:bottle|one|sprayer|spray|stuff)\b"
+    r"|\b(?:sprayed|used|misted|squirted|did)(?: \w+){0,3}? (?:with|from|using) (?:something(?: else)?|anything"
+    r"|god knows what"
+    r"|who knows what|whatever|i do not know what|my own (?:mix|stuff|brew)|(?:the |some |a )?(?:stuff|thing|mix"
+    r"|spray|one)"
+    r" (?:from (?!last|yesterday)|that |i |my |he |she |the vet)"
+    rf"|(?:the |a |my )?(?:{'|'.join(sorted(COLOURS))}) (?:bottle|one|sprayer|spray))\b"
 )
-""" "Sprayed with the other bottle": which, is asked."""
+""" "Sprayed with the other bottle", or one that nobody knows: which, is asked."""
 
 
 def unnamed_product(look: Look) -> Reading | None:
@@ -221,14 +229,14 @@ def _it_was(look: Look, plain: str) -> _Said | None:
 
 def _things(parsed: Parsed, household: Household) -> Iterator[tuple[int, Thing]]:
     """Each product named, by name or by its bottle's colour alone, with its place in the masked text."""
-    mentions = iter([mention for mention in parsed.mentions if mention.said not in SOAPS])  # soap stays a word
     place = 0
+    mentions = iter([mention for word, mention in named_at(parsed) if word in MASKS])
     masked = _named_by_colour(parsed.plain.strip(" .!,"), household)
     plain = parsed.plain.strip(" .!,").split()
     for index, word in enumerate(masked.split()):
         if word == "PRODUCT":
             yield place, Thing("bottle", _of_colour(plain[index], household) or "")
-        elif word in _MASKS:
+        elif word in MASKS:
             mention = next(mentions, None)
             thing = _product(mention) if mention is not None else None
             if thing is not None and word in _PRODUCTS:
@@ -356,6 +364,5 @@ def _begun(look: Look, thing: Thing, homes: tuple[str, ...]) -> Reading:
 
 
 _PRODUCTS = frozenset({"BOTTLE", "STOCK", "AGENT"})
-_MASKS = _PRODUCTS | {"ENCLOSURE", "ANIMAL", "MEASURE", "ORGANISM"}
 WORDS = words_in(_WRONG, _NOT_THAT, _TELLS)
 """Words that the rules here turn on."""

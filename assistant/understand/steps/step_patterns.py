@@ -22,7 +22,7 @@ _NOW = (
 )
 _NOW += r"| out and)*"
 _WAIT = r"(?:(?:holding|spare|travel|travelling|temporary|temp|waiting|plastic|carry|transport|feeding|other) )"
-TUB = r"(?:tub|box|bin|bucket|carrier|tote|container|bag|pillowcase|faunarium|crate)"
+TUB = r"(?:tub|shoe ?box|box|bin|bucket|carrier|tote|container|bag|pillowcase|faunarium|crate)"
 _LITTER = (
     r"(?:substrate|bedding|litter|paper|decor|decorations|furniture|furnishings|dishes|bowls?|hides?"
     r"|branches|plants|everything|muck|mess|poop?|droppings"
@@ -51,7 +51,11 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("move out", rf"^(?:the |my )?ENCLOSURE are{_NOW} out\b(?! of)"),  # "pepper and juniper are out"
     # "Keep him in the tub" is a wish, and tells of nothing done.
     ("move out", rf"(?<!keep )(?<!leave )(?<!keeping )(?<!leaving )\b{_ONE}{_IS}{_NOW} in (?:the |a )?{TUB}\b"),
-    ("move out", rf"\b(?:took|got|taken|lifted|scooped|removed|pulled|fetched|moved|have|brought) {_ONE}{_NOW} out\b"),
+    (
+        "move out",
+        rf"\b(?:took|got|taken|lifted|scooped|removed|pulled|fetched|moved|have|brought|coaxed|tempted"
+        rf"|carried) {_ONE}{_NOW} out\b",
+    ),
     ("move out", rf"\bmoved {_ONE}(?: across| over)?(?: to| into|$)"),
     ("move out", r"\bmoved (?:ENCLOSURE )?out\b|\b(?:moving|move) out(?: is| 's)? " + DONE),
     ("move out", rf"\b{_ONE}{_IS}{_NOW} (?:out|moved)\b"),
@@ -107,6 +111,13 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
         r" (?:paper )?(?:towels?|cloths?|rags?|paper)\b",
     ),
     (
+        "dry",
+        r"\b(?:wiped|rubbed|patted|mopped|buffed)(?: (?!with\b)\w+){0,3}? dry\b"
+        r"|\b(?:wiped|rubbed|patted|mopped|buffed)(?: \w+){0,3}? with (?:\w+ )?(?:kitchen (?:roll|paper|towel)"
+        r"|paper towels?"
+        r"|loo roll|toilet paper)\b",
+    ),
+    (
         "rinse",
         r"\bwashed (?:it |that |this |them |everything |all of it |ENCLOSURE )?(?:all )?(?:down|off"
         r"|out) with (?:\w+ ){0,2}?water\b",
@@ -123,6 +134,11 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
         r"|^(?:all )?(?:the )?(?:AGENT|STOCK|disinfectant)(?: is| 's) (?:all |now )*off(?: now| it)?$",
     ),
     ("clear", r"\b(?:cleared|emptied|stripped|gutted|clearing(?: out)?(?: is| 's)? " + DONE + ")"),
+    (
+        "clear",
+        r"\b(?:hoovered|vacuumed|brushed|swept)(?: (?:it|that|them|everything|all of it|ENCLOSURE"
+        r"|the \w+))? (?:all )?out\b",
+    ),
     (
         "clear",
         rf"\b(?:took|taken|got|pulled|removed|scooped|binned|chucked|threw|thrown|tossed|tipped|lifted)(?: out"
@@ -155,7 +171,8 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ),
     (
         "wash",
-        r"\b(?:cleaned|did|done|went over|wiped|given|gave) (?:it|that|this|them|everything|ENCLOSURE"
+        r"\b(?:cleaned|sponged|mopped|brushed|did|done|went over|wiped|given|gave) (?:it|that|this|them"
+        r"|everything|ENCLOSURE"
         r"|the \w+)(?: (?:all|out|down|over|a"
         r"|good|quick|wash|scrub|clean|going))* with (?:the |some |warm |hot |plenty of )*(?:dish )?(?:soap"
         r"|detergent|soapy water"
@@ -273,6 +290,10 @@ _HINTS: dict[str, tuple[str, ...]] = {
         "empt",
         "strip",
         "gutted",
+        "hoover",
+        "vacuum",
+        "brush",
+        "swept",
         "took",
         "taken",
         "pull",
@@ -328,7 +349,7 @@ _HINTS: dict[str, tuple[str, ...]] = {
     "hold": ("hold", "wet", "time", "soak", "DURATION", "minutes", "countdown", "dried"),
     "rinse": ("rins", "hos", "flush", "wash", "wip", " off"),
     "wipe": ("wip", "water"),
-    "dry": ("dry", "dri", "towel", "wip"),
+    "dry": ("dry", "dri", "towel", "wip", "roll", "paper"),
     "air": ("air", "ventil"),
 }
 STEPS = tuple((step, Pattern(pattern, *_HINTS[step])) for step, pattern in _PATTERNS)

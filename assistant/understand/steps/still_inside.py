@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from assistant.contract import Reading
+from assistant.contract import Doubt, Reading
 from assistant.core.harms import OF_SOMETHING_ELSE
 from assistant.core.round.gate import may_go_back
 from assistant.core.round.rounds import is_open
@@ -24,8 +24,10 @@ _IN_THERE = rf"(?:inside|in there|in here|in it|in (?:the |his |her |their |its 
 _STILL_INSIDE = Pattern(
     rf"\b{_IT} (?:is|'s|are|was|were)? ?(?:actually |really )?still (?:{_IN_THERE}\b|in(?= ?(?:[.,!]|$|and\b"
     rf"|sprayed\b)))"
-    rf"|\bstill (?:a |one |an )?ANIMAL {_IN_THERE}\b|\bthere is (?:still )?(?:another|one|a second)(?: one"
-    rf"| ANIMAL)? (?:still )?{_IN_THERE}\b"
+    rf"|\bstill (?:a |one |an )?ANIMAL {_IN_THERE}\b|\bthere is (?:still )?(?:another|one|a second"
+    rf"|(?:DURATION|a|an)(?= ANIMAL))(?: one| ANIMAL)? (?:still |left |hiding )*{_IN_THERE}\b"
+    rf"|\bfound (?:a |the |an |another |one |his |her |its )*(?:baby|babies|one|other|second|ANIMAL|juvenile|hatchling)"
+    rf"(?: one)? (?:still )?{_IN_THERE}\b"
     rf"|\b{_IT} (?:is|are|was|were|has|have) (?:not|never) (?:been |come |moved |taken "
     rf"|even )?out\b(?! of (?:quarantine|sight|date))"
     rf"|\b{_IT} never (?:came|went|got) out\b|\b(?:i|we) (?:did not|have not|never) (?:take|took|taken|move|moved"
@@ -41,6 +43,7 @@ _STILL_INSIDE = Pattern(
     "back",
     "hid",
     "there is",
+    "found",
 )
 _ASKED = Pattern(
     r"\?$|^(?:and |so |but |ok )*(?:is|are|was|can|could|may|should|do|does|did|when|how|what|why|where|who|which"
@@ -104,12 +107,23 @@ def _inside(look: Look, out: list[str]) -> Reading | None:
     if len(named) == 1 and never_out and may_go_back(look.world.state.rounds[named[0]], look.world.now).ready:
         taken_back = replace(look.slots("undo"), enclosures=slots.enclosures, steps=("move out",), corrects=True)
         return look.reading("undo", taken_back, BY_RULE) if _ALL_THE_TIME.search(look.parsed.plain) else None
-    return look.reading("done", replace(slots, steps=("return",)), BY_RULE)
+    reading = look.reading("done", replace(slots, steps=("return",)), BY_RULE)
+    of_several = len(named) == 1 and may_go_back(look.world.state.rounds[named[0]], look.world.now).ready
+    of_several = of_several and _ONE_BACK.search(look.parsed.plain) is not None and _are_several(named[0], look)
+    return replace(reading, doubts=(Doubt("part", "return"),)) if of_several else reading
 
 
+def _are_several(name: str, look: Look) -> bool:
+    home = look.world.household.enclosure(name)
+    return home is not None and home.animals > 1
+
+
+_ONE_BACK = Pattern(r"^(?:i |we |only |ok |and |so )*(?:have )?(?:put |popped |placed )?one\b", "one")
+""" "One is back in", of two: whether the other is, is asked."""
 _WENT_BACK = Pattern(r"\bback\b", "back")
 _ALL_THE_TIME = Pattern(
-    r"\b(?:still|never|not|only|forgot|neither|along|time|one|other|both|tail|head|see|saw|spotted|wait|god|oh|no)\b"
+    r"\b(?:still|never|not|only|found|second|another|left|DURATION|forgot|neither|along|time|one|other|both|tail"
+    r"|head|see|saw|spotted|wait|god|oh|no)\b"
 )
 """Said so that it can be no return: without any of them, "the snake's in the tank" may be one."""
 

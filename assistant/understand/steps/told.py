@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from assistant.understand.text.known_words import ASKS_FIRST
+from assistant.understand.text.parts_of_it import FILLING, FITTING, PART, WHICH
 from assistant.understand.text.patterns import Pattern, words_in
 
 _PART = (
@@ -166,8 +167,18 @@ _WET_PATCH = Pattern(
     r"|\b(?:tipped|spilled|spilt|knocked|dropped) (?:over )?(?:the |his |her |some |a bit of )*(?:water"
     r"|bowl)(?: \w+)? "
     r"(?:in|over|inside)\b|\bput (?:\w+ ){0,3}wet (?:\w+ )?(?:back|in)\b"
-    r"|\b(?:feels|is|it is|that is|looks) (?:a (?:bit|little|touch) |slightly |quite )?(?:damp|moist)\b",
-    *("wet", "damp", "moist", "soggy", "puddle", "drop", "drip", "water", "condens", "bowl"),
+    r"|\b(?:feels|is|it is|that is|looks) (?:a (?:bit|little|touch) |slightly |quite )?(?:damp|moist)\b"
+    rf"|\b{WHICH}(?:{PART}|{FITTING}|{FILLING})(?: is| are| 's| feels?| looks?| got| still| all| a bit| a little"
+    r"| slightly| quite| really)* (?:wet|damp|moist|soggy|dripping|sodden|sopping|soaking(?! in)|soaked(?! in))\b"
+    r"|\b(?:wet|damp|moist) (?:under|behind|beneath|below|inside)\b|\bbut (?:still |a bit |it is )*(?:wet|damp)\b"
+    r"|\b(?:cold and wet|clammy)\b|\b(?:fogged|misted|steamed) up$|\bwater (?:everywhere|pooled|pooling|standing"
+    r"|got in|came in)\b|\b(?:is|'s) pooling\b|\brain (?:came|got|blew) in\b|\b(?:bowl|dish)(?: has| is)? (?:leak"
+    r"\w*|overflow\w*)\b"
+    r"|\b(?:rags?|cloths?|sponges?|towels?|bucket)(?: is| are| 's) still (?:standing |sitting |lying )?in (?:it"
+    r"|there|here)\b"
+    rf"|\bput (?:(?:some|the|in|his|her|a) )*(?:wet|damp|moist|soaking) (?:\w+ ){{1,2}}(?:back|in)\b",
+    *("wet", "damp", "moist", "soggy", "puddle", "drop", "drip", "water", "condens", "bowl", "dish", "rain", "soak"),
+    *("still", "sodden", "sopping", "clammy", "up", "pooling"),
 )
 _NO_PATCH = Pattern(
     r"\b(?:no|not any|without|zero) (?:more |longer any )?(?:wet|damp|moist) (?:patch\w*|spots?|bits?|corners?)\b"
@@ -198,12 +209,25 @@ class Told:
     """There is no time to do it over."""
 
 
+_MY_OWN = Pattern(
+    r"(?:oh |ok |and |no |now )*(?:my|our) (?!ENCLOSURE|ANIMAL|tank|box|cage|viv|tub|river)(?:\w+ )?"
+    r"(?:top|shirt|sleeve|hair|hand|arm|trousers|jeans|jumper|shoe|sock|knee|back|front|coat|apron|mask)s?"
+    r"(?: is| are| 's| got| feels?)+ "
+)
+""" "My top's wet": the keeper's."""
+
+
+def of_the_keeper(plain: str) -> bool:
+    """Whether what is wet or dry is the keeper's own: "my sleeve's wet"."""
+    return _MY_OWN.match(plain) is not None
+
+
 def told_in(plain: str) -> Told:
     """What a masked text tells of the surface and the air.
 
     plain: small words, names masked as ENCLOSURE, AGENT ..., signs apart.
     """
-    if _asks(plain):
+    if _asks(plain) or of_the_keeper(plain):
         return Told()
     plain = _THEN_ASKS.sub("", plain)
     part = _A_PART.search(plain)
@@ -265,6 +289,8 @@ _SHORT_SMELL = Pattern(
     r"|STOCK)?"
     r"|(?:\w+ ,? ?){0,3}(?:slightly|a bit|a little|some|faint|only just|barely)$"
 )
+_OF_A_STEP = Pattern(r"\b(?:miss\w*|forg\w+|left|skip\w*|\w+ed)\b(?<!smelled)(?<!faded)(?<!aired)")
+""" "Missed a bit", "rinsed it a little": no smell."""
 _SHORT_NONE = Pattern(
     r"(?:dry ,? ?|and |it is )*(?:none|nothing|nope none|none at all|not a thing|all clear|clear)(?: now)?$"
 )
@@ -273,6 +299,8 @@ _SHORT_NONE = Pattern(
 def smell_in_short(plain: str) -> bool | None:
     """Right after it was asked: "bit of bleach", "a little", "none"."""
     plain = plain.strip(" .!,")
+    if _OF_A_STEP.search(plain):
+        return None
     if _SHORT_NONE.match(plain):
         return False
     return True if _SHORT_SMELL.match(plain) else None
@@ -319,7 +347,23 @@ _OF_ANOTHER_THING = Pattern(
     *("sm", "st", "reek", "whiff", "pong", "niff", "fume", "odo", "scent", "vapo"),
 )
 """ "My hands smell of bleach", "it smells of snake": not what is being aired."""
-_OF_IT_TOO = Pattern(r"\b(?:ENCLOSURE|AGENT in|tank|box|cage|viv|vivarium|the room|it still|too|as well|and)\b")
+_OF_IT_TOO = Pattern(
+    r"\b(?:water bowl|bowls? still|ENCLOSURE|AGENT in|tank|box|cage|viv|vivarium|the room|it still|too|as well|and)\b"
+)
+
+
+_HARDLY_NONE = Pattern(
+    rf"\b(?:almost|nearly|next to|practically|virtually) (?:no|none|nothing)\b|\b(?:of|but) nothing but\b"
+    rf"|\b{_SMELL} of nothing but\b"
+)
+""" "Almost no smell": a smell."""
+_NOT_FROM_THERE = Pattern(
+    rf"\b{_SMELL}\b.* from (?:here|outside|over here|the (?:door|hall|hallway|landing|sofa|kitchen)|across|next door)\b"
+    rf"|\bgone from (?:the|my) (?!(?:ENCLOSURE|tank|box|cage|viv\w*|tub|room|air|inside|whole)\b)"
+    rf"|\b{_SMELL} (?:on|in|at|by|near|under|behind) (?:the |its )?{WHICH}(?:{PART}|left|right)\b"
+    r"|\b(?:air freshener|freshener|deodori[sz]er|perfume|scented|incense|candle)\b"
+)
+"""Nothing smelt from elsewhere, in one place, or over a scent: no word of what it smells of in there."""
 
 
 def of_another_thing(plain: str) -> bool:
@@ -329,6 +373,8 @@ def of_another_thing(plain: str) -> bool:
 
 def _smell(plain: str) -> bool | None:
     """Whether it smells; None: nothing plain is said of it."""
+    if _HARDLY_NONE.search(plain):
+        return True
     if _DRY_BUT.search(plain):
         return True
     if of_another_thing(plain):
@@ -341,7 +387,7 @@ def _smell(plain: str) -> bool | None:
     if _NO_SMELL.search(first) or _GONE_IN_PART.search(first):
         if _IN_PART.search(first):
             return True
-        if _NOT_SURE.search(first):
+        if _NOT_SURE.search(first) or _NOT_FROM_THERE.search(first):
             return None  # only what is surely gone is gone
         return None if re.search(r"\b(?:if|until|till|when|once|wait)\b", first) else False
     if _NO_ANSWER_TO_SMELL.search(first):
@@ -378,5 +424,8 @@ def _wet(plain: str) -> bool | None:
     return None
 
 
-WORDS = words_in(_DRIED, _EARLY, _AGAIN, _STILL_WET, _NO_SMELL, _SMELLS, _NOT_GONE, _WET_PATCH, _NO_PATCH, _A_PART)
+WORDS = words_in(
+    *(_DRIED, _EARLY, _AGAIN, _STILL_WET, _NO_SMELL, _SMELLS, _NOT_GONE, _WET_PATCH, _NO_PATCH, _A_PART, _HARDLY_NONE),
+    _NOT_FROM_THERE,
+)
 """Every word that a rule here turns on: known words, so that none is mended into another."""

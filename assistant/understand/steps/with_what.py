@@ -17,3 +17,15 @@ NO_SOAP = Pattern(
     *("soap", "detergent", "water", "suds"),
 )
 """ "Washed, no soap": soap is what a washing is, and that it is off again."""
+_OLD_MIX = Pattern(
+    r"\b(?:with|from|using) (?:(?:the|a|an|some|my) )?(?:(?:old|older|ancient|leftover|expired) (?:mix|stuff"
+    r"|batch|fill)"
+    r"|(?:mix|batch|stuff|fill) from (?:last|yesterday|the other|\w+day)|(?:yesterday|last \w+)(?: 's)? (?:mix"
+    r"|batch|stuff"
+    r"|fill|spray))\b"
+)
+
+
+def of_an_old_mix(plain: str) -> bool:
+    """Whether a spraying is told of with a mix of another day."""
+    return _OLD_MIX.search(plain) is not None

@@ -203,4 +203,5 @@ SHORT_FOR = {
     "stong": "strong",
     "thurty": "thirty",
     "undoo": "undo",
+    "meths": "methylated spirits",
 }

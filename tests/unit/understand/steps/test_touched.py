@@ -19,6 +19,8 @@ BLEACH, VINEGAR, CHX = "sodium hypochlorite", "acetic acid", "chlorhexidine"
         ("sprayed it with vinegar, how long must it stay wet?", (VINEGAR,)),
         ("how long must it stay wet, I sprayed it with vinegar", (VINEGAR,)),
         ("sprayed the east tank with the blue bottle", (CHX,)),
+        ("washed the east tank with soap, sprayed it with vinegar", (VINEGAR,)),
+        ("soaped the east tank with soapy water, then sprayed the blue bottle", (CHX,)),
         ("did I spray bleach?", ()),
         ("haven't sprayed the bleach", ()),
         ("about to spray vinegar", ()),
