@@ -39,7 +39,7 @@ def is_of_no_bottle(look: Look) -> bool:
 def without_the_rinse_before(slots: Slots, look: Look) -> Slots:
     """The slots without a rinse, a wipe or a drying that is told before the first spraying: nothing was on it yet."""
     if "apply" not in slots.steps:
-        return slots
+        return _without_the_soap_rinse(slots, look)
     at = slots.steps.index("apply")
     if not set(slots.steps[:at]) & set(_OF_ONE):
         return slots
@@ -50,3 +50,14 @@ def without_the_rinse_before(slots: Slots, look: Look) -> Slots:
         return slots
     kept = tuple(step for step in slots.steps[:at] if step not in _OF_ONE)
     return replace(slots, steps=(*kept, *slots.steps[at:]))
+
+
+def _without_the_soap_rinse(slots: Slots, look: Look) -> Slots:
+    """ "Washed and rinsed", where nothing has been sprayed: the soap is rinsed off."""
+    at = slots.steps.index("wash") if "wash" in slots.steps else -1
+    rounds = [one for one in look.world.state.rounds.values() if is_open(one)]
+    rounds = [one for one in rounds if one.enclosure in slots.enclosures] or rounds
+    unsprayed = bool(rounds) and all("apply" not in one.done for one in rounds)
+    if at < 0 or slots.steps[at + 1 : at + 2] != ("rinse",) or not unsprayed:
+        return slots
+    return replace(slots, steps=(*slots.steps[: at + 1], *slots.steps[at + 2 :]))

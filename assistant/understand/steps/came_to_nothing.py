@@ -80,10 +80,13 @@ _DIRT = (
     r"|algae|grime|scum)"
 )
 _DIRT_SEEN = Pattern(
-    rf"\b(?:see|saw|seen|found|find|notice|noticed|spotted|missed|there is|are|have got|got)(?: still| a| some| more| another"
-    rf"| the| one| bit of| bits of| streaks? of| dried| old| fresh| little| tiny)* {_DIRT}\b(?! (?:on|off|in) (?:my|me)\b)"
+    rf"\b(?:see|saw|seen|found|find|notice|noticed|spotted|missed|there is|are|have got|got)(?: still| a| some| more|"
+    rf" another"
+    rf"| the| one| bit of| bits of| streaks? of| dried| old| fresh| little| tiny)* {_DIRT}\b(?! (?:on|off|in) (?:my"
+    rf"|me)\b)"
     rf"|\b(?:streaks?|bits?|smears?|specks?|traces?|lumps?|spots?|stains?) of (?:dried |old |dry )?{_DIRT}\b"
-    rf"|^(?:still |some |more |dried |fresh |a bit of )*{_DIRT}(?: still| left| stuck| all)* (?:in|on|under|behind|over)"
+    rf"|^(?:still |some |more |dried |fresh |a bit of )*{_DIRT}(?: still| left| stuck| all)* (?:in|on|under|behind"
+    rf"|over)"
     rf" (?:it|there|the |its )(?:{WHICH}{PART})?"
     rf"|\bsmells? (?:a bit |still )?(?:of|like) {_DIRT}\b"
     r"|^(?:it is |it 's |that is |is |still |all |a bit |really |it looks |looks )*(?:dirty|filthy|mucky|grubby|grimy)"

@@ -30,7 +30,8 @@ _OWN = HOMES | words_of(
 )
 _ELSE = words_of(
     """
-    brow sweat bench throat mouth eye eyes skin lip lips tongue nose face head forehead hair ear ears neck arm arms hand hands finger
+    brow sweat bench
+    throat mouth eye eyes skin lip lips tongue nose face head forehead hair ear ears neck arm arms hand hands finger
     fingers nail nails fingernails thumb leg legs knee knees foot feet toe toes chest belly tummy back's beard teeth
     myself yourself me
     glasses goggles specs spectacles visor mask gloves glove sock socks shoe shoes boots clothes shirt sleeve sleeves
@@ -56,8 +57,10 @@ _ENDS = (
 )
 _WORD = rf"(?!{_ENDS}\b)[\w]+"
 _SHARE = Pattern(
-    rf"(?: {_SMALL}\b)*(?: (?:it|that|them))?(?: about| only)* (?:half(?! (?:an?|VOLUME|(?:the |a )?(?:bottle|BOTTLE|STOCK"
-    rf"|AGENT|mix))\b)|most|part(?! \w)|NUMBER(?= of it|$| ,)|(?:some|a part) of|three quarters|(?:a bit|a little)(?! (?:more|of|later|ago)\b)"
+    rf"(?: {_SMALL}\b)*(?: (?:it|that|them))?(?: about| only)* (?:half(?! (?:an?|VOLUME|(?:the |a )?(?:bottle|BOTTLE"
+    rf"|STOCK"
+    rf"|AGENT|mix))\b)|most|part(?! \w)|NUMBER(?= of it|$| ,)|(?:some|a part) of|three quarters|(?:a bit|a little)(?!"
+    rf" (?:more|of|later|ago)\b)"
     rf"|(?:one|two|three|four|NUMBER|several|a couple of|a few|some|both|most)(?: of)?(?: the)? {WHICH}{PART})\b"
     r"(?! (?:again|more)\b)"
 )

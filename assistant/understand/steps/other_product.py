@@ -166,8 +166,10 @@ _THE_OTHER = Pattern(
     r"\b(?:sprayed|used|misted|squirted|did)(?: \w+){0,3}? (?:with|from|using) (?:the|a|an|my) (?:other|another"
     r"|different|wrong"
     r"|spare|new|old) (?:bottle|one|sprayer|spray|stuff)\b"
-    r"|\b(?:sprayed|used|misted|squirted|did)(?: \w+){0,3}? (?:with|from|using) (?:something(?: else)?|anything|god knows what"
-    r"|who knows what|whatever|i do not know what|my own (?:mix|stuff|brew)|(?:the |some |a )?(?:stuff|thing|mix|spray|one)"
+    r"|\b(?:sprayed|used|misted|squirted|did)(?: \w+){0,3}? (?:with|from|using) (?:something(?: else)?|anything|god"
+    r" knows what"
+    r"|who knows what|whatever|i do not know what|my own (?:mix|stuff|brew)|(?:the |some |a )?(?:stuff|thing|mix"
+    r"|spray|one)"
     r" (?:from (?!last|yesterday)|that |i |my |he |she |the vet)"
     rf"|(?:the |a |my )?(?:{'|'.join(sorted(COLOURS))}) (?:bottle|one|sprayer|spray))\b"
 )
