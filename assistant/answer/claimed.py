@@ -29,7 +29,7 @@ from assistant.core.record.events import (
 )
 from assistant.core.record.state import Round
 from assistant.core.round.claims import Judgement, judge
-from assistant.core.round.rounds import airing_left_s, hold_left_s, in_order, is_open
+from assistant.core.round.rounds import airing_left_s, hold_is_over, hold_left_s, in_order, is_open
 
 
 @dataclass(frozen=True)
@@ -96,6 +96,10 @@ def _which(claim: Reading, step: str, world: World) -> tuple[str, ...] | Answer:
     """The enclosures that a claim is of; the only one with that step still to do, or the only one that it fits."""
     if claim.slots.corrects:
         return which_rounds(claim, world, lambda round_: step in round_.done)
+    if step == "hold" and claim.slots.stayed_wet:  # what still runs can't have stayed wet the whole time
+        over = which_rounds(claim, world, lambda round_: hold_is_over(round_, world.now))
+        if not isinstance(over, Answer):
+            return over
     first = which_rounds(claim, world, lambda round_: _still_to_do(round_, step, world))
     if step == "apply" and not isinstance(first, Answer) and _is_anothers(first, claim, world):
         candidates = tuple(round_.enclosure for round_ in open_rounds(world))
@@ -104,7 +108,7 @@ def _which(claim: Reading, step: str, world: World) -> tuple[str, ...] | Answer:
 
 
 def _is_anothers(names: tuple[str, ...], claim: Reading, world: World) -> bool:
-    """Whether the bottle that is named is that of another open clean: then which one was sprayed is asked."""
+    """Whether the bottle that is named is another open clean's, and of none of those: it is asked which is sprayed."""
     if claim.slots.enclosures or claim.slots.every_enclosure or not claim.slots.bottles:
         return False
     theirs = {round_.enclosure for round_ in open_rounds(world) if round_.bottle in claim.slots.bottles}

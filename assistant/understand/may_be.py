@@ -46,8 +46,9 @@ _NOT_TOLD = Pattern(
 
 _DENIES_ANOTHER = Pattern(
     r"(?:i|we) (?:did not|never|have not) (?!(?:do|did|mean|say|said|done|want)\b)\w+ (?:it|them)$"
+    r"|undo (?:the |that |my )?undo$|put (?:it|that) back$"
 )
-""" "I didn't shake it": no step, so that nothing is taken back by it."""
+""" "I didn't shake it", "undo the undo": nothing more is taken back by it."""
 
 
 def is_told(plain: str) -> bool:

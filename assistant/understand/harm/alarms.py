@@ -96,8 +96,8 @@ _FOUND = Pattern(
     r"|\b(?:got|have) (?:him|her|it|them) (?:again|back)\b(?! (?:in|home))"
     r"|^(?:and |ah |oh |ok |yes |phew |hurray |right |,)*(?:got|have got|i have got) (?:him|her|them|ANIMAL|ENCLOSURE)"
     r"(?: now| ,? ?thank \w+| ,? ?phew)? ?!?\.?$|^(?:ah |oh |ok |yes |,)*there (?:he|she|it) is ?!?\.?$"
-    rf"|\b{_ONE}{_HAS} in (?:the|his|her|its|their|a) (?:\w+ )?{_TUB} (?:again|now)\b|^(?:ok |phew |yes |ah "
-    rf"|,)*found ?!?$"
+    rf"|\b{_ONE}{_HAS} in (?:the|his|her|its|their|a) (?:\w+ )?{_TUB} (?:again|now)\b|^(?:ok |phew |yes |ah |,)*found"
+    rf" ?!?$"
     rf"|, (?:and )?(?:he is |she is |it is )?back in (?:the|his|her|its|their|a) (?:\w+ )?{_TUB}\b"
     rf"|\b{_ONE}{_HAS} back in (?:the|his|her|its|their|a) (?:\w+ )?{_TUB}\b"
     rf"|\b{_ONE}{_HAS} (?:safe|caught|found)\b(?: now| again| and sound)*$",

@@ -37,8 +37,8 @@ _SOMEBODY = (
 _IT_SHUT = Pattern(
     rf"^(?:(?:oh|no|sorry|so|and|but|i|we|have|had to|{_SOMEBODY}|just|then) ?,? ?)*(?:shut|closed"
     r"|close) (?:it|one(?: of (?:them|the two))?)\b(?! down| up)"
-    r"|\bclosed (?:it |everything )?up$|^(?:it is |it was )?(?:only|just|barely) (?:open )?(?:a|an) (?:crack"
-    r"|slit|inch|tiny"
+    r"|\bclosed (?:it |everything )?up$|^(?:it is |it was )?(?:only|just|barely) (?:open )?(?:a|an) (?:crack|slit"
+    r"|inch|tiny"
     r" bit)(?: open)?$"
     r"|^(?:it is|they are|both|both are|both of them are|all) (?:shut|closed)$|\bnever opened it\b"
     r"|\bit is (?:not|no longer) open (?:any ?more|now)\b|\bit is (?:shut|closed) (?:again|now)\b",
@@ -85,8 +85,8 @@ _ALL_ALONG = Pattern(
 _WAS_SHUT = Pattern(
     rf"\b{_WINDOW} (?:was|were|had been)(?: \w+){{0,2}}? (?:shut|closed|not open)\b|\b(?:nobody|thought)\b"
     rf"|\ba while ago\b|\b(?:too|hours|ages) (?:early|ago)\b|\b(?:right|straight|just) after\b|\bsince\b"
-    rf"|\b{_SOMEBODY}(?: \w+){{0,2}} (?:shut|closed)\b|\b(?:blew|blown|slammed|swung|fell"
-    rf"|banged) (?:\w+ )?(?:shut|closed|to)\b"
+    rf"|\b{_SOMEBODY}(?: \w+){{0,2}} (?:shut|closed)\b|\b(?:blew|blown|slammed|swung|fell|banged) (?:\w+ )?(?:shut"
+    rf"|closed|to)\b"
     r"|\b(?:crack|slit|inch|tiny bit)\b"
 )
 _AFTER = Pattern(r"\bafter (?:about |only |just )*DURATION\b", "after")

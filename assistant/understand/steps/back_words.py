@@ -6,8 +6,8 @@ from assistant.understand.text.patterns import Pattern
 
 _DET = r"(?:the|a|an|his|her|their|its|my|that)"
 _WAITS_IN = (
-    r"(?:tubs?|shoe ?box|box|boxes|bin|bucket|carrier|tote|container|bags?|pillowcase|faunarium|crate|bath"
-    r"|bathtub|bathroom"
+    r"(?:tubs?|shoe ?box|box|boxes|bin|bucket|carrier|tote|container|bags?|pillowcase|faunarium|crate|bath|bathtub"
+    r"|bathroom"
     r"|sink|hall|kitchen)"
 )
 HIDE = r"(?:hides?|cork(?: bark)?|burrow|cave|log)"
@@ -53,8 +53,8 @@ def is_in_a_tub(plain: str) -> bool:
 
 
 WAITING = Pattern(
-    r"\b(?:holding|spare|travel|travelling|temporary|temp|waiting|plastic|carry|transport|feeding|other"
-    r"|shoe ?box|blue|grey|gray"
+    r"\b(?:holding|spare|travel|travelling|temporary|temp|waiting|plastic|carry|transport|feeding|other|shoe ?box"
+    r"|blue|grey|gray"
     r"|red|green|white|black|clear|small|big|little)\b"
 )
 """A tub that no home is called by."""

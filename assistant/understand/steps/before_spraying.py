@@ -17,7 +17,6 @@ _CLAUSES = Pattern(r"\s*(?:[,.;]|\b(?:and|then|but)\b)\s*")
 _RINSED = Pattern(r"\b(?:rins\w*|wash\w*|flush\w*|swill\w*|clean\w*|empt\w+|pump\w*|scrub\w*|hos\w+)\b")
 _SPRAYED = Pattern(r"\b(?:sprayed|misted|spritzed|squirted|on|wet)\b")
 _OF_ONE = ("rinse", "wipe", "dry")
-_WASHED_OFF = (("wash", "rinse"), ("clear", "wash", "rinse"), ("move out", "clear", "wash", "rinse"))
 
 
 def is_of_no_bottle(look: Look) -> bool:
@@ -42,10 +41,8 @@ def without_the_rinse_before(slots: Slots, look: Look) -> Slots:
 
     "Washed and rinsed", where nothing has been sprayed, is the washing with its soap off.
     """
-    if slots.steps in _WASHED_OFF and _waits_for_the_wash(slots, look):
-        return replace(slots, steps=slots.steps[:-1])
     if "apply" not in slots.steps:
-        return slots
+        return _without_the_soap_rinse(slots, look)
     at = slots.steps.index("apply")
     if not set(slots.steps[:at]) & set(_OF_ONE):
         return slots
@@ -58,8 +55,12 @@ def without_the_rinse_before(slots: Slots, look: Look) -> Slots:
     return replace(slots, steps=(*kept, *slots.steps[at:]))
 
 
-def _waits_for_the_wash(slots: Slots, look: Look) -> bool:
-    """A clean that is washed and then sprayed, of the one that is meant, is neither yet."""
+def _without_the_soap_rinse(slots: Slots, look: Look) -> Slots:
+    """ "Washed and rinsed", where nothing has been sprayed: the soap is rinsed off."""
+    at = slots.steps.index("wash") if "wash" in slots.steps else -1
     rounds = [one for one in look.world.state.rounds.values() if is_open(one)]
     rounds = [one for one in rounds if one.enclosure in slots.enclosures] or rounds
-    return bool(rounds) and all({"wash", "apply"} <= set(one.steps) and "wash" not in one.done for one in rounds)
+    unsprayed = bool(rounds) and all("apply" not in one.done for one in rounds)
+    if at < 0 or slots.steps[at + 1 : at + 2] != ("rinse",) or not unsprayed:
+        return slots
+    return replace(slots, steps=(*slots.steps[: at + 1], *slots.steps[at + 2 :]))

@@ -62,8 +62,8 @@ _UNDER_WAY = Pattern(
 _HEDGED = Pattern(
     r"\b(?:i think|i guess|just about|practically|virtually|probably|maybe|perhaps|pretty much|more or less"
     r"|i believe|should be|must be|looks|seems|kind of|sort of"
-    r"|hopefully|fingers crossed|with (?:any |a bit of )?luck|i suppose|as good as|basically|ish|possibly"
-    r"|i reckon|fairly sure|pretty sure|pretty|fairly|quite|reasonably"
+    r"|hopefully|fingers crossed|with (?:any |a bit of )?luck|i suppose|as good as|basically|ish|possibly|i reckon"
+    r"|fairly sure|pretty sure|pretty|fairly|quite|reasonably"
     r"|(?:says|said|thinks|reckons|tells me|told me) (?:that )?(?:i|he|she|they|it|we))\b"
 )
 # A word like these opens a clause of its own after "and", so the "not" before it doesn't reach over.

@@ -83,7 +83,9 @@ _ITS_CLOTH = Pattern(
     r"\b(?:left|used|wiped|gave|given|put|went over|there is|is|are|'s)\b.*\b(?:AGENT|STOCK|BOTTLE|bleachy|vinegary)"
     r"(?: soaked| wet)* (?:rags?|cloths?|sponges?|towels?|tissues?|brush|mop|wipe|rub|polish|once over)\b"
     r"|\b(?:rags?|cloths?|sponges?|towels?|tissues?|brush|mop|bucket|bowl)(?: is| are| 's)?(?: still)?"
-    r" (?:soaked|dipped|wet|damp|full|dripping) (?:in|of|with) (?:the |some )?(?:AGENT|STOCK|BOTTLE)\b.*\b(?:in|on)\b",
+    r" (?:soaked|dipped|wet|damp|full|dripping) (?:in|of|with) (?:the |some )?(?:AGENT|STOCK|BOTTLE)\b.*\b(?:in|on)\b"
+    r"|\b(?:rag|cloth|sponge|towel|brush|mop)s?(?: that| which)?(?: i| we)?(?: had| have)? (?:used|soaked|dipped)"
+    r" (?:for|with|on|in) (?:the |some )?(?:AGENT|STOCK|BOTTLE)\b",
     *("rag", "cloth", "sponge", "towel", "tissue", "brush", "mop", "bucket", "bowl", "wipe", "rub", "polish", "over"),
 )
 """ "Left a bleach rag in the corner": what is on a cloth is on the surface."""

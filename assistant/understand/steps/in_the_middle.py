@@ -14,8 +14,8 @@ _DOING = Pattern(
     "ing",
 )
 _ALL_WET = Pattern(
-    r"^(?:ok |so |now |right )*(?:it is |it 's |everything is |that is )?(?:all|dripping|soaking|sopping"
-    r"|properly|nice and|good and) wet(?: now)?$",
+    r"^(?:ok |so |now |right )*(?:it is |it 's |everything is |that is )?(?:all|dripping|soaking|sopping|properly"
+    r"|nice and|good and) wet(?: now)?$",
     "wet",
 )
 

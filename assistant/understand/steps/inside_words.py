@@ -34,14 +34,14 @@ INSIDE = Pattern(
     r"|^(?:they are )?both(?: are)? (?:still |back )?in$|^one(?: of (?:them|ANIMAL))?(?: is| has| 's)?"
     rf"(?: got| went| gone| climbed| crawled)?(?: back)? (?:in|inside|in there|{_THE_HOME})$"
     rf"|\bone(?: of (?:them|(?:the )?ANIMAL))? (?:went|got|climbed|crawled) back (?:in|inside|into)\b"
-    r"|\b(?:put|popped|placed) one(?: of (?:them|the two))? (?:straight )?back\b(?! in(?:to)? (?:the|a|his|her"
-    r"|its) (?:\w+ )?(?:tub|box|shoebox))"
+    r"|\b(?:put|popped|placed) one(?: of (?:them|the two))? (?:straight )?back\b(?! in(?:to)? (?:the|a|his|her|its)"
+    r" (?:\w+ )?(?:tub|box|shoebox))"
     r"|\bneither(?: of them| ANIMAL)? (?:is|are|was|were) out\b",
     *("in", "forgot", "one", "never left", "neither", "see", "spotted", "saw", "under", "behind"),
 )
 ONE_OUT = Pattern(
     r"\b(?:can )?only (?:find|found|see|count|counted|got|have) (?:one|1)(?: of them)?$|"
-    r"^(?:ok |so |right |and |well |now |just )*(?:only )?(?:one|the first|one of (?:them|(?:the |my )?ANIMAL)|1)"
+    r"^(?:ok |so |right |and |well |now |just )*(?:only )?(?:one|(?:the )?first|one of (?:them|(?:the |my )?ANIMAL)|1)"
     r"(?: one| ANIMAL)?(?: is| 's| has| got| came| moved)*(?: out| in (?:the|a|his|her) \w+)\b"
     r"|\bonly (?:got |have |moved |taken )*(?:one|ENCLOSURE|1)(?: of (?:them|(?:the |my )?ANIMAL))?"
     r"(?: is| 's| are)? out\b"

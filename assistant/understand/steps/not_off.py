@@ -31,7 +31,7 @@ _LEFT_ON = Pattern(
     rf"(?: left| sitting| pooled| pooling| trapped| stuck| standing)* (?:in|on|under|along|behind|inside) (?:the "
     rf"|a |one )*{PARTS}\b"
     r"|\bstill (?:has|have|got) (?:some |a bit of |a little )?\w+(?: \w+)? (?:on|in|under) (?:it|them)\b"
-    r"|\b(?:full of|soaking in|soaked in|sitting in|standing in) (?:the |some )?(?:AGENT|STOCK|BOTTLE)\b"
+    r"|\b(?:full of|still (?:soaking|sitting|standing) in) (?:the |some )?(?:AGENT|STOCK|BOTTLE)\b"
     rf"|\b{_SOMETHING}(?: is| has| 's)* (?:pooled|pooling|collected|trapped|sitting|left|puddled)(?: up)? (?:in|on"
     rf"|under|along|behind|inside)\b",
     *("soap", "suds", "bubbl", "foam", "residue", "AGENT", "BOTTLE", "STOCK", "still", "rinse", "film", "streak"),
@@ -42,14 +42,14 @@ _NOT_ALL_RINSED = Pattern(
     rf"|the |my )*rins\w+\b"
     rf"|\b(?:missed|forgot|skipped) (?:to rinse|rinsing) {THING}\b"
     rf"|\b(?:not|never)(?: yet| even| actually)? rinsed (?:the |his |her |its |any of the )?{FITTING}\b"
-    rf"|\b{FITTING}(?: is| are| was| were| 's| has| have| got| in| back| ,| but)* (?:not|never)(?: been| got"
-    rf"| yet)* rinsed\b"
+    rf"|\b{FITTING}(?: is| are| was| were| 's| has| have| got| in| back| ,| but)* (?:not|never)(?: been| got| yet)*"
+    rf" rinsed\b"
     rf"|\bstill (?:need|needs|have|has|got)?(?: got)? ?to (?:rinse|hose)\b|\bhave still got to (?:rinse|hose)\b"
     rf"|\b(?:need|needs|have|has|got|ought) to (?:rinse|hose) (?:{THING} )?again\b"
     rf"|\b(?:not|hardly) (?:so |too |very |really )?(?:sure|certain)(?: that| if| whether)? i (?:have )?(?:(?:rinsed"
     rf"|got|did)(?: off)? {THING}\b|rinsed$)"
-    rf"|\b(?:do not|can not) (?:think|remember|know)(?: that| if| whether)? (?:i )?(?:have )?rins(?:ed"
-    rf"|ing)(?: {THING}\b|$)"
+    rf"|\b(?:do not|can not) (?:think|remember|know)(?: that| if| whether)? (?:i )?(?:have )?rins(?:ed|ing)(?:"
+    rf" {THING}\b|$)"
     r"|\b(?:one|another|a second) (?:more )?rinse (?:to go|left|needed|to do|still)\b|\b(?:needs?"
     r"|wants?) (?:another|a second|one more) rinse\b",
     "rins",

@@ -57,10 +57,10 @@ _ENDS = (
 )
 _WORD = rf"(?!{_ENDS}\b)[\w]+"
 _SHARE = Pattern(
-    rf"(?: {_SMALL}\b)*(?: (?:it|that|them))?(?: about| only)* (?:half(?! (?:an?|VOLUME|(?:the |a )?(?:bottle"
-    rf"|BOTTLE|STOCK"
-    rf"|AGENT|mix))\b)|most|part(?! \w)|NUMBER(?= of it|$| ,)|(?:some|a part) of|three quarters|(?:a bit"
-    rf"|a little)(?! (?:more|of|later|ago)\b)"
+    rf"(?: {_SMALL}\b)*(?: (?:it|that|them))?(?: about| only)* (?:half(?! (?:an?|VOLUME|(?:the |a )?(?:bottle|BOTTLE"
+    rf"|STOCK"
+    rf"|AGENT|mix))\b)|most|part(?! \w)|NUMBER(?= of it|$| ,)|(?:some|a part) of|three quarters|(?:a bit|a little)(?!"
+    rf" (?:more|of|later|ago)\b)"
     rf"|(?:one|two|three|four|NUMBER|several|a couple of|a few|some|both|most)(?: of)?(?: the)? {WHICH}{PART})\b"
     r"(?! (?:again|more)\b)"
 )

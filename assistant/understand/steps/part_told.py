@@ -1,4 +1,4 @@
-"""A step told of a part of an enclosure, or of all but a part: "rinsed the walls", "sprayed but missed the lid".
+"""A step that is told of a part of an enclosure, or of all but one: "rinsed the walls", "sprayed but missed the lid".
 
 It is not that step of the whole. Of which part a step is told is found in `of_what`; here stands what the rest of the
 sentence says was left out, ran out, or is still to do.
@@ -29,8 +29,8 @@ LEFT_OUT = Pattern(
     rf"(?: (?:to do|about|at|to))? {_DET}{WHICH}(?:{PART}|{FITTING})\b"
     rf"|\bonly (?:\w+ed |did |done |got )?{_DET}{WHICH}(?:{PART}|{FITTING}|NUMBER)\b(?! (?:times?|minutes?|hours?))"
     rf"|\b{WHICH}{PART} (?:only|so far|first|for now)\b"
-    rf"|\b{_DET}{WHICH}{PART}(?: is| are| 's)? (?:still )?(?:to go|to do|to come|left|next|waiting)\b(?! to dry"
-    rf"| open| ajar| week)"
+    rf"|\b{_DET}{WHICH}{PART}(?: is| are| 's)? (?:still )?(?:to go|to do|to come|left|next|waiting)\b(?! to dry| open"
+    rf"| ajar| week)"
     r"|\b(?:but|and|though|while) (?:the |his |her |its |their |my |one |some |that )?(?:\w+ ){1,3}"
     r"(?:is|are|was|were|has|have) not(?: yet)?$"
     rf"|\bbut left {_DET}(?:\w+ )?(?:{PART}|{FITTING})\b"
@@ -53,8 +53,8 @@ CUT_SHORT = Pattern(
 
 
 _IN_THERE = Pattern(
-    rf"\bORGANISM (?:is |are |still |crawling |sitting )*(?:in there|in it|inside|(?:on|in|under|behind) (?:the "
-    rf"|its |a )*"
+    rf"\bORGANISM (?:is |are |still |crawling |sitting )*(?:in there|in it|inside|(?:on|in|under|behind) (?:the |its "
+    rf"|a )*"
     rf"{WHICH}(?:{PART}|{FITTING}|ENCLOSURE|tank|box|cage|viv\w*|tub)\b)",
     "ORGANISM",
 )

@@ -53,8 +53,13 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("move out", rf"(?<!keep )(?<!leave )(?<!keeping )(?<!leaving )\b{_ONE}{_IS}{_NOW} in (?:the |a )?{TUB}\b"),
     (
         "move out",
-        rf"\b(?:took|got|taken|lifted|scooped|removed|pulled|fetched|moved|have|brought|coaxed|tempted"
-        rf"|carried) {_ONE}{_NOW} out\b",
+        rf"\b(?:took|got|taken|lifted|scooped|removed|pulled|fetched|moved|have|brought|coaxed|tempted|carried)"
+        rf" {_ONE}{_NOW} out\b",
+    ),
+    (
+        "move out",
+        rf"\b(?:took|got|lifted|moved|brought|have) both(?: of)?(?: the| my| these| those| them)?(?:"
+        rf" (?!{_LITTER})\w+){{0,2}} out\b",
     ),
     ("move out", rf"\bmoved {_ONE}(?: across| over)?(?: to| into|$)"),
     ("move out", r"\bmoved (?:ENCLOSURE )?out\b|\b(?:moving|move) out(?: is| 's)? " + DONE),
@@ -113,8 +118,8 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     (
         "dry",
         r"\b(?:wiped|rubbed|patted|mopped|buffed)(?: (?!with\b)\w+){0,3}? dry\b"
-        r"|\b(?:wiped|rubbed|patted|mopped|buffed)(?: \w+){0,3}? with (?:\w+ )?(?:kitchen (?:roll|paper|towel)"
-        r"|paper towels?"
+        r"|\b(?:wiped|rubbed|patted|mopped|buffed)(?: \w+){0,3}? with (?:\w+ )?(?:kitchen (?:roll|paper|towel)|paper"
+        r" towels?"
         r"|loo roll|toilet paper)\b",
     ),
     (
@@ -136,8 +141,8 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("clear", r"\b(?:cleared|emptied|stripped|gutted|clearing(?: out)?(?: is| 's)? " + DONE + ")"),
     (
         "clear",
-        r"\b(?:hoovered|vacuumed|brushed|swept)(?: (?:it|that|them|everything|all of it|ENCLOSURE"
-        r"|the \w+))? (?:all )?out\b",
+        r"\b(?:hoovered|vacuumed|brushed|swept)(?: (?:it|that|them|everything|all of it|ENCLOSURE|the \w+))? (?:all"
+        r" )?out\b",
     ),
     (
         "clear",
@@ -171,8 +176,8 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ),
     (
         "wash",
-        r"\b(?:cleaned|sponged|mopped|brushed|did|done|went over|wiped|given|gave) (?:it|that|this|them"
-        r"|everything|ENCLOSURE"
+        r"\b(?:cleaned|sponged|mopped|brushed|did|done|went over|wiped|given|gave) (?:it|that|this|them|everything"
+        r"|ENCLOSURE"
         r"|the \w+)(?: (?:all|out|down|over|a"
         r"|good|quick|wash|scrub|clean|going))* with (?:the |some |warm |hot |plenty of )*(?:dish )?(?:soap"
         r"|detergent|soapy water"

@@ -169,13 +169,15 @@ _WET_PATCH = Pattern(
     r"(?:in|over|inside)\b|\bput (?:\w+ ){0,3}wet (?:\w+ )?(?:back|in)\b"
     r"|\b(?:feels|is|it is|that is|looks) (?:a (?:bit|little|touch) |slightly |quite )?(?:damp|moist)\b"
     rf"|\b{WHICH}(?:{PART}|{FITTING}|{FILLING})(?: is| are| 's| feels?| looks?| got| still| all| a bit| a little"
-    r"| slightly| quite| really)* (?:wet|damp|moist|soggy|dripping|sodden|sopping|soaking(?! in)|soaked(?! in))\b"
+    r"| slightly| quite| really)* (?:wet|damp|moist|soggy|dripping|sodden|sopping)\b"
+    rf"|\b{WHICH}(?:{PART}|{FITTING}|{FILLING})(?: is| are| 's)? still soaking\b(?! in)"
+    rf"|\b{WHICH}(?:{PART}|{FILLING})(?: is| are| 's)?(?: all)? (?:soaking|soaked)\b(?! in)"
     r"|\b(?:wet|damp|moist) (?:under|behind|beneath|below|inside)\b|\bbut (?:still |a bit |it is )*(?:wet|damp)\b"
     r"|\b(?:cold and wet|clammy)\b|\b(?:fogged|misted|steamed) up$|\bwater (?:everywhere|pooled|pooling|standing"
     r"|got in|came in)\b|\b(?:is|'s) pooling\b|\brain (?:came|got|blew) in\b|\b(?:bowl|dish)(?: has| is)? (?:leak"
     r"\w*|overflow\w*)\b"
-    r"|\b(?:rags?|cloths?|sponges?|towels?|bucket)(?: is| are| 's) still (?:standing |sitting |lying )?in (?:it"
-    r"|there|here)\b"
+    r"|\b(?:rags?|cloths?|sponges?|towels?|bucket)(?: is| are| 's) still (?:standing |sitting |lying )?in (?:it|there"
+    r"|here)\b"
     rf"|\bput (?:(?:some|the|in|his|her|a) )*(?:wet|damp|moist|soaking) (?:\w+ ){{1,2}}(?:back|in)\b",
     *("wet", "damp", "moist", "soggy", "puddle", "drop", "drip", "water", "condens", "bowl", "dish", "rain", "soak"),
     *("still", "sodden", "sopping", "clammy", "up", "pooling"),

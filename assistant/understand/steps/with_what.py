@@ -18,10 +18,10 @@ NO_SOAP = Pattern(
 )
 """ "Washed, no soap": soap is what a washing is, and that it is off again."""
 _OLD_MIX = Pattern(
-    r"\b(?:with|from|using) (?:(?:the|a|an|some|my) )?(?:(?:old|older|ancient|leftover|expired) (?:mix|stuff"
-    r"|batch|fill)"
-    r"|(?:mix|batch|stuff|fill) from (?:last|yesterday|the other|\w+day)|(?:yesterday|last \w+)(?: 's)? (?:mix"
-    r"|batch|stuff"
+    r"\b(?:with|from|using) (?:(?:the|a|an|some|my) )?(?:(?:old|older|ancient|leftover|expired) (?:mix|stuff|batch"
+    r"|fill)"
+    r"|(?:mix|batch|stuff|fill) from (?:last|yesterday|the other|\w+day)|(?:yesterday|last \w+)(?: 's)? (?:mix|batch"
+    r"|stuff"
     r"|fill|spray))\b"
 )
 

@@ -41,8 +41,8 @@ PRODUCT_ENDS = words_of(
 EVERYDAY = words_of(
     """
     about abscess accident accidentally added after again aired airing almost always another applied bathe because
-    been before bench being best better blister both bottle bottles breathe brow breathing burn burning burns burnt
-    celsius
+    been before bench being best better blister both brow bottle bottles breathe breathing
+    burn burning burns burnt celsius
     choking clean cleared coiled cold cork coughing could cup cups curled damp day days degrees dirty dizzy door drank
     dried drier drunk dryer
     drying each emptied empty even evening every eye eyes face feeding feel feels finished first floor

@@ -7,8 +7,8 @@ from assistant.understand.text.known_words import words_of
 PARTS = words_of(
     """
     lid base bottom top side sides wall walls back front door doors glass corner corners edge edges seam seams end ends
-    floor floors lids bases bottoms tops backs fronts roof ceiling mesh screen panel panels pane panes frame rim rims
-    ledge ledges shelf shelves background runner
+    floor floors lids bases bottoms tops backs fronts roof ceiling
+    mesh screen panel panels pane panes frame rim rims ledge ledges shelf shelves background runner
     runners track tracks vent vents silicone sealant grout gap gaps groove grooves hinge hinges lip middle
     half quarter third part parts bit bits patch patches spot spots area areas section sections compartment
     """
