@@ -75,8 +75,7 @@ def _whose(reading: Reading, world: World) -> str:
 
 def _is_claim(reading: Reading) -> bool:
     """ "What if he escapes?" is answered, but nothing is loose on record."""
-    words = reading.question.casefold().split()
-    return not reading.question.endswith("?") and not _ASKS & set(words[:3])
+    return not reading.asks and not _ASKS & set(reading.words[:3])
 
 
 def _wet_agents(world: World) -> tuple[str, ...]:

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import Any
 
-from assistant.answer.asking import ask
+from assistant.answer.asking import ask, number_over
 from assistant.answer.plan import too_weak
 from assistant.answer.product import Product, allowed_product, meant_for_another, own_stock
 from assistant.answer.scooped import as_used_up
@@ -127,6 +127,8 @@ def mix_in(product: Product, reading: Reading, world: World) -> Mix | Answer | N
     mixes = tuple(dict.fromkeys(reading.slots.mixes))
     if len(mixes) > 1:
         return ask(reading, world, ("mix",), "mixing.which_mix", {"candidates": mixes})
+    if mixes and reading.slots.numbers and (reading.slots.volumes or product.bottle is not None):
+        return number_over(reading, world)
     if mixes:
         return mixes[0]
     if reading.intent in ("dose", "mixed") and reading.slots.numbers:  # "at blah in forty": a mix not understood

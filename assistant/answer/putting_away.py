@@ -40,7 +40,7 @@ def pour_away(reading: Reading, world: World) -> Answer:
     product = _product(_with_product(reading, world), world)
     drain = reading.slots.drains[0] if reading.slots.drains else None
     last = world.talk.last
-    if last is not None and last.intent == "unknown_bottle" and "it" in reading.question.casefold().split():
+    if last is not None and last.intent == "unknown_bottle" and "it" in reading.words:
         return _poured(reading, world, "putting_away.pour_unknown", Product(), drain, ("disposal-unknown",))
     if product.bottle is not None and product.bottle in world.state.unknown_mixes:
         return _poured(
@@ -133,7 +133,7 @@ def _product(reading: Reading, world: World) -> Product:
     if slots.stocks:
         stock = household.stock(slots.stocks[0])
         return Product(agent_of(stock.agent, world) if stock is not None else None, concentrate=True)
-    concentrate = "concentrate" in reading.question.casefold() or "undiluted" in reading.question.casefold()
+    concentrate = not {"concentrate", "concentrated", "undiluted"}.isdisjoint(reading.words)
     return Product(agent_of(slots.agents[0], world), concentrate) if slots.agents else Product()
 
 

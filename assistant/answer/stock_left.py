@@ -47,10 +47,10 @@ def stock_left(reading: Reading, world: World) -> Answer:
 
 def _told(reading: Reading) -> bool:
     """ "I've 200 mils left", "I bought more": told, which changes no count, and that has to be said."""
-    return bool(reading.slots.volumes) or _BOUGHT.search(reading.question) is not None
+    return bool(reading.slots.volumes) or _BOUGHT.search(reading.said) is not None
 
 
-_BOUGHT = re.compile(r"(?i)\b(?:bought|got|have|there is|there's|opened) (?:some |a |another )?(?:more|new|fresh)\b")
+_BOUGHT = re.compile(r"\b(?:bought|got|have|there is|there's|opened) (?:some |a |another )?(?:more|new|fresh)\b")
 
 
 def _all_left(reading: Reading, world: World) -> Answer:

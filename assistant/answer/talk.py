@@ -41,7 +41,7 @@ def hush(reading: Reading, world: World) -> Answer:
 
 def slower(reading: Reading, world: World) -> Answer:
     """The last reply again, slowly; the mouth keeps that pace until told otherwise. The turn puts its words in."""
-    slow = not FASTER & set(reading.question.casefold().replace("?", " ").split())
+    slow = not FASTER & set(reading.words)
     if world.talk.last is None:
         return Answer(reading.intent, Outcome.ANSWER, "talk.pace", {"slow": slow}, {"slower": slow})
     return Answer(reading.intent, Outcome.ANSWER, "talk.repeat_at_pace", {"slow": slow}, {"slower": slow})
@@ -125,7 +125,7 @@ def _stayed_wet_which(reading: Reading, world: World) -> Answer | None:
     if len(over) < 2:
         return None
     vouched = Reading("", "done", Slots(steps=("hold",), stayed_wet=True), confidence=1.0)
-    if {"both", "all"} & set(reading.question.casefold().split()):
+    if {"both", "all"} & set(reading.words):
         return answer_to(replace(vouched, slots=replace(vouched.slots, enclosures=over)), world)
     return ask(vouched, world, ("enclosure",), "the_round.which", {"candidates": over})
 
