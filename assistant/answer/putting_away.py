@@ -143,6 +143,7 @@ def _product(reading: Reading, world: World) -> Product:
 def unknown_bottle(reading: Reading, world: World) -> Answer:
     """Never opened, sniffed, mixed or guessed from its colour; one of the household's own is marked unknown."""
     bottle = reading.slots.bottles[0] if reading.slots.bottles else None
+    marked = tuple(BottleDoubted(name) for name in reading.slots.bottles)
     facts = tuple(
         world.facts[fact] for fact in ("disposal-unknown-hands-off", "disposal-unknown", "disposal-own-unnamed")
     )
@@ -151,11 +152,11 @@ def unknown_bottle(reading: Reading, world: World) -> Answer:
         reading.intent,
         Outcome.REFUSE if wish else Outcome.ANSWER,
         "putting_away.unknown_wish" if wish else "putting_away.unknown",
-        details={"bottle": bottle, "wish": wish, "facts": facts, "people": world.household.people},
+        details={"bottle": bottle, "bottles": reading.slots.bottles, "wish": wish, "facts": facts, "people": world.household.people},
         values={"bottle": bottle, "use": False},
         cautions=("caution-poison-centre",),
         sources=tuple(fact.cited() for fact in facts),
-        events=(BottleDoubted(bottle),) if bottle is not None and not wish else (),
+        events=marked if not wish else (),
     )
 
 

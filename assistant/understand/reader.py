@@ -59,6 +59,7 @@ from assistant.understand.rule_words import OF_THE_RULES
 from assistant.understand.steps import fills
 from assistant.understand.steps.back_where import back_where
 from assistant.understand.steps.before_spraying import without_the_rinse_before
+from assistant.understand.steps.bottle_doubts import bottle_doubted
 from assistant.understand.steps.came_to_nothing import something_else_put_on, wet_time_was_none
 from assistant.understand.steps.claimed_steps import claims_in
 from assistant.understand.steps.denied import but_for_a_part, contradicts_the_record, meant_ahead
@@ -242,7 +243,7 @@ class Reader:
 
     def _other_product(self, look: Look) -> Reading | None:
         """What was used is said to have been another product than the one on record."""
-        return poured_across(look) or other_product(look) or unnamed_product(look)
+        return poured_across(look) or bottle_doubted(look) or other_product(look) or unnamed_product(look)
 
     def _spill(self, look: Look, by_likeness: bool) -> Reading | None:
         last, plain = look.world.talk.last, look.parsed.plain

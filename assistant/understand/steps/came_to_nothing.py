@@ -15,6 +15,7 @@ from assistant.core.round.rounds import is_open
 from assistant.understand.look import Look
 from assistant.understand.may_be import is_told
 from assistant.understand.named.unknown_names import OF_WHAT_NOBODY_KNOWS
+from assistant.understand.steps.wrong_mix import mix_was_wrong
 from assistant.understand.text.patterns import Pattern, words_in
 
 _ONLY_SO_LONG = Pattern(
@@ -86,7 +87,8 @@ def wet_time_was_none(look: Look) -> Slots | None:
     if not any(is_open(r) and "apply" in r.done for r in look.world.state.rounds.values()) or not _is_told(plain):
         return None
     short = _ONLY_SO_LONG.search(plain) is not None and _too_short(look)
-    if not (short or _NO_WET_TIME.search(plain) or _NO_MIX.search(plain) or _DIRTY_AGAIN.search(plain)):
+    wrong = mix_was_wrong(look) or _NO_MIX.search(plain) is not None
+    if not (short or wrong or _NO_WET_TIME.search(plain) or _DIRTY_AGAIN.search(plain)):
         return None
     slots = look.slots("dried_early")
     homes = slots.enclosures if "ENCLOSURE" in plain else ()  # "a snake was in it" names no tank

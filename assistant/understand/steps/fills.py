@@ -76,7 +76,7 @@ def put_into(plain: str) -> bool:
 
 def only_emptied(plain: str) -> bool:
     """Said to be empty, with no word of rinsing: what it held may still cling to it."""
-    return _EMPTIED.search(plain) is not None and _RINSED.search(plain) is None
+    return _RINSED.search(plain) is None
 
 
 _PUT_INTO = Pattern(
@@ -89,8 +89,10 @@ _WRONG_INTO = Pattern(
     r".*\b(?:AGENT|STOCK)\b"
 )
 """ "I used the wrong concentrate in yellow, vinegar": that is what went in."""
-_EMPTIED = Pattern(r"\b(?:empt(?:y|ied|ying)|tipped|poured|drained|used|threw|chucked|dumped)\b")
-_RINSED = Pattern(r"\b(?:rins\w*|wash\w*|flush\w*|swill\w*|pump\w*|clean\w*|scrub\w*|sluic\w*|through)\b")
+_RINSED = Pattern(
+    r"\b(?:rins\w*|wash\w*|flush\w*|swill\w*|swish\w*|swirl\w*|hos(?:ed|ing)|pump\w*|clean\w*|scrub\w*|sluic\w*"
+    r"|through)\b"
+)
 
 
 def poured_into_it(plain: str, world: World) -> str | None:
@@ -316,7 +318,9 @@ def before_it_is_put_right(world: World) -> Reading | None:
     last, before = world.talk.last, world.talk.last_reading
     if last is None or before is None or last.intent != "mixed" or before.intent != "mixed" or before.slots.each:
         return None
-    if last.outcome is not Outcome.ANSWER or not last.values.get("recorded") or before.slots.topped_up:
+    if not (last.values.get("recorded") or last.values.get("too_strong")) or before.slots.topped_up:
+        return None
+    if last.outcome not in (Outcome.ANSWER, Outcome.REFUSE):
         return None
     mix = last.values.get("mix")
     measured = bool(before.slots.volumes) and set(before.slots.roles) <= {"product", ""}
