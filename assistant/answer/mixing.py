@@ -133,9 +133,15 @@ def mix_in(product: Product, reading: Reading, world: World) -> Mix | Answer | N
         return mixes[0]
     if reading.intent in ("dose", "mixed") and reading.slots.numbers:  # "at blah in forty": a mix not understood
         return ask(reading, world, ("mix",), "mixing.odd_number", {"number": reading.slots.numbers[-1]})
+    if reading.intent == "dose" and not COMPARED.isdisjoint(reading.words):
+        return ask(reading, world, ("mix",), "mixing.how_much_stronger")
     if product.bottle is not None and product.bottle.mix is not None and own_stock(product, world):
         return product.bottle.mix
     return product.stock.label_mix if product.stock is not None else None
+
+
+COMPARED = frozenset({"stronger", "weaker", "milder"})
+"""Words for a mix that isn't the bottle's own, and don't say which."""
 
 
 def _taken_from(product: Product, reading: Reading, world: World) -> str:
@@ -296,13 +302,18 @@ def _details(found: _Dose, reading: Reading, world: World) -> Mapping[str, Any]:
         "label_ratio": own_label,
         "spoken": reading.spoken,
         "better": found.better,
-        "of": "concentrate" if reading.slots.uses_up else "water" if "water" in reading.slots.roles else "total",
+        "of": "concentrate" if _wants_the_water(reading) else "water" if "water" in reading.slots.roles else "total",
         "short": _short(found, world),
         "in_unit": _in_unit(found, reading),
         "scoops": reading.slots.scoops,
         "order": world.facts[_order(product)].says if found.mixed.water.amount else "",
         "head_room": world.facts["mixing-head-room"].says if _fills_it(found) else "",
     }
+
+
+def _wants_the_water(reading: Reading) -> bool:
+    """The concentrate is there already, or the water alone was asked for: it is told first."""
+    return reading.slots.uses_up or reading.slots.setting == ("told", "water")
 
 
 def _in_unit(found: _Dose, reading: Reading) -> Amount | None:

@@ -47,10 +47,18 @@ def stock_left(reading: Reading, world: World) -> Answer:
 
 def _told(reading: Reading) -> bool:
     """ "I've 200 mils left", "I bought more": told, which changes no count, and that has to be said."""
-    return bool(reading.slots.volumes) or _BOUGHT.search(reading.said) is not None
+    if bool(reading.slots.volumes) or _BOUGHT.search(reading.said) is not None:
+        return True
+    return not reading.asks and _GONE.search(reading.said) is not None
 
 
 _BOUGHT = re.compile(r"\b(?:bought|got|have|there is|there's|opened) (?:some |a |another )?(?:more|new|fresh)\b")
+
+
+_GONE = re.compile(
+    r"^(?!(?:when|how|am|are|is|will|did|do|have)\b).*\b(?:out of|no more|run out|ran out|used up|finished|gone|none left"
+    r"|empty|nothing left)\b"
+)
 
 
 def _all_left(reading: Reading, world: World) -> Answer:

@@ -50,6 +50,7 @@ from assistant.understand.numbers.left_said import left_in_it
 from assistant.understand.numbers.per_area import per_area
 from assistant.understand.numbers.poured import roles_of, share_left, share_wanted, strokes_in, uses_up
 from assistant.understand.numbers.scoops_said import without_the_tool
+from assistant.understand.numbers.scaled import at_another_strength
 from assistant.understand.numbers.strengths import bare_numbers, mixes_in
 from assistant.understand.numbers.wanted_unit import one_of_a_unit, wanted_unit
 from assistant.understand.parsing import Parsed, is_a_mix
@@ -121,6 +122,7 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
         slots = replace(slots, temperatures=(degrees,), numbers=())
     if asked.intent == "dose":
         slots = for_several(slots, parsed, asked.world)
+        slots = at_another_strength(slots, parsed.plain, asked.world)
     if asked.intent == "top_up":
         slots = left_in_it(slots, parsed, asked.world)
     if asked.intent == "convert" and not found:

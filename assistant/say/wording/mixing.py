@@ -60,6 +60,10 @@ def _turned(answer: Answer) -> Line:
     return Line(f"{water} of water to {part} of concentrate? If not, say how many parts of each.")
 
 
+def _how_much_stronger(answer: Answer) -> Line:
+    return Line("At what mix, then? Say one in how many, or how many percent.")
+
+
 def _odd_number(answer: Answer) -> Line:
     return Line(f"I heard {number(answer.details['number'])}, and no ratio that I know. One in what?")
 
@@ -160,6 +164,7 @@ LINES: Mapping[str, Callable[[Answer], Line]] = {
     "mixing.which_volume": _which_volume,
     "mixing.which_mix": _which_mix,
     "mixing.turned": _turned,
+    "mixing.how_much_stronger": _how_much_stronger,
     "mixing.odd_number": _odd_number,
     "mixing.number_over": _number_over,
     "mixing.which_bottle": _which_bottle,

@@ -61,6 +61,30 @@ _BEGINS = Pattern(
     r"(?: please)?(?:$| ?[,.;]| and\b| so\b)"
 )
 """ "Start the river tank with bleach, how long does it stay wet?": begun, whatever is asked in the same breath."""
+_HOW_MUCH_OF_IT = Pattern(
+    r"(?:(?:so|and|ok|right|now|um) ,? ?)*(?:how much|how many mils of) (?:of (?:the|my) )?(?:the |my )?(?:AGENT|STOCK"
+    r"|concentrate)(?: (?:do|should|must|shall|will|would|am) (?:i|we)(?: going to)? (?:need|use|put in|want|add|mix|take"
+    r"|measure)(?: in| out| up)?)?(?: now| then| please)? ?\??$"
+)
+""" "How much bleach do I need?": for which bottle, is asked."""
+_WHAT_TO_PUT_IN = Pattern(
+    r"(?:(?:so|and|ok|right|now) ,? ?)*(?:what|how much)(?: of what)? (?:do|should|must|shall|would) (?:i|we)"
+    r" (?:put|pour|mix|measure|make)(?: up)? (?:in|into) (?:the |my )?BOTTLE ?\??$",
+    "BOTTLE",
+)
+""" "What do I put in the pink bottle?": the product, the mix and how much."""
+_AT_ANOTHER_STRENGTH = Pattern(
+    r"(?:(?:so|and|ok|right|now|i want|make|mix|do|can i have) ,? ?)*(?:a )?(?:(?:half|double|twice|triple)(?: the)? strength"
+    r"(?: mix)? (?:in|for|into) (?:the |my )?BOTTLE|(?:the |my )?BOTTLE (?:at )?(?:(?:half|double|twice|triple)(?: the)?"
+    r" strength|twice as strong|half as strong)) ?\??$",
+    "BOTTLE",
+)
+_ALL_GONE = Pattern(
+    r"(?:(?:so|oh|and|ok|damn|no|we|i|have|that is) ,? ?)*(?:(?:the |my |our )?(?:AGENT|STOCK)(?: is| 's| has| are)?"
+    r"(?: all| now| been)* (?:gone|finished|run out|used up|empty)|(?:finished|used up|emptied)(?: off)?"
+    r" (?:the |my )?(?:last of the )?(?:AGENT|STOCK))$"
+)
+""" "The vinegar's all gone": told, of what keeping.toml counts."""
 MOVED_OUT = "moved out"
 """An animal is said to be in a waiting tub: the step of moving it out."""
 
@@ -71,8 +95,10 @@ def told_by_rule(plain: str, household: Household) -> str | None:
         return "start"
     if _IS_IT_ENOUGH.match(plain):
         return "mix_strength"
-    if _FOR_A_PART.match(plain):
+    if any(pattern.match(plain) for pattern in (_FOR_A_PART, _HOW_MUCH_OF_IT, _WHAT_TO_PUT_IN, _AT_ANOTHER_STRENGTH)):
         return "dose"
+    if _ALL_GONE.match(plain.strip(" .!")):
+        return "stock_left"
     if _MADE_IN.match(plain):
         return "bleach_now"
     if _IS_IT_NEEDED.match(plain):
