@@ -14,7 +14,8 @@ from assistant.answer.asking import ask, names_of
 from assistant.answer.back_dated import earliest
 from assistant.answer.filling_several import mixed_each
 from assistant.answer.meeting import UNKNOWN_FACT, agent_of, gas_made
-from assistant.answer.mixing import mix_in, total_in
+from assistant.answer.mix_wanted import mix_in
+from assistant.answer.mixing import total_in
 from assistant.answer.product import Product, other_in_bottle, product_in
 from assistant.answer.scooped import as_poured
 from assistant.answer.strength import Strength, strength_of
@@ -26,7 +27,16 @@ from assistant.core.mixing.dilution import mix
 from assistant.core.quantities.amounts import Amount, Mix, SaidRatio
 from assistant.core.quantities.ratio import Ratio, read
 from assistant.core.quantities.units import in_ml
-from assistant.core.record.events import AgentPoured, AgentsMet, BottleDoubted, BottleMixed, BottleRinsed, Event, Recorded, Voided
+from assistant.core.record.events import (
+    AgentPoured,
+    AgentsMet,
+    BottleDoubted,
+    BottleMixed,
+    BottleRinsed,
+    Event,
+    Recorded,
+    Voided,
+)
 from assistant.core.record.fold import fold
 from assistant.core.shelf.bottles import Life, held_in, is_on_record, left_of, life_of, taken_back, written
 

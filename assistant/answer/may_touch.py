@@ -27,6 +27,11 @@ def surface(reading: Reading, world: World) -> Answer:
     material = _material(reading, world)
     if agent is not None and agent.family == UNKNOWN:
         return unknown_product(reading, world, verdict=None)
+    if material is None and agent is not None and agent.refused is not None:
+        fact = world.facts[agent.refused]
+        values = {"agent": agent.id, "material": None, "verdict": "never", "disinfectable": None}
+        refused = Answer(reading.intent, Outcome.REFUSE, "the_round.refused_agent", {"agent": agent}, values)
+        return replace(refused, cautions=("caution-label-first",), sources=(fact.cited(),))
     if material is None:
         return ask(reading, world, ("material", "enclosure"), "may_touch.on_which", {"agent": agent})
     if isinstance(material, str):
@@ -83,7 +88,8 @@ def _too_strong(product: Product, reading: Reading, world: World) -> Answer | No
 
 
 _UNDILUTED = re.compile(
-    r"\b(?:neat|undiluted|unmixed|uncut|pure|concentrated?|straight(?! (?:after|away|afterwards|before)\b)|full strength"
+    r"\b(?:neat|undiluted|unmixed|uncut|pure|concentrated?|straight(?! (?:after|away|afterwards|before)\b)"
+    r"|full strength"
     r"|(?:not|un|never|without) (?:being )?dilut\w+|with(?:out| no) (?:any )?water)\b"
 )
 

@@ -133,7 +133,8 @@ def _enclosures_to_start(reading: Reading, world: World) -> tuple[Enclosure, ...
 def _started(reading: Reading, supply: Supply, enclosures: tuple[Enclosure, ...], world: World) -> Answer:
     said = reading.slots.organisms[0] if reading.slots.organisms else None
     known = [said or germ_there(enclosure.name, world) for enclosure in enclosures]
-    organism = ([germ for germ in known if germ is not None] or [None])[0]
+    germs = [germ for germ in known if germ is not None]
+    organism = germs[0] if germs else None
     job = reading.slots.clean_as or ""
     wet = wet_time_told(supply, as_kept_for(enclosures[0], job), organism, world, reading.slots)
     timed = "hold" in supply.agent.steps

@@ -155,6 +155,8 @@ def undo(reading: Reading, world: World) -> Answer:
         last = _turn_that_recorded(reading, world)
     elif reading.slots.steps:
         return _instead(reading, world)
+    elif reading.slots.bottles:
+        last = _turn_that_filled(reading.slots.bottles[0], world) or last
     if last is not None and _is_one_of_several(reading, last):
         return _reopened(reading, last, world)
     if last is None:  # told by what followed, or longer ago than undo goes: sprayed again, it starts from there
@@ -221,6 +223,13 @@ def _turn_that_recorded(reading: Reading, world: World) -> PastTurn | None:
     """The latest turn that put a step on record which is now said not to have been done; with it goes all it told."""
     home, step = reading.slots.enclosures[0], reading.slots.steps[0]
     turns = (t for t in reversed(world.state.turns) if any(_recorded(d, home, step) for d in t.deeds))
+    return next(turns, None)
+
+
+def _turn_that_filled(bottle: str, world: World) -> PastTurn | None:
+    turns = (
+        t for t in reversed(world.state.turns) if any((d.event, d.thing) == ("BottleMixed", bottle) for d in t.deeds)
+    )
     return next(turns, None)
 
 

@@ -39,6 +39,7 @@ from assistant.understand.meeting import (
     is_put_on,
     meets,
     met_in_that_bottle,
+    never_together,
     speaks_of_products,
     unknown_bottle_again,
 )
@@ -280,6 +281,8 @@ class Reader:
         if again is not None:
             return look.reading("together", replace(slots, bottles=(again,), agents=(), steps=()), BY_RULE)
         met = meets(look.parsed, slots, look.world, look.chances.get("together", 0.0))
+        if met and fills.put_into(look.parsed.plain) and not never_together(slots, look.world):
+            return look.reading("mixed", replace(look.slots("mixed"), steps=()), BY_RULE)
         if met is None and fills.put_into(look.parsed.plain):
             return look.reading("mixed", replace(look.slots("mixed"), steps=()), BY_RULE)
         if met is None and not look.claims.done and is_put_on(look.parsed, slots, look.world):
@@ -312,6 +315,9 @@ class Reader:
 
     def _filled(self, look: Look) -> Reading | None:
         """ "Filled", right after a dose was told: that is what went in."""
+        undone = fills.undone(look.parsed.plain, look.world)
+        if undone is not None:
+            return look.reading("undo", Slots(bottles=(undone,)), BY_RULE)
         if not fills.bare_fill(look.parsed.plain):
             return None
         told = fills.of_the_dose(look.slots("mixed"), look.world)

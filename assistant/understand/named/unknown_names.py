@@ -28,6 +28,8 @@ OF_WHAT_NOBODY_KNOWS = Pattern(
     r"|\b(?:fabric softener|fabric conditioner|air freshener|descaler|degreaser|drain unblocker|stain remover"
     r"|(?:essential|tea (?:tree|three)|eucalyptus|lavender|citronella|peppermint|clove|neem|cedar) oils?"
     r"|(?:disinfect\w+|cleaning|wet|baby|antiseptic|alcohol free|make ?up) wipes"
+    r"|tea (?:tree|three)(?! oil)|baking soda|bicarb(?:onate)?(?: of soda)?|washing soda|soda crystals|borax"
+    r"|fabric freshener"
     r"|oven pads?|furniture polish|weed ?killer|antifreeze|paint stripper|nail polish remover)\b"
 )
 """Products as people call them, by what they are for: that says nothing about what is in them."""

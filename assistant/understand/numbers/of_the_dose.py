@@ -29,14 +29,18 @@ _HOW_STRONG = Pattern(
     rf"|{_SO}how strong does that (?:make it|come out)|{_SO}what (?:strength|percent|percentage) is (?:that|it)"
 )
 _HOW_EXACT = Pattern(
-    rf"{_SO}how (?:far off|exact|accurate|precise|wrong|close)\b(?: (?:could|can|may|might|would|will|is|be|it|that|i|the"
+    rf"{_SO}how (?:far off|exact|accurate|precise|wrong|close)\b(?: (?:could|can|may|might|would|will|is|be|it"
+    rf"|that|i|the"
     r" dose|get|come))*|(?:and )?what is the error"
 )
 _HOW_MUCH = Pattern(rf"{_SO}how much(?: (?:do i (?:need|put in|use)|is that|of what|then|goes in))?")
-_A_PART_OF_IT = Pattern(rf"{_SO}(?:what about |how about |only |just )*(?:NUMBER|half)(?: of (?:it|that|the bottle|that one))?")
+_A_PART_OF_IT = Pattern(
+    rf"{_SO}(?:what about |how about |only |just )*(?:NUMBER|half)(?: of (?:it|that|the bottle|that one))?"
+)
 _GOOD_FOR = Pattern(
     rf"{_SO}(?:is |will )?(?:it|that|this)(?: is| 's| be|'ll be| will be)?(?: then| now)? good (?:for|until|till)\b.*"
-    rf"|{_SO}(?:does|will) (?:it|that) (?:keep|last)\b.*|{_SO}how long (?:is|does|will) (?:it|that) (?:good|keep|last|be good)\b.*"
+    rf"|{_SO}(?:does|will) (?:it|that) (?:keep|last)\b.*|{_SO}how long (?:is|does|will) (?:it|that) (?:good"
+    rf"|keep|last|be good)\b.*"
 )
 _OF_A_DOSE = frozenset({"dose", "top_up"})
 
@@ -111,5 +115,3 @@ _NUMBER_ALONE = Pattern(rf"{_SO}(?:(?:what about|how about|for|or|make it|make t
 def is_small(number: Fraction) -> bool:
     """A number that no mix for a surface has for its parts, so that beside one it can only be a volume's."""
     return number < LEAST_PARTS
-
-

@@ -118,9 +118,11 @@ def _brought_down(last: Found, one: Found, tokens: Sequence[Token]) -> list[Foun
     if isinstance(last.value, Percent) and isinstance(one.value, Fraction) and one.value < last.value.percent:
         return [last, replace(one, kind="mix", value=Percent(one.value))]
     after_from = last.start > 0 and tokens[last.start - 1].text in ("from", "take", "bring", "dilute", "turn")
-    if after_from and isinstance(last.value, Fraction) and isinstance(one.value, Percent):
-        if one.value.percent < last.value <= 100:
-            return [replace(last, kind="mix", value=Percent(last.value)), one]
+    strong, weak = last.value, one.value
+    if not after_from or not isinstance(strong, Fraction) or not isinstance(weak, Percent):
+        return [last, one]
+    if weak.percent < strong <= 100:
+        return [replace(last, kind="mix", value=Percent(strong)), one]
     return [last, one]
 
 

@@ -19,7 +19,6 @@ from assistant.understand.numbers.unit_words import (
 )
 from assistant.understand.text.words import Token
 
-
 _ANOTHER_SYSTEM = frozenset({"in", "to", "into", "as", "and", "or", "from"})
 """Before the system that something is turned into."""
 

@@ -40,13 +40,15 @@ _WATERED = Pattern(
     "water",
 )
 _HELD = Pattern(
-    rf"\bBOTTLE(?: \w+){{0,2}}? (?:had|has|has got|held|holds|contained|contains)(?: actually| really| got| only| some)*"
+    rf"\bBOTTLE(?: \w+){{0,2}}? (?:had|has|has got|held|holds|contained|contains)(?: actually| really| got|"
+    rf" only| some)*"
     rf" (?:AGENT|STOCK)(?: in it| inside)?$"
     rf"|\b(?:it|there) (?:was|is|'s) (?:actually |really )*(?:AGENT|STOCK) in(?:side)? {_THE}BOTTLE$",
     "BOTTLE",
 )
 _MIXED_UP = Pattern(
-    r"\b(?:mixed|muddled|swapped|confused|jumbled) (?:up )?(?:the|my|our|both|all the|those) (?:bottles|sprays|sprayers)"
+    r"\b(?:mixed|muddled|swapped|confused|jumbled) (?:up )?(?:the|my|our|both|all the|those) (?:bottles"
+    r"|sprays|sprayers)"
     r"(?: up| round| around| over)?\b|\b(?:can not|do not) tell (?:which|the) (?:bottle|spray)s? "
     r"(?:is which|apart)\b",
     *("bottle", "spray"),
@@ -71,7 +73,7 @@ def bottle_doubted(look: Look) -> Reading | None:
 
 
 def _watered_down(look: Look, masked: str, names: tuple[str, ...]) -> Reading | None:
-    """ "Topped it up with water", of a bottle with a fill on record; the end of a filling that isn't told yet is none."""
+    """ "Topped it up with water", of a bottle with a fill on record; the end of a filling is none."""
     if _WATERED.search(masked) is None or not {"AGENT", "STOCK", "MIX", "ENCLOSURE"}.isdisjoint(masked.split()):
         return None
     if not names:
@@ -80,12 +82,16 @@ def _watered_down(look: Look, masked: str, names: tuple[str, ...]) -> Reading | 
         names = (before,) if before is not None else tuple(filled)
     if len(names) != 1 or look.world.state.bottles.get(names[0], NOTHING).fill is None:
         return None
-    slots = replace(look.slots("mixed"), bottles=names, plain_water=True, topped_up=True, steps=(), choices=(), unknown=())
+    slots = replace(
+        look.slots("mixed"), bottles=names, plain_water=True, topped_up=True, steps=(), choices=(), unknown=()
+    )
     return look.reading("mixed", slots, BY_RULE)
 
 
 def _unknown(look: Look, names: tuple[str, ...]) -> Reading:
-    slots = replace(look.slots("unknown_bottle"), bottles=names, wish=None, choices=(), unknown=(), agents=(), stocks=())
+    slots = replace(
+        look.slots("unknown_bottle"), bottles=names, wish=None, choices=(), unknown=(), agents=(), stocks=()
+    )
     return look.reading("unknown_bottle", slots, BY_RULE)
 
 
@@ -97,7 +103,9 @@ def _is_for_another(name: str, things: tuple[object, ...], world: World) -> bool
     own = fill.agent if fill is not None else stock.agent if stock is not None else ""
     said = [thing for thing in things if getattr(thing, "kind", "") in ("agent", "stock")]
     agents = {
-        found.agent if (found := world.household.stock(getattr(one, "name", ""))) is not None else getattr(one, "name", "")
+        found.agent
+        if (found := world.household.stock(getattr(one, "name", ""))) is not None
+        else getattr(one, "name", "")
         for one in said
     }
     return bool(agents) and own not in agents

@@ -78,7 +78,8 @@ _ON_TOP = Pattern(
 """ "I accidentally sprayed vinegar on it too": put on beside what is on it."""
 _I_THINK = r"(?:(?:i|so|now|oh|actually|do) )*(?:(?:think|reckon|believe|suspect|guess|fear)(?: that| now)? )?"
 _IT_WAS = Pattern(
-    rf"{_I_THINK}(?:i (?:just |now )?(?:see|saw|notice|noticed|realised|realized|realise) (?:that )?|turns out )?(?:it|that"
+    rf"{_I_THINK}(?:i (?:just |now )?(?:see|saw|notice|noticed|realised|realized|realise) (?:that )?|turns out"
+    rf" )?(?:it|that"
     rf"|this)"
     rf" (?:was|is|'s|must have been|may have been|might have been|could have been) (?:actually |really )?{_WITH}"
     rf"(?: bottle)?(?: (?:that )?i (?:used|sprayed|had))?"
@@ -94,8 +95,10 @@ _WHICH_IS_NOT_KNOWN = Pattern(
     r"|grabbed|had))\b"
     r"|^(?:it |that )?(?:might|may|could) (?:well )?have been (?:the )?(?:BOTTLE|STOCK|AGENT|PRODUCT)\b(?! one in)"
     r"|^(?:it |that )?(?:might|may|could) (?:well )?have been (?:either|any)\b"
-    r"|^(?:i )?(?:can |could |do )?(?:not|forgot|forget)(?: know| remember| recall)? (?:which|what) (?:bottle|sprayer|spray)$"
-    r"|\bnot (?:so |really )?(?:sure|certain)(?: if| whether| that)? it was (?:the )?(?:BOTTLE|PRODUCT|AGENT)(?: one| bottle)?$"
+    r"|^(?:i )?(?:can |could |do )?(?:not|forgot|forget)(?: know| remember| recall)? (?:which|what) (?:bottle"
+    r"|sprayer|spray)$"
+    r"|\bnot (?:so |really )?(?:sure|certain)(?: if| whether| that)? it was (?:the )?(?:BOTTLE|PRODUCT"
+    r"|AGENT)(?: one| bottle)?$"
     r"|\bnot (?:so |really )?(?:sure|certain) (?:if|whether) it was (?:the )?(?:BOTTLE|PRODUCT"
     r"|AGENT) or (?:the )?(?:BOTTLE|PRODUCT|AGENT)\b"
     r"|\bwas it (?:the )?(?:BOTTLE|PRODUCT|AGENT) or (?:the )?(?:BOTTLE|PRODUCT|AGENT)\b.*\b(?:not|forgot|no idea)\b",
@@ -139,6 +142,8 @@ def other_product(look: Look) -> Reading | None:
     if look.parsed.plain.endswith("?") or _TO_COME.search(plain) or (pending_of(world) is not None and not plainly):
         return None
     fill = fills.before_it_is_put_right(world)
+    if fill is None and _FILL_WAS_OF.search(_named_by_colour(plain, world.household)) is not None:
+        fill = fills.last_on_record(world)
     rounds = [r for r in world.state.rounds.values() if is_open(r)]
     if fill is None and not rounds:
         return None
@@ -192,6 +197,18 @@ _SWAPPED = Pattern(
 )
 
 
+_FILL_WAS_OF = Pattern(
+    r"\b(?:it|that) was (?:actually |really )?(?:the |my )?(?:BOTTLE|PRODUCT)(?: one| bottle)? (?:that )?(?:i"
+    r"|we) (?:filled|mixed)\b"
+    r"|^(?:(?:no|nope|wait|oops|sorry|actually|hang on|hold on|whoops|my mistake|i was wrong) ,? ?)+(?:i|we)"
+    r" (?:actually )?"
+    r"(?:filled|mixed|put it in(?:to)?|poured it in(?:to)?|meant) (?:actually )?(?:the |my )?(?:BOTTLE|PRODUCT)"
+    r"(?: one| bottle)?(?: ,? ?(?:not|instead|rather).*)?$",
+    *("filled", "mixed", "put", "poured", "meant"),
+)
+""" "It was the pink bottle I filled", however long after the fill was told."""
+
+
 def _held_another(look: Look) -> Thing | None:
     """What the bottle of the only spraying is said to have held instead: "the pink bottle had vinegar in it"."""
     sprayed = [r for r in look.world.state.rounds.values() if is_open(r) and "apply" in r.done]
@@ -207,8 +224,10 @@ def _held_another(look: Look) -> Thing | None:
 
 
 _HELD = Pattern(
-    r"^(?:(?:oh|no|actually|i think|think|but|so|the|my) )*BOTTLE(?: actually| really| still)* (?:had|has|has got|held|holds"
-    r"|contained|contains|was full of)(?: actually| really| got| only| some| still)* (?:AGENT|STOCK)(?: in it| inside)?$",
+    r"^(?:(?:oh|no|actually|i think|think|but|so|the|my) )*BOTTLE(?: actually| really| still)* (?:had|has|has"
+    r" got|held|holds"
+    r"|contained|contains|was full of)(?: actually| really| got| only| some| still)* (?:AGENT|STOCK)(?: in it"
+    r"| inside)?$",
     "BOTTLE",
 )
 

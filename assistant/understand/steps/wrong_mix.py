@@ -1,4 +1,4 @@
-"""What was sprayed is told to have been no good afterwards: too old, too weak, measured wrong, or no product in it at all.
+"""What was sprayed is told to have been no good afterwards: too old, too weak, measured wrong, or without product.
 
 It is of the mix of a clean in which something has been sprayed; another product or bottle that is named is none of it.
 """
@@ -23,7 +23,8 @@ from assistant.understand.times.moments import moment
 
 _MIX = r"(?:BOTTLE|AGENT|STOCK|mix|bottle|stuff|batch|spray|solution|concentrate)"
 _OLD = Pattern(
-    rf"\b{_MIX}(?: \w+){{0,3}}? (?:expired|out of date|past its (?:date|best|life|time)|gone off|went off|stale|too old)\b"
+    rf"\b{_MIX}(?: \w+){{0,3}}? (?:expired|out of date|past its (?:date|best|life|time)|gone off|went off"
+    rf"|stale|too old)\b"
     r"|\b(?:an|the|some) old (?:mix|batch|bottle|lot|solution)\b",
     *("expired", "out of date", "past its", "off", "stale", "old"),
 )
