@@ -57,6 +57,8 @@ def _unsure(reading: Reading, world: World) -> Answer:
     """Not understood. That something dried is still kept as a doubt: a running wet time then has to be vouched for."""
     if reading.slots.plain_water:
         return handler_of("filling", "water")(reading, world)
+    if reading.slots.stock_strength is not None:
+        return handler_of("stock_left", "strength_is_set")(reading, world)
     doubted = tuple(
         HoldDoubted(round_.enclosure)
         for round_ in open_rounds(world)

@@ -81,7 +81,7 @@ def _whose(reading: Reading, world: World) -> str:
 
 def _is_claim(reading: Reading) -> bool:
     """ "What if he escapes?" is answered, but nothing is loose on record."""
-    return not reading.question.endswith("?") and _SUPPOSES.match(reading.question.casefold().strip()) is None
+    return not reading.asks and _SUPPOSES.match(reading.said) is None
 
 
 def _wet_agents(world: World) -> tuple[str, ...]:

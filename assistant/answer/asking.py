@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from typing import Any
 
 from assistant.contract import Answer, Outcome, Pending, Reading, World
@@ -49,6 +50,8 @@ def trouble_in(reading: Reading, world: World, family: str) -> Answer | None:
     slots = reading.slots
     if slots.faulty:
         return ask(reading, world, ("amount",), "talk.faulty", {"faulty": slots.faulty[0]})
+    if reading.intent in NO_NUMBER_OVER and slots.numbers and (slots.mixes or slots.volumes):
+        return number_over(reading, world)
     if slots.choices:
         choice = slots.choices[0]
         return ask(reading, world, (choice.kind,), "talk.choose", {"choice": choice})
@@ -58,6 +61,19 @@ def trouble_in(reading: Reading, world: World, family: str) -> Answer | None:
         known = names_of(unknown.kind, world)
         return ask(reading, world, (unknown.kind,), "talk.unknown", {"unknown": unknown, "known": known})
     return None
+
+
+def number_over(reading: Reading, world: World) -> Answer:
+    """A number that belongs to nothing, beside a mix or an amount: which of the two was meant is asked, not guessed."""
+    slots = reading.slots
+    kinds = ("mix",) if slots.mixes else ("volume",)
+    details = {"number": slots.numbers[-1], "of": (*slots.mixes, *slots.volumes)[0]}
+    bare = replace(reading, slots=replace(slots, numbers=()))
+    return ask(bare, world, kinds, "mixing.number_over", details)
+
+
+NO_NUMBER_OVER = frozenset({"read_ratio", "mix_strength", "top_up", "measure_with"})
+"""Questions that a bare number beside an amount makes doubtful; a dose and a fill see to it themselves."""
 
 
 def names_of(kind: str, world: World) -> tuple[str, ...]:

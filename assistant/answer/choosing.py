@@ -10,7 +10,7 @@ from assistant.answer.named import PRODUCTS, unknown_mix
 from assistant.answer.put_on import noted
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Reading, World
-from assistant.core.choice.together import NOT_LISTED, SAME, UNKNOWN, danger, meet, worst
+from assistant.core.choice.together import BLEACH, NOT_LISTED, SAME, UNKNOWN, danger, meet, worst
 from assistant.core.facts import Agent, Pair
 from assistant.core.record.events import AgentsMet, Event, GasMade
 
@@ -43,11 +43,30 @@ def together(reading: Reading, world: World) -> Answer:
         return unknown_mix(bottle, reading, verdict="never", gas=None, agents=())
     if len(meeting.agents) < 2 and any(agent.family == UNKNOWN for agent in meeting.agents):
         return _verdict(meeting.agents[0], meeting.agents[0], None, reading, world)
+    if len(meeting.agents) == 1 and "water" in reading.words:
+        return _with_water(meeting.agents[0], reading, world)
     if len(meeting.agents) < 2:
         message = "choosing.with_what" if meeting.agents else "choosing.which_two"
         return ask(reading, world, ("agent",), message, {"agents": meeting.agents}, verdict=None)
     first, second, pair = worst(meeting.agents, world.facts)
     return _verdict(first, second, pair, reading, world)
+
+
+def _with_water(agent: Agent, reading: Reading, world: World) -> Answer:
+    """ "Bleach into water or water into bleach?", "bleach and hot water?": what goes first, and how warm."""
+    warm = not {"hot", "warm", "boiling"}.isdisjoint(reading.words) and agent.family == BLEACH
+    fact = world.facts["caution-cold-water" if warm else "mixing-into-water"]
+    details = {"agent": agent, "fact": fact, "warm": warm}
+    values = {"verdict": "never" if warm else "fine", "gas": False, "agents": (agent.id,)}
+    return Answer(
+        reading.intent,
+        Outcome.ANSWER,
+        "choosing.with_water",
+        details,
+        values,
+        cautions=("caution-label-first",),
+        sources=(fact.cited(),),
+    )
 
 
 def _still_on_it(named: _Meeting, reading: Reading, world: World) -> Answer | None:

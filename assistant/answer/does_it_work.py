@@ -200,7 +200,7 @@ def _on_what(reading: Reading, world: World, agent: Agent | None) -> Answer:
 
 def _last_methods(reading: Reading, world: World) -> str | None:
     """ "How hot?" right after a germ was spoken of is about heat."""
-    words = set(reading.question.casefold().replace("?", " ").split())
+    words = set(reading.words)
     return "heat" if words & {"hot", "heat", "degrees", "temperature", "hotter"} else None
 
 

@@ -14,7 +14,8 @@ from assistant.answer.asking import ask, names_of
 from assistant.answer.back_dated import earliest
 from assistant.answer.filling_several import mixed_each
 from assistant.answer.meeting import UNKNOWN_FACT, agent_of, gas_made
-from assistant.answer.mixing import mix_in, total_in
+from assistant.answer.mix_wanted import mix_in
+from assistant.answer.mixing import total_in
 from assistant.answer.product import Product, other_in_bottle, product_in
 from assistant.answer.scooped import as_poured
 from assistant.answer.strength import Strength, strength_of
@@ -26,7 +27,16 @@ from assistant.core.mixing.dilution import mix
 from assistant.core.quantities.amounts import Amount, Mix, SaidRatio
 from assistant.core.quantities.ratio import Ratio, read
 from assistant.core.quantities.units import in_ml
-from assistant.core.record.events import AgentPoured, AgentsMet, BottleMixed, BottleRinsed, Event, Recorded, Voided
+from assistant.core.record.events import (
+    AgentPoured,
+    AgentsMet,
+    BottleDoubted,
+    BottleMixed,
+    BottleRinsed,
+    Event,
+    Recorded,
+    Voided,
+)
 from assistant.core.record.fold import fold
 from assistant.core.shelf.bottles import Life, held_in, is_on_record, left_of, life_of, taken_back, written
 
@@ -60,11 +70,19 @@ def mixed(reading: Reading, world: World) -> Answer:
     """
     if reading.slots.each:
         return mixed_each(reading, world, mixed)
-    answer = _mixed(reading, world)
     before = _put_right(reading, world)
+    answer = _mixed(reading, _without_the_doubt(before, world))
     if before is None or before[1] in reading.slots.bottles or answer.values.get("recorded"):
         return answer
     return replace(answer, events=(before[0], *answer.events), pending=_no_more_to_correct(answer.pending))
+
+
+def _without_the_doubt(before: tuple[Voided, str] | None, world: World) -> World:
+    """The world without the doubt that a fill brought on its bottle, where that fill is put right now."""
+    if before is None or "BottleMixed" in {deed.event for deed in world.state.turns[-1].deeds}:
+        return world
+    unknown = tuple(name for name in world.state.unknown_mixes if name != before[1])
+    return replace(world, state=replace(world.state, unknown_mixes=unknown))
 
 
 def _no_more_to_correct(pending: Pending | None) -> Pending | None:
@@ -143,12 +161,17 @@ def _unrecorded(answer: Answer) -> Answer:
 
 
 def water(reading: Reading, world: World) -> Answer:
-    """Water alone is no mix, so it is no fill; nor does it rinse out what was there."""
+    """Water alone is no mix, so it is no fill; nor does it rinse out what was there.
+
+    Poured onto a mix it leaves one whose strength nobody knows.
+    """
     bottle = world.household.bottle(reading.slots.bottles[0])
     assert bottle is not None, "it is only read so where a bottle is named"
     held = tuple(agent_of(agent, world) for agent in held_in(bottle, world.state))
     details = {"bottle": bottle.name, "held": held, "unknown": bottle.name in world.state.unknown_mixes}
     values = {"recorded": False, "bottle": bottle.name}
+    if reading.slots.topped_up and held:
+        return Answer(None, Outcome.REFUSE, "shelf.watered", details, values, events=(BottleDoubted(bottle.name),))
     return Answer(None, Outcome.UNSURE, "shelf.water", details, values)
 
 
@@ -238,11 +261,18 @@ def _fill_in(product: Product, agent: Agent, bottle: Bottle, reading: Reading, w
     strength = strength_of(wanted, product, reading, world)
     if isinstance(strength, Answer):
         if strength.outcome is Outcome.REFUSE:
-            return replace(strength, events=(AgentPoured(bottle.name, agent.id),))
+            return _too_strong_in_it(strength, bottle, agent)
         if strength.message not in CANT_TELL:
             return strength
     found = None if isinstance(strength, Answer) else strength
     return _Fill(bottle, product, agent, wanted, total or bottle.capacity, found, at)
+
+
+def _too_strong_in_it(refusal: Answer, bottle: Bottle, agent: Agent) -> Answer:
+    """What is refused is in there all the same: no mix that is known, so nothing is sprayed from it until it is out."""
+    events = (AgentPoured(bottle.name, agent.id), BottleDoubted(bottle.name))
+    values = {**refusal.values, "bottle": bottle.name, "agent": agent.id, "too_strong": True}
+    return replace(refusal, message="shelf.too_strong", values=values, events=events)
 
 
 def _recorded(fill: _Fill, reading: Reading, world: World) -> Answer:
@@ -325,7 +355,7 @@ def _put_right(reading: Reading, world: World) -> tuple[Voided, str] | None:
     if not reading.slots.corrects or not world.state.turns:
         return None
     last = world.state.turns[-1]
-    bottle = next((deed.thing for deed in last.deeds if deed.event == "BottleMixed"), None)
+    bottle = next((deed.thing for deed in last.deeds if deed.event in ("BottleMixed", "BottleDoubted")), None)
     return (Voided(last.turn), bottle) if bottle is not None else None
 
 

@@ -25,9 +25,9 @@ _IN_THE_AIR = re.compile(
 def with_the_air(answer: Answer, reading: Reading, world: World) -> Answer:
     """The same, with a smell on record where fumes were told of."""
     slots = reading.slots
-    if slots.got_out or slots.asked_of_harm in _NOT_TOLD or reading.question.casefold().startswith("what if"):
+    if slots.got_out or slots.asked_of_harm in _NOT_TOLD or reading.words[:2] == ("what", "if"):
         return answer
-    if slots.place != "lungs" and _IN_THE_AIR.search(reading.question.casefold()) is None:
+    if slots.place != "lungs" and _IN_THE_AIR.search(reading.said) is None:
         return answer
     smelt = tuple(
         Sensed(round_.enclosure, smell=True)

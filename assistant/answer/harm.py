@@ -61,7 +61,7 @@ def _first_aid_told(reading: Reading, world: World) -> Answer:
     if place not in RINSED:
         return _answer(reading, world, SAID_OF[place], place, victim)
     left = _rinse_left_s(place, victim, world)
-    if left > 0 and not ANEW & set(reading.question.casefold().split()):
+    if left > 0 and not ANEW & set(reading.words):
         return _answer(reading, world, "harm.keep_rinsing", place, victim, left)
     return _answer(reading, world, SAID_OF[place], place, victim)
 

@@ -94,7 +94,8 @@ def _spray(reading: Reading, world: World) -> Answer:
     own = _by_strokes(reading, bottle)
     film = ml_a_square_metre(reading.slots, bottle)
     uncounted = film is None and reading.slots.strokes is not None and is_said_by_area(reading.slots)
-    if uncounted and bottle is None:
+    counted = not {"strokes", "squirts", "pulls", "pumps", "sprays", "squeezes"}.isdisjoint(reading.words)
+    if bottle is None and (uncounted or (counted and own is None and len(world.household.bottles) > 1)):
         return ask(reading, world, ("bottle",), "making.whose_strokes")
     if own is not None and not reading.slots.enclosures and not reading.slots.lengths:
         return _in_strokes(own, reading)

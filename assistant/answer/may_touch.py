@@ -2,16 +2,20 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 from assistant.answer.asking import ask
 from assistant.answer.meeting import still_on_it
 from assistant.answer.named import of_an_unknown_mix, supply_named, unknown_product
+from assistant.answer.product import Product
+from assistant.answer.strength import strength_of
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.choice.surfaces import standing
 from assistant.core.choice.together import UNKNOWN
 from assistant.core.facts import Agent, Material
+from assistant.core.quantities.amounts import Mix, Neat, Percent
 
 
 def surface(reading: Reading, world: World) -> Answer:
@@ -19,10 +23,15 @@ def surface(reading: Reading, world: World) -> Answer:
     unknown = of_an_unknown_mix(reading, world, verdict=None)
     if unknown is not None:
         return unknown
-    agent, _, _ = supply_named(reading, world)
+    agent, bottle, stock = supply_named(reading, world)
     material = _material(reading, world)
     if agent is not None and agent.family == UNKNOWN:
         return unknown_product(reading, world, verdict=None)
+    if material is None and agent is not None and agent.refused is not None:
+        fact = world.facts[agent.refused]
+        values = {"agent": agent.id, "material": None, "verdict": "never", "disinfectable": None}
+        refused = Answer(reading.intent, Outcome.REFUSE, "the_round.refused_agent", {"agent": agent}, values)
+        return replace(refused, cautions=("caution-label-first",), sources=(fact.cited(),))
     if material is None:
         return ask(reading, world, ("material", "enclosure"), "may_touch.on_which", {"agent": agent})
     if isinstance(material, str):
@@ -34,6 +43,11 @@ def surface(reading: Reading, world: World) -> Answer:
     if refusal is not None:
         more = {"material": material.id, "disinfectable": held.disinfectable}
         return replace(refusal, values={**refusal.values, **more})
+    strong = _too_strong(Product(agent, stock, bottle), reading, world)
+    if strong is not None:
+        verdict = "never" if strong.outcome is Outcome.REFUSE else None
+        more = {"agent": agent.id, "material": material.id, "verdict": verdict, "disinfectable": held.disinfectable}
+        return replace(strong, values={**strong.values, **more})
     about = (held.about,) if held.about is not None and held.about.id != held.fact.id else ()
     return Answer(
         reading.intent,
@@ -53,6 +67,31 @@ def surface(reading: Reading, world: World) -> Answer:
         cautions=("caution-label-first",),
         sources=tuple(fact.cited() for fact in (held.fact, *about)),
     )
+
+
+def _too_strong(product: Product, reading: Reading, world: World) -> Answer | None:
+    """What stands against the strength that was said, or has to be asked of it; None: nothing, or none was said."""
+    agent, slots = product.agent, reading.slots
+    if agent is None or product.stock is None:
+        own = world.household.stocks_of(agent.id) if agent is not None else ()
+        product = replace(product, stock=own[0] if len(own) == 1 else None)
+    said: list[Mix] = [*slots.mixes]
+    if slots.stock_strength is not None and not said:
+        said.append(Percent(slots.stock_strength.amount))
+    if not said and _UNDILUTED.search(reading.said) is not None:
+        said.append(Neat())
+    for mix in said if product.is_bleach else ():
+        strength = strength_of(mix, product, reading, world)
+        if isinstance(strength, Answer) and strength.message != "mixing.weaker_stock":
+            return strength
+    return None
+
+
+_UNDILUTED = re.compile(
+    r"\b(?:neat|undiluted|unmixed|uncut|pure|concentrated?|straight(?! (?:after|away|afterwards|before)\b)"
+    r"|full strength"
+    r"|(?:not|un|never|without) (?:being )?dilut\w+|with(?:out| no) (?:any )?water)\b"
+)
 
 
 def _meant(material: Material, reading: Reading, world: World) -> tuple[str, ...]:

@@ -8,6 +8,7 @@ from fractions import Fraction
 from typing import Any
 
 from assistant.answer.asking import ask
+from assistant.answer.mix_wanted import mix_in
 from assistant.answer.plan import too_weak
 from assistant.answer.product import Product, allowed_product, meant_for_another, own_stock
 from assistant.answer.scooped import as_used_up
@@ -19,7 +20,7 @@ from assistant.core.mixing.batch import Better, TwoSteps, better
 from assistant.core.mixing.decay import BUY_FRESH
 from assistant.core.mixing.dilution import Mixed, mix, mix_of_all, mix_with_water, share_of
 from assistant.core.mixing.measuring import Measured, Unmeasured, best_measure, why_unmeasured
-from assistant.core.quantities.amounts import Amount, Mix, Neat, Percent, SaidRatio
+from assistant.core.quantities.amounts import Amount, Neat, Percent, SaidRatio
 from assistant.core.quantities.errors import OutOfRange
 from assistant.core.quantities.ratio import Ratio, read
 from assistant.core.quantities.units import convert, dimension, in_ml
@@ -120,20 +121,6 @@ def _to_be_filled(bottle: Bottle, reading: Reading) -> Amount | None:
     if share is not None:
         return Amount(bottle.capacity.amount * share, bottle.capacity.unit)
     return None if reading.intent == "dose" and reading.slots.share_left is not None else bottle.capacity
-
-
-def mix_in(product: Product, reading: Reading, world: World) -> Mix | Answer | None:
-    """The mix said, else the bottle's own, else the label's; None: none is known."""
-    mixes = tuple(dict.fromkeys(reading.slots.mixes))
-    if len(mixes) > 1:
-        return ask(reading, world, ("mix",), "mixing.which_mix", {"candidates": mixes})
-    if mixes:
-        return mixes[0]
-    if reading.intent in ("dose", "mixed") and reading.slots.numbers:  # "at blah in forty": a mix not understood
-        return ask(reading, world, ("mix",), "mixing.odd_number", {"number": reading.slots.numbers[-1]})
-    if product.bottle is not None and product.bottle.mix is not None and own_stock(product, world):
-        return product.bottle.mix
-    return product.stock.label_mix if product.stock is not None else None
 
 
 def _taken_from(product: Product, reading: Reading, world: World) -> str:
@@ -294,13 +281,18 @@ def _details(found: _Dose, reading: Reading, world: World) -> Mapping[str, Any]:
         "label_ratio": own_label,
         "spoken": reading.spoken,
         "better": found.better,
-        "of": "concentrate" if reading.slots.uses_up else "water" if "water" in reading.slots.roles else "total",
+        "of": "concentrate" if _wants_the_water(reading) else "water" if "water" in reading.slots.roles else "total",
         "short": _short(found, world),
         "in_unit": _in_unit(found, reading),
         "scoops": reading.slots.scoops,
         "order": world.facts[_order(product)].says if found.mixed.water.amount else "",
         "head_room": world.facts["mixing-head-room"].says if _fills_it(found) else "",
     }
+
+
+def _wants_the_water(reading: Reading) -> bool:
+    """The concentrate is there already, or the water alone was asked for: it is told first."""
+    return reading.slots.uses_up or reading.slots.setting == ("told", "water")
 
 
 def _in_unit(found: _Dose, reading: Reading) -> Amount | None:

@@ -103,6 +103,12 @@ def germ_on_record(world: World) -> str | None:
     return germs.pop() if len(germs) == 1 else None
 
 
+def germ_there(enclosure: str, world: World) -> str | None:
+    """The germ that an enclosure is marked sick with on record; None: none."""
+    marked = world.state.groups.get(enclosure)
+    return marked.organism if marked is not None and marked.group == "sick" else None
+
+
 def unknown_product(reading: Reading, world: World, verdict: str | None) -> Answer:
     said = [unknown.said for unknown in reading.slots.unknown if unknown.kind in PRODUCTS]
     fact = world.facts[UNKNOWN_FACT]

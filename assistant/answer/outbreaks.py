@@ -7,7 +7,7 @@ from typing import cast
 
 from assistant.answer.asking import ask
 from assistant.answer.does_it_work import works_on
-from assistant.answer.named import germ_on_record
+from assistant.answer.named import germ_on_record, germ_there
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.choice.choosing import Need, choose
@@ -162,7 +162,7 @@ def _first(reading: Reading, home: Enclosure | None, organism: str | None, world
     if home is None:
         return replace(answer, pending=Pending(reading, world.now, missing=("enclosure",)))
     if sick:
-        return answer
+        return replace(answer, events=_germ_noted(home, organism, reading, world))
     marking = replace(reading, slots=replace(reading.slots, enclosures=(home.name,)))
     return replace(answer, pending=Pending(marking, world.now, on_yes=_marked(marking, home, "sick", organism, world)))
 
@@ -172,6 +172,21 @@ def _opens_again(reading: Reading, home: Enclosure | None, world: World) -> tupl
     round_ = world.state.rounds.get(home.name) if home is not None else None
     seen = reading.slots.too_early and round_ is not None and is_open(round_) and "apply" in round_.done
     return (DriedEarly(round_.enclosure),) if seen and round_ is not None else ()
+
+
+def _germ_noted(home: Enclosure, organism: str | None, reading: Reading, world: World) -> tuple[GroupChanged, ...]:
+    """What a sick one is said to have, kept for what is started there; asked about, or on record already, nothing."""
+    if organism is None or reading.asks or organism not in reading.slots.organisms:
+        return ()
+    if germ_there(home.name, world) == organism:
+        return ()
+    return (GroupChanged(home.name, "sick", _as_written(home, world), organism),)
+
+
+def _as_written(home: Enclosure, world: World) -> str:
+    """The group that keeping.toml gives it."""
+    written = (world.written or world.household).enclosure(home.name)
+    return written.group if written is not None else home.group
 
 
 # ---------------------------------------------------------------- the group
@@ -197,8 +212,7 @@ def _mark(reading: Reading, home: Enclosure | None, group: Group, organism: str 
 
 
 def _marked(reading: Reading, home: Enclosure, group: Group, organism: str | None, world: World) -> Answer:
-    written = (world.written or world.household).enclosure(home.name)
-    was = written.group if written is not None else home.group
+    was = _as_written(home, world)
     again = in_quarantine(world, but=home.name) if group == "sick" else ()
     return Answer(
         reading.intent,

@@ -143,9 +143,13 @@ def seconds_of(wet: WetTime) -> float | None:
 def basis_of(wet: WetTime, enclosure: Enclosure | None, facts: Facts) -> str:
     """On what a claim to have disinfected would rest.
 
-    On nothing where the agent fails on the organism named, or where the enclosure is of a material that soaks in.
+    On nothing where it isn't known to work on the organism named, or where the enclosure's material soaks in.
     """
-    return "none" if wet.organism_verdict == "fails" or soaking_in(enclosure, facts) is not None else wet.basis
+    return (
+        "none"
+        if wet.organism_verdict in ("fails", "unknown") or soaking_in(enclosure, facts) is not None
+        else wet.basis
+    )
 
 
 def too_weak(wet: WetTime, agent: Agent) -> tuple[str, ...]:

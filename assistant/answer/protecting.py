@@ -127,13 +127,13 @@ _WHO: tuple[tuple[str, frozenset[str]], ...] = (
 
 
 def _who_is_meant(reading: Reading) -> str | None:
-    words = set(reading.question.casefold().replace("?", " ").replace(",", " ").split())
+    words = set(reading.words)
     return next((fact for fact, own in _WHO if words & own), None)
 
 
 def topic_of(reading: Reading) -> Topic:
     """What is asked about in particular; "wear" where nothing is."""
-    words = set(reading.question.casefold().replace("?", " ").replace(",", " ").split())
+    words = set(reading.words)
     return next((topic for topic, own in TOPICS if words & own), "wear")
 
 

@@ -40,7 +40,7 @@ def pour_away(reading: Reading, world: World) -> Answer:
     product = _product(_with_product(reading, world), world)
     drain = reading.slots.drains[0] if reading.slots.drains else None
     last = world.talk.last
-    if last is not None and last.intent == "unknown_bottle" and "it" in reading.question.casefold().split():
+    if last is not None and last.intent == "unknown_bottle" and "it" in reading.words:
         return _poured(reading, world, "putting_away.pour_unknown", Product(), drain, ("disposal-unknown",))
     if product.bottle is not None and product.bottle in world.state.unknown_mixes:
         return _poured(
@@ -133,7 +133,7 @@ def _product(reading: Reading, world: World) -> Product:
     if slots.stocks:
         stock = household.stock(slots.stocks[0])
         return Product(agent_of(stock.agent, world) if stock is not None else None, concentrate=True)
-    concentrate = "concentrate" in reading.question.casefold() or "undiluted" in reading.question.casefold()
+    concentrate = not {"concentrate", "concentrated", "undiluted"}.isdisjoint(reading.words)
     return Product(agent_of(slots.agents[0], world), concentrate) if slots.agents else Product()
 
 
@@ -143,6 +143,7 @@ def _product(reading: Reading, world: World) -> Product:
 def unknown_bottle(reading: Reading, world: World) -> Answer:
     """Never opened, sniffed, mixed or guessed from its colour; one of the household's own is marked unknown."""
     bottle = reading.slots.bottles[0] if reading.slots.bottles else None
+    marked = tuple(BottleDoubted(name) for name in reading.slots.bottles)
     facts = tuple(
         world.facts[fact] for fact in ("disposal-unknown-hands-off", "disposal-unknown", "disposal-own-unnamed")
     )
@@ -151,11 +152,17 @@ def unknown_bottle(reading: Reading, world: World) -> Answer:
         reading.intent,
         Outcome.REFUSE if wish else Outcome.ANSWER,
         "putting_away.unknown_wish" if wish else "putting_away.unknown",
-        details={"bottle": bottle, "wish": wish, "facts": facts, "people": world.household.people},
+        details={
+            "bottle": bottle,
+            "bottles": reading.slots.bottles,
+            "wish": wish,
+            "facts": facts,
+            "people": world.household.people,
+        },
         values={"bottle": bottle, "use": False},
         cautions=("caution-poison-centre",),
         sources=tuple(fact.cited() for fact in facts),
-        events=(BottleDoubted(bottle),) if bottle is not None and not wish else (),
+        events=marked if not wish else (),
     )
 
 

@@ -83,8 +83,11 @@ def sprayed(name: str, round_: Round | None, reading: Reading, ledger: Ledger) -
 
 
 def _with_what_then(name: str, reading: Reading, ledger: Ledger) -> Answer:
-    """ "I used the wrong bottle": what was sprayed counts for nothing, and with what it was is asked."""
-    ledger.note(DriedEarly(name))
+    """ "I used the wrong bottle": what was sprayed counts for nothing, and with what it was is asked.
+
+    Of several that are named, each: the bottles were swapped.
+    """
+    ledger.note(*(DriedEarly(other) for other in dict.fromkeys((name, *reading.slots.enclosures))))
     known = tuple(bottle.name for bottle in ledger.world.household.bottles)
     asked = replace(reading, slots=replace(reading.slots, enclosures=(name,)))
     details = {"enclosure": name, "known": known}

@@ -9,6 +9,7 @@ from assistant.answer.asking import ask
 from assistant.answer.bottle_used import holds_another, is_spent, taken_as_set
 from assistant.answer.label_told import is_label_told, wet_time_told
 from assistant.answer.meeting import off_again, touched_by
+from assistant.answer.named import germ_there
 from assistant.answer.plan import (
     STARTING,
     Supply,
@@ -130,7 +131,10 @@ def _enclosures_to_start(reading: Reading, world: World) -> tuple[Enclosure, ...
 
 
 def _started(reading: Reading, supply: Supply, enclosures: tuple[Enclosure, ...], world: World) -> Answer:
-    organism = reading.slots.organisms[0] if reading.slots.organisms else None
+    said = reading.slots.organisms[0] if reading.slots.organisms else None
+    known = [said or germ_there(enclosure.name, world) for enclosure in enclosures]
+    germs = [germ for germ in known if germ is not None]
+    organism = germs[0] if germs else None
     job = reading.slots.clean_as or ""
     wet = wet_time_told(supply, as_kept_for(enclosures[0], job), organism, world, reading.slots)
     timed = "hold" in supply.agent.steps
@@ -145,6 +149,7 @@ def _started(reading: Reading, supply: Supply, enclosures: tuple[Enclosure, ...]
             "wet": wet,
             "timed": timed,
             "organism": world.facts.organisms.get(organism) if organism else None,
+            "germ_on_record": said is None and organism is not None,
             "taken_as_set": taken_as_set(supply, world),
             "spent": is_spent(supply, world),
             "job": job,
@@ -165,7 +170,7 @@ def _started(reading: Reading, supply: Supply, enclosures: tuple[Enclosure, ...]
         sources=(*wet.sources, *((world.facts[JOBS[job].fact].cited(),) if job else ())),
         events=(
             *_begun_by_mistake(reading, enclosures, world),
-            *(_round_of(enclosure, supply, organism, reading, world) for enclosure in enclosures),
+            *(_round_of(home, supply, germ, reading, world) for home, germ in zip(enclosures, known, strict=True)),
             *(StepDone(enclosure.name, step) for enclosure in enclosures for step in already),
             *(touched_by(e.name, supply.agent.id, world) for e in enclosures if "apply" in reading.slots.steps),
         ),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from datetime import timedelta
 from math import floor
 from typing import Any
@@ -45,12 +46,33 @@ def stock_left(reading: Reading, world: World) -> Answer:
     )
 
 
+def strength_is_set(reading: Reading, world: World) -> Answer:
+    """Told how strong a product is: keeping.toml says that, so no number is reckoned with another, and that is said."""
+    product = product_in(replace(reading, intent="stock_left"), world)
+    stock = product.stock if isinstance(product, Product) else None
+    details = {
+        "name": product.name if isinstance(product, Product) else "it",
+        "told": reading.slots.stock_strength,
+        "set": stock.strength if stock is not None else None,
+    }
+    return Answer(None, Outcome.UNSURE, "shelf.strength_is_set", details, {"recorded": False})
+
+
 def _told(reading: Reading) -> bool:
     """ "I've 200 mils left", "I bought more": told, which changes no count, and that has to be said."""
-    return bool(reading.slots.volumes) or _BOUGHT.search(reading.question) is not None
+    if bool(reading.slots.volumes) or _BOUGHT.search(reading.said) is not None:
+        return True
+    return not reading.asks and _GONE.search(reading.said) is not None
 
 
-_BOUGHT = re.compile(r"(?i)\b(?:bought|got|have|there is|there's|opened) (?:some |a |another )?(?:more|new|fresh)\b")
+_BOUGHT = re.compile(r"\b(?:bought|got|have|there is|there's|opened) (?:some |a |another )?(?:more|new|fresh)\b")
+
+
+_GONE = re.compile(
+    r"^(?!(?:when|how|am|are|is|will|did|do|have)\b).*\b(?:out of|no more|run out|ran out|used up|finished"
+    r"|gone|none left"
+    r"|empty|nothing left)\b"
+)
 
 
 def _all_left(reading: Reading, world: World) -> Answer:

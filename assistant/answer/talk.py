@@ -41,7 +41,7 @@ def hush(reading: Reading, world: World) -> Answer:
 
 def slower(reading: Reading, world: World) -> Answer:
     """The last reply again, slowly; the mouth keeps that pace until told otherwise. The turn puts its words in."""
-    slow = not FASTER & set(reading.question.casefold().replace("?", " ").split())
+    slow = not FASTER & set(reading.words)
     if world.talk.last is None:
         return Answer(reading.intent, Outcome.ANSWER, "talk.pace", {"slow": slow}, {"slower": slow})
     return Answer(reading.intent, Outcome.ANSWER, "talk.repeat_at_pace", {"slow": slow}, {"slower": slow})
@@ -126,8 +126,7 @@ _NODS = frozenset({"hm", "hmm", "mm", "mhm", "ok", "okay", "right", "fine", "alr
 
 
 def _is_no_more_than_a_nod(reading: Reading) -> bool:
-    said = set(reading.question.casefold().strip(" .!,").split())
-    return bool(said) and said <= _NODS
+    return bool(reading.words) and set(reading.words) <= _NODS
 
 
 def _was_asked_of_a_step(pending: Pending) -> bool:
@@ -143,7 +142,7 @@ def _stayed_wet_which(reading: Reading, world: World) -> Answer | None:
     if len(over) < 2:
         return None
     vouched = Reading("", "done", Slots(steps=("hold",), stayed_wet=True), confidence=1.0)
-    if {"both", "all"} & set(reading.question.casefold().split()):
+    if {"both", "all"} & set(reading.words):
         return answer_to(replace(vouched, slots=replace(vouched.slots, enclosures=over)), world)
     return ask(vouched, world, ("enclosure",), "the_round.which", {"candidates": over})
 
@@ -173,6 +172,8 @@ def undo(reading: Reading, world: World) -> Answer:
         last = _turn_that_recorded(reading, world)
     elif reading.slots.steps:
         return _instead(reading, world)
+    elif reading.slots.bottles:
+        last = _turn_that_filled(reading.slots.bottles[0], world) or last
     if last is not None and _is_one_of_several(reading, last):
         return _reopened(reading, last, world)
     if last is None:  # told by what followed, or longer ago than undo goes: sprayed again, it starts from there
@@ -239,6 +240,13 @@ def _turn_that_recorded(reading: Reading, world: World) -> PastTurn | None:
     """The latest turn that put a step on record which is now said not to have been done; with it goes all it told."""
     home, step = reading.slots.enclosures[0], reading.slots.steps[0]
     turns = (t for t in reversed(world.state.turns) if any(_recorded(d, home, step) for d in t.deeds))
+    return next(turns, None)
+
+
+def _turn_that_filled(bottle: str, world: World) -> PastTurn | None:
+    turns = (
+        t for t in reversed(world.state.turns) if any((d.event, d.thing) == ("BottleMixed", bottle) for d in t.deeds)
+    )
     return next(turns, None)
 
 

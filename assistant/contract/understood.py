@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from datetime import datetime
 from fractions import Fraction
@@ -274,3 +275,21 @@ class Reading:
     doubts: tuple[Doubt, ...] = ()
     spoken: bool = False
     """It was heard, not typed: its numbers and steps are said back."""
+
+    @property
+    def words(self) -> tuple[str, ...]:
+        """The words of the question, in small letters and without signs."""
+        return tuple(_WORD.findall(self.question.casefold().replace("\u2019", "'")))
+
+    @property
+    def said(self) -> str:
+        """The same as one text, for phrases."""
+        return " ".join(self.words)
+
+    @property
+    def asks(self) -> bool:
+        """It ends as a question does."""
+        return self.question.rstrip().endswith("?")
+
+
+_WORD = re.compile(r"[^\W_]+(?:'[^\W_]+)*")

@@ -15,6 +15,7 @@ from assistant.core.quantities.amounts import Amount, Percent, Ppm, SaidRatio, S
 from assistant.understand.numbers.corrections import instead_of, not_that, still_doubted, with_number
 from assistant.understand.numbers.dose_again import (
     fits_its_bottle,
+    of_another_product,
     with_its_bottles_mix,
     without_a_bottles_mix,
 )
@@ -94,6 +95,8 @@ class Answering:
     spoken: bool
 
 
+_HEDGES = frozenset({"suppose", "guess", "think", "reckon", "probably", "maybe", "perhaps", "believe", "about"})
+"""Words that make an answer no other question: "one to thirty-two, I suppose"."""
 CLAIMED = ("log_clean", "mixed", "rinsed_out")
 _LEFT_UNDONE = Pattern(
     r"^(?:i |we |oh |but |and |have |just )*(?:forgot|forgotten|missed|skipped|left out|not|did not do|did not)\b"
@@ -111,7 +114,7 @@ def is_short(parsed: Parsed, before: str | None = None) -> bool:
 
     before: the question that it may go on from, whose own small words count for nothing.
     """
-    idle = CONNECTING | ROOM_AIR if before in _ABOUT_THE_AIR else CONNECTING
+    idle = CONNECTING | _HEDGES | (ROOM_AIR if before in _ABOUT_THE_AIR else frozenset())
     rest = [word for word in parsed.words if word[0] != "{" and word not in idle]
     return len(rest) <= 1 and len(parsed.words) <= 9
 
@@ -144,6 +147,14 @@ def supplied(answering: Answering, pending: Pending, world: World | None = None)
     if pending.reading.intent == "together" and "agents" in given:
         given = {**given, "agents": (*pending.reading.slots.agents, *given["agents"])}  # the other one of two
     base = pending.reading
+    if (
+        base.slots.faulty
+        and base.slots.volumes
+        and base.intent == "mix_strength"
+        and len(given.get("volumes", ())) == 1
+    ):
+        roles = base.slots.roles or ("",) * len(base.slots.volumes)
+        given = {**given, "volumes": (*given["volumes"], *base.slots.volumes), "roles": ("product", *roles)}
     if world is not None:
         if fits_its_bottle(base, given, world):
             given = {**given, "bottles": base.slots.bottles}
@@ -202,6 +213,8 @@ def corrected(answering: Answering, before: Reading, world: World) -> Reading | 
         before = without_a_bottles_mix(_without_its_ppm(before, given, world), world)
     if not given and not slots.choices and not slots.unknown and not slots.faulty:
         return None
+    if asks_for_another(answering.parsed, before.intent) and set(given) == {"bottles"}:
+        before = of_another_product(before, slots.bottles, world)
     if before.intent == "share_tool" and "enclosures" in given:
         return _joined(before, answering, _taken_elsewhere(before.slots, slots))
     return _joined(before, answering, _merged(before.slots, given, slots))

@@ -17,7 +17,7 @@ from assistant.understand.look import BY_RULE, ENOUGH, Look, words_of
 from assistant.understand.matching.learning import OUTSIDE
 from assistant.understand.may_be import may_be
 from assistant.understand.named.items_said import items_in
-from assistant.understand.numbers.dose_again import with_another_strength
+from assistant.understand.numbers.dose_again import strength_told, with_another_strength
 from assistant.understand.numbers.dose_anew import asks_for_another_product
 from assistant.understand.numbers.left_said import tells_what_is_left
 from assistant.understand.numbers.scaled import factor_in
@@ -99,6 +99,10 @@ class InTalk:
         stronger = with_another_strength(before, look.parsed)
         if stronger is not None and before is not None and not (pending and _asks_the_strength(pending)):
             return replace(before, question=look.parsed.text, slots=stronger, spoken=look.spoken, doubts=())
+        told_so = strength_told(look.parsed) if pending is None else None
+        if told_so is not None:
+            slots = replace(look.slots("stock_left"), stock_strength=told_so, mixes=(), numbers=())
+            return Reading(look.parsed.text, None, slots, 0.9, (), (), look.spoken)
         on = goes_on_in_its_field(look) if pending is None or pending.reading == look.world.talk.last_reading else None
         if on is not None:
             return on
@@ -162,6 +166,7 @@ class InTalk:
         full = look.chances[look.top] >= ENOUGH and look.top not in (OUTSIDE, before.intent, "yes", "no")
         full = full and (look.top != "tub" or may_be("tub", look.parsed, look.claims))
         full = full and not (look.top in _OF_AN_AMOUNT and follow_up.asks_for_another(look.parsed))
+        full = full and not (look.top in _OF_AN_AMOUNT and _tells_the_mix(look, pending))
         full = full and not ((pending is None or pending.missing) and self._only_names(look, before))
         full = full and not (before.intent in OF_ITEMS and _names_an_item(look))
         slots = replace(look.slots(before.intent), place=follow_up.place_in(look.parsed.plain))
@@ -269,6 +274,12 @@ class InTalk:
             return False  # "no wait what was I"
         short = 0 < len(said) <= 6 or word_for_word
         return short and set(said) <= words and plainly and not asks
+
+
+def _tells_the_mix(look: Look, pending: Pending | None) -> bool:
+    """ "One to thirty-two, I suppose", when the mix was asked for: that, and not what it means."""
+    asks = look.parsed.plain.endswith("?") or look.parsed.plain.split(" ", 1)[0] in _ASKS_IN_FULL - {"i"}
+    return pending is not None and "mix" in pending.missing and not asks
 
 
 def _asks_the_strength(pending: Pending) -> bool:

@@ -10,7 +10,7 @@ from assistant.understand.steps import fills
 from assistant.understand.steps.claimed_steps import Claims
 from assistant.understand.steps.surface import OF_THE_SURFACE
 from assistant.understand.steps.told import of_another_thing, of_the_keeper
-from assistant.understand.text.known_words import ASKS_WHO, HURT, SHARED
+from assistant.understand.text.known_words import AIRS, ASKS_WHO, HURT, SHARED
 from assistant.understand.text.patterns import Pattern
 
 LOOKS_BACK = Pattern(
@@ -126,6 +126,8 @@ def may_be(intent: str, parsed: Parsed, claims: Claims, chance: float = 0.0) -> 
         return len(words) <= (6 if chance < LIKELY else 10) and not named
     if intent == "tub":
         return bool(words & ASKS_WHO)
+    if intent == "air_time":
+        return chance >= SURE or bool(words & AIRS)
     if intent == "share_tool":
         return bool(words & SHARED) or _surely(parsed, chance)
     if intent == "wound" and words & _TOOLS and not words & {"{agent}", "{bottle}", "{stock}", "{mix}"}:

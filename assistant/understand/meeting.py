@@ -10,6 +10,7 @@ from dataclasses import replace
 from datetime import timedelta
 
 from assistant.contract import Outcome, Slots, World
+from assistant.core.choice.together import meet
 from assistant.understand.harm.gas_told import just_told_of_gas
 from assistant.understand.named.unknown_names import OF_WHAT_NOBODY_KNOWS
 from assistant.understand.parsing import Parsed
@@ -200,6 +201,14 @@ def is_put_on(parsed: Parsed, slots: Slots, world: World) -> bool:
     homes = slots.enclosures or tuple(world.state.surfaces)
     on_it = {touch.agent for home in homes for touch in world.state.surfaces.get(home, ())}
     return bool(on_it - products)
+
+
+def never_together(slots: Slots, world: World) -> bool:
+    """Whether what is named may never meet what those bottles hold on record, or nothing is on record of them."""
+    held = [agent for name in slots.bottles if name in world.state.bottles for agent in world.state.bottles[name].held]
+    agents = [world.facts.agents[agent] for agent in (*slots.agents, *held) if agent in world.facts.agents]
+    pairs = [meet(one, other, world.facts) for one in agents for other in agents]
+    return not held or any(pair is None or pair.verdict == "never" for pair in pairs)
 
 
 def _side_by_side(plain: str) -> bool:

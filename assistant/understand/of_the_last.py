@@ -9,6 +9,7 @@ from fractions import Fraction
 from assistant.contract import Outcome, Reading, Reply, Slots
 from assistant.core.quantities.amounts import Amount
 from assistant.understand.look import BY_RULE, Look
+from assistant.understand.numbers.of_the_dose import of_the_dose
 from assistant.understand.numbers.other_system import of_the_other_system
 from assistant.understand.text.patterns import Pattern
 
@@ -19,6 +20,9 @@ def of_the_last_answer(look: Look) -> Reading | None:
     plain = look.parsed.plain.strip(" .!?,")
     if last is None or before is None or before.intent is None or last.intent not in (before.intent, "why", "repeat"):
         return None
+    dose = of_the_dose(look)
+    if dose is not None:
+        return dose
     if plain.startswith("why ") and look.top == before.intent:
         return look.reading("why", Slots(), 0.9)
     if before.intent == "wound" and _AND_THAT.match(plain) and len(plain.split()) <= 6:

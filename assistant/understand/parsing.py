@@ -6,7 +6,7 @@ The same is done with a question's phrasings, so that both lie side by side when
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from copy import copy
 from dataclasses import dataclass, replace
 from functools import lru_cache
@@ -16,6 +16,7 @@ from rapidfuzz import fuzz, process
 from assistant.core.quantities.quantity import Gallon
 from assistant.understand.named.names import CONTAINERS, HOMES, TOOLS, Mention, Names
 from assistant.understand.numbers.amounts import Amounts, amounts_in
+from assistant.understand.numbers.said_again import with_numbers_said_again
 from assistant.understand.numbers.spoken_numbers import NUMBER_WORDS, TENS
 from assistant.understand.text.denied_after import denied_first
 from assistant.understand.text.english_words import spelled_right
@@ -185,6 +186,7 @@ class Parser:
         else:
             when = None
         amounts = amounts_in(tokens, self._gallon, taken)
+        amounts = with_numbers_said_again(amounts, tokens, _products(mentions))
         mentions = tuple(mention for mention in mentions if not _inside(mention, amounts))
         masked = _masked(tokens, mentions, amounts)
         mended = [self._mend(word) for word in masked]
@@ -272,6 +274,12 @@ def is_a_mix(tokens: Sequence[Token], when: SaidWhen, mentions: Sequence[Mention
 
 _LONGEST = 400
 """Letters of a text that are read; a turn is a sentence or two."""
+
+
+def _products(mentions: Sequence[Mention]) -> Iterator[tuple[int, int]]:
+    for mention in mentions:
+        if mention.things[0].kind in ("agent", "stock"):
+            yield mention.start, mention.end
 
 
 def _inside(mention: Mention, amounts: Amounts) -> bool:

@@ -40,6 +40,7 @@ from assistant.understand.meeting import (
     is_put_on,
     meets,
     met_in_that_bottle,
+    never_together,
     speaks_of_products,
     unknown_bottle_again,
 )
@@ -62,6 +63,7 @@ from assistant.understand.steps import fills
 from assistant.understand.steps.after_spraying import came_to_nothing, done_over
 from assistant.understand.steps.back_where import back_where
 from assistant.understand.steps.before_spraying import without_the_rinse_before
+from assistant.understand.steps.bottle_doubts import bottle_doubted
 from assistant.understand.steps.came_to_nothing import wet_time_was_none
 from assistant.understand.steps.claimed_steps import claims_in
 from assistant.understand.steps.denied import but_for_a_part, contradicts_the_record, meant_ahead
@@ -263,7 +265,7 @@ class Reader:
 
     def _other_product(self, look: Look) -> Reading | None:
         """What was used is said to have been another product than the one on record."""
-        return poured_across(look) or other_product(look) or unnamed_product(look)
+        return poured_across(look) or bottle_doubted(look) or other_product(look) or unnamed_product(look)
 
     def _spill(self, look: Look, by_likeness: bool) -> Reading | None:
         last, plain = look.world.talk.last, look.parsed.plain
@@ -304,6 +306,8 @@ class Reader:
         if again is not None:
             return look.reading("together", replace(slots, bottles=(again,), agents=(), steps=()), BY_RULE)
         met = meets(look.parsed, slots, look.world, look.chances.get("together", 0.0))
+        if met and fills.put_into(look.parsed.plain) and not never_together(slots, look.world):
+            return look.reading("mixed", replace(look.slots("mixed"), steps=()), BY_RULE)
         if met is None and fills.put_into(look.parsed.plain):
             return look.reading("mixed", replace(look.slots("mixed"), steps=()), BY_RULE)
         if met is None and not look.claims.done and is_put_on(look.parsed, slots, look.world):
@@ -336,6 +340,9 @@ class Reader:
 
     def _filled(self, look: Look) -> Reading | None:
         """ "Filled", right after a dose was told: that is what went in."""
+        undone = fills.undone(look.parsed.plain, look.world)
+        if undone is not None:
+            return look.reading("undo", Slots(bottles=(undone,)), BY_RULE)
         if not fills.bare_fill(look.parsed.plain):
             return None
         told = fills.of_the_dose(look.slots("mixed"), look.world)

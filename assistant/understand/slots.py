@@ -49,6 +49,7 @@ from assistant.understand.numbers.dose_again import for_several
 from assistant.understand.numbers.left_said import left_in_it
 from assistant.understand.numbers.per_area import per_area
 from assistant.understand.numbers.poured import roles_of, share_left, share_wanted, strokes_in, uses_up
+from assistant.understand.numbers.scaled import at_another_strength
 from assistant.understand.numbers.scoops_said import without_the_tool
 from assistant.understand.numbers.strengths import bare_numbers, mixes_in
 from assistant.understand.numbers.wanted_unit import one_of_a_unit, wanted_unit
@@ -121,6 +122,7 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
         slots = replace(slots, temperatures=(degrees,), numbers=())
     if asked.intent == "dose":
         slots = for_several(slots, parsed, asked.world)
+        slots = at_another_strength(slots, parsed.plain, asked.world)
     if asked.intent == "top_up":
         slots = left_in_it(slots, parsed, asked.world)
     if asked.intent == "convert" and not found:
@@ -137,6 +139,8 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
         slots = replace(slots, setting=per_area(parsed))
     if asked.intent == "make_up":
         slots = _homes_to_spray(slots, parsed.plain, asked.world)
+    if asked.intent in ("read_ratio", "convert") and slots.to_unit in ("%", "ppm") and len(slots.mixes) > 1:
+        slots = _percent_as_stock(slots)  # "1 to 32 in percent, for 6 percent bleach"
     return with_room_air(_but_for(slots, parsed, asked), parsed, asked.intent)
 
 

@@ -48,3 +48,13 @@ def test_no_file_is_longer_than_can_be_held_in_the_head() -> None:
         if (lines := len(path.read_text(encoding="utf-8").splitlines())) > 450
     }
     assert not long
+
+
+def test_a_question_is_split_into_words_in_one_place_alone() -> None:
+    again = re.compile(
+        r"\.question\.(?:casefold|lower|split|endswith|startswith|replace)|(?:search|match)\(\w+\.question\)"
+    )
+    for room in ("understand", "answer"):
+        for path in sorted((ROOT / "assistant" / room).rglob("*.py")):
+            found = again.search(path.read_text(encoding="utf-8"))
+            assert found is None, f"{path.relative_to(ROOT)}: take `words`, `said` or `asks` of the reading"

@@ -65,7 +65,7 @@ class WetTime:
     @property
     def too_weak(self) -> bool:
         """True for a mix known to be weaker than all that the agent's default is for, with no label to vouch for it."""
-        return self.basis == "none" and "too weak for any" in self.why
+        return self.basis == "none" and ("too weak for any" in self.why or "weaker than label" in self.why)
 
     @property
     def disinfects(self) -> bool:
@@ -153,11 +153,28 @@ def _by_label(use: Use, stock: Stock, published: _Published, facts: Facts) -> We
         return WetTime(label, "label", (source,), published.practice, ("label",), verdict)
     longer = label if published.minutes is None else max(label, published.minutes)
     if _beyond_label(limits):
-        basis: Basis = "published" if published.minutes is not None and published.vouches else "none"
+        vouched = published.minutes is not None and published.vouches and not _unstudied(use, published, facts)
+        basis: Basis = "published" if vouched else "none"
     else:
         basis = "published" if longer != label and published.vouches else "label"
     why = tuple(one for one in published.why if basis == "none" or one != "too weak for any")  # the label vouches
     return WetTime(longer, basis, (source, *published.sources), published.practice, (*limits, *why), verdict)
+
+
+def _unstudied(use: Use, published: _Published, facts: Facts) -> bool:
+    """Known to be weaker than its label says, where the default names no strength and no study vouches for this one."""
+    stock = use.stock
+    if stock is None or stock.label_mix is None or use.agent.hold_least is not None:
+        return False
+    return published.studied.verdict != "works" and _known_weaker(use, stock.label_mix, facts)
+
+
+def _known_weaker(use: Use, label_mix: Mix, facts: Facts) -> bool:
+    """A mix that can't be compared is none that is known to be weaker."""
+    used, label = percent_of(use, facts), percent_of(replace(use, mix=label_mix), facts)
+    if used is None or label is None:
+        used, label = _share(use.mix, use.colon), _share(label_mix, use.colon)
+    return used is not None and label is not None and used < label
 
 
 def label_text(minutes: Fraction) -> str:

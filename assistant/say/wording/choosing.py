@@ -66,6 +66,12 @@ def _with_what(answer: Answer) -> Line:
     return Line(f"{capital(agents[0].name)} with what?")
 
 
+def _with_water(answer: Answer) -> Line:
+    agent, fact = answer.details["agent"], answer.details["fact"]
+    say = f"No hot water. {fact.says}." if answer.details["warm"] else f"{capital(agent.name)} into water. {fact.says}."
+    return Line(say)
+
+
 def _which_two(answer: Answer) -> Line:
     return Line("Which two? Until you know what is in them, don't mix.")
 
@@ -146,6 +152,7 @@ def _put_on(answer: Answer) -> Line:
 LINES: Mapping[str, Callable[[Answer], Line]] = {
     "choosing.together": _together,
     "choosing.with_what": _with_what,
+    "choosing.with_water": _with_water,
     "choosing.which_two": _which_two,
     "choosing.must_rinse": _must_rinse,
     "choosing.gas_made": _gas_made,

@@ -139,6 +139,19 @@ def _water(answer: Answer) -> Line:
     return Line(f"Plain water in the {name}: that is no mix, so nothing is recorded.")
 
 
+def _watered(answer: Answer) -> Line:
+    name = answer.details["bottle"]
+    say = f"Then nobody knows how strong the {name} is: don't use it. Pour it away, rinse it out, mix it fresh."
+    return Line(say, "\n".join([say, f"{capital(name)}: unknown mix until it's rinsed out."]))
+
+
+def _too_strong(answer: Answer) -> Line:
+    name = answer.values["bottle"]
+    say = f"Too strong for any surface: don't use the {name}. Empty it, rinse it out. At most one percent; one in ten."
+    details = answer.details
+    return Line(say, "\n".join([say, f"{details['strongest'].says}.", details["most"].note]))
+
+
 def _topped_unknown(answer: Answer) -> Line:
     say = f"What was in the {answer.details['bottle']} isn't on record, so not topped up. Rinse it out, fill it afresh."
     return Line(say)
@@ -197,6 +210,8 @@ LINES: dict[str, Callable[[Answer], Line]] = {
     "shelf.filled_how_strong": _filled_how_strong,
     "shelf.filled_when": _filled_when,
     "shelf.water": _water,
+    "shelf.watered": _watered,
+    "shelf.too_strong": _too_strong,
     "shelf.topped_unknown": _topped_unknown,
     "shelf.rinsed_first": _rinsed_first,
     "shelf.met": _met,

@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping
 from fractions import Fraction
 
 from assistant.contract import Answer, Doubt, Line
-from assistant.core.quantities.amounts import Amount, Mix, SaidRatio
+from assistant.core.quantities.amounts import Amount, Mix, Percent, SaidRatio
 from assistant.core.quantities.ratio import Ratio
 from assistant.say.wording.amounts import number, rounded, said_whole
 from assistant.say.wording.dose_said import said, said_dose, said_part, said_strength
@@ -60,8 +60,26 @@ def _turned(answer: Answer) -> Line:
     return Line(f"{water} of water to {part} of concentrate? If not, say how many parts of each.")
 
 
+def _how_much_stronger(answer: Answer) -> Line:
+    return Line("At what mix, then? Say one in how many, or how many percent.")
+
+
 def _odd_number(answer: Answer) -> Line:
     return Line(f"I heard {number(answer.details['number'])}, and no ratio that I know. One in what?")
+
+
+def _number_over(answer: Answer) -> Line:
+    """ "I heard one in 15, and 50 besides": which was meant."""
+    of = answer.details["of"]
+    if isinstance(of, SaidRatio):
+        heard = f"{said_part(of.first)} {'in' if of.word == 'in' else 'to'} {number(of.second)}"
+    elif isinstance(of, Percent):
+        heard = f"{number(of.percent)} percent"
+    elif isinstance(of, Amount):
+        heard = said_whole(of)
+    else:
+        heard = "a mix"
+    return Line(f"I heard {heard}, and {number(answer.details['number'])} besides. Which is it?")
 
 
 def _which_bottle(answer: Answer) -> Line:
@@ -146,7 +164,9 @@ LINES: Mapping[str, Callable[[Answer], Line]] = {
     "mixing.which_volume": _which_volume,
     "mixing.which_mix": _which_mix,
     "mixing.turned": _turned,
+    "mixing.how_much_stronger": _how_much_stronger,
     "mixing.odd_number": _odd_number,
+    "mixing.number_over": _number_over,
     "mixing.which_bottle": _which_bottle,
     "mixing.which_product": _which_product,
     "mixing.too_much": _too_much,

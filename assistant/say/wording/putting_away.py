@@ -63,6 +63,9 @@ def _never_there(answer: Answer) -> Line:
 def _unknown(answer: Answer) -> Line:
     bottle = answer.details["bottle"]
     say = "Don't open, sniff, shake, pour or use it. Mark it unknown, upright, alone. Ring your waste collection."
+    if len(answer.details["bottles"]) > 1:
+        say = "All your bottles: marked unknown. Don't use any until it is rinsed out and filled afresh."
+        return _shown(say, answer)
     if bottle is not None:
         marked = f"{capital(bottle)}: unknown, don't use, on my record until rinsed out."
         return _shown(

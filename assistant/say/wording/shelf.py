@@ -194,6 +194,14 @@ def _left_which(answer: Answer) -> Line:
     return Line(say, f"{say} You have: {listed(known)}." if known else "")
 
 
+def _strength_is_set(answer: Answer) -> Line:
+    details = answer.details
+    told, known = said_unmeasured(details["told"]), details["set"]
+    counts = f"counts as {said_unmeasured(known)}" if known is not None else "has no strength set"
+    say = f"Not noted. {capital(details['name'])} {counts} until your settings file says otherwise. Or ask with {told}."
+    return Line(say, f'{say}\nSay it with the question: "from {told} {details["name"]}".')
+
+
 def _stock_left(answer: Answer) -> Line:
     told = answer.details
     name = told["stock"].name
@@ -255,6 +263,7 @@ LINES: dict[str, Callable[[Answer], Line]] = {
     "shelf.good_told": _good_told,
     "shelf.mix_life": _mix_life,
     "shelf.good_stock": _good_stock,
+    "shelf.strength_is_set": _strength_is_set,
     "shelf.left_which": _left_which,
     "shelf.stock_left": _stock_left,
     "shelf.stocks_left": _stocks_left,

@@ -89,9 +89,13 @@ def _started(answer: Answer) -> Line:
     extra = "" if supply.agent.disinfects and details["timed"] else " It cleans, it doesn't disinfect."
     if wet.organism_verdict == "fails" and details["organism"] is not None:
         extra = f" But it failed against {details['organism'].name}: ask your vet."
+        shown += [f"{capital(details['organism'].name)} is on record there."] * details["germ_on_record"]
         shown.append(
             f"{capital(supply.agent.name)} failed against it in the figures I have, so this counts as a clean."
         )
+    if wet.organism_verdict == "unknown" and details["organism"] is not None and details["timed"]:
+        extra = f" Nothing shows it works on {details['organism'].name}: ask your vet."
+        shown.append("Nothing I have vouches for it there, so this counts as a clean.")
     if details["timed"] and wet.minutes is None:
         extra = without_a_time(supply.agent, wet)
         if extra == VETS_PLAN:

@@ -66,4 +66,4 @@ def just_told_of_gas(world: World) -> bool:
     last, before = world.talk.last, world.talk.last_reading
     if last is None or before is None or last.intent != "splash" or last.values.get("place") != "lungs":
         return False
-    return _TELLS_OF_GAS.search(before.question.casefold()) is not None
+    return _TELLS_OF_GAS.search(before.said) is not None

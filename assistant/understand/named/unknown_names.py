@@ -29,6 +29,8 @@ OF_WHAT_NOBODY_KNOWS = Pattern(
     r"|(?:essential|tea (?:tree|three)|eucalyptus|lavender|citronella|peppermint|clove|neem|cedar) oils?"
     r"|(?:disinfect\w+|cleaning|wet|baby|antiseptic|antibacterial|alcohol free|make ?up) wipes?"
     r"|meths|methylated spirits?|white spirits?|surgical spirits?|turps|turpentine"
+    r"|tea (?:tree|three)(?! oil)|baking soda|bicarb(?:onate)?(?: of soda)?|washing soda|soda crystals|borax"
+    r"|fabric freshener"
     r"|oven pads?|furniture polish|weed ?killer|antifreeze|paint stripper|nail polish remover)\b"
 )
 """Products as people call them, by what they are for: that says nothing about what is in them."""

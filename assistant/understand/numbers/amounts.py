@@ -29,6 +29,7 @@ _TEMPERATURES = frozenset({"degC", "degF"})
 _LENGTHS = frozenset({"mm", "cm", "m", "in", "ft"})
 
 
+_BARE_UNITS = frozenset({"litre", "liter", "pint", "quart", "gallon"})
 MOST_OF_A_NAME = 2
 """Words of a product's name between the two halves of "half white vinegar, half water"."""
 
@@ -110,6 +111,8 @@ class _Search(UnitReader):
             and (self.unit(at + 1) is not None or self.word(at + 1) in SPANS)
         ):
             return Number(Fraction(1), at, at + 1)
+        if number is None and at == 0 and _BARE_UNITS & {self.word(0), self.word(1)} and self.unit(0) is not None:
+            return Number(Fraction(1), 0, 0)  # "imperial pint at one in 32": of one, with the article left out
         return number
 
     def _wording(self, at: int) -> Found | None:

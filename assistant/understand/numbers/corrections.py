@@ -65,11 +65,23 @@ def with_number(before: Reading, number: Fraction) -> Slots:
             changed = _put(value, number, doubted)
             if changed is not None:
                 return _with(slots, field, (*values[:place], changed, *values[place + 1 :]))
-    for field in ("mixes", "volumes", "numbers"):
+    for field in ("mixes", "volumes", "numbers") if not _of_the_volume(slots, number) else ("volumes",):
         values = getattr(slots, field)
         if values and (changed := _put(values[-1], number, None)) is not None:
             return _with(slots, field, (*values[:-1], changed))
     return replace(slots, numbers=(number,), faulty=())
+
+
+def _of_the_volume(slots: Slots, number: Fraction) -> bool:
+    """ "No, two was right", of one litre at one in 32: hardly a mix of one in two."""
+    if len(slots.volumes) != 1 or len(slots.mixes) != 1 or not isinstance(slots.mixes[0], SaidRatio):
+        return False
+    small = number < LEAST_PARTS and slots.volumes[0].amount < LEAST_PARTS
+    return small and slots.mixes[0].second >= LEAST_PARTS
+
+
+LEAST_PARTS = 10
+"""Parts in all of the strongest use of bleach that is cited; a lesser number said again is no mix of it."""
 
 
 def _with(slots: Slots, field: str, values: tuple[Any, ...]) -> Slots:

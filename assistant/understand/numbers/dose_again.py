@@ -10,7 +10,7 @@ from fractions import Fraction
 from typing import Any
 
 from assistant.contract import Reading, Slots, World
-from assistant.core.household import Bottle
+from assistant.core.household import Bottle, Stock
 from assistant.core.quantities.amounts import Amount, Percent
 from assistant.core.quantities.units import in_ml
 from assistant.understand.parsing import Parsed
@@ -38,6 +38,24 @@ def without_a_bottles_mix(before: Reading, world: World) -> Reading:
     if before.intent != "dose" or len(slots.mixes) != 1 or slots.mixes[0] not in own:
         return before
     return replace(before, slots=replace(slots, mixes=()))
+
+
+def of_another_product(before: Reading, bottles: tuple[str, ...], world: World) -> Reading:
+    """ "And the pink one?", after a dose of bleach: what that bottle is for, at its own mix."""
+    bottle = world.household.bottle(bottles[0]) if len(bottles) == 1 else None
+    stock = world.household.stock(bottle.stock) if bottle is not None else None
+    slots = before.slots
+    agents = {*slots.agents, *(s.agent for name in slots.stocks if (s := world.household.stock(name)) is not None)}
+    agents |= {s.agent for name in slots.bottles if (s := _stock_of(name, world)) is not None}
+    if before.intent != "dose" or stock is None or not agents or stock.agent in agents or not slots.bottles:
+        return before
+    kept = replace(slots, agents=(), stocks=(), mixes=(), numbers=(), volumes=(), roles=(), stock_strength=None)
+    return replace(before, slots=kept, doubts=())
+
+
+def _stock_of(bottle: str, world: World) -> Stock | None:
+    known = world.household.bottle(bottle)
+    return world.household.stock(known.stock) if known is not None else None
 
 
 def fits_its_bottle(before: Reading, given: Mapping[str, Any], world: World) -> bool:
@@ -97,6 +115,8 @@ def _plural(parsed: Parsed) -> bool:
 
 # ---------------------------------------------------------------- another concentrate
 
+NOT_SO_STRONG = Pattern(r" ?,? (?:and )?(?:not|instead of|rather than) (?:MIX|NUMBER)$")
+""" "4 percent, not 6"."""
 _IS_SO_STRONG = Pattern(
     r"(?:(?:and|but|what|so|ok|or|then|oh|no|sorry|actually|wait|well|suppose|say) ,? ?)*(?:if )?"
     r"(?:it|that|this|mine|(?:the |my |our |this |that )?(?:AGENT|STOCK|stuff|concentrate|product|label)"
@@ -116,9 +136,12 @@ def with_another_strength(before: Reading | None, parsed: Parsed) -> Slots | Non
 
     A bare percentage is that only where bleach of it would be refused on a surface, and a target was said before.
     """
-    if before is None or before.intent not in _OF_A_STOCK or len(parsed.amounts.found) != 1:
+    plain = NOT_SO_STRONG.sub("", parsed.plain.strip(" .?!,"))
+    if before is None or before.intent not in _OF_A_STOCK or not parsed.amounts.found:
         return None
-    value, plain = parsed.amounts.found[0].value, parsed.plain.strip(" .?!,")
+    if len(parsed.amounts.found) != (1 if plain == parsed.plain.strip(" .?!,") else 2):
+        return None
+    value = parsed.amounts.found[0].value
     if not isinstance(value, Percent):
         return None
     said = _IS_SO_STRONG.fullmatch(plain) is not None or _WITH_ONE_OF.fullmatch(plain) is not None
@@ -129,5 +152,16 @@ def with_another_strength(before: Reading | None, parsed: Parsed) -> Slots | Non
     return replace(before.slots, stock_strength=Amount(value.percent, "%"), faulty=(), unknown=(), choices=())
 
 
+def strength_told(parsed: Parsed) -> Amount | None:
+    """ "The bleach is 4 percent, not 6", said by itself: what keeping.toml counts; None: nothing of the kind."""
+    plain = parsed.plain.strip(" .!,")
+    if parsed.plain.endswith("?") or not {"AGENT", "STOCK"} & set(plain.split()) or not parsed.amounts.found:
+        return None
+    value = parsed.amounts.found[0].value
+    told = _IS_SO_STRONG.fullmatch(NOT_SO_STRONG.sub("", plain)) is not None and not plain.startswith(_SUPPOSES)
+    return Amount(value.percent, "%") if told and isinstance(value, Percent) else None
+
+
+_SUPPOSES = ("and if", "but what", "what if", "if ", "suppose", "so if", "or if")
 ABOVE_ANY_SURFACE = Fraction(1)
 """Percent of bleach above which none is mixed for a surface, so that it can only be the concentrate's."""

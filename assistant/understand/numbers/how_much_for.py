@@ -30,6 +30,8 @@ _OTHERWISE = Pattern(
     r"\b(?:longer|time|minutes|hours|days|water|food|heat|left|airing|concentrate|MIX|VOLUME|DURATION|syringes?)\b"
 )
 """About a clock, a chore, a shelf or a dose."""
+_A_DOSE = Pattern(r"\bhow much (?:AGENT|STOCK) (?:for|in|into|goes in) (?:the |my )?BOTTLE\b")
+""" "How much bleach for the yellow one, stronger for the sick one": of the concentrate."""
 _BOTH = Pattern(
     r"\b(?:both|all (?:of )?(?:them|it)|all (?:of )?today 's|the (?:whole )?(?:round|lot)|everybody|everyone)\b"
 )
@@ -38,5 +40,7 @@ _BOTH = Pattern(
 def mix_for_many(plain: str, household: Household) -> bool:
     """True when ready mix is asked for a rack, a group, both, or the whole round."""
     if not (_ASKED.search(plain) or _TAKES.search(plain)) or _OTHERWISE.search(plain):
+        return False
+    if _A_DOSE.search(plain) is not None:
         return False
     return bool(homes_of(plain, household)) or _BOTH.search(plain) is not None

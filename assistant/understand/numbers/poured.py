@@ -130,6 +130,7 @@ def share_wanted(parsed: Parsed) -> Fraction | None:
 
 _PART_OF_A_BOTTLE = Pattern(
     r"\b(?:half|NUMBER)(?: of)? (?:the |my |a |that |this )*(?:BOTTLE|bottle)\b|\bhalf fill\w*\b"
+    r"|\b(?:only|just) (?:want|need|make|making|fill|filling|do|use|using|mix|mixing)(?: up)? half\b(?! strength| as)"
     r"|\b(?:fill|filled|filling|make|mix|do|only|just|to|up)\b(?: (?:it|the|my|up|BOTTLE|only|just|about|to))*"
     r" (?:(?:half|NUMBER)(?: (?:way|full|of the way|the way))+|halfway)\b"
 )

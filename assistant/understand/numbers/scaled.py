@@ -7,6 +7,7 @@ from fractions import Fraction
 from typing import Any
 
 from assistant.contract import Reading, Slots, World
+from assistant.core.household import Bottle
 from assistant.core.quantities.amounts import Amount, Percent, Ppm, SaidRatio
 from assistant.understand.numbers.poured_again import poured_times
 from assistant.understand.text.patterns import Pattern
@@ -58,12 +59,33 @@ def scaled(factor: Factor, before: Reading, world: World) -> Slots | None:
     if before.intent == "mix_strength" and not factor.of_strength:
         return poured_times(slots, factor.times)
     if factor.of_strength:
-        return _of_strength(factor.times, slots)
+        return _of_strength(factor.times, with_own_mix(slots, world))
     if len(slots.volumes) == 1:
         return replace(slots, volumes=(_times(slots.volumes[0], factor.times),))
     last = world.talk.last
     total: Any = last.values.get("total") if last is not None and last.intent == before.intent else None
     return replace(slots, volumes=(_times(total, factor.times),)) if isinstance(total, Amount) else None
+
+
+def with_own_mix(slots: Slots, world: World) -> Slots:
+    """The slots with the mix that the one bottle named is for, where none was said."""
+    bottle = world.household.bottle(slots.bottles[0]) if len(slots.bottles) == 1 else None
+    if slots.mixes or bottle is None or bottle.mix is None or _is_of_another(slots, bottle, world):
+        return slots
+    return replace(slots, mixes=(bottle.mix,))
+
+
+def _is_of_another(slots: Slots, bottle: Bottle, world: World) -> bool:
+    stock = world.household.stock(bottle.stock)
+    return stock is None or not ({*slots.stocks} <= {stock.name} and {*slots.agents} <= {stock.agent})
+
+
+def at_another_strength(slots: Slots, plain: str, world: World) -> Slots:
+    """ "Double strength in the yellow bottle": of the mix that it is for."""
+    factor = factor_in(plain)
+    if factor is None or not factor.of_strength or slots.mixes:
+        return slots
+    return _of_strength(factor.times, with_own_mix(slots, world)) or slots
 
 
 def _of_strength(times: Fraction, slots: Slots) -> Slots | None:

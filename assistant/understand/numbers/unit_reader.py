@@ -19,6 +19,9 @@ from assistant.understand.numbers.unit_words import (
 )
 from assistant.understand.text.words import Token
 
+_ANOTHER_SYSTEM = frozenset({"in", "to", "into", "as", "and", "or", "from"})
+"""Before the system that something is turned into."""
+
 
 class UnitReader:
     """One text, looked into for units.
@@ -32,6 +35,14 @@ class UnitReader:
         self.words = [token.text for token in tokens]
         self.taken = taken
         self._gallon = gallon
+        self._gallon = self._system_apart() or gallon
+
+    def _system_apart(self) -> Gallon | None:
+        """The system that a text names away from any unit: "a gallon at one in 32, imperial"; None: none, or two."""
+        places = [at for at, word in enumerate(self.words) if word in SYSTEM_WORDS and at not in self.taken]
+        named = {SYSTEM_WORDS[self.words[at]] for at in places if self.words[at] != "us" or self.tokens[at].raw == "US"}
+        apart = [at for at in places if self.unit(at) is None and self.word(at - 1) not in _ANOTHER_SYSTEM]
+        return named.pop() if len(named) == 1 and apart else None
 
     def word(self, at: int) -> str:
         """The word there; empty past either end."""

@@ -15,6 +15,7 @@ from assistant.core.round.rounds import is_open, waits_on_hold
 from assistant.understand.look import Look
 from assistant.understand.may_be import is_told
 from assistant.understand.named.unknown_names import OF_WHAT_NOBODY_KNOWS
+from assistant.understand.steps.wrong_mix import mix_was_wrong
 from assistant.understand.text.parts_of_it import FILLING, FITTING, PART, WHICH
 from assistant.understand.text.patterns import Pattern, words_in
 
@@ -173,7 +174,8 @@ def wet_time_was_none(look: Look) -> Slots | None:
     short = short or _NOT_ALL_THE_TIME.search(plain) is not None or (_none_rinsed(look) and _was_dry(plain))
     watered = _WATERED.search(plain) is not None and any(map(waits_on_hold, look.world.state.rounds.values()))
     dirty = _DIRTY_AGAIN.search(plain) is not None or _dirt_seen(look) or _another_was_in_it(look)
-    if not (short or watered or dirty or _NO_WET_TIME.search(plain) or _NO_MIX.search(plain)):
+    wrong = mix_was_wrong(look) or _NO_MIX.search(plain) is not None
+    if not (short or watered or dirty or wrong or _NO_WET_TIME.search(plain)):
         return None
     slots = look.slots("dried_early")
     homes = (

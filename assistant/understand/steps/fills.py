@@ -76,7 +76,7 @@ def put_into(plain: str) -> bool:
 
 def only_emptied(plain: str) -> bool:
     """Said to be empty, with no word of rinsing: what it held may still cling to it."""
-    return _EMPTIED.search(plain) is not None and _RINSED.search(plain) is None
+    return _RINSED.search(plain) is None
 
 
 _PUT_INTO = Pattern(
@@ -91,8 +91,10 @@ _WRONG_INTO = Pattern(
     r".*\b(?:AGENT|STOCK)\b"
 )
 """ "I used the wrong concentrate in yellow, vinegar": that is what went in."""
-_EMPTIED = Pattern(r"\b(?:empt(?:y|ied|ying)|tipped|poured|drained|used|threw|chucked|dumped)\b")
-_RINSED = Pattern(r"\b(?:rins\w*|wash\w*|flush\w*|swill\w*|pump\w*|clean\w*|scrub\w*|sluic\w*|through)\b")
+_RINSED = Pattern(
+    r"\b(?:rins\w*|wash\w*|flush\w*|swill\w*|swish\w*|swirl\w*|hos(?:ed|ing)|pump\w*|clean\w*|scrub\w*|sluic\w*"
+    r"|through)\b"
+)
 
 
 def poured_into_it(plain: str, world: World) -> str | None:
@@ -290,6 +292,20 @@ def of_the_dose(slots: Slots, world: World) -> tuple[Slots, tuple[Doubt, ...]] |
     return filled, dose.doubts if last.outcome is Outcome.CONFIRM else ()
 
 
+def undone(plain: str, world: World) -> str | None:
+    """The bottle whose fill was recorded last, where "that fill" is to be taken back; None: it isn't."""
+    if _UNDONE.fullmatch(plain.strip(" .!,")) is None:
+        return None
+    fills = (d.thing for turn in reversed(world.state.turns) for d in turn.deeds if d.event == "BottleMixed")
+    return next(fills, None)
+
+
+_UNDONE = Pattern(
+    r"(?:(?:no|oh|sorry|wait|please|can you|actually) ,? ?)*(?:undo|take back|cancel|forget|scrap|void|reverse|delete)"
+    r" (?:that|the|this|my|the last|that last) (?:BOTTLE )?(?:fill|filling|mix|top up)(?: again| please| then)?"
+)
+
+
 def only_a_time(words: tuple[str, ...], slots: Slots) -> bool:
     """ "It was at four", "two hours ago": nothing but when."""
     return slots.when is not None and set(words) <= _OF_A_TIME
@@ -318,12 +334,31 @@ def before_it_is_put_right(world: World) -> Reading | None:
     last, before = world.talk.last, world.talk.last_reading
     if last is None or before is None or last.intent != "mixed" or before.intent != "mixed" or before.slots.each:
         return None
-    if last.outcome is not Outcome.ANSWER or not last.values.get("recorded") or before.slots.topped_up:
+    if not (last.values.get("recorded") or last.values.get("too_strong")) or before.slots.topped_up:
+        return None
+    if last.outcome not in (Outcome.ANSWER, Outcome.REFUSE):
         return None
     mix = last.values.get("mix")
     measured = bool(before.slots.volumes) and set(before.slots.roles) <= {"product", ""}
     mixes = before.slots.mixes or ((read_mix(mix),) if isinstance(mix, str) and not measured else ())
     return replace(before, slots=replace(before.slots, mixes=mixes, corrects=True))
+
+
+def last_on_record(world: World) -> Reading | None:
+    """The fill that the last turn on record told, as it would be told again; None: it told none, or a top-up."""
+    turn = world.state.turns[-1] if world.state.turns else None
+    bottle = next((d.thing for d in turn.deeds if d.event == "BottleMixed"), None) if turn is not None else None
+    fill = world.state.bottles[bottle].fill if bottle is not None and bottle in world.state.bottles else None
+    if bottle is None or fill is None or fill.topped_up:
+        return None
+    slots = Slots(
+        bottles=(bottle,),
+        stocks=(fill.stock,) if fill.stock is not None else (),
+        agents=() if fill.stock is not None else (fill.agent,),
+        mixes=(read_mix(fill.mix),) if fill.mix is not None else (),
+        corrects=True,
+    )
+    return Reading("", "mixed", slots, 1.0)
 
 
 DOSES = ("dose", "top_up")

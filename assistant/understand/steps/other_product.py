@@ -15,6 +15,7 @@ from assistant.core.quantities.amounts import Mix
 from assistant.core.round.rounds import is_open
 from assistant.understand.follow_up import pending_of
 from assistant.understand.look import BY_RULE, Look
+from assistant.understand.named.by_colour import agents_of
 from assistant.understand.named.named_at import MASKS, named_at
 from assistant.understand.named.names import Mention, Thing
 from assistant.understand.parsing import Parsed
@@ -77,13 +78,17 @@ _ON_TOP = Pattern(
     *("too", "as well", "also", "on top", "accident", "mistake", "oops"),
 )
 """ "I accidentally sprayed vinegar on it too": put on beside what is on it."""
+_I_THINK = r"(?:(?:i|so|now|oh|actually|do) )*(?:(?:think|reckon|believe|suspect|guess|fear)(?: that| now)? )?"
 _IT_WAS = Pattern(
-    rf"(?:i (?:just |now )?(?:see|saw|notice|noticed|realised|realized|realise) (?:that )?|turns out )?(?:it|that"
+    rf"{_I_THINK}(?:i (?:just |now )?(?:see|saw|notice|noticed|realised|realized|realise) (?:that )?|turns out"
+    rf" )?(?:it|that"
     rf"|this)"
-    rf" (?:was|is|'s) (?:actually |really )?{_WITH}(?: bottle)?(?: (?:that )?i (?:used|sprayed|had))?"
-    rf"|(?:i |we )?(?:have )?(?:just )?used {_WITH}(?: bottle| one)?(?: ?,? (?:actually|i see(?: now)?"
-    rf"|i see it now|sorry|it seems))*",
-    *("it", "that", "this", "used"),
+    rf" (?:was|is|'s|must have been|may have been|might have been|could have been) (?:actually |really )?{_WITH}"
+    rf"(?: bottle)?(?: (?:that )?i (?:used|sprayed|had))?"
+    rf"|{_I_THINK}(?:i |we )?(?:(?:have|just|actually|really|probably|maybe|must|may|might|could) )*"
+    rf"(?:used|picked up|grabbed|took|sprayed|had) {_WITH}(?: bottle| one)?(?: ?,? (?:actually|i see(?: now)?"
+    rf"|i see it now|sorry|it seems|instead|i think|by mistake|in fact))*",
+    *("it", "that", "this", "used", "picked", "grabbed", "took", "sprayed", "had"),
 )
 _WHICH_IS_NOT_KNOWN = Pattern(
     r"\b(?:not|hardly|forgot|forget|no idea)(?: really| even)?(?: (?:know|sure|remember|recall|certain"
@@ -91,6 +96,11 @@ _WHICH_IS_NOT_KNOWN = Pattern(
     r" (?:of )?(?:which|what) (?:bottle|one|sprayer|product|colou?r)? ?(?:it was|that was|i (?:used|sprayed|took"
     r"|grabbed|had))\b"
     r"|^(?:it |that )?(?:might|may|could) (?:well )?have been (?:the )?(?:BOTTLE|STOCK|AGENT|PRODUCT)\b(?! one in)"
+    r"|^(?:it |that )?(?:might|may|could) (?:well )?have been (?:either|any)\b"
+    r"|^(?:i )?(?:can |could |do )?(?:not|forgot|forget)(?: know| remember| recall)? (?:which|what) (?:bottle"
+    r"|sprayer|spray)$"
+    r"|\bnot (?:so |really )?(?:sure|certain)(?: if| whether| that)? it was (?:the )?(?:BOTTLE|PRODUCT"
+    r"|AGENT)(?: one| bottle)?$"
     r"|\bnot (?:so |really )?(?:sure|certain) (?:if|whether) it was (?:the )?(?:BOTTLE|PRODUCT"
     r"|AGENT) or (?:the )?(?:BOTTLE|PRODUCT|AGENT)\b"
     r"|\bwas it (?:the )?(?:BOTTLE|PRODUCT|AGENT) or (?:the )?(?:BOTTLE|PRODUCT|AGENT)\b.*\b(?:not|forgot|no idea)\b",
@@ -121,13 +131,21 @@ def other_product(look: Look) -> Reading | None:
     """The spraying, the fill or the clean with the product that it is now said to have been; None: nothing of it."""
     world, plain = look.world, look.parsed.plain.strip(" .!,")
     if _is_not_known(look):
-        return _sprayed(look, None)
+        return _not_known(look)
+    swapped = _swapped(look)
+    if swapped is not None:
+        return swapped
+    held = _held_another(look)
+    if held is not None:
+        return _sprayed(look, held)
     if _ON_TOP.search(plain) is not None:
         return None  # one on top of the other, which may make gas
     plainly = _WRONG.search(plain) is not None or _NOT_THAT.search(plain) is not None
     if look.parsed.plain.endswith("?") or _TO_COME.search(plain) or (pending_of(world) is not None and not plainly):
         return None
     fill = fills.before_it_is_put_right(world)
+    if fill is None and _FILL_WAS_OF.search(_named_by_colour(plain, world.household)) is not None:
+        fill = fills.last_on_record(world)
     rounds = [r for r in world.state.rounds.values() if is_open(r)]
     if fill is None and not rounds:
         return None
@@ -153,6 +171,67 @@ def _is_not_known(look: Look) -> bool:
     sprayed = [r for r in look.world.state.rounds.values() if is_open(r) and "apply" in r.done]
     masked = _named_by_colour(look.parsed.plain.strip(" .!,"), look.world.household)
     return len(sprayed) == 1 and _WHICH_IS_NOT_KNOWN.search(masked) is not None
+
+
+def _not_known(look: Look) -> Reading:
+    """The spraying with its bottle to be asked; what may have been in it is kept as a touch."""
+    things = [thing for _, thing in _things(look.parsed, look.world.household)]
+    reading = _sprayed(look, None)
+    bare = replace(reading.slots, bottles=(), stocks=(), agents=(), choices=(), unknown=())
+    return replace(reading, slots=replace(bare, touched=agents_of(things, look.world)))
+
+
+def _swapped(look: Look) -> Reading | None:
+    """ "I swapped the bottles": of every clean that was sprayed nobody knows with what; None: nothing of the kind."""
+    sprayed = tuple(r.enclosure for r in look.world.state.rounds.values() if is_open(r) and "apply" in r.done)
+    plain = look.parsed.plain.strip(" .!,")
+    if not sprayed or look.parsed.plain.endswith("?") or _SWAPPED.search(plain) is None:
+        return None
+    reading = _not_known(look)
+    return replace(reading, slots=replace(reading.slots, enclosures=reading.slots.enclosures or sprayed))
+
+
+_SWAPPED = Pattern(
+    r"^(?:(?:oh|no|i|we|think|must|have|had|just|accidentally|may|might|shit|damn) )*(?:swapped|mixed|muddled|switched"
+    r"|confused)(?: up)? (?:the|my|both|both the) (?:bottles|sprays|sprayers)\b"
+    r"|\b(?:bottles|sprays) (?:were )?(?:the )?wrong way (?:round|around)\b",
+    *("bottle", "spray"),
+)
+
+
+_FILL_WAS_OF = Pattern(
+    r"\b(?:it|that) was (?:actually |really )?(?:the |my )?(?:BOTTLE|PRODUCT)(?: one| bottle)? (?:that )?(?:i"
+    r"|we) (?:filled|mixed)\b"
+    r"|^(?:(?:no|nope|wait|oops|sorry|actually|hang on|hold on|whoops|my mistake|i was wrong) ,? ?)+(?:i|we)"
+    r" (?:actually )?"
+    r"(?:filled|mixed|put it in(?:to)?|poured it in(?:to)?|meant) (?:actually )?(?:the |my )?(?:BOTTLE|PRODUCT)"
+    r"(?: one| bottle)?(?: ,? ?(?:not|instead|rather).*)?$",
+    *("filled", "mixed", "put", "poured", "meant"),
+)
+""" "It was the pink bottle I filled", however long after the fill was told."""
+
+
+def _held_another(look: Look) -> Thing | None:
+    """What the bottle of the only spraying is said to have held instead: "the pink bottle had vinegar in it"."""
+    sprayed = [r for r in look.world.state.rounds.values() if is_open(r) and "apply" in r.done]
+    plain = look.parsed.plain.strip(" .!,")
+    if len(sprayed) != 1 or look.parsed.plain.endswith("?") or _HELD.search(plain) is None:
+        return None
+    things = [thing for _, thing in _things(look.parsed, look.world.household)]
+    bottles = [thing.name for thing in things if thing.kind == "bottle"]
+    others = [thing for thing in things if thing.kind != "bottle"]
+    if bottles != [sprayed[0].bottle] or len(others) != 1 or others[0].name in (sprayed[0].stock, sprayed[0].agent):
+        return None
+    return others[0]
+
+
+_HELD = Pattern(
+    r"^(?:(?:oh|no|actually|i think|think|but|so|the|my) )*BOTTLE(?: actually| really| still)* (?:had|has|has"
+    r" got|held|holds"
+    r"|contained|contains|was full of)(?: actually| really| got| only| some| still)* (?:AGENT|STOCK)(?: in it"
+    r"| inside)?$",
+    "BOTTLE",
+)
 
 
 def _begun_just_now(world: World) -> tuple[str, ...]:

@@ -134,7 +134,7 @@ def of_what_is_on_it(reading: Reading, world: World) -> Reading:
         return reading
     if slots.openings is not None or slots.enclosures not in ((), before.slots.enclosures):
         return reading
-    if slots.steps and _SPRAYS.search(before.question) is None:
+    if slots.steps and _SPRAYS.search(before.said) is None:
         return reading  # wiped with one, then sprayed with the clean's own
     return replace(reading, slots=_with(before.slots, slots))
 

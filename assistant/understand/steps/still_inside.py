@@ -141,7 +141,9 @@ def _one_of_several(look: Look, plain: str) -> Reading | None:
         return None
     home, before = named[0], look.world.talk.last_reading
     slots = replace(look.slots("done"), enclosures=(home.name,), choices=(), numbers=())
-    was_one = before is not None and before.intent == "next" and ONE_OUT.search(before.question.lower()) is not None
+    was_one = (
+        before is not None and before.intent == "next" and ONE_OUT.search(before.said.replace("'s", " 's")) is not None
+    )
     if was_one and home.animals == 2 and OTHER_TOO.match(plain):
         return look.reading("done", replace(slots, steps=("move out",)), BY_RULE)
     other_not, one = OTHER_NOT.search(plain) is not None, ONE_OUT.search(plain) is not None

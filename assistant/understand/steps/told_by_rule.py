@@ -74,6 +74,77 @@ _WHAT_LIFTS_IT = Pattern(
     r"|stains?))\b"
 )
 _SHELF_LIFE = Pattern(r"\bshelf life of (?:a |the |my |mixed |diluted )*(?:AGENT|STOCK|BOTTLE)\b", "shelf life")
+_RATIO_AS = Pattern(
+    r"(?:(?:so|and|ok|what is|what 's) ,? ?)*MIX (?:of )?(?:AGENT|STOCK)(?: is| in| makes| gives| comes to| as)*"
+    r" (?:how (?:many|much)|what) (?:percent|percentage|ppm|parts per million) ?\??$"
+    r"|(?:(?:so|and|ok|what is|what 's|how much is) ,? ?)*MIX (?:in|as) (?:a |an )?(?:percent|percentage|ppm"
+    r"|parts per million)"
+    r"(?: (?:for|of|with|from) (?:MIX )?(?:AGENT|STOCK)) ?\??$",
+    "MIX",
+)
+""" "1:64 bleach is how many ppm?" """
+_HOW_MUCH_OF_IT = Pattern(
+    r"(?:(?:so|and|ok|right|now|um) ,? ?)*(?:how much|how many mils of) (?:of (?:the|my) )?(?:the |my )?(?:AGENT|STOCK"
+    r"|concentrate)(?: (?:do|should|must|shall|will|would|am) (?:i|we)(?: going to)? (?:need|use|put in|want"
+    r"|add|mix|take"
+    r"|measure)(?: in| out| up)?)?(?: now| then| please)? ?\??$"
+)
+""" "How much bleach do I need?": for which bottle, is asked."""
+_WHAT_TO_PUT_IN = Pattern(
+    r"(?:(?:so|and|ok|right|now) ,? ?)*(?:what|how much)(?: of what)? (?:do|should|must|shall|would) (?:i|we)"
+    r" (?:put|pour|mix|measure|make)(?: up)? (?:in|into) (?:the |my )?BOTTLE ?\??$",
+    "BOTTLE",
+)
+""" "What do I put in the pink bottle?": the product, the mix and how much."""
+_AT_ANOTHER_STRENGTH = Pattern(
+    r"(?:(?:so|and|ok|right|now|i want|make|mix|do|can i have) ,? ?)*(?:a )?(?:(?:half|double|twice"
+    r"|triple)(?: the)? strength"
+    r"(?: mix)? (?:in|for|into) (?:the |my )?BOTTLE|(?:the |my )?BOTTLE (?:at )?(?:(?:half|double|twice"
+    r"|triple)(?: the)?"
+    r" strength|twice as strong|half as strong)) ?\??$",
+    "BOTTLE",
+)
+_ALL_GONE = Pattern(
+    r"(?:(?:so|oh|and|ok|damn|no|we|i|have|that is) ,? ?)*(?:(?:the |my |our )?(?:AGENT|STOCK)(?: is| 's| has| are)?"
+    r"(?: all| now| been)* (?:gone|finished|run out|used up|empty)|(?:finished|used up|emptied)(?: off)?"
+    r" (?:the |my )?(?:last of the )?(?:AGENT|STOCK))$"
+)
+""" "The vinegar's all gone": told, of what keeping.toml counts."""
+_FILLED_WHICH = Pattern(
+    r"(?:(?:ok|right|i|we|have|just|so|and) ,? ?)*(?:(?:filled|refilled|topped up) (?:all|both|all of|both"
+    r" of)?(?: ?the| ?my)?"
+    r" ?(?:bottles|sprays|sprayers|of them|them|both|all)(?: up| again)*|mixed (?:some |it )?(?:up )?(?:fresh"
+    r"|afresh|a new lot"
+    r"|a fresh (?:lot|batch|mix)))$"
+)
+""" "Filled both", "mixed fresh": of which bottle, is asked."""
+_IS_LOW = Pattern(
+    r"(?:(?:oh|so|and|ok|right) ,? ?)*(?:the |my )?BOTTLE(?: one)?(?: is| 's)? (?:nearly|almost|getting|running|about)"
+    r"(?: nearly| to)* (?:gone|empty|out|low|run out|finished|done)$",
+    "BOTTLE",
+)
+_MAY_I_USE = Pattern(
+    r"(?:(?:so|and|ok|but|or) ,? ?)*(?:(?:can|could|may|should) (?:i|we) use (?:the |some |a )?(?:AGENT|STOCK)"
+    r"|(?:is|are) (?:the |some )?(?:AGENT|STOCK) (?:ok|okay|fine|safe|allowed|any good)(?: to use)?) ?\??$"
+)
+""" "Can I use pine cleaner?": on what, is asked, unless it is refused anywhere."""
+_WITH_WATER = Pattern(
+    r"(?:(?:so|and|ok|can|could|may|should|do|i|we|is it|add|put|mix|pour|use|the|some) ,? ?)*(?:AGENT|STOCK)"
+    r" (?:and|with|in|into|to) (?:hot|warm|boiling|cold) (?:tap )?water(?: ok| safe| fine)? ?\??$"
+    r"|\b(?:AGENT|STOCK) (?:in|into|to) (?:the )?water or (?:the )?water (?:in|into|to|onto) (?:the"
+    r" )?(?:AGENT|STOCK|it)\b"
+    r"|\bwater (?:in|into|to|onto) (?:the )?(?:AGENT|STOCK) or (?:the )?(?:AGENT|STOCK) (?:in|into|to|onto)"
+    r" (?:the )?(?:water|it)\b",
+    "water",
+)
+_OVER_A_MESS = Pattern(
+    r"(?:(?:so|and|ok|but) ,? ?)*(?:can|could|may|should) (?:i|we) (?:just )?(?:AGENT|bleach|spray|put|use"
+    r"|pour)(?: (?:AGENT|STOCK|BOTTLE"
+    r"|it|straight))* (?:over|on|onto|on top of) (?:the |some |his |her |that )?(?:wee|pee|urine|urates?|poo"
+    r"|poop|droppings"
+    r"|mess|dirt)\b"
+)
+""" "Can I bleach over the wee?" """
 MOVED_OUT = "moved out"
 """An animal is said to be in a waiting tub: the step of moving it out."""
 
@@ -84,8 +155,20 @@ def told_by_rule(plain: str, household: Household) -> str | None:
         return "start"
     if _IS_IT_ENOUGH.match(plain):
         return "mix_strength"
-    if _FOR_A_PART.match(plain):
+    if any(pattern.match(plain) for pattern in (_FOR_A_PART, _HOW_MUCH_OF_IT, _WHAT_TO_PUT_IN, _AT_ANOTHER_STRENGTH)):
         return "dose"
+    if _RATIO_AS.match(plain):
+        return "read_ratio"
+    if _FILLED_WHICH.match(plain.strip(" .!")):
+        return "mixed"
+    if _IS_LOW.match(plain.strip(" .!")):
+        return "top_up"
+    if _WITH_WATER.search(plain) or _OVER_A_MESS.match(plain):
+        return "together"
+    if _MAY_I_USE.match(plain):
+        return "surface"
+    if _ALL_GONE.match(plain.strip(" .!")):
+        return "stock_left"
     if _MADE_IN.match(plain):
         return "bleach_now"
     if _IS_IT_NEEDED.match(plain):

@@ -86,6 +86,14 @@ ROOM_AIR = words_of(
     """
 )
 
+# Words without one of which hardly anything is asked of an airing.
+AIRS = words_of(
+    """
+    air aired airing airs breeze door doors draught fan fans fume fumes open opened reek room shut smell smells stink
+    vent vented ventilate ventilated ventilating ventilation vents window windows
+    """
+)
+
 # Words that a question begins with.
 ASKS_FIRST = words_of(
     """

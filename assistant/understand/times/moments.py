@@ -110,14 +110,16 @@ def _ordinal(said: str) -> int:
 
 def _times(said: Said, date: Said | None, day: datetime, now: datetime) -> list[datetime]:
     """The times of that day that may be meant, the likelier first."""
+    part = date["part"] or date["part2"] if date is not None else ""
     if said["named"]:
         hours, minute = [0 if said["named"] == "midnight" else 12], 0
     else:
         hour, minute = ONES.get(said["hour"]) or int(said["hour"]), _minute(said)
-        part = date["part"] or date["part2"] if date is not None else ""
         hours = _hours(hour, said["half"] or part)
     if said["side"] in ("to", "before"):
         minute, hours = 60 - minute, [(hour - 1) % 24 for hour in hours]
+    if date is not None and "night" in (said["half"] or part) and max(hours) < SMALL_HOURS:
+        day += timedelta(days=1)  # one o'clock of last night is after midnight
     times = [day.replace(hour=hour, minute=minute, second=0, microsecond=0) for hour in hours]
     if len(times) > 1 and day.date() == now.date():
         past = sorted((time for time in times if time <= now), reverse=True)
@@ -145,6 +147,10 @@ def _hours(hour: int, half: str) -> list[int]:
     morning, evening = hour % 12, hour % 12 + 12
     if not half:
         return [evening, morning] if hour < 7 or hour == 12 else [morning, evening]
-    return (
-        [morning] if (half[0] == "a" and half[:2] != "at" and half != "afternoon") or "morning" in half else [evening]
-    )
+    if "night" in half:
+        return [hour if hour < SMALL_HOURS else (hour + 12) % 24]
+    return [morning if "morning" in half or half.startswith(("am", "a .", "a.", "a m")) else evening]
+
+
+SMALL_HOURS = 6
+"""Hour before which a time "at night" is one after midnight."""

@@ -102,3 +102,18 @@ def test_at_four_by_itself_counts_only_where_a_time_is_told() -> None:
 
 def test_a_day_that_does_not_exist_is_none() -> None:
     assert _said("on the thirty-first of june") is None
+
+
+@pytest.mark.parametrize(
+    ("said", "at"),
+    [
+        ("yesterday at 9 at night", "2026-05-12T21:00"),
+        ("last night at 11", "2026-05-12T23:00"),
+        ("last night at 1", "2026-05-13T01:00"),
+        ("last night at 12", "2026-05-13T00:00"),
+    ],
+)
+def test_the_small_hours_of_a_night_are_of_the_day_after(said: str, at: str) -> None:
+    found = _said(said)
+    assert found is not None
+    assert found.at.strftime("%Y-%m-%dT%H:%M") == at

@@ -1,0 +1,123 @@
+"""What makes a bottle one that nobody knows any more: meddled with, topped up with anything, held what it isn't for.
+
+Told and not asked. Where a clean has been sprayed from that very bottle, `other_product` comes first.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from assistant.contract import Reading, World
+from assistant.core.round.rounds import is_open
+from assistant.core.shelf.bottles import NOTHING
+from assistant.understand.follow_up import pending_of
+from assistant.understand.look import BY_RULE, Look
+from assistant.understand.may_be import is_told
+from assistant.understand.named.by_colour import products_by_colour
+from assistant.understand.steps import fills
+from assistant.understand.text.patterns import Pattern, words_in
+
+_SOMETHING = (
+    r"(?:something(?: else)?|some stuff|stuff|things|god knows what|who knows what|i do not know what|anything|whatever"
+    r"|some other stuff|another (?:product|cleaner|one|thing)|a different (?:product|cleaner|one))"
+)
+_THE = r"(?:(?:the|my|our|that|this) )?"
+_MEDDLED = Pattern(
+    rf"\b(?:put|putting|added|poured|tipped|squirted|dropped|splashed|got|slipped|mixed|chucked)(?: \S+){{0,2}}?"
+    rf" {_SOMETHING}(?: \S+)? (?:in|into|to|inside) {_THE}BOTTLE\b"
+    rf"|\b(?:topped|filled|refilled|topped off)(?: up)? {_THE}BOTTLE (?:up )?with {_SOMETHING}\b"
+    rf"|\bthere (?:is|was|'s) (?:something else|other stuff|another product) in {_THE}BOTTLE\b"
+    rf"|\b(?:been at|got at|been into|mess(?:ed|ing) (?:about |around )?with|meddl\w+ with|tamper\w+ with"
+    rf"|fiddl\w+ with|play(?:ed|ing) (?:about |around )?with|been in|got hold of) {_THE}BOTTLE\b",
+    "BOTTLE",
+)
+_WATERED = Pattern(
+    rf"\b(?:topped|topping|filled|thinned|watered|let|diluted|made|eked|stretched)"
+    rf" (?:{_THE}BOTTLE |it |that )?(?:up |down |off |out )*(?:{_THE}BOTTLE |it |that )?(?:up |off )?"
+    rf"with (?:\w+ ){{0,3}}water\b"
+    rf"|\b(?:added|put|poured|tipped) (?:\w+ ){{0,4}}water (?:in|into|to) (?:{_THE}BOTTLE|it|that)\b"
+    rf"|\bwatered (?:{_THE}BOTTLE |it |that )down\b|\bwatered down {_THE}BOTTLE\b",
+    "water",
+)
+_HELD = Pattern(
+    rf"\bBOTTLE(?: \w+){{0,2}}? (?:had|has|has got|held|holds|contained|contains)(?: actually| really| got|"
+    rf" only| some)*"
+    rf" (?:AGENT|STOCK)(?: in it| inside)?$"
+    rf"|\b(?:it|there) (?:was|is|'s) (?:actually |really )*(?:AGENT|STOCK) in(?:side)? {_THE}BOTTLE$",
+    "BOTTLE",
+)
+_MIXED_UP = Pattern(
+    r"\b(?:mixed|muddled|swapped|confused|jumbled) (?:up )?(?:the|my|our|both|all the|those) (?:bottles"
+    r"|sprays|sprayers)"
+    r"(?: up| round| around| over)?\b|\b(?:can not|do not) tell (?:which|the) (?:bottle|spray)s? "
+    r"(?:is which|apart)\b",
+    *("bottle", "spray"),
+)
+
+
+def bottle_doubted(look: Look) -> Reading | None:
+    """A bottle marked as one that nobody knows; None: nothing of the kind is told."""
+    plain = look.parsed.plain.strip(" .!,")
+    if look.parsed.plain.endswith("?") or pending_of(look.world) is not None or not is_told(plain):
+        return None
+    masked, things = products_by_colour(look.parsed, look.world.household)
+    masked = masked.strip(" .!,")
+    names = tuple(dict.fromkeys(thing.name for thing in things if thing.kind == "bottle" and thing.name))
+    if _MEDDLED.search(masked) is not None and len(names) == 1:
+        return _unknown(look, names)
+    if _HELD.search(masked) is not None and len(names) == 1 and not _sprayed_from(names[0], look.world):
+        return _unknown(look, names) if _is_for_another(names[0], things, look.world) else None
+    if _MIXED_UP.search(plain) is not None and not names and not _anything_sprayed(look.world):
+        return _unknown(look, tuple(bottle.name for bottle in look.world.household.bottles))
+    return _watered_down(look, masked, names)
+
+
+def _watered_down(look: Look, masked: str, names: tuple[str, ...]) -> Reading | None:
+    """ "Topped it up with water", of a bottle with a fill on record; the end of a filling is none."""
+    if _WATERED.search(masked) is None or not {"AGENT", "STOCK", "MIX", "ENCLOSURE"}.isdisjoint(masked.split()):
+        return None
+    if not names:
+        before = fills.bottle_of_before(look.world)
+        filled = [name for name, holds in look.world.state.bottles.items() if holds.fill is not None]
+        names = (before,) if before is not None else tuple(filled)
+    if len(names) != 1 or look.world.state.bottles.get(names[0], NOTHING).fill is None:
+        return None
+    slots = replace(
+        look.slots("mixed"), bottles=names, plain_water=True, topped_up=True, steps=(), choices=(), unknown=()
+    )
+    return look.reading("mixed", slots, BY_RULE)
+
+
+def _unknown(look: Look, names: tuple[str, ...]) -> Reading:
+    slots = replace(
+        look.slots("unknown_bottle"), bottles=names, wish=None, choices=(), unknown=(), agents=(), stocks=()
+    )
+    return look.reading("unknown_bottle", slots, BY_RULE)
+
+
+def _is_for_another(name: str, things: tuple[object, ...], world: World) -> bool:
+    """Whether what it is said to have held isn't what it holds on record, or is meant for."""
+    bottle = world.household.bottle(name)
+    stock = world.household.stock(bottle.stock) if bottle is not None else None
+    fill = world.state.bottles.get(name, NOTHING).fill
+    own = fill.agent if fill is not None else stock.agent if stock is not None else ""
+    said = [thing for thing in things if getattr(thing, "kind", "") in ("agent", "stock")]
+    agents = {
+        found.agent
+        if (found := world.household.stock(getattr(one, "name", ""))) is not None
+        else getattr(one, "name", "")
+        for one in said
+    }
+    return bool(agents) and own not in agents
+
+
+def _sprayed_from(name: str, world: World) -> bool:
+    return any(is_open(r) and "apply" in r.done and r.bottle == name for r in world.state.rounds.values())
+
+
+def _anything_sprayed(world: World) -> bool:
+    return any(is_open(r) and "apply" in r.done for r in world.state.rounds.values())
+
+
+WORDS = words_in(_MEDDLED, _WATERED, _MIXED_UP)
+"""Words that the rules here turn on."""
