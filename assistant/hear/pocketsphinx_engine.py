@@ -265,11 +265,22 @@ def _made(said: Sayable, share: Share, tuning: Tuning, folder: Path, key: str) -
     words = sorted({word for sentence in sample for word in sentence})
     known = read_dictionary(Path(get_model_path("en-us/cmudict-en-us.dict")))
     sounds = dictionary_text(pronounce(words, known, speech_library_of_the_wheel()))
-    for old in folder.glob("heard-*"):
-        old.unlink(missing_ok=True)
+    _forget_all_but_the_newest(folder)
     dictionary = _written(folder / f"heard-{key}.dict", sounds)
     model = _written(folder / f"heard-{key}.lm", arpa(sample, tuning.order))
     return Vocabulary(model, dictionary, len(words))
+
+
+KEPT = 3
+"""Vocabularies kept beside a new one: with a call word and without are two, and making one takes over a second."""
+
+
+def _forget_all_but_the_newest(folder: Path) -> None:
+    models = sorted(folder.glob("heard-*.lm"), key=lambda file: file.stat().st_mtime, reverse=True)
+    kept = {model.stem for model in models[:KEPT]}
+    for old in folder.glob("heard-*.*"):
+        if old.suffix in (".lm", ".dict") and old.stem not in kept:
+            old.unlink(missing_ok=True)
 
 
 def _written(path: Path, text: str) -> Path:

@@ -11,8 +11,8 @@ import os
 import sys
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import contextmanager, suppress
-from dataclasses import dataclass, field
-from datetime import datetime, timedelta
+from dataclasses import dataclass
+from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -45,7 +45,6 @@ if TYPE_CHECKING:  # the voice's libraries cost a typed start half a second
 TICK_S = 1.0
 METER_S = 0.15
 """How often the bottom line is drawn anew while it shows the microphone's level."""
-WATCH_EVERY = timedelta(seconds=30)
 LEAVE = ("quit", "exit")
 
 GREETING = 'Ask, or say what you did. Tab completes, Ctrl-D leaves; "help" lists the questions.'
@@ -158,7 +157,6 @@ class Chat:
     """None: typed only."""
     keeping: Path | None = None
     """Where what is added is written; None: nothing can be added here."""
-    _watched_at: datetime | None = field(default=None, init=False)
 
     async def run(self) -> None:
         """Prompts and replies until Ctrl-D, Ctrl-C or "quit"."""
@@ -258,9 +256,7 @@ class Chat:
         now = self.now()
         try:
             reply = self.sitting.speak_up(now)
-            if self._watched_at is None or abs(now - self._watched_at) >= WATCH_EVERY:
-                self.sitting.watch(now)
-                self._watched_at = now
+            self.sitting.watch(now)
         except StoreFault:
             return  # a busy file or a full disk: the next turn says so
         if reply is not None:

@@ -32,6 +32,9 @@ from assistant.turn import speak_up, take_turn
 AWAY = timedelta(minutes=2)
 """No shell seen for longer than this: nobody was watched keeping anything wet."""
 
+WATCH_EVERY = timedelta(seconds=30)
+"""How often it is put on record that a shell runs: each is a write that waits for the disk."""
+
 TRIES = 5
 """How often a turn is taken anew when another shell keeps recording in between."""
 
@@ -48,6 +51,7 @@ class Sitting:
     talk: Talk = field(default_factory=Talk)
     clocks: ClockWatch | None = None
     """The watch on the two clocks, in a shell that runs on; None: in one that answers once."""
+    _watched_at: datetime | None = field(default=None, init=False)
 
     def begin_anew(self) -> None:
         """Forgets the conversation, as a new start of the program does; what is recorded stays."""
@@ -126,8 +130,10 @@ class Sitting:
 
         After a gap it stays silent until the keeper's next turn has put the gap on record.
         """
-        if not self._away(now):
+        seen = self._watched_at
+        if (seen is None or abs(now - seen) >= WATCH_EVERY) and not self._away(now):
             self.log.touch(now)
+            self._watched_at = now
 
     def state(self) -> State:
         """The present, for clocks on the screen."""

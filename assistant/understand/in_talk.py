@@ -328,7 +328,7 @@ def _repeats_what_waits(look: Look, pending: Pending | None) -> bool:
     yes = pending.on_yes if pending is not None else None
     plain = look.parsed.plain
     bare = not look.parsed.mentions and not look.parsed.amounts.found and not plain.endswith("?")
-    opened = follow_up.starts_with_yes(plain) != plain and len(look.parsed.words) <= 3
+    opened = follow_up.starts_with_yes(plain) != plain and len(look.parsed.words) <= 3 and not look.claims.done
     return isinstance(yes, Reading) and opened and bare and look.top == yes.intent
 
 

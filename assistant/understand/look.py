@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 
 from assistant.contract import Reading, Slots, World
 from assistant.core.harms import HARMS
@@ -37,6 +37,7 @@ class Look:
     """For harm, of the words all together."""
     world: World
     spoken: bool
+    _slots: dict[str | None, Slots] = field(default_factory=dict, compare=False, repr=False)
 
     @property
     def is_cry(self) -> bool:
@@ -63,8 +64,10 @@ class Look:
         return tuple(ranked[:2])
 
     def slots(self, intent: str | None) -> Slots:
-        """Everything that the text names, for that question."""
-        return slots_of(self.parsed, Asked(intent, self.claims, self.world))
+        """Everything that the text names, for that question; worked out once, since several rules ask for the same."""
+        if intent not in self._slots:
+            self._slots[intent] = slots_of(self.parsed, Asked(intent, self.claims, self.world))
+        return self._slots[intent]
 
     def reading(self, intent: str, slots: Slots, confidence: float) -> Reading:
         """The text as that question."""

@@ -328,7 +328,7 @@ class Reader:
         if not texts:
             return None
         whole = look.slots("mixed")
-        looks = (replace(look, parsed=self._parse(text, _gallon(look.world))) for text in texts)
+        looks = (replace(look, parsed=self._parse(text, _gallon(look.world)), _slots={}) for text in texts)
         each = tuple(replace(one.slots("mixed"), steps=()) for one in looks)
         each = tuple(
             replace(one, when=one.when or whole.when, some_time_ago=one.some_time_ago or whole.some_time_ago)
