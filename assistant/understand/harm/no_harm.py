@@ -49,14 +49,6 @@ _ORDINARY = Pattern(
     rf"|{_LEAD}(?:i )?washed my (?:face|hands|hair){_END}"
     rf"|{_LEAD}(?:i )?(?:got )?(?:some|a bit|it|a drop)(?: has)? (?:of it )?(?:dripped |ran |splashed |got |went )?"
     rf"(?:on|onto|down) the outside(?: of (?:ENCLOSURE|it|the \w+))?{_END}"
-    rf"|{_LEAD}(?:the |my )?{_P}(?: is| 's| are| goes)* (?:back |safe |away )*(?:on|in|at|standing on|under) (?:the |my"
-    rf" |its )?{_AWAY}{_END}"
-    rf"|{_LEAD}(?:i )?(?:have )?(?:put|left|stood|placed) (?:the |my )?{_P} (?:back |away )*(?:on|in|under) (?:the "
-    rf"|my |its"
-    rf" )?{_AWAY}{_END}"
-    rf"|{_LEAD}(?:the |my )?{_P} (?:is |'s )?(?:standing|sitting|right|just|still) (?:right |just )?(?:next to"
-    rf"|beside|by)"
-    rf" (?:it|me|ENCLOSURE|the \w+){_END}"
     rf"|{_LEAD}(?:i )?(?:have )?(?:got|put|left|dropped) (?:a|the|my) (?:sponge|brush|cloth|scraper) in the"
     rf" (?:bucket|sink|basin){_END}"
     rf"|{_LEAD}(?:the )?gas (?:man|engineer|bill|meter|company|fitter)\b[^?]*$"
@@ -68,6 +60,37 @@ _ORDINARY = Pattern(
     rf"|{_LEAD}(?:i )?(?:filled the (?:water )?bowl ?,? ?(?:and |but )?)?(?:spilled|spilt) (?:a bit|some|a little"
     rf"|(?:some"
     rf" |the |a bit of )*(?:soapy |clean |fresh |plain |bowl |rinse )?water|the (?:water )?bowl)(?: of it)?{_END}",
+    *("nobody", "no one", "none of", "breathing", "sick of", "cough", "drink", "sip", "water", "killing", "glove"),
+    *(
+        "soil",
+        "dirt",
+        "mud",
+        "substrate",
+        "poo",
+        "urates",
+        "coconut",
+        "sand",
+        "bark",
+        "moss",
+        "dust",
+        "peat",
+        "compost",
+    ),
+    *("bleached", "my ", "outside", "sponge", "brush", "cloth", "scraper", "gas ", "headache", "everywhere", "puddle"),
+    *("spil", "bowl"),
+)
+_BACK_ON_ITS_SHELF = Pattern(
+    rf"{_LEAD}(?:the |my )?{_P}(?: is| 's| are| goes)* (?:back |safe |away )*(?:on|in|at|standing on|under) (?:the |my"
+    rf" |its )?{_AWAY}{_END}"
+    rf"|{_LEAD}(?:i )?(?:have )?(?:put|left|stood|placed) (?:the |my )?{_P} (?:back |away )*(?:on|in|under) (?:the "
+    rf"|my |its"
+    rf" )?{_AWAY}{_END}"
+    rf"|{_LEAD}(?:the |my )?{_P} (?:is |'s )?(?:standing|sitting|right|just|still) (?:right |just )?(?:next to"
+    rf"|beside|by)"
+    rf" (?:it|me|ENCLOSURE|the \w+){_END}",
+    "AGENT",
+    "STOCK",
+    "BOTTLE",
 )
 _OTHER_THING = (
     r"(?:(?:the|my|a|her|his) (?:\w+ )?(?:bowls?|dish|dishes|kitchen|worktop|counter|sink|bath|bathroom|table|desk"
@@ -90,7 +113,12 @@ def ordinary(text: str, world: World) -> bool:
         return False
     if latest(world.talk.harms, world.now) is not None:
         return False
-    return _ORDINARY.search(text) is not None or on_nothing_here(text) or everyday(text)
+    return (
+        _ORDINARY.search(text) is not None
+        or _BACK_ON_ITS_SHELF.search(text) is not None
+        or on_nothing_here(text)
+        or everyday(text)
+    )
 
 
 _PUT_AWAY = Pattern(

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-import re
 from typing import Literal, TypeAlias
+
+from assistant.understand.text.patterns import Pattern
 
 Place: TypeAlias = Literal["eye", "skin", "mouth", "lungs"]
 
@@ -25,7 +26,7 @@ VAGUE = words_of("it some something stuff this drop drops splash bit lot load lo
 USED = words_of(
     "sprayed spraying spray misted misting mixed mixing bleached bleaching disinfecting disinfected cleaning"
 )
-AFTER_WORK = re.compile(
+AFTER_WORK = Pattern(
     r"\b(?:since|after|from) (?:i |the |that |a |my )*(?:cleaned|clean|cleaning|used|disinfect\w*|spray\w*|bleach\w*"
     r"|washed|misted)\b|\b(?:put|popped|moved|rehoused|rehomed) (?:him|her|them|it|(?:the |my )?ANIMAL)\b.*\b(?:wet"
     r"|damp|early|too soon)\b"
@@ -35,7 +36,7 @@ AFTER_WORK = re.compile(
 """An animal's sign that comes after the work is asked about as the work's doing."""
 FUMES = words_of("fumes fume vapour vapours gas smell chlorine mist")
 VESSELS = words_of("bucket pail mop bottle jug siphon hose tube")
-DIRTY_WATER = re.compile(r"\b(?:soak|soaking|bath|mop|bucket|cleaning|rinse|wash|washing|dip|dirty) water\b")
+DIRTY_WATER = Pattern(r"\b(?:soak|soaking|bath|mop|bucket|cleaning|rinse|wash|washing|dip|dirty) water\b")
 """Water with what was washed off in it, and maybe the product."""
 
 PLACES: dict[str, Place] = {
@@ -106,7 +107,7 @@ BREATH = words_of(
     spluttering spluttrin unconscious asthma
     """
 )
-BREATH_SAID = re.compile(
+BREATH_SAID = Pattern(
     r"\b(?:can not|can hardly|could not|hard to|hardly|barely|struggl\w+ to|trouble|hurts to|carn ?'?t|cant) "
     r"(?:\w+ )?(?:breathe|breath|breathing)\b|\bshort(?:ness)? of breath\b"
     r"|\b(?:can not|can hardly|hardly|trying to|struggling to) (?:catch|get) (?:my|his|her|their) breath\b"
@@ -120,7 +121,7 @@ BREATH_SAID = re.compile(
 )
 TURNED = words_of("gone going turned feels feel come coming")
 TIGHT = words_of("tight tightening catching closing rattling constricted burny clogged")
-HEAVY = re.compile(r"\b(?:head ?aches?|migraine|collapsed?|sick|ill|unwell|ambulance|hospital|a and e|screaming)\b")
+HEAVY = Pattern(r"\b(?:head ?aches?|migraine|collapsed?|sick|ill|unwell|ambulance|hospital|a and e|screaming)\b")
 DRANK = words_of(
     """
     swallow swallowed swallowing swallows drank drunk drinks drinking gulped gulp swig swigged sip sipped lick licked
@@ -133,7 +134,7 @@ DRANK = words_of(
 BREATHED = words_of(
     "breath breathe breathed breathing inhale inhaled inhaling inhaled lungful whiff sniffed sniff snorted"
 )
-MISTAKEN = re.compile(
+MISTAKEN = Pattern(
     r"\b(?:wrong|by (?:mistake|accident)|accident\w*|thought it was|thinking it was|instead of|poison\w*"
     r"|before i noticed"
     r"|without thinking)\b"
@@ -164,7 +165,7 @@ INTO = words_of(
     "in into on onto over down up under underneath at through inside across around round off to behind near above"
 )
 IN = words_of("in into through inside under over across down on")
-ANIMAL_SIGNS = re.compile(
+ANIMAL_SIGNS = Pattern(
     r"\b(?:gap(?:ing|es)|froth\w*|foam\w*|drool\w*|dribbl\w+|limp|floppy|twitch\w*|convuls\w*|fitting|seizures?"
     r"|sneez\w+|gasp\w*|wheez\w*|bubbl\w+|retch\w+|vomit\w*|collapsed?|unresponsive|lethargic|shaking|trembling|dying"
     r"|(?:breathing|breathes|moving|acting|walking) (?:\w+ )?(?:funny|odd\w*|weird\w*|strange\w*|fast|hard"
@@ -174,11 +175,11 @@ ANIMAL_SIGNS = re.compile(
     r" (?:his|her|its) (?:back|side)$|rubbing (?:his|her|its|their) (?:face|eyes?|nose|mouth)|cough\w*|chok\w+"
     r"|gone (?:red|white|raw|pale))\b"
 )
-INSIDE = re.compile(
+INSIDE = Pattern(
     r"\b(?:was|were|is|are|been|had)(?: all)* (?:in there|inside|in it|in the ENCLOSURE)\b|\bin (?:the|his|her"
     r"|its|their) hide\b|\bstill in (?:there|it|the \w+)\b"
 )
-FIRST_AID = re.compile(
+FIRST_AID = Pattern(
     r"\bfirst (?:aid|thing to do)\b|\bmake (?:myself|himself|herself|him|her|them) (?:be )?(?:sick|vomit|throw up)\b"
     r"|\b(?:poison (?:centre|center|control|line)|ambulance)\b"
     r"|\b(?:someone|somebody|anyone|a person|a kid|a child) (?:gets|is|has|'s|has been|'s been|is been) (?:\w+ )?"
@@ -199,19 +200,19 @@ FIRST_AID = re.compile(
     r"|spray) (?:is |are |'s )?killing me\b"
     r"|^(?:burning|stinging|dizzy|choking|it burns|it stings)(?: burning| stinging| here| help)*$"
 )
-BACK = re.compile(
+BACK = Pattern(
     r"\bmy (?:back|feet|legs|knees|arms|shoulders?|neck)(?: (?:is|are|'s|really|so|bit"
     r"|\w+ing))* (?:hurts?|ach\w+|killing|sore|stiff|in pain)\b"
 )
-GENERAL = re.compile(
+GENERAL = Pattern(
     r"^(?:so |and |um |ok )*(?:do|does|will|would|can|could|may|should|shall|is|are|how (?:long|much|many|do)|which"
     r"|what (?:kills?|is the best|should|do i (?:need|wear|use|put|want)))\b(?! not\b)"
 )
-WASHED = re.compile(
+WASHED = Pattern(
     r"\b(?:wash|washed|washing|rinse|rinsed|scrub|dry|dried|clean|cleaned)(?: \w+)? (?:my"
     r"|your) (?:\w+ )?(?:hands?|gloves?|boots)"
 )
-NO_HARM = re.compile(
+NO_HARM = Pattern(
     r"\bhand (?:gel|saniti[sz]er|cream|soap|wash)\b|\bsting\w* nettles?\b|\b(?:drinking|drinks?|water) (?:bowl|dish"
     r"|bottle)\b|"
     r"\b(?:no|not|nobody|never|nothing|stopped|without)(?: \w+){0,2} (?:cough\w*|chok\w*|dizzy|hurt|stings?"
@@ -253,7 +254,7 @@ WORDS = frozenset(
     "spinning throwing threw breath breathe feel feeling eyewash breathing"
 )
 """Every word that a rule here turns on: known words, so that none is mended into another."""
-CUT_OFF = re.compile(
+CUT_OFF = Pattern(
     r"\b(?:AGENT|STOCK|BOTTLE|MIX|disinfectant|cleaner|concentrate|spray)(?: \w+)? (?:in|on|into|onto|over|up"
     r"|down|inside) "
     r"(?:all )?(?:my|me|mi) (?P<place>[a-z]{2,7})\b"
@@ -261,7 +262,7 @@ CUT_OFF = re.compile(
 LIKE = 77.0
 """Of rapidfuzz's ratio, for a place cut off or misspelt: "on my han" 86, "in my ey" 80; "list" is 75 like "lips"."""
 
-ASKS_OF_WORK = re.compile(
+ASKS_OF_WORK = Pattern(
     r"\b(?:how (?:long|strong|much|often)|what strength|which (?:one|bottle|product|agent|disinfectant|of)"
     r"|what (?:should|do|can) i use|what is (?:best|safest)|how (?:toxic|poisonous|dangerous|bad|harmful)|(?:AGENT"
     r"|STOCK) or (?:AGENT|STOCK))\b"

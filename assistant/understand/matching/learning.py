@@ -7,7 +7,6 @@ words comes near to nothing. tests/bench/training.py makes one from phrasings, `
 
 from __future__ import annotations
 
-import hashlib
 import itertools
 import math
 from collections.abc import Iterable, Mapping, Sequence
@@ -91,4 +90,6 @@ def by_label(rows: Iterable[Row]) -> dict[str, list[str]]:
 def fingerprint(rows: Iterable[Row]) -> str:
     """A short mark of what a model was trained on."""
     text = "\n".join(f"{label}\t{words}" for words, label in sorted(set(rows)))
+    import hashlib  # only where something is trained or tested
+
     return hashlib.sha256(text.encode()).hexdigest()[:16]

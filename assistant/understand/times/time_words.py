@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
+
+from assistant.understand.text.patterns import Pattern
 
 _NAMES = ("january", "february", "march", "april", "may", "june", "july", "august", "september", "october")
 MONTHS = {name: place for place, name in enumerate((*_NAMES, "november", "december"), start=1)}
@@ -82,7 +83,7 @@ _CLOCKS: tuple[str, ...] = (
 _BARE_CLOCK = (
     rf"(?:at |around |about )+(?P<hour>{_HOUR})(?: half| (?P<half_past>thirty)|(?: : | )(?P<minute>{_MINUTE}))?"
 )
-HINT = re.compile(
+HINT = Pattern(
     rf"\b(?:{_any((*WEEKDAYS, *SHORT_DAYS))}|yesterday|tomorrow|today|tonight|ago|am|pm|a \.|p \.|o'clock|noon|midday"
     rf"|midnight|past|after|earlier|week|month|weekend|(?:last|this) (?:{_DAYPARTS})|{_any(tuple(MONTHS))}"
     rf"|{_any(tuple(SHORT_MONTHS))}|on the|20[0-9][0-9]|quarter to|at (?:{_HOUR}|half|ten|five|twenty)"
@@ -90,6 +91,6 @@ HINT = re.compile(
 )
 """Words without one of which a text holds no date or time."""
 
-DATES = tuple((kind, re.compile(rf"(?<!\S)(?:{pattern})(?!\S)")) for kind, pattern in _DATES)
-CLOCKS = tuple(re.compile(rf"(?<!\S)(?:{pattern})(?!\S)") for pattern in _CLOCKS)
-BARE_CLOCK = re.compile(rf"(?<!\S)(?:{_BARE_CLOCK})(?!\S)")
+DATES = tuple((kind, Pattern(rf"(?<!\S)(?:{pattern})(?!\S)")) for kind, pattern in _DATES)
+CLOCKS = tuple(Pattern(rf"(?<!\S)(?:{pattern})(?!\S)") for pattern in _CLOCKS)
+BARE_CLOCK = Pattern(rf"(?<!\S)(?:{_BARE_CLOCK})(?!\S)")
