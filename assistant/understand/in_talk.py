@@ -29,8 +29,8 @@ from assistant.understand.steps import fills
 from assistant.understand.steps.claimed_steps import steps_named
 from assistant.understand.steps.denied import only_partly
 from assistant.understand.steps.elsewhere import begun_elsewhere, done_there_too, meant_elsewhere
+from assistant.understand.steps.stayed_wet import cannot_tell
 from assistant.understand.steps.surface import smell_answer, wet_answer
-from assistant.understand.steps.wet_throughout import cannot_tell
 from assistant.understand.takes import given_to
 from assistant.understand.text.patterns import Pattern
 from assistant.understand.text.short_slips import LONGEST, told_apart

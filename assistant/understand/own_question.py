@@ -23,8 +23,8 @@ from assistant.understand.steps.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.steps.claimed_steps import bare_done, dried_early, only_dried
 from assistant.understand.steps.denied import only_partly
 from assistant.understand.steps.in_the_middle import in_the_middle
+from assistant.understand.steps.stayed_wet import cannot_tell
 from assistant.understand.steps.surface import of_the_surface
-from assistant.understand.steps.wet_throughout import cannot_tell
 from assistant.understand.text.known_words import CONNECTING
 from assistant.understand.text.patterns import Pattern
 from assistant.understand.times.moments import moment
@@ -85,7 +85,7 @@ class OwnQuestion:
         """The question and its confidence."""
         if _is_drying(look) or in_the_middle(look):
             return "next", 0.9  # which says what is left, and to keep it wet
-        return of_the_surface(look, look.world) or self._claimed(look) or self._nearest(look)
+        return of_the_surface(look) or self._claimed(look) or self._nearest(look)
 
     def _claimed(self, look: Look) -> tuple[str | None, float] | None:
         """`done` or `status` for what is said of steps; None: nothing is."""

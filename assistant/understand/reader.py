@@ -76,13 +76,13 @@ from assistant.understand.steps.over_dirt import over_dirt
 from assistant.understand.steps.put_on_it import of_what_is_on_it, put_on_it
 from assistant.understand.steps.remarks import is_remark
 from assistant.understand.steps.resumed import resumed
+from assistant.understand.steps.stayed_wet import cannot_tell
 from assistant.understand.steps.still_inside import still_inside
 from assistant.understand.steps.surface import asks_whether_wet, sprayed_where_it_dried, where_it_was_asked
 from assistant.understand.steps.told import told_in
 from assistant.understand.steps.told_by_rule import MOVED_OUT, told_by_rule
 from assistant.understand.steps.touched import touched_in
 from assistant.understand.steps.wet_apart import wet_apart
-from assistant.understand.steps.wet_throughout import cannot_tell
 from assistant.understand.text.patterns import Pattern
 
 HEARD_WELL = 0.7

@@ -15,9 +15,9 @@ from assistant.understand.steps.back_words import is_no_return
 from assistant.understand.steps.of_what import of_a_part, of_something_unknown, of_what, of_whom, sounds_like_it
 from assistant.understand.steps.part_told import cut_short, one_thing_out, something_left_out
 from assistant.understand.steps.spelled_out import WORDS_OF, spelled_out
+from assistant.understand.steps.stayed_wet import PATTERNS as WET_WORDS
+from assistant.understand.steps.stayed_wet import stayed_wet
 from assistant.understand.steps.step_patterns import DONE, MENTIONED, STEPS, TUB
-from assistant.understand.steps.wet_throughout import PATTERNS as WET_WORDS
-from assistant.understand.steps.wet_throughout import stayed_wet
 from assistant.understand.steps.with_what import NO_SOAP, NOT_CLEAN_WATER
 from assistant.understand.text.known_words import ASKS_FIRST
 from assistant.understand.text.patterns import Pattern, words_in

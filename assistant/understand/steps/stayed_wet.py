@@ -1,103 +1,81 @@
-"""What answers "did it stay wet the whole time?".
-
-Wet is what was seen wet all over to the end; a part that dried, or a span that is too short, is a no. What is neither
-seen nor denied ("probably") is asked again.
-"""
+"""What is said of whether a surface stayed wet all its time: "wet throughout", "it dried out", "I couldn't see"."""
 
 from __future__ import annotations
 
-from typing import Literal, TypeAlias
-
-from assistant.understand.steps.wet_throughout import NEVER_WET, SIDE, SURFACE
 from assistant.understand.text.patterns import Pattern
 
-WetSaid: TypeAlias = Literal["wet", "dried", "unsure"]
+_STAYED = Pattern(
+    r"\b(?:stayed|kept|remained|been)(?: \w+){0,3} wet\b|\bwet (?:the )?(?:whole|entire|full|all)\b"
+    r"|^(?:yes|yeah|yep)?[ ,]*(?:it|they|that|all of it) (?:was|were)(?: still| all)? wet(?: throughout| all along)?$"
+    r"|(?<!\bi )(?<!\bwe )\bnever dried\b(?! (?:it|the|that|this))|\bit did not dry\b"
+)
+_WENT_DRY = Pattern(
+    r"\bdid not (?:stay|keep|remain)(?: \w+){0,2} wet\b|\bdried (?:out|up|off|early|too)\b|\bwent"
+    r" dry\b|\bnothing (?:really )?(?:stayed|kept|was|is) wet\b|\bnot (?:stay |stayed |kept "
+    r"|remained )?(?:\w+ )?wet\b|^(?:no )?(?:it )?dried$"
+)
+_NOT_SEEN = Pattern(
+    r"\b(?:(?:do|did|could|can|would) not (?:really |even )?"
+    r"(?:know|see|tell|say|remember|recall|look|notice|watch|check)"
+    r"|not (?:so |too |very |really |quite )?(?:sure|certain)|no (?:idea|clue)|hard to (?:say|tell|see)"
+    r"|(?:fell|was|been) asleep|was (?:away|out|not (?:there|here|in|looking|watching))"
+    r"|(?:i|we) (?:must have )?(?:nodded|dozed) off|forgot to (?:look|check)|too dark|who knows"
+    r"|(?:if|whether|hope) (?:it|that|they|the ENCLOSURE|ENCLOSURE))\b"
+)
 
-_PART = rf"{SIDE}(?:{SURFACE}|branch(?:es)?|bit|bits|patch(?:es)?|spots?|places|half)"
+
+def cannot_tell(text: str) -> bool:
+    """True when a text says that the keeper didn't see how it went: "it was dark, I couldn't see"."""
+    return _NOT_SEEN.search(text) is not None
+
+
+SIDE = r"(?:(?:left|right|back|front|top|bottom|far|near|one|other) )*"
+"""Which one of several alike: "the back left"."""
+SURFACE = (
+    r"lid|floor|base|bottom|top|sides?|back|front|doors?|glass|walls?|corners?|ends?|hide|shelf|seams?|edges?|roof"
+    r"|mesh|middle"
+)
+"""What may have dried alone, as alternatives."""
+_NOT_ALL_WET = Pattern(
+    r"\b(?:except|apart from|aside from|other than|but for|bar|save for|all but|mostly|most of|mainly|nearly all"
+    r"|almost all|almost|nearly|partly|partially|in places|half of it|some of it|too early|too soon|at first"
+    r"|to begin with|for a bit|for a while|until about|till about|but not)\b"
+    r"|\bbut (?:\S+ ){1,4}(?:dried|dry|rinsed|wiped)\b"
+    r"|\b(?:some|most|half|parts?|bits|much) of it(?: is| 's)? still wet\b|\bhere and there\b"
+    rf"|\bonly (?:\w+ ){{0,2}}(?:{SURFACE})(?: is| 's| are)? still wet\b"
+    rf"|\bstill wet (?:on|at|in) the (?:\w+ )?(?:{SURFACE})\b"
+)
+""" "Wet, but for the lid", "mostly": not all of it, or not all the time."""
+
+
+NEVER_WET = r"\bnever (?:stayed|got|was|were|kept) (?:\w+ )?wet\b"
+_PART = rf"{SIDE}(?:{SURFACE})"
+_A_PART_DRIED = Pattern(rf"\b{_PART} (?:did not|never|not|no|was not|were not)\b(?! (?:dry|dried))|{NEVER_WET}")
+_A_PART_ALONE = Pattern(rf"\b{_PART} (?:stayed|kept|was|were|remained)(?: \w+){{0,2}}? wet\b")
 _NEVER_DRIED = Pattern(
-    r"\b(?:never|did not|has not|nothing|nowhere|not (?:a |one )?(?:bit|spot|part|patch)?)(?: \w+){0,2}"
-    r" (?:dried|dry|drying)\b|\bnot (?:a|one|any|a single) dry (?:spot|patch|bit|part|place)\b|\bno dry (?:spots?"
-    r"|patch(?:es)?|bits?|parts?)\b"
+    r"\b(?:(?<!\bi )(?<!\bwe )never dried|it did not dry|has not dried)\b(?! (?:it|the|that|this)\b)"
 )
-_DRIED = Pattern(
-    rf"\b(?:dried|dry|drier|drying|patchy|streaky|evaporated)\b"
-    rf"|\b(?:only|just) (?:the |a |one |some )*{_PART}\b|\b(?:not|except|bar|but for|apart from|aside from|other than"
-    rf"|minus|save|(?:all|everything|everywhere|lot|rest|thing|of it) but) (?:for )?(?:the |a |one |its )*{_PART}\b"
-    rf"|\b(?:the |its |his )?{_PART} (?:did not|was not|never|no|not|got dry|went)\b|{NEVER_WET}"
-    r"|\b(?:most|nearly all|almost all|half|some|part|bits?) of it\b|\bnot (?:all|quite|really|entirely|completely"
-    r"|the"
-    r" whole|everywhere|fully)\b|\b(?:mostly|mainly|nearly|almost|partly)\b|\b(?:too early|too soon|cut it short)\b"
-)
-_TOO_SOON = Pattern(r"\b(?:too (?:early|soon|quick\w*)|cut it short|straight (?:away|off)|right away|at once)\b")
-_AFTER_IT = Pattern(
-    r"(?:^|(?:,| and| then)* )(?:i (?:have )?)?(?:rinsed|wiped (?:it|off|twice)|hosed|washed off|towelled)\b"
-)
-_LEFT_TO_DRY = Pattern(
-    r"\b(?:i )?(?:just |only )?(?:let|leave|left|letting|leaving) (?:it|that|them)(?: to)? (?:air )?dry\b"
-)
-_NO_BUT_WET = Pattern(
-    r"^no ?[,.]? (?:(?:wait|sorry|yes|hang on) ?,? )*(?=it (?:did (?:stay|keep)|stayed|kept|was)\b.*\bwet\b)"
-)
-""" "No, it did stay wet" denies that it dried."""
-_DRY_NOW = Pattern(r"(?:it |that |ENCLOSURE |is |all |bone |now |the |ok |and )*(?:dry|dried)(?: now| already| off)*")
-_NO = Pattern(
-    r"^(?:(?:oh|um|uh|er|well|sorry|damn|ah|hmm) ,? ?)*(?:no|nope|nah|not|afraid not|sadly not|unfortunately not"
-    r"|it did not|did not|negative)\b(?! (?:smells?|worries|problem|idea|rush|hurry|one|thanks|thank|bother|need"
-    r"|a dry|dry|more|wait))"
-)
-_YES = (
-    r"(?:yes|yeah|yep|yup|aye|yah|sure|ok|definitely|certainly|absolutely|of course|it did|they did|all good"
-    r"|sure did)"
-)
-_WET = Pattern(
-    rf"^(?:{_YES}\b(?: ?,? )?)*(?:(?:and|it|that|they|all of it|everything|the lot|the whole thing|stayed|kept|was"
-    rf"|were"
-    r"|is|did|stay|keep|has|been|remained|i|we|nice and|good and|properly|soaking|sopping|dripping|really|still"
-    r"|all|looked|looks"
-    r"|to me|sat there|there|in there|when|checked|just now|now|watched|saw|made sure|had|the|whole|entire|full|every"
-    r"|time|throughout|till|until|to|right|up|through|end|it's|way|over|everywhere|wet|glistening|shiny|minutes"
-    r"|minute"
-    r"|DURATION|of it|i looked|rinsed|long|whole time|top to bottom|of them|both|misting|misted|spraying|topping"
-    r"|topped"
-    r"|wetting|again|twice|once|kept on|it up|so|yes|a few times|and again|while|with|eye|on|my|an|bit|for) ?,? ?)*$"
-)
-_SEEN = Pattern(
-    rf"^{_YES}$|\bwet\b|\bglistening\b|\bshiny\b|\bsoaking\b|\bdripping\b|\bwhole\b|\bentire\b|\bthroughout\b"
-    r"|\ball (?:of it|the way|the time|over|along)\b|\bwatched\b|\beye on\b|\bkept (?:on )?(?:misting|spraying"
-    r"|topping"
-    r"|wetting)\b|\btopped it up\b|^it did\b|^all good$|\bto the end\b"
-)
-_PERHAPS = Pattern(
-    r"^(?:\w+ ){0,3}?(?:probably|maybe|perhaps|i think(?: so)?|i guess(?: so)?|i suppose(?: so)?|i hope so"
-    r"|should have"
-    r"|might have|must have|i reckon(?: so)?|more or less|pretty much|i believe so|fairly sure|pretty sure|hopefully"
-    r"|as far as i (?:know|could see|can tell))\b"
-)
+_WET_OR_YES = Pattern(r"\bwet\b|^(?:yes|yeah|yep)\b")
+_ALL_OF_IT = Pattern(r"\b(?:all|everything|whole|every|throughout|too|as well)\b")
+""" "The bottom stayed wet" tells nothing of the rest."""
 
 
-def before_the_rinse(plain: str) -> str:
-    """What a text tells of the wet time: "stayed wet, rinsed, dried" tells what came after it as well."""
-    cut = _AFTER_IT.search(plain)
-    return plain[: cut.start()].strip(" ,") if cut is not None else plain
-
-
-def wet_said(plain: str) -> WetSaid | None:
-    """What a masked text says, right after it was asked; None: it is no answer."""
-    plain = plain.strip(" .!,").replace(" ,", ",").replace(",", " ,")
-    if plain.endswith("?") or len(plain.split()) > 18:
+def stayed_wet(text: str) -> bool | None:
+    """Whether a surface is said to have stayed wet all its time; None: nothing is said, or nobody saw."""
+    if cannot_tell(text):
         return None
-    if _DRY_NOW.fullmatch(plain):
-        return None  # since when, only the keeper knows
-    if not _TOO_SOON.search(plain):
-        plain = before_the_rinse(plain)
-        if not plain:
-            return None  # "rinsed and dried": what came after it, and no word of the wet time
-    plain = _NO_BUT_WET.sub("", _LEFT_TO_DRY.sub(" ", plain))
-    without = _NEVER_DRIED.sub(" wet ", plain)
-    if _DRIED.search(without):
-        return "dried"
-    if _PERHAPS.match(plain):
-        return "unsure"
-    if _NO.match(without) and len(without.split()) <= 6 and "wet" not in without:
-        return "dried"
-    return "wet" if _WET.match(without) and _SEEN.search(without) else None
+    if _A_PART_DRIED.search(text):
+        return False
+    if _A_PART_ALONE.search(text) and not _ALL_OF_IT.search(text):
+        return None
+    if _NOT_ALL_WET.search(text) and (_STAYED.search(text) or _WET_OR_YES.search(text)):
+        return False
+    if _NEVER_DRIED.search(text):
+        return True
+    if _WENT_DRY.search(text):
+        return False
+    return True if _STAYED.search(text) else None
+
+
+PATTERNS = (_NOT_SEEN, _STAYED, _WENT_DRY)
+"""Those whose words are known words."""

@@ -2,21 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from dataclasses import replace
-from typing import Protocol
+from typing import TYPE_CHECKING
 
 from assistant.contract import Pending, Reading, Slots, World
 from assistant.core.quantities.amounts import Amount
 from assistant.core.quantities.units import convert
 from assistant.core.record.state import Round
 from assistant.core.round.rounds import is_open, waits_on_hold
-from assistant.understand.parsing import Parsed
-from assistant.understand.steps.claimed_steps import Claims
-from assistant.understand.steps.stayed_wet import before_the_rinse, wet_said
-from assistant.understand.steps.told import Told, smell_in_short
-from assistant.understand.steps.wet_throughout import cannot_tell
+from assistant.understand.steps.stayed_wet import cannot_tell
+from assistant.understand.steps.told import smell_in_short
+from assistant.understand.steps.wet_answered import before_the_rinse, wet_said
 from assistant.understand.text.patterns import Pattern
+
+if TYPE_CHECKING:
+    from assistant.understand.look import Look
 
 FITS = 0.2
 """Least chance of a question whose own rule speaks for it. Chosen, not measured."""
@@ -32,33 +32,14 @@ _AND_RETURN = Pattern(
 )
 
 
-class Looked(Protocol):
-    """One text as it was looked at."""
-
-    @property
-    def parsed(self) -> Parsed: ...
-    @property
-    def claims(self) -> Claims: ...
-    @property
-    def chances(self) -> Mapping[str, float]: ...
-    @property
-    def told(self) -> Told: ...
-    @property
-    def top(self) -> str: ...
-    @property
-    def spoken(self) -> bool: ...
-    @property
-    def world(self) -> World: ...
-
-
-def of_the_surface(look: Looked, world: World) -> tuple[str, float] | None:
+def of_the_surface(look: Look) -> tuple[str, float] | None:
     """The question and its confidence; None: nothing of the kind is told."""
     told, chances = look.told, look.chances
     if told.dried and told.gives_up:
         return "clean_only", max(chances["clean_only"], BY_RULE)
     if sprayed_where_it_dried(look):
         return "done", BY_RULE
-    rounds = [round_ for round_ in world.state.rounds.values() if is_open(round_)]
+    rounds = [round_ for round_ in look.world.state.rounds.values() if is_open(round_)]
     known = any(map(waits_on_hold, rounds))
     if told.dried and (known or chances["dried_early"] >= FITS):
         return "dried_early", max(chances["dried_early"], BY_RULE)
@@ -78,7 +59,7 @@ def of_the_surface(look: Looked, world: World) -> tuple[str, float] | None:
     return _of_the_air(look, rounds) if told.smell is not None or told.wet is not None else None
 
 
-def sprayed_where_it_dried(look: Looked) -> bool:
+def sprayed_where_it_dried(look: Look) -> bool:
     """ "The corner dried, so I sprayed it again", "a bit dry at the back, sprayed it": the wet time is from there."""
     if look.told.dried and look.told.sprayed_again:
         return True
@@ -113,7 +94,7 @@ _SAYS_DRY = Pattern(
 )
 
 
-def _of_the_air(look: Looked, rounds: list[Round]) -> tuple[str, float] | None:
+def _of_the_air(look: Look, rounds: list[Round]) -> tuple[str, float] | None:
     chances = look.chances
     if look.top == "return_check" or _AND_RETURN.search(look.parsed.plain):
         return "return_check", max(chances["return_check"], BY_RULE)
@@ -133,7 +114,7 @@ def asks_whether_wet(world: World) -> bool:
     return isinstance(yes, Reading) and yes.slots.stayed_wet is not None
 
 
-def wet_answer(look: Looked, pending: Pending) -> Reading | None:
+def wet_answer(look: Look, pending: Pending) -> Reading | None:
     """ "It dried out" and "I couldn't see" answer "did it stay wet?"."""
     yes = pending.on_yes
     if not isinstance(yes, Reading) or yes.slots.stayed_wet is None:
@@ -181,7 +162,7 @@ _HOW_LONG_WET = Pattern(
 )
 
 
-def _for_less(look: Looked, asked: Reading) -> bool:
+def _for_less(look: Look, asked: Reading) -> bool:
     """ "It stayed wet for nine minutes", of a wet time of ten."""
     if not _HOW_LONG_WET.search(look.parsed.plain):
         return False  # "yeah, one sec"
@@ -192,7 +173,7 @@ def _for_less(look: Looked, asked: Reading) -> bool:
     return bool(said and needed) and max(said) < max(needed)
 
 
-def smell_answer(look: Looked, pending: Pending) -> Reading | None:
+def smell_answer(look: Look, pending: Pending) -> Reading | None:
     """ "Dry, bit of bleach", "none", after "Dry? Any smell?"."""
     if "smell" not in pending.missing:
         return None

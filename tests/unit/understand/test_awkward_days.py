@@ -12,7 +12,7 @@ from assistant.understand.harm.cries import cry_in
 from assistant.understand.named.openings import openings_in
 from assistant.understand.named.waiting import neutralises, restart_in
 from assistant.understand.steps.claimed_steps import claims_in
-from assistant.understand.steps.wet_throughout import cannot_tell
+from assistant.understand.steps.stayed_wet import cannot_tell
 
 
 @pytest.mark.parametrize(
