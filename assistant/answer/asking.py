@@ -6,8 +6,9 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from typing import Any
 
-from assistant.contract import Answer, Outcome, Pending, Reading, World
+from assistant.contract import Answer, Outcome, Pending, Reading, Slots, World
 from assistant.core.household import Bottle, Enclosure, Measure, Stock
+from assistant.core.quantities.amounts import SaidRatio
 
 NEVER_ASKED_BACK = ("harm", "choosing", "what_to_use", "does_it_work", "may_touch", "protecting", "talk")
 """Families that answer whatever the slots hold: nobody with bleach in the eye is asked which bottle, and a product of
@@ -50,7 +51,7 @@ def trouble_in(reading: Reading, world: World, family: str) -> Answer | None:
     slots = reading.slots
     if slots.faulty:
         return ask(reading, world, ("amount",), "talk.faulty", {"faulty": slots.faulty[0]})
-    if reading.intent in NO_NUMBER_OVER and slots.numbers and (slots.mixes or slots.volumes):
+    if reading.intent in NO_NUMBER_OVER and is_a_number_over(slots):
         return number_over(reading, world)
     if slots.choices:
         choice = slots.choices[0]
@@ -61,6 +62,13 @@ def trouble_in(reading: Reading, world: World, family: str) -> Answer | None:
         known = names_of(unknown.kind, world)
         return ask(reading, world, (unknown.kind,), "talk.unknown", {"unknown": unknown, "known": known})
     return None
+
+
+def is_a_number_over(slots: Slots) -> bool:
+    """A number beside a mix or an amount that is none of theirs: "one in thirty two, thirty two" says it again."""
+    ratios = {part for mix in slots.mixes if isinstance(mix, SaidRatio) for part in (mix.first, mix.second)}
+    said = ratios | {volume.amount for volume in slots.volumes}
+    return bool(slots.mixes or slots.volumes) and not set(slots.numbers) <= said
 
 
 def number_over(reading: Reading, world: World) -> Answer:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from assistant.answer.asking import ask, number_over
+from assistant.answer.asking import ask, is_a_number_over, number_over
 from assistant.answer.product import Product, own_stock
 from assistant.contract import Answer, Reading, World
 from assistant.core.quantities.amounts import Mix
@@ -16,7 +16,8 @@ def mix_in(product: Product, reading: Reading, world: World) -> Mix | Answer | N
     mixes = tuple(dict.fromkeys(reading.slots.mixes))
     if len(mixes) > 1:
         return ask(reading, world, ("mix",), "mixing.which_mix", {"candidates": mixes})
-    if mixes and reading.slots.numbers and (reading.slots.volumes or product.bottle is not None):
+    counted = "bottles" in reading.words  # "two bottles of 500 mils": how many, and no mix
+    if mixes and not counted and is_a_number_over(reading.slots) and (reading.slots.volumes or product.bottle):
         return number_over(reading, world)
     if mixes:
         return mixes[0]

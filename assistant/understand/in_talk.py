@@ -30,7 +30,7 @@ from assistant.understand.steps.claimed_steps import steps_named
 from assistant.understand.steps.denied import only_partly
 from assistant.understand.steps.elsewhere import begun_elsewhere, done_there_too, meant_elsewhere
 from assistant.understand.steps.stayed_wet import cannot_tell
-from assistant.understand.steps.surface import smell_answer, wet_answer
+from assistant.understand.steps.surface import seen_wet, smell_answer, wet_answer
 from assistant.understand.takes import given_to
 from assistant.understand.text.patterns import Pattern
 from assistant.understand.text.short_slips import LONGEST, told_apart
@@ -86,6 +86,9 @@ class InTalk:
         rinsed = fills.was_rinsed_first(look.parsed.plain) if _asks_whether_rinsed(pending) else None
         if rinsed is not None:
             return look.reading("yes" if rinsed else "no", Slots(), 0.9)
+        wet = seen_wet(look, pending) if pending is None or pending.on_no is not None else None
+        if wet is not None and not _asks_of_the_whole_time(pending):
+            return wet
         answer = did_it(look) if pending is None else None
         answer = answer or self._yes_or_no(look, pending) or shared_on(look, pending)
         answer = answer or treated_on(look) or of_the_last_answer(look)
@@ -282,6 +285,12 @@ def _tells_the_mix(look: Look, pending: Pending | None) -> bool:
     return pending is not None and "mix" in pending.missing and not asks
 
 
+def _asks_of_the_whole_time(pending: Pending | None) -> bool:
+    """It was asked whether it stayed wet: then wet now isn't all that matters."""
+    yes = pending.on_yes if pending is not None else None
+    return isinstance(yes, Reading) and yes.slots.stayed_wet is not None
+
+
 def _asks_the_strength(pending: Pending) -> bool:
     """The strength of the concentrate, or the mix, was asked for: then that is answered."""
     return bool({"strength", "stock_strength", "mix"} & set(pending.missing))
@@ -335,6 +344,10 @@ def _repeats_what_waits(look: Look, pending: Pending | None) -> bool:
 def _agrees(plain: str, pending: Pending) -> bool:
     """ "Go on then", asked whether to finish it as a clean: a yes to what isn't a step, and no "what's next"."""
     yes = pending.on_yes
+    if isinstance(yes, Reading) and yes.intent == "return_check" and yes.slots.confirmed:
+        return _PUT_RIGHT.fullmatch(plain.strip(" .!,")) is not None
+    if isinstance(yes, Reading) and yes.intent == "done" and any(one.kind == "part" for one in pending.reading.doubts):
+        return _ALL_OF_IT.fullmatch(plain.strip(" .!,")) is not None
     of_no_step = isinstance(yes, Reading) and yes.intent in _AGREED_TO and not pending.unasked
     return of_no_step and _GO_AHEAD.fullmatch(plain.strip(" .!,")) is not None
 
@@ -400,6 +413,19 @@ _GO_AHEAD = Pattern(
     r"|alright(?: then)?|all right(?: then)?"
     r"|ok then|fine then|why not|might as well|let us do (?:it|that)|suppose so|i suppose|i guess so)(?: please)?"
 )
+_PUT_RIGHT = Pattern(
+    r"(?:(?:yes|yeah|oh|ok) ,? ?)*(?:(?:it is|that is|it was|all|everything is) )*(?:sorted|done|fixed|put right"
+    r"|dealt with|fine|ok|all right"
+    r"|alright|good|nothing|gone|clean|dry)(?: now| again)*"
+)
+""" "Sorted", asked whether what wasn't understood is put right."""
+_ALL_OF_IT = Pattern(
+    r"(?:(?:yes|yeah|yep|oh|ok) ,? ?)*(?:(?:that is|it is|and|did|done) )*(?:everything|all(?: of it)?|the lot"
+    r"|the whole (?:thing|lot)|every bit"
+    r"|everywhere|(?:the )?corners(?: and all)?|(?:the )?(?:lid|floor|roof|rest|top|bottom|back|front|walls"
+    r"|sides|glass))(?: of it)?(?: too| as well)?"
+)
+""" "Everything", asked whether it is all of it."""
 _ON_SECOND_THOUGHT = Pattern(r"(?:(?:hang on|hold on|wait|actually|oh|sorry) ,? ?)+no\b(?! (?:one|smell|idea))")
 _MOST_OF_IT = Pattern(
     r"\b(?:most|some|half|part|parts|bits?|nearly|almost|mostly|partly)(?: of (?:it|them|that))?$"

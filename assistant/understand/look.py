@@ -14,10 +14,13 @@ from assistant.understand.parsing import Parsed
 from assistant.understand.slots import slots_of
 from assistant.understand.steps.claimed_steps import Claims
 from assistant.understand.steps.told import Told
+from assistant.understand.text.known_words import ASKS_FIRST
 
 ENOUGH = 0.55
 """Least chance of a question that is taken. Held out, 94 % of the lines outside stay below it, and 2 % of phrasings
 come out as a wrong question (tests/bench/README.md)."""
+WISHED = 0.9
+"""Least chance of a wish to treat an animal, where a rule takes it for an accident."""
 BY_RULE = 0.97
 """Confidence of a reading found by rule: harm, agents that meet, plain claims."""
 BY_LIKENESS = 0.9
@@ -48,6 +51,12 @@ class Look:
     def is_no_cry(self) -> bool:
         """Whether it isn't, though a rule may say so."""
         return self.evidence.overrules(self._chance_but_for(*HARMS))
+
+    @property
+    def is_a_wish_to_treat(self) -> bool:
+        """Asked whether a sore may be treated, by all its words, though a rule takes it for an accident."""
+        asked = not ASKS_FIRST.isdisjoint(self.parsed.plain.split())
+        return asked and self.chances.get("wound", 0.0) >= WISHED and self.evidence.is_rather("wound", "splash")
 
     def _chance_but_for(self, *labels: str) -> float:
         return max((chance for label, chance in self.chances.items() if label not in labels), default=0.0)

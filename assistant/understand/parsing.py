@@ -43,6 +43,8 @@ BY_EAR_LONG = 45.0
 """The same for a long one, which hardly sounds like another by chance: "kworanteen" and "quarantine" 50."""
 _LONG = 8
 _NEAREST = 200
+MUCH_NEARER = 12.0
+"""By how much a slip has to be nearer in letters than what sounds alike: "swalowd" is "swallowed", no "swilled"."""
 SLIPPED_END = 85.0
 """The same for the word that a name ends in: "botle" and "bottel" for bottle 91 and 83, "battle" 83."""
 _ENDS = tuple(sorted(word for word in CONTAINERS | HOMES | TOOLS if len(word) > _SHORTEST))
@@ -251,12 +253,13 @@ class Parser:
         if len(word) < _SHORTEST or word in self._known or not word.isalpha() or spelled_right(word):
             return word
         by_ear = self._sounds_like(word)
-        if by_ear is not None:
-            return by_ear
         # Thumbs and ears mostly get the first letter right; "popped" is no "topped".
         alike = self._repairs.get(word[0], ())
         slip = process.extractOne(word, alike, scorer=fuzz.ratio, score_cutoff=SLIP)
-        return slip[0] if slip is not None else word
+        if by_ear is None:
+            return slip[0] if slip is not None else word
+        nearer = slip is not None and slip[1] >= fuzz.ratio(word, by_ear) + MUCH_NEARER
+        return slip[0] if nearer and slip is not None else by_ear
 
     def _sounds_like(self, word: str) -> str | None:
         """The known word that sounds the same, the nearest in letters where there are several."""

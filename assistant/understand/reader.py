@@ -194,6 +194,8 @@ class Reader:
         cry = cry or hit_by_name(look.parsed)
         if cry is not None and cry.intent == "wound" and look.evidence.is_rather("splash", "wound"):
             cry = cry_like("splash", plain)  # "there's bleach on her belly": no wish to put it there
+        if cry is not None and cry.intent == "splash" and look.is_a_wish_to_treat:
+            cry = cry_like("wound", plain)  # "her nose is raw, could I dab a bit of the pink on it"
         cry = cry or cry_after(plain, look.world.talk.last) or after_fumes(plain, look.world)
         cry = cry or keeper_wet(look) or animal_across(look)
         cry = named_after(plain, told, just=just) or cry

@@ -52,6 +52,7 @@ IDIOMS = Pattern(
     r"|bottle|jug|syringe|cloth"
     r"|sponge|brush|sprayer|towel)s? in (?:my|his|her|their|one|the|each|both|both my)"
     r" (?:other |left |right |free )?hands?\b"
+    r"|\b(?:AGENT|STOCK|BOTTLE|cleaner|stuff) in (?:this|that|one|either) hand\b"
     r"(?: and (?:a|the|my) \w+ in the other)?|\b(?:still|got|left) in hand\b|\bwith my elbow\b"
     r"|\bmy (?:elbow|arm|foot|knee|hand|sleeve|bum|leg|hip) (?:just )?(?:knocked|caught|kicked|hit|tipped|bumped"
     r"|nudged)"

@@ -76,6 +76,12 @@ _ACCIDENT = Pattern(
     r" (?:sprayed|misted|doused|squirted)|got(?: \S+){0,4} (?:in|on|into)|gone (?:in|on)|went (?:in|on|into)"
     r"|has been in|been (?:sat|sitting|lying) in)\b"
 )
+_IS_ON_IT = Pattern(
+    rf"\bthere (?:is|was)(?: \w+){{0,2}}? {_PLAIN_LIQUID} (?:in|on|all over|near) (?:it|them|{_HIS} \w+|{_HIM})\b",
+    "there is",
+    "there was",
+)
+""" "There's bleach in it, can I rinse her eye?": it got there, and nobody wishes it to."""
 _RUBS_ITSELF = Pattern(r"\b(?:is|'s|keeps|been) rubbing (?:his|her|its|their) (?:\w+ )?(?:eyes?|face|nose|mouth)\b")
 _AT_IT = Pattern(
     # treated itself, or a part of it, or a sore
@@ -215,7 +221,7 @@ _OF_A_SYRINGE = Pattern(r"\b(?:syringe|spoon|cup|jug|scales?)\b.*\b(?:after|for|
 
 def treats(text: str) -> bool:
     """True when a masked text wishes to put something on or into an animal, or asks the dose of a medicine."""
-    if _ACCIDENT.search(text) or _RUBS_ITSELF.search(text):
+    if _ACCIDENT.search(text) or _RUBS_ITSELF.search(text) or _IS_ON_IT.search(text):
         return False
     if _ROUTES.search(text) or _IN_ITS_WATER.search(text):
         return True

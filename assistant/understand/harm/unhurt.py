@@ -56,7 +56,7 @@ _AIRED = Pattern(
     r" (?:open|ajar|on)|(?:i|we) (?:have |am |are |was |were )*(?:been |stayed |kept |gone )?(?:out of|outside|away"
     r" from) the room)"
     r"(?: (?:all the time|the whole time|ever))? since (?:i|we|the|that) ?(?:\w+ ){0,2}(?:sprayed|spraying|misted"
-    r"|applied|started)(?: ?[.!])*$",
+    r"|applied|started|rinsed|rinsing|wiped|washed|dried)(?: it| that)?(?: down| off| dry)?(?: ?[.!])*$",
     "since",
 )
 _GETS = (

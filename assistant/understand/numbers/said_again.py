@@ -58,12 +58,14 @@ def _joined(before: list[Found], one: Found, tokens: Sequence[Token]) -> list[Fo
 
 
 def _so_much_water(before: Sequence[Found], one: Found, tokens: Sequence[Token]) -> Found | None:
-    """ "10 mils in 390 water": mils as well, since it is no less."""
+    """ "10 mils in 390 water", "50 mils in 750": mils as well, since it is no less."""
     volumes = [other.value for other in before if other.kind == "volume" and isinstance(other.value, Amount)]
     after = [token.text for token in tokens[one.end : one.end + 2]]
     if not isinstance(one.value, Fraction) or len(volumes) != 1 or volumes[0].unit != "mL":
         return None
-    if after[:1] != ["water"] and after != ["of", "water"]:
+    poured_in = before[-1].value is volumes[0] and one.value >= MORE_THAN_PARTS
+    poured_in = poured_in and [token.text for token in tokens[before[-1].end : one.start]] in (["in"], ["into"])
+    if after[:1] != ["water"] and after != ["of", "water"] and not poured_in:
         return None
     return replace(one, kind="volume", value=Amount(one.value, "mL")) if one.value >= volumes[0].amount else None
 
@@ -148,4 +150,6 @@ def _part_of_product(one: Found, products: Sequence[tuple[int, int]]) -> Found:
 
 
 MOST_PARTS = 1000
+MORE_THAN_PARTS = 100
+"""So many behind "in" are mils; fewer may be parts: "one mil in thirty two"."""
 """Parts in all above which such a fraction is a decimal, and no ratio."""

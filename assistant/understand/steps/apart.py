@@ -14,6 +14,9 @@ _ENDS = frozenset((",", ".", ";", "!", "and", "then", "but", "while", "plus"))
 _HOMES = frozenset(("ENCLOSURE", "ANIMAL"))
 
 
+_ONLY_A_NAME = Pattern(
+    r"(?:(?:ok|so|right|both|the|my|in|of|for|also) )*(?:ENCLOSURE|ANIMAL)(?: 's)?(?: too| as well| also)?"
+)
 _NOT_SO = Pattern(r"\b(?:not|still|waits?|waiting|yet|stays)\b", "not", "still", "wait", "yet", "stay")
 
 
@@ -26,7 +29,9 @@ def steps_apart(parsed: Parsed, world: World) -> tuple[tuple[str, tuple[str, ...
     open_ones = [name for name, round_ in world.state.rounds.items() if is_open(round_)]
     told: dict[str, list[str]] = {}
     before: list[str] = []
+    bare: list[str] = []  # "the tank and the box": as the clause that they are joined to
     home: str | None = None
+    latest: list[str] = []
     for clause, mentions in named_in_clauses(parsed, _ENDS, _HOMES):
         homes = [name for mention in mentions for name in _only(mention, open_ones)]
         claims = claims_in(clause)
@@ -34,7 +39,18 @@ def steps_apart(parsed: Parsed, world: World) -> tuple[tuple[str, tuple[str, ...
             return ()
         if len(homes) > 1:
             return ()
+        if homes and _ONLY_A_NAME.fullmatch(clause):
+            if latest:
+                told.setdefault(homes[0], []).extend(latest)
+            else:
+                bare.append(homes[0])
+            continue
         home = homes[0] if homes else home
+        if claims.done:
+            latest = list(claims.done)
+            for name in bare:
+                told.setdefault(name, []).extend(claims.done)
+            bare = []
         if home is None:
             before += claims.done
             continue

@@ -13,7 +13,7 @@ from typing import Literal, TypeAlias
 
 from assistant.understand.steps.back_words import is_no_return
 from assistant.understand.steps.of_what import of_a_part, of_something_unknown, of_what, of_whom, sounds_like_it
-from assistant.understand.steps.part_told import cut_short, one_thing_out, something_left_out
+from assistant.understand.steps.part_told import cut_short, one_thing_out, something_left_out, whole_too
 from assistant.understand.steps.spelled_out import WORDS_OF, spelled_out
 from assistant.understand.steps.stayed_wet import PATTERNS as WET_WORDS
 from assistant.understand.steps.stayed_wet import stayed_wet
@@ -119,6 +119,9 @@ _EARLY = Pattern(
 )
 
 
+_DID_NOT_DRY = Pattern(r"\b(?:did not|has not|never) (?:\w+ )?(?:dry|dried)\b", "not", "never")
+
+
 def claims_in(text: str) -> Claims:
     """What a masked text says of steps.
 
@@ -132,6 +135,7 @@ def claims_in(text: str) -> Claims:
     against: list[str] = []
     worst: Polarity = "claimed"
     negated = in_part = False
+    whole = whole_too(plain)
     for number, clause in enumerate(clauses):
         steps = _steps_of(clause)
         polarity = _polarity(clause, text)
@@ -139,7 +143,7 @@ def claims_in(text: str) -> Claims:
         if polarity == "claimed" and (carried or (asks and number == 0)):
             polarity = "asked" if asks else "not yet"
         negated = polarity == "not yet"
-        partly = bool(steps) and polarity in ("claimed", "doubtful") and of_a_part(clause)
+        partly = bool(steps) and polarity in ("claimed", "doubtful") and not whole and of_a_part(clause)
         partly = partly or ("clear" in steps and one_thing_out(plain))
         in_part = in_part or partly
         if polarity == "claimed" and (partly or of_something_unknown(clause)):
@@ -151,6 +155,8 @@ def claims_in(text: str) -> Claims:
             against += [step for step in _mentioned(clause, steps) if step not in against]
             if not done:
                 worst = polarity
+    if stayed and _DID_NOT_DRY.search(plain):
+        done = [step for step in done if step != "dry"]
     done = _without_the_soap_rinse(done, soap=_SOAP.search(plain) is not None)
     if "wash" in done and NO_SOAP.search(plain):
         against, done, worst = (

@@ -96,6 +96,11 @@ def not_rinsed_off(look: Look) -> Slots | None:
     return _taken_back(look, "rinse")
 
 
+_RINSED_WITHOUT = Pattern(
+    r"\brins\w+(?: (?:it|that|them|ENCLOSURE|off|down))* (?:with no|without(?: any)?|no) soap\b", "rins"
+)
+
+
 def soap_not_off(look: Look) -> Slots | None:
     """The slots of a washing whose soap is still on, or that was done with water alone; None: nothing is told.
 
@@ -103,7 +108,8 @@ def soap_not_off(look: Look) -> Slots | None:
     """
     plain = look.parsed.plain
     then = _NO_SOAP_THEN.search(plain) is not None or _NO_SOAP.search(plain) is not None
-    if then and not plain.endswith("?") and "wash" not in look.claims.done:
+    of_the_rinse = _RINSED_WITHOUT.search(plain) is not None
+    if then and not of_the_rinse and not plain.endswith("?") and "wash" not in look.claims.done:
         return _taken_back(look, "wash")
     if _ASKS_OR_AHEAD.search(plain) or set(look.claims.done) - {"rinse"}:
         return None

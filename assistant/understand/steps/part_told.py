@@ -81,8 +81,12 @@ def one_thing_out(plain: str) -> bool:
 
 
 def whole_too(plain: str) -> bool:
-    """Whether all of it is named beside a part."""
-    return _WHOLE_TOO.search(plain) is not None
+    """Whether all of it is named beside a part, or the walls and the floor both."""
+    return _WHOLE_TOO.search(plain) is not None or (_WALLS.search(plain) and _FLOOR.search(plain)) is not None
+
+
+_WALLS = Pattern(r"\b(?:walls?|sides)\b", "wall", "sides")
+_FLOOR = Pattern(r"\b(?:floor|base|bottom)\b", "floor", "base", "bottom")
 
 
 WORDS = words_in(LEFT_OUT, CUT_SHORT)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from assistant.core.round.rounds import is_open
+from assistant.core.round.rounds import hold_is_running, is_open
 from assistant.understand.look import Look
 from assistant.understand.steps.told import of_another_thing
 from assistant.understand.text.patterns import Pattern
@@ -27,6 +27,15 @@ _OF_THE_KEEPER = Pattern(
     r"|tired|fed up) of\b"
     r"|\b(?:my|his|her) (?:hands?|gloves?|sleeves?|top|shirt|back|knees?|feet|shoes?|socks?|hair)\b"
 )
+_OF_OTHER_THINGS = Pattern(
+    r"\b(?:towels?|buckets?|sponges?|shelf|shelves|cupboard|carpet|cloths?|rags?|mop|tap|sink|phone|call|lunch"
+    r"|dinner|breakfast|tea|coffee|bus"
+    r"|kettle|telly|news|post|car|garden|bath|hides?|bowls?|last of the (?:AGENT|STOCK))\b(?!.*\b(?:in there"
+    r"|in it|inside|on it)\b)"
+    r"|\b(?:BOTTLE|bottle|STOCK|AGENT)(?: is| 's)? (?:nearly |almost |all )?(?:empty|gone|low|strong|back|away"
+    r"|finished)\b"
+)
+_ONLY_WET = Pattern(r"\b(?:wet|dripping|soak\w*|shiny|glistening)\b")
 _FEWEST, _MOST = 2, 20
 
 
@@ -38,7 +47,10 @@ def is_remark(look: Look) -> bool:
     if not any(is_open(r) and r.touched for r in look.world.state.rounds.values()):
         return False
     plain = look.parsed.plain.strip(" .!,")
-    if _OF_THE_KEEPER.search(plain) or of_another_thing(plain):
+    if _OF_THE_KEEPER.search(plain) or _OF_OTHER_THINGS.search(plain) or of_another_thing(plain):
         return False
+    runs = any(is_open(r) and hold_is_running(r, look.world.now) for r in look.world.state.rounds.values())
+    if runs and _ONLY_WET.search(plain):
+        return False  # wet is what it should be
     told = _ASKS.search(plain) is None and _FEWEST <= len(look.parsed.words) <= _MOST
     return told and _MATTERS.search(plain) is not None

@@ -9,7 +9,7 @@ from assistant.contract import Pending, Reading, Slots, World
 from assistant.core.quantities.amounts import Amount
 from assistant.core.quantities.units import convert
 from assistant.core.record.state import Round
-from assistant.core.round.rounds import is_open, waits_on_hold
+from assistant.core.round.rounds import hold_is_running, is_open, waits_on_hold
 from assistant.understand.steps.stayed_wet import cannot_tell
 from assistant.understand.steps.told import smell_in_short
 from assistant.understand.steps.wet_answered import before_the_rinse, wet_said
@@ -56,6 +56,9 @@ def of_the_surface(look: Look) -> tuple[str, float] | None:
         and (known or chances["rewet"] + chances["done"] >= FITS)
     ):
         return "rewet", max(chances["rewet"], BY_RULE)
+    runs = any(hold_is_running(round_, look.world.now) for round_ in rounds)
+    if runs and told.wet and told.smell is None and not look.claims.done:
+        return "rewet", max(chances["rewet"], BY_RULE)  # "corners are wet too": as they should be
     return _of_the_air(look, rounds) if told.smell is not None or told.wet is not None else None
 
 
@@ -149,6 +152,23 @@ def wet_answer(look: Look, pending: Pending) -> Reading | None:
     return replace(answer, question=look.parsed.text, confidence=BY_RULE, spoken=look.spoken)
 
 
+def seen_wet(look: Look, pending: Pending | None) -> Reading | None:
+    """ "It's all wet", asked whether it is still wet, or while a wet time runs: so it was seen."""
+    plain = look.parsed.plain
+    if "wet" not in plain.split() and not _WET_IN_SHORT.search(plain):
+        return None
+    yes = pending.on_yes if pending is not None else None
+    asked = isinstance(yes, Reading) and yes.intent == "rewet"
+    runs = any(is_open(r) and hold_is_running(r, look.world.now) for r in look.world.state.rounds.values())
+    if not (asked or runs) or look.claims.done or wet_said(plain.replace(" looks ", " is ")) != "wet":
+        return None
+    if asked and isinstance(yes, Reading) and not look.parsed.mentions:
+        return replace(yes, question=look.parsed.text, confidence=BY_RULE, spoken=look.spoken)
+    slots = Slots(enclosures=look.slots("rewet").enclosures)
+    return Reading(look.parsed.text, "rewet", slots, BY_RULE, (), (), look.spoken)
+
+
+_WET_IN_SHORT = Pattern(r"\b(?:dripping|soaking|sopping|glistening|shiny|soaked)\b")
 _YES_AND = Pattern(r"(?:yes|yeah|yep|yup|it did)\b")
 AFTER_THE_HOLD = ("rinse", "wipe", "dry")
 """Steps that are told in one breath with the answer to whether it stayed wet."""
@@ -162,9 +182,17 @@ _HOW_LONG_WET = Pattern(
 )
 
 
+_A_MOMENT = Pattern(
+    r"(?:(?:ok|yeah|yes|just|give me|hang on|hold on|wait|um) ,? ?)*(?:a|an|one|two|half a|1|2) ?(?:sec|secs"
+    r"|second|seconds|min|mins"
+    r"|minute|minutes|moment|mo|tick|ticks)(?: please)?"
+)
+""" "One sec": a delay, and no span that it stayed wet."""
+
+
 def _for_less(look: Look, asked: Reading) -> bool:
     """ "It stayed wet for nine minutes", of a wet time of ten."""
-    if not _HOW_LONG_WET.search(look.parsed.plain):
+    if not _HOW_LONG_WET.search(look.parsed.plain) or _A_MOMENT.fullmatch(look.parsed.text.casefold().strip(" .!,")):
         return False  # "yeah, one sec"
     spans = [found.value for found in look.parsed.amounts.found if found.kind == "duration"]
     said = [convert(span, "s").amount for span in spans if isinstance(span, Amount)]

@@ -184,11 +184,11 @@ _WET_PATCH = Pattern(
 )
 _NO_PATCH = Pattern(
     r"\b(?:no|not any|without|zero) (?:more |longer any )?(?:wet|damp|moist) (?:patch\w*|spots?|bits?|corners?)\b"
-    r"|\bno puddles?\b|\bno damp\b"
+    r"|\bno puddles?\b|\bno damp\b|\bno (?:more )?water(?: left| in| on|$)|\bnothing(?: is)? wet\b"
     r"|\b(?:patch|patches|spot|puddle|damp|damp bit|wet bit)(?: is| has| are| have| 's)?(?: all| now)* (?:gone|dry"
     r"|dried|dried up|wiped up)\b"
     r"|\b(?:not|no longer) (?:wet|damp|moist)\b",
-    *("patch", "spot", "puddle", "damp", "wet", "moist"),
+    *("patch", "spot", "puddle", "damp", "wet", "moist", "no water", "no more water"),
 )
 
 
@@ -230,6 +230,8 @@ def told_in(plain: str) -> Told:
     plain: small words, names masked as ENCLOSURE, AGENT ..., signs apart.
     """
     if _asks(plain) or of_the_keeper(plain):
+        return Told()
+    if _OF_THE_BOWLS.match(plain):
         return Told()
     plain = _THEN_ASKS.sub("", plain)
     part = _A_PART.search(plain)
@@ -275,6 +277,12 @@ _BUT_FOR_A_PART = Pattern(
     "wet",
     "dr",
 )
+_OF_THE_BOWLS = Pattern(
+    r"^(?:(?:ok|and|so|oh|now) ,? ?)*(?:the |his |her |its |their |both )?(?:water |food )?(?:bowls?|dish(?:es)?"
+    r"|tongs|towels?|tools?)"
+    r"(?: is| are| 's)(?: \w+){0,3} (?:dry|dried|wet)(?: too| now| as well)*[ .!]*$"
+)
+"""Of what stands beside the enclosure, and not of its surface."""
 _DRY_AT_THE_END = Pattern(
     r"\b(?:is|are|'s|has|went|gone)(?: (?:all|now|already|bone|completely|just|still))* (?:dry|dried)"
     r"(?: (?:now|already|again|out|up|through))* ?[.!]?$"

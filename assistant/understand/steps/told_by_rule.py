@@ -145,6 +145,14 @@ _OVER_A_MESS = Pattern(
     r"|mess|dirt)\b"
 )
 """ "Can I bleach over the wee?" """
+_IN_ITS_TUB = Pattern(
+    r"(?:(?:ok|right|so|and|yes) ,? ?)*(?:he|she|it|they|both|(?:the |my )?ANIMAL|ENCLOSURE|both of them)(?: is"
+    r"| are| 's)?"
+    r"(?: now| safely| all| both| safe| already)* in (?:his|her|its|their|a|the) (?:own )?(?:tubs?|box|boxes"
+    r"|carrier|bucket)"
+    r"(?: (?:now|with|and|the|its|his|lid|lids|on|shut|shut in|closed|safe|safely|sound|,))*[ .!]*$"
+)
+""" "He's in his tub with the lid on": moved out."""
 MOVED_OUT = "moved out"
 """An animal is said to be in a waiting tub: the step of moving it out."""
 
@@ -189,7 +197,7 @@ def told_by_rule(plain: str, household: Household) -> str | None:
         return "tub"
     if stays_in_the_tub(plain):
         return "tub"
-    if into_a_tub(plain):
+    if into_a_tub(plain) or _IN_ITS_TUB.match(plain):
         return MOVED_OUT
     if outbreak_told(plain) or good_news(plain):
         return "outbreak"
