@@ -57,7 +57,7 @@ def of_the_surface(look: Look) -> tuple[str, float] | None:
     ):
         return "rewet", max(chances["rewet"], BY_RULE)
     runs = any(hold_is_running(round_, look.world.now) for round_ in rounds)
-    if runs and told.wet and told.smell is None and not look.claims.done:
+    if runs and told.wet and told.smell is None and not look.claims.done and look.claims.stayed_wet is not False:
         return "rewet", max(chances["rewet"], BY_RULE)  # "corners are wet too": as they should be
     return _of_the_air(look, rounds) if told.smell is not None or told.wet is not None else None
 
@@ -160,11 +160,17 @@ def seen_wet(look: Look, pending: Pending | None) -> Reading | None:
     yes = pending.on_yes if pending is not None else None
     asked = isinstance(yes, Reading) and yes.intent == "rewet"
     runs = any(is_open(r) and hold_is_running(r, look.world.now) for r in look.world.state.rounds.values())
-    if not (asked or runs) or look.claims.done or wet_said(plain.replace(" looks ", " is ")) != "wet":
+    if (
+        not (asked or runs)
+        or look.claims.done
+        or look.claims.stayed_wet is False
+        or wet_said(plain.replace(" looks ", " is ")) != "wet"
+    ):
         return None
     if asked and isinstance(yes, Reading) and not look.parsed.mentions:
         return replace(yes, question=look.parsed.text, confidence=BY_RULE, spoken=look.spoken)
-    slots = Slots(enclosures=look.slots("rewet").enclosures)
+    named = look.slots("rewet")
+    slots = Slots(enclosures=named.enclosures, every_enclosure=named.every_enclosure, choices=named.choices)
     return Reading(look.parsed.text, "rewet", slots, BY_RULE, (), (), look.spoken)
 
 
