@@ -167,11 +167,16 @@ def of_a_part(clause: str) -> bool:
     )
 
 
+_AND_THE_WINDOWS = Pattern(r" and (?:\w+ ){0,2}(?:windows?|doors?|fans?)\b.*$", "window", "door", "fan")
+""" "Rinsed and two windows open": they weren't rinsed."""
+
+
 def of_something_unknown(clause: str) -> bool:
     """Whether a clause tells a step of a thing that may be a part of what is cleaned, and may be none.
 
     With a product named it counts: that it touched something must not be lost.
     """
+    clause = _AND_THE_WINDOWS.sub("", clause)
     if _PRODUCT.search(clause):
         return False
     return any(

@@ -331,7 +331,7 @@ def _asks(plain: str) -> bool:
     return (
         bool(words)
         and words[0] in ASKS_FIRST
-        and not re.match(r"(?:has|have) (?:already |gone |all |just )*dried\b|can not\b", plain)
+        and not re.match(r"(?:has|have) (?:already |gone |all |just )*dried\b|can not\b|(?:does|do|did) not\b", plain)
     )
 
 
