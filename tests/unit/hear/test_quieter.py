@@ -4,8 +4,6 @@ from __future__ import annotations
 
 import numpy as np
 
-from assistant.contract import Heard, Word
-from assistant.hear.pocketsphinx_engine import UNCERTAIN, surer
 from assistant.hear.quieter import is_noisy, without_noise
 from assistant.hear.recogniser import RATE_HZ
 
@@ -52,19 +50,3 @@ def test_only_noise_near_the_level_of_the_speech_counts_as_noisy() -> None:
     assert not is_noisy(far_fan.astype("<i2").tobytes())
     assert not is_noisy(silent.astype("<i2").tobytes())
     assert not is_noisy(b"\1\0" * 100)
-
-
-def heard(text: str, posterior: float, *others: str) -> Heard:
-    return Heard(text, spoken=True, alternatives=others, words=tuple(Word(w, posterior) for w in text.split()))
-
-
-def test_the_surer_hearing_is_taken_and_the_other_is_an_alternative() -> None:
-    first, second = heard("one in fifty", 0.6, "one in fifteen"), heard("one in sixty", 0.999, "one in six")
-    assert surer(first, second).text == "one in sixty"
-    assert {"one in fifty", "one in fifteen", "one in six"} <= set(surer(first, second).alternatives)
-    assert surer(second, first).text == "one in sixty"
-
-
-def test_what_only_the_quieter_sound_gave_is_never_certain() -> None:
-    taken = surer(heard("one in fifty", 0.6), heard("one in fifty", 1.0))
-    assert all(word.posterior <= UNCERTAIN < 0.99 for word in taken.words)
