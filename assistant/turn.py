@@ -38,8 +38,9 @@ def take_turn(heard: Heard, world: World) -> Turn:
     reminders = due_since(_told_until(world), world) + clocks_due(reading.intent, world)
     answer = answer_to(reading, world)
     reply = put_into_words(answer, reading, tuple(remind(due, world) for due in reminders), world)
-    if answer.message in ("talk.repeat", "talk.repeat_at_pace") and world.talk.last is not None:
-        reply = replace(reply, say=world.talk.last.say, show=world.talk.last.show)
+    said_last = world.talk.prompt or world.talk.last
+    if answer.message in ("talk.repeat", "talk.repeat_at_pace") and said_last is not None:
+        reply = replace(reply, say=said_last.say, show=said_last.show)
     pending = _pending_after(world.talk.pending, answer, reading)
     if pending is None or pending.unasked:
         pending = pending_after_reminder(reminders, answer, world) or pending
@@ -58,7 +59,7 @@ def speak_up(world: World) -> Turn | None:
     if before is not None and (world.clocks_parted or before.unasked or not before.waits(world.now)):
         before = None  # a later question takes its place; what was asked before the clocks parted is no longer so
     pending = before or pending_after_reminder(reminders, None, world) or world.talk.pending
-    return Turn(reply, (), replace(world.talk, pending=pending, told_until=world.now))
+    return Turn(reply, (), replace(world.talk, pending=pending, told_until=world.now, prompt=reply))
 
 
 def _caught_up(world: World) -> tuple[World, tuple[Event, ...]]:
@@ -105,6 +106,7 @@ def _talk_after(world: World, reading: Reading, answer: Answer, reply: Reply, pe
     return Talk(
         pending=pending,
         last=world.talk.last if repeated else reply,
+        prompt=world.talk.prompt if repeated else None,
         last_reading=before if reading.intent in ABOUT_TALK else reading,
         takes_back=steps_heard,
         told_until=world.now,

@@ -29,9 +29,10 @@ def help(reading: Reading, world: World) -> Answer:
 
 def repeat(reading: Reading, world: World) -> Answer:
     """The last reply again; the turn puts its words in."""
-    if world.talk.last is None:
+    said = world.talk.prompt or world.talk.last
+    if said is None:
         return Answer(reading.intent, Outcome.UNSURE, "talk.nothing_said")
-    return Answer(reading.intent, Outcome.ANSWER, "talk.repeat", values=world.talk.last.values)
+    return Answer(reading.intent, Outcome.ANSWER, "talk.repeat", values=said.values)
 
 
 def hush(reading: Reading, world: World) -> Answer:
@@ -42,7 +43,7 @@ def hush(reading: Reading, world: World) -> Answer:
 def slower(reading: Reading, world: World) -> Answer:
     """The last reply again, slowly; the mouth keeps that pace until told otherwise. The turn puts its words in."""
     slow = not FASTER & set(reading.words)
-    if world.talk.last is None:
+    if world.talk.last is None and world.talk.prompt is None:
         return Answer(reading.intent, Outcome.ANSWER, "talk.pace", {"slow": slow}, {"slower": slow})
     return Answer(reading.intent, Outcome.ANSWER, "talk.repeat_at_pace", {"slow": slow}, {"slower": slow})
 

@@ -140,6 +140,8 @@ class Talk:
     germ: tuple[str, datetime] | None = None
     harms: tuple[HarmTold, ...] = ()
     last: Reply | None = None
+    prompt: Reply | None = None
+    """What the tool said by itself since then."""
     last_reading: Reading | None = None
     takes_back: bool = False
     """The last turn recorded a step from a hearing, so a bare "no" takes it back."""
