@@ -62,7 +62,7 @@ _WET = Pattern(
     r"|wetting|again|twice|once|kept on|it up|so|yes|a few times|and again|while|with|eye|on|my|an|bit|for) ?,? ?)*$"
 )
 _SEEN = Pattern(
-    rf"^{_YES}$|\bwet\b|\bglistening\b|\bshiny\b|\bsoaking\b|\bdripping\b|\bwhole\b|\bentire\b|\bthroughout\b"
+    rf"^{_YES}$|^{_YES}\b.*\b(?:misted|sprayed|topped|misting|spraying)\b.*\b(?:twice|again|a few times|up|on)\b|\bwet\b|\bglistening\b|\bshiny\b|\bsoaking\b|\bdripping\b|\bwhole\b|\bentire\b|\bthroughout\b"
     r"|\ball (?:of it|the way|the time|over|along)\b|\bwatched\b|\beye on\b|\bkept (?:on )?(?:misting|spraying"
     r"|topping"
     r"|wetting)\b|\btopped it up\b|^it did\b|^all good$|\bto the end\b"
@@ -86,8 +86,8 @@ def wet_said(plain: str) -> WetSaid | None:
     plain = plain.strip(" .!,").replace(" ,", ",").replace(",", " ,")
     if plain.endswith("?") or len(plain.split()) > 18:
         return None
-    if _DRY_NOW.fullmatch(plain):
-        return None  # since when, only the keeper knows
+    if _DRY_NOW.fullmatch(plain) or plain in ("nearly", "almost", "nearly there", "almost there"):
+        return None  # since when it is dry, only the keeper knows; "nearly" is of the time
     if not _TOO_SOON.search(plain):
         plain = before_the_rinse(plain)
         if not plain:
