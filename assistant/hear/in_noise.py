@@ -78,6 +78,12 @@ def _read(path: Path) -> Values:
     return np.asarray(values.reshape(sounds, streams, many, CEPSTRA)[:, 0], dtype=np.float64)
 
 
+def mean_of(features: bytes) -> str:
+    """The mean of each cepstrum of a turn, as the recogniser takes it: numbers with commas between."""
+    mean = np.frombuffer(features, dtype="<f4").reshape(-1, CEPSTRA).mean(axis=0)
+    return ",".join(f"{value:.3f}" for value in mean)
+
+
 def cepstra(sound: bytes, speech: Speech) -> bytes:
     """What the recogniser takes in place of sound: cepstra of each moment, as if there were no noise.
 

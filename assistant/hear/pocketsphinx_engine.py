@@ -18,7 +18,7 @@ from pathlib import Path
 from typing import Any
 
 from assistant.contract import Heard, Word
-from assistant.hear.in_noise import cepstra, read_speech
+from assistant.hear.in_noise import cepstra, mean_of, read_speech
 from assistant.hear.language_model import arpa
 from assistant.hear.pronunciation import dictionary_text, pronounce, read_dictionary, speech_library_of_the_wheel
 from assistant.hear.quieter import LOUD_NOISE_DB, is_noisy, without_noise
@@ -145,10 +145,15 @@ class Pocketsphinx:
         return never_certain(self._searched_in_noise(sound)) if is_noisy(sound) else self._searched(sound)
 
     def _searched_in_noise(self, sound: bytes) -> Heard:
+        features = cepstra(sound, self._speech)
+        running = self._decoder.get_cmn(False)
+        self._decoder.set_cmn(mean_of(features))  # once anything was heard live, it goes by a running mean otherwise
         self._decoder.start_utt()
-        self._decoder.process_cep(cepstra(sound, self._speech), no_search=False, full_utt=True)
+        self._decoder.process_cep(features, no_search=False, full_utt=True)
         self._decoder.end_utt()
-        return self._heard()
+        heard = self._heard()
+        self._decoder.set_cmn(running)
+        return heard
 
     def _searched(self, sound: bytes) -> Heard:
         quiet = bytes(self._tuning.pad_ms * 16 * 2)

@@ -138,7 +138,10 @@ def test_the_second_start_takes_the_vocabulary_from_the_cache(tmp_path: Path) ->
     assert first.model.stat().st_mtime_ns == made
     other = vocabulary(Sayable({"next": ("and now",)}, {}), tmp_path / "cache")
     assert other.model != first.model
-    assert not first.model.exists(), "old files are not left behind"
+    assert first.model.exists(), "with a call word and without are two"
+    for text in ("one more", "and more", "and yet more"):
+        vocabulary(Sayable({"next": (text,)}, {}), tmp_path / "cache")
+    assert not first.model.exists(), "old files are not left behind for ever"
 
 
 def test_a_cache_that_cant_be_written_is_no_hindrance(tmp_path: Path) -> None:
