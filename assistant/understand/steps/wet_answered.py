@@ -62,7 +62,8 @@ _WET = Pattern(
     r"|wetting|again|twice|once|kept on|it up|so|yes|a few times|and again|while|with|eye|on|my|an|bit|for) ?,? ?)*$"
 )
 _SEEN = Pattern(
-    rf"^{_YES}$|^{_YES}\b.*\b(?:misted|sprayed|topped|misting|spraying)\b.*\b(?:twice|again|a few times|up|on)\b|\bwet\b|\bglistening\b|\bshiny\b|\bsoaking\b|\bdripping\b|\bwhole\b|\bentire\b|\bthroughout\b"
+    rf"^{_YES}$|^{_YES}\b.*\b(?:misted|sprayed|topped|misting|spraying)\b.*\b(?:twice|again|a few times|up|on)\b"
+    rf"|\bwet\b|\bglistening\b|\bshiny\b|\bsoaking\b|\bdripping\b|\bwhole\b|\bentire\b|\bthroughout\b"
     r"|\ball (?:of it|the way|the time|over|along)\b|\bwatched\b|\beye on\b|\bkept (?:on )?(?:misting|spraying"
     r"|topping"
     r"|wetting)\b|\btopped it up\b|^it did\b|^all good$|\bto the end\b"
