@@ -72,8 +72,8 @@ def _unsure(reading: Reading, world: World) -> Answer:
 
 def _waits_for_a_yes(world: World) -> bool:
     """The tool has asked about a step, and nothing is recorded until it is told."""
-    pending = world.talk.pending
-    yes = pending.on_yes if pending is not None and pending.waits(world.now) and not pending.unasked else None
+    pending = world.waiting
+    yes = pending.on_yes if pending is not None and not pending.unasked else None
     return isinstance(yes, Reading) and yes.intent == "done"
 
 

@@ -83,13 +83,6 @@ def wet_question(enclosure: str, world: World) -> Pending:
     return Pending(said(True), world.now, on_yes=said(True), on_no=said(False))
 
 
-def asks_of_wet(world: World) -> bool:
-    """Whether that question waits already, perhaps with a step that was claimed beside it."""
-    pending = world.talk.pending
-    yes = pending.on_yes if pending is not None and pending.waits(world.now) else None
-    return isinstance(yes, Reading) and yes.slots.stayed_wet is not None
-
-
 def still_wet_question(enclosure: str, world: World) -> Pending:
     """ "Still wet?": yes notes it, no starts the wet time over."""
     wet = Reading("", "rewet", Slots(enclosures=(enclosure,)), confidence=1.0)

@@ -132,7 +132,7 @@ def _shall_i_begin(reading: Reading, start: Reading, name: str, world: World) ->
 
 def _about_to_start(world: World) -> tuple[str, ...]:
     """The enclosures of a clean that waits for its product: what is told meanwhile is told of those."""
-    waits = world.talk.pending
-    if waits is None or not waits.waits(world.now) or waits.reading.intent != "start":
+    waits = world.waiting
+    if waits is None or waits.reading.intent != "start":
         return ()
     return waits.reading.slots.enclosures

@@ -105,8 +105,8 @@ def _home(reading: Reading, world: World) -> Enclosure | None:
     before = world.talk.last_reading
     if not names and before is not None and before.intent == "outbreak":
         names += before.slots.enclosures
-    asked = world.talk.pending
-    if not names and asked is not None and asked.waits(world.now) and asked.reading.intent == "outbreak":
+    asked = world.waiting
+    if not names and asked is not None and asked.reading.intent == "outbreak":
         names += asked.reading.slots.enclosures  # "mark her sick", asked a turn or two ago whether to
     rounds = open_rounds(world)
     if not names and len(rounds) == 1:

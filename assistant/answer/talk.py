@@ -110,7 +110,7 @@ def _says(source: Source, world: World) -> str:
 
 def yes(reading: Reading, world: World) -> Answer:
     """The answer that a waiting question gives to "yes"; with nothing waiting it changes nothing."""
-    pending = _waiting(world)
+    pending = world.waiting
     if pending is None:
         return _stayed_wet_which(reading, world) or Answer(reading.intent, Outcome.UNSURE, "talk.nothing_waiting")
     if pending.on_yes is None:
@@ -150,7 +150,7 @@ def _stayed_wet_which(reading: Reading, world: World) -> Answer | None:
 
 def no(reading: Reading, world: World) -> Answer:
     """The answer that a waiting question gives to "no"; right after a heard step it takes that back."""
-    pending = _waiting(world)
+    pending = world.waiting
     if pending is not None and pending.on_no is not None:
         return _come_to(pending.on_no, reading, world)
     if pending is not None:
@@ -266,12 +266,6 @@ def _instead(reading: Reading, world: World) -> Answer:
     return replace(
         plain, outcome=Outcome.ASK, message="talk.undone_instead", details=details, missing=missing, pending=pending
     )
-
-
-def _waiting(world: World) -> Pending | None:
-    """The tool's question that still waits; None: none, or it has lapsed."""
-    pending = world.talk.pending
-    return pending if pending is not None and pending.waits(world.now) else None
 
 
 def _kept(pending: Pending, world: World) -> Pending:

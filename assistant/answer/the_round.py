@@ -8,7 +8,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from assistant.answer.claimed import done as done_alone
-from assistant.answer.due import asks_of_wet, wet_question
+from assistant.answer.due import wet_question
 from assistant.answer.ending import clean_only, leave_off
 from assistant.answer.kept_wet import dried_early, rewet
 from assistant.answer.named import germ_unheard_of, nothing_on
@@ -121,10 +121,10 @@ def return_check(reading: Reading, world: World) -> Answer:
             return_check(replace(reading, slots=Slots(enclosures=names)), _after(settled, world)), events=settled
         )
     blocked = [(name, verdict) for name, verdict in verdicts if not verdict.ready]
-    remarked = [name for name, verdict in blocked if verdict.remarks]
-    if remarked and len(remarked) == len(blocked):
-        return _is_it_settled(reading, remarked[0], world)
-    return _gate_answer(reading, *(blocked or verdicts)[0], world)
+    by_a_step = [(name, verdict) for name, verdict in blocked if not verdict.remarks]
+    if blocked and not by_a_step:
+        return _is_it_settled(reading, blocked[0][0], world)
+    return _gate_answer(reading, *(by_a_step or verdicts)[0], world)
 
 
 def _is_it_settled(reading: Reading, name: str, world: World) -> Answer:
@@ -168,12 +168,13 @@ def _gate_answer(reading: Reading, name: str | None, verdict: Verdict, world: Wo
     else:
         message = "the_round.not_on_record"
     doubted = bool(round_ and round_.hold and round_.hold.doubted and not hold_is_running(round_, world.now))
+    asked = world.waiting is not None and world.waiting.asks_whether_wet
     vouch = doubted and "hold" in verdict.blocked_by and "apply" not in verdict.blocked_by
     return Answer(
         reading.intent,
         Outcome.ANSWER,
         message,
-        pending=wet_question(name, world) if vouch and name and not asks_of_wet(world) else None,
+        pending=wet_question(name, world) if vouch and name and not asked else None,
         details={
             "enclosure": world.household.enclosure(name) or name,
             "round": round_,

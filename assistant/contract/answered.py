@@ -51,6 +51,11 @@ class Pending:
         """False once it has lapsed."""
         return now - self.asked_at <= PENDING_LASTS
 
+    @property
+    def asks_whether_wet(self) -> bool:
+        """Whether it waits to be told if a surface stayed wet, perhaps with a step that was claimed beside it."""
+        return isinstance(self.on_yes, Reading) and self.on_yes.slots.stayed_wet is not None
+
 
 @dataclass(frozen=True)
 class Answer:
@@ -173,6 +178,12 @@ class World:
     """The wall's clock and the computer's own count were found to have parted since the last word."""
     written: Household | None = None
     """keeping.toml as it is written, where `household` has what was changed by word of mouth laid over it."""
+
+    @property
+    def waiting(self) -> Pending | None:
+        """The tool's question that still waits; None: none, or it has lapsed."""
+        pending = self.talk.pending
+        return pending if pending is not None and pending.waits(self.now) else None
 
 
 Handler = Callable[[Reading, World], Answer]

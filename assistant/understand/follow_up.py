@@ -103,12 +103,6 @@ _LEFT_UNDONE = Pattern(
 )
 
 
-def pending_of(world: World) -> Pending | None:
-    """The tool's question that still waits; None: none, or it has lapsed."""
-    pending = world.talk.pending
-    return pending if pending is not None and pending.waits(world.now) else None
-
-
 def is_short(parsed: Parsed, before: str | None = None) -> bool:
     """True when a text says little beyond names and amounts, so that it can be an answer.
 

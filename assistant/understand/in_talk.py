@@ -11,6 +11,7 @@ from dataclasses import replace
 
 from assistant.contract import Pending, Reading, Slots
 from assistant.understand import follow_up
+from assistant.understand.agreed import agreed_to, says_it_again
 from assistant.understand.follow_up import Answering
 from assistant.understand.goes_on import goes_on_in_its_field
 from assistant.understand.look import BY_RULE, ENOUGH, Look, words_of
@@ -27,10 +28,9 @@ from assistant.understand.shared_on import shared_on
 from assistant.understand.slots import OF_ITEMS
 from assistant.understand.steps import fills
 from assistant.understand.steps.claimed_steps import steps_named
-from assistant.understand.steps.denied import only_partly
 from assistant.understand.steps.elsewhere import begun_elsewhere, done_there_too, meant_elsewhere
 from assistant.understand.steps.stayed_wet import cannot_tell
-from assistant.understand.steps.surface import seen_wet, smell_answer, wet_answer
+from assistant.understand.steps.surface import asks_whether_wet, seen_wet, smell_answer, wet_answer
 from assistant.understand.takes import given_to
 from assistant.understand.text.patterns import Pattern
 from assistant.understand.text.short_slips import LONGEST, told_apart
@@ -52,7 +52,7 @@ class InTalk:
     def __call__(self, look: Look) -> Reading | None:
         """What a turn answers, corrects or goes on from; None: it stands by itself."""
         plain = look.parsed.plain.strip(" .!?,")
-        pending = follow_up.pending_of(look.world)
+        pending = look.world.waiting
         if pending is not None and "start_over" in pending.missing and follow_up.goes_on(look.parsed):
             return follow_up.supplied(Answering(look.parsed, Slots(), look.spoken), pending)
         if pending is not None and "bottle" in pending.missing and _THAT_ONE.fullmatch(plain):
@@ -87,7 +87,7 @@ class InTalk:
         if rinsed is not None:
             return look.reading("yes" if rinsed else "no", Slots(), 0.9)
         wet = seen_wet(look, pending) if pending is None or pending.on_no is not None else None
-        if wet is not None and not _asks_of_the_whole_time(pending):
+        if wet is not None and not asks_whether_wet(look.world):  # whether it was, all the time, is another matter
             return wet
         answer = did_it(look) if pending is None else None
         answer = answer or self._yes_or_no(look, pending) or shared_on(look, pending)
@@ -147,15 +147,12 @@ class InTalk:
             return look.reading("no", Slots(), 0.95)
         if self._says(look, self._no) and look.top in ("no", OUTSIDE, "undo", "status"):
             return look.reading("no", Slots(), 0.95)
-        if waits and _ON_SECOND_THOUGHT.match(look.parsed.plain):
-            return look.reading("no", Slots(), 0.9)  # "hang on, no, I'll spray it"
-        if pending is not None and _agrees(look.parsed.plain, pending):
-            return look.reading("yes", Slots(), 0.9)
-        if waits and _YES_AND.match(look.parsed.plain) and _MOST_OF_IT.search(look.parsed.plain):
-            return look.reading("no", Slots(), 0.9)
+        agreed = agreed_to(look, pending) if pending is not None else None
+        if agreed is not None:
+            return look.reading("yes" if agreed else "no", Slots(), 0.9)
         if self._says(look, self._yes) and look.top in ("yes", OUTSIDE):
             return look.reading("yes", Slots(), 0.95)
-        if _repeats_what_waits(look, pending) or _says_it_again(look, pending):
+        if _repeats_what_waits(look, pending) or (pending is not None and says_it_again(look, pending)):
             return look.reading("yes", Slots(), 0.9)
         return None
 
@@ -285,12 +282,6 @@ def _tells_the_mix(look: Look, pending: Pending | None) -> bool:
     return pending is not None and "mix" in pending.missing and not asks
 
 
-def _asks_of_the_whole_time(pending: Pending | None) -> bool:
-    """It was asked whether it stayed wet: then wet now isn't all that matters."""
-    yes = pending.on_yes if pending is not None else None
-    return isinstance(yes, Reading) and yes.slots.stayed_wet is not None
-
-
 def _asks_the_strength(pending: Pending) -> bool:
     """The strength of the concentrate, or the mix, was asked for: then that is answered."""
     return bool({"strength", "stock_strength", "mix"} & set(pending.missing))
@@ -341,30 +332,6 @@ def _repeats_what_waits(look: Look, pending: Pending | None) -> bool:
     return isinstance(yes, Reading) and opened and bare and look.top == yes.intent
 
 
-def _agrees(plain: str, pending: Pending) -> bool:
-    """ "Go on then", asked whether to finish it as a clean: a yes to what isn't a step, and no "what's next"."""
-    yes = pending.on_yes
-    if isinstance(yes, Reading) and yes.intent == "return_check" and yes.slots.confirmed:
-        return _PUT_RIGHT.fullmatch(plain.strip(" .!,")) is not None
-    if isinstance(yes, Reading) and yes.intent == "done" and any(one.kind == "part" for one in pending.reading.doubts):
-        return _ALL_OF_IT.fullmatch(plain.strip(" .!,")) is not None
-    of_no_step = isinstance(yes, Reading) and yes.intent in _AGREED_TO and not pending.unasked
-    return of_no_step and _GO_AHEAD.fullmatch(plain.strip(" .!,")) is not None
-
-
-def _says_it_again(look: Look, pending: Pending | None) -> bool:
-    """ "Yes, I rinsed it", when it was asked whether it is really rinsed, or was done before."""
-    yes = pending.on_yes if pending is not None else None
-    if pending is None or not isinstance(yes, Reading) or yes.intent != "done" or yes.slots.stayed_wet:
-        return False
-    before = look.world.talk.last_reading
-    claimed = before.slots.steps if before is not None and before.intent == "done" else ()
-    asked = {*claimed, *pending.reading.slots.steps, *yes.slots.steps}
-    opened = _YES_AND.match(look.parsed.plain) is not None
-    told = bool(look.claims.done) and set(look.claims.done) <= asked and not look.parsed.mentions
-    return opened and told and len(look.parsed.words) <= LONGEST + 2 and not only_partly(look.parsed.plain)
-
-
 def _asks_anew(look: Look, before: Reading) -> bool:
     """ "Bleach on acrylic", "what for yellow fungus": whole by themselves, whatever was asked before."""
     if before.intent in ("works_on", "choose_agent", "protect", "together") and _WHOLE.match(look.parsed.plain):
@@ -400,38 +367,12 @@ _ONLY_SOAP = Pattern(
     r"|detergent|washing)\b"
 )
 _NO_STEP = Pattern(r"(?:um |er |oh )*no\b")
-_YES_AND = Pattern(r"(?:(?:oh|um|er|ah|well) )*(?:yes|yeah|yep|yup|aye|yah)\b")
 _THAT_ONE = Pattern(
     r"(?:(?:ok|yes|right|then|so) ,? ?)*(?:(?:use|with|take|using|go with|i will use|i will take) )?(?:that|this"
     r"|the same)(?: one| bottle)?"
     r"(?: then| please)?|(?:use|with|take) it(?: then| please)?"
 )
 """ "Ok, use that one", after a bottle was looked into."""
-_AGREED_TO = frozenset({"clean_only", "leave_off", "start", "units", "outbreak", "quarantine", "measure_with"})
-_GO_AHEAD = Pattern(
-    r"(?:(?:ok|oh|well|yes|right) ,? ?)*(?:go on(?: then)?|go for it|go ahead|do (?:it|that|so)"
-    r"|alright(?: then)?|all right(?: then)?"
-    r"|ok then|fine then|why not|might as well|let us do (?:it|that)|suppose so|i suppose|i guess so)(?: please)?"
-)
-_PUT_RIGHT = Pattern(
-    r"(?:(?:yes|yeah|oh|ok) ,? ?)*(?:(?:it is|that is|it was|all|everything is) )*(?:sorted|done|fixed|put right"
-    r"|dealt with|fine|ok|all right"
-    r"|alright|good|nothing|gone|clean|dry)(?: now| again)*"
-)
-""" "Sorted", asked whether what wasn't understood is put right."""
-_ALL_OF_IT = Pattern(
-    r"(?:(?:yes|yeah|yep|oh|ok) ,? ?)*(?:(?:that is|it is|and|did|done) )*(?:everything|all(?: of it)?|the lot"
-    r"|the whole (?:thing|lot)|every bit"
-    r"|everywhere|(?:the )?corners(?: and all)?|(?:the )?(?:lid|floor|roof|rest|top|bottom|back|front|walls"
-    r"|sides|glass))(?: of it)?(?: too| as well)?"
-)
-""" "Everything", asked whether it is all of it."""
-_ON_SECOND_THOUGHT = Pattern(r"(?:(?:hang on|hold on|wait|actually|oh|sorry) ,? ?)+no\b(?! (?:one|smell|idea))")
-_MOST_OF_IT = Pattern(
-    r"\b(?:most|some|half|part|parts|bits?|nearly|almost|mostly|partly)(?: of (?:it|them|that))?$"
-    r"|\b(?:except|apart from|all but|but not|but for|not the)\b"
-)
-""" "Yes, most of it" is no yes."""
 _ASKS_OR_TELLS = frozenset({"is", "was", "did", "do", "are", "they"})
 _YES_OR_NO = frozenset(
     {"yes", "ok", "right", "correct", "sure", "exactly", "affirmative", "indeed", "absolutely", "definitely", "confirm"}

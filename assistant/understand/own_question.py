@@ -10,7 +10,7 @@ from collections.abc import Mapping, Sequence
 from datetime import timedelta
 
 from assistant.contract import Question
-from assistant.core.round.rounds import hold_is_over, hold_is_running, is_open, waits_on_hold
+from assistant.core.round.rounds import a_hold_runs, hold_is_over, is_open, waits_on_hold
 from assistant.understand.look import ENOUGH, Look, words_of
 from assistant.understand.matching.learning import OUTSIDE
 from assistant.understand.may_be import LOOKS_BACK, is_told, may_be
@@ -213,8 +213,7 @@ def _is_the_hold_awaited(look: Look) -> bool:
 
 def _is_drying(look: Look) -> bool:
     """ "It's drying on the left side", while a wet time runs: not dry yet."""
-    rounds = look.world.state.rounds.values()
-    runs = any(is_open(r) and hold_is_running(r, look.world.now) for r in rounds)
+    runs = a_hold_runs(look.world.state.rounds.values(), look.world.now)
     plain = look.parsed.plain
     return runs and is_told(_NEARLY.sub(" ", plain)) and not look.told.dried and _DRYING.search(plain) is not None
 

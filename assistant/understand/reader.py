@@ -133,6 +133,7 @@ class Reader:
             return self._read(before, world, spoken, by_likeness=False)
         if unhurt.denies_harm(parsed.plain) or no_harm.ordinary(parsed.plain, world):
             return self._unhurt(look)
+        asked_of_it = asks_whether_wet(world)  # then "it was too short" is an answer first
         reading = (
             no_escape(look)
             or still_inside(look)
@@ -152,9 +153,10 @@ class Reader:
             or label_told(look)
             or wet_apart(look)
             or resumed(look)
-            or (None if asks_whether_wet(look.world) else came_to_nothing(look))
+            or (None if asked_of_it else came_to_nothing(look))
             or self._in_talk(look)
             or done_over(look)
+            or (came_to_nothing(look) if asked_of_it else None)
             or self._question(look)
         )
         return of_what_is_on_it(fills.but_for_water(reading), world)
@@ -220,9 +222,9 @@ class Reader:
         """A cry that no rule knows, by its words all together."""
         if asks_whether_wet(look.world) and cannot_tell(look.parsed.plain):
             return None  # "I don't know, I wasn't watching", asked whether it stayed wet
-        if only_idioms(look.parsed.plain) or wet_time_was_none(look) is not None:
+        if not look.is_cry or only_idioms(look.parsed.plain) or wet_time_was_none(look) is not None:
             return None
-        cry = cry_like(look.evidence.harm, look.parsed.plain) if look.is_cry else None
+        cry = cry_like(look.evidence.harm, look.parsed.plain)
         if cry is None or (cry.intent == "wound" and put_on_a_surface(look)):
             return None
         return self._cried(cry, look, BY_LIKENESS)

@@ -6,6 +6,7 @@ required was fixed when the round began (`events.RoundStarted`). Whether the ani
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from datetime import datetime, timedelta
 
 from assistant.core.record.state import Counted, Hold, Opening, Rinse, Round
@@ -67,6 +68,16 @@ def hold_is_running(round_: Round, now: datetime) -> bool:
         return False
     left = hold_left_s(round_.hold, now)
     return left is None or left > 0
+
+
+def is_sprayed(round_: Round) -> bool:
+    """Open, and its product is on record as on the surface."""
+    return is_open(round_) and "apply" in round_.done
+
+
+def a_hold_runs(rounds: Iterable[Round], now: datetime) -> bool:
+    """True while the wet time of any open one runs."""
+    return any(is_open(round_) and hold_is_running(round_, now) for round_ in rounds)
 
 
 def waits_on_hold(round_: Round | None) -> bool:

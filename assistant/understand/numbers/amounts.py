@@ -14,6 +14,7 @@ from typing import Literal, TypeAlias
 from assistant.contract import Faulty
 from assistant.core.quantities.amounts import Amount, Mix, Neat, Percent, Ppm, RatioWord, SaidRatio
 from assistant.core.quantities.quantity import TOO_MUCH, BadQuantity, Gallon
+from assistant.core.quantities.units import convert
 from assistant.understand.numbers.ratio_sides import PARTS_OF, WORDS_BEHIND, side_of_water
 from assistant.understand.numbers.recipes import Part, recipe_of
 from assistant.understand.numbers.sides import sides_from
@@ -54,6 +55,12 @@ class Amounts:
     faulty: tuple[Faulty, ...]
     faulty_spans: tuple[tuple[int, int], ...] = ()
     """Tokens of each that is faulty, from and up to."""
+
+    @property
+    def spans_s(self) -> list[Fraction]:
+        """The lengths of time that are named, in seconds, in the order said."""
+        spans = (found.value for found in self.found if found.kind == "duration")
+        return [convert(span, "s").amount for span in spans if isinstance(span, Amount)]
 
 
 def amounts_in(tokens: Sequence[Token], gallon: Gallon, taken: Iterable[int] = ()) -> Amounts:

@@ -12,7 +12,7 @@ from assistant.understand.steps.not_off import not_rinsed_off, soap_not_off
 
 
 def done_over(look: Look) -> Reading | None:
-    """A part sprayed again, or never; what is left of soap or product; else `came_to_nothing`."""
+    """A part sprayed again, or never; what is left of soap or product."""
     again, never = sprayed_over(look), left_out(look)
     if again is not None:
         kept = is_kept_wet(look) and not look.told.dried
@@ -23,9 +23,7 @@ def done_over(look: Look) -> Reading | None:
     residue = soap_not_off(look) or not_rinsed_off(look)
     if residue is not None:
         return look.reading("undo", residue, BY_RULE)
-    if never is not None:
-        return look.reading("dried_early", never, BY_RULE)
-    return came_to_nothing(look)
+    return look.reading("dried_early", never, BY_RULE) if never is not None else None
 
 
 def came_to_nothing(look: Look) -> Reading | None:

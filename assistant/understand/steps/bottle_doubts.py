@@ -8,12 +8,12 @@ from __future__ import annotations
 from dataclasses import replace
 
 from assistant.contract import Reading, World
-from assistant.core.round.rounds import is_open
+from assistant.core.round.rounds import is_sprayed
 from assistant.core.shelf.bottles import NOTHING
-from assistant.understand.follow_up import pending_of
 from assistant.understand.look import BY_RULE, Look
 from assistant.understand.may_be import is_told
-from assistant.understand.named.by_colour import products_by_colour
+from assistant.understand.named.by_colour import agents_of, products_by_colour
+from assistant.understand.named.names import Thing
 from assistant.understand.steps import fills
 from assistant.understand.text.patterns import Pattern, words_in
 
@@ -58,7 +58,7 @@ _MIXED_UP = Pattern(
 def bottle_doubted(look: Look) -> Reading | None:
     """A bottle marked as one that nobody knows; None: nothing of the kind is told."""
     plain = look.parsed.plain.strip(" .!,")
-    if look.parsed.plain.endswith("?") or pending_of(look.world) is not None or not is_told(plain):
+    if look.parsed.plain.endswith("?") or look.world.waiting is not None or not is_told(plain):
         return None
     masked, things = products_by_colour(look.parsed, look.world.household)
     masked = masked.strip(" .!,")
@@ -67,7 +67,7 @@ def bottle_doubted(look: Look) -> Reading | None:
         return _unknown(look, names)
     if _HELD.search(masked) is not None and len(names) == 1 and not _sprayed_from(names[0], look.world):
         return _unknown(look, names) if _is_for_another(names[0], things, look.world) else None
-    if _MIXED_UP.search(plain) is not None and not names and not _anything_sprayed(look.world):
+    if _MIXED_UP.search(plain) is not None and not names and not any(map(is_sprayed, look.world.state.rounds.values())):
         return _unknown(look, tuple(bottle.name for bottle in look.world.household.bottles))
     return _watered_down(look, masked, names)
 
@@ -95,28 +95,18 @@ def _unknown(look: Look, names: tuple[str, ...]) -> Reading:
     return look.reading("unknown_bottle", slots, BY_RULE)
 
 
-def _is_for_another(name: str, things: tuple[object, ...], world: World) -> bool:
+def _is_for_another(name: str, things: tuple[Thing, ...], world: World) -> bool:
     """Whether what it is said to have held isn't what it holds on record, or is meant for."""
     bottle = world.household.bottle(name)
     stock = world.household.stock(bottle.stock) if bottle is not None else None
     fill = world.state.bottles.get(name, NOTHING).fill
     own = fill.agent if fill is not None else stock.agent if stock is not None else ""
-    said = [thing for thing in things if getattr(thing, "kind", "") in ("agent", "stock")]
-    agents = {
-        found.agent
-        if (found := world.household.stock(getattr(one, "name", ""))) is not None
-        else getattr(one, "name", "")
-        for one in said
-    }
-    return bool(agents) and own not in agents
+    said = agents_of((thing for thing in things if thing.kind != "bottle"), world)
+    return bool(said) and own not in said
 
 
 def _sprayed_from(name: str, world: World) -> bool:
-    return any(is_open(r) and "apply" in r.done and r.bottle == name for r in world.state.rounds.values())
-
-
-def _anything_sprayed(world: World) -> bool:
-    return any(is_open(r) and "apply" in r.done for r in world.state.rounds.values())
+    return any(is_sprayed(r) and r.bottle == name for r in world.state.rounds.values())
 
 
 WORDS = words_in(_MEDDLED, _WATERED, _MIXED_UP)

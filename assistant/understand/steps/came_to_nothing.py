@@ -9,9 +9,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from assistant.contract import Slots
-from assistant.core.quantities.amounts import Amount
-from assistant.core.quantities.units import convert
-from assistant.core.round.rounds import is_open, waits_on_hold
+from assistant.core.round.rounds import is_open, is_sprayed, waits_on_hold
 from assistant.understand.look import Look
 from assistant.understand.may_be import is_told
 from assistant.understand.named.unknown_names import OF_WHAT_NOBODY_KNOWS
@@ -168,7 +166,7 @@ _SOMETHING = Pattern(
 def wet_time_was_none(look: Look) -> Slots | None:
     """The slots of a wet time that is said not to have held, or of what has got dirty again; None: nothing is told."""
     plain = look.parsed.plain
-    if not any(is_open(r) and "apply" in r.done for r in look.world.state.rounds.values()) or not _is_told(plain):
+    if not any(map(is_sprayed, look.world.state.rounds.values())) or not _is_told(plain):
         return None
     short = (_ONLY_SO_LONG.search(plain) or _AFTER_SO_LONG.search(plain)) is not None and _too_short(look)
     short = short or _NOT_ALL_THE_TIME.search(plain) is not None or (_none_rinsed(look) and _was_dry(plain))
@@ -195,7 +193,7 @@ _NOT_OF_THE_FILM = Pattern(
 
 def _none_rinsed(look: Look) -> bool:
     """The wet time was served, as far as was told, and nothing has been rinsed since."""
-    rounds = [r for r in look.world.state.rounds.values() if is_open(r) and "apply" in r.done]
+    rounds = [r for r in look.world.state.rounds.values() if is_sprayed(r)]
     return bool(rounds) and all("rinse" in r.steps and "rinse" not in r.done for r in rounds)
 
 
@@ -206,9 +204,11 @@ _PUT_IN = Pattern(
 
 def _another_was_in_it(look: Look) -> bool:
     """An animal of another enclosure was put into what is clean."""
+    if _PUT_IN.search(look.parsed.plain) is None:
+        return False
     homes = look.slots("dried_early").enclosures
     open_ones = {name for name, one in look.world.state.rounds.items() if is_open(one)}
-    return _PUT_IN.search(look.parsed.plain) is not None and bool(homes) and open_ones.isdisjoint(homes)
+    return bool(homes) and open_ones.isdisjoint(homes)
 
 
 def _dirt_seen(look: Look) -> bool:
@@ -217,8 +217,7 @@ def _dirt_seen(look: Look) -> bool:
 
 
 def _too_short(look: Look) -> bool:
-    spans = [found.value for found in look.parsed.amounts.found if found.kind == "duration"]
-    said = [convert(span, "s").amount for span in spans if isinstance(span, Amount)]
+    said = look.parsed.amounts.spans_s
     rounds = look.world.state.rounds.values()
     needed = [r.hold.seconds for r in rounds if is_open(r) and r.hold is not None and r.hold.seconds is not None]
     return bool(said and needed) and max(said) < max(needed)

@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from assistant.contract import Slots
-from assistant.core.round.rounds import hold_is_running, is_open
+from assistant.core.round.rounds import a_hold_runs, is_open, is_sprayed
 from assistant.understand.look import Look
 from assistant.understand.may_be import is_told
 from assistant.understand.text.parts_of_it import FITTING, PART, WHICH
@@ -169,7 +169,7 @@ def got_in(look: Look) -> Slots | None:
 
 def is_kept_wet(look: Look) -> bool:
     """Sprayed over while a wet time runs."""
-    return any(hold_is_running(r, look.world.now) for r in look.world.state.rounds.values() if is_open(r))
+    return a_hold_runs(look.world.state.rounds.values(), look.world.now)
 
 
 def left_out(look: Look) -> Slots | None:
@@ -192,7 +192,7 @@ def left_out(look: Look) -> Slots | None:
 
 
 def _sprayed(look: Look) -> bool:
-    return any(is_open(r) and "apply" in r.done for r in look.world.state.rounds.values())
+    return any(map(is_sprayed, look.world.state.rounds.values()))
 
 
 _ASKS_OR_AHEAD = Pattern(

@@ -13,7 +13,6 @@ from assistant.contract import Outcome, Reading, Slots, World
 from assistant.core.household import Household
 from assistant.core.quantities.amounts import Mix
 from assistant.core.round.rounds import is_open
-from assistant.understand.follow_up import pending_of
 from assistant.understand.look import BY_RULE, Look
 from assistant.understand.named.by_colour import agents_of
 from assistant.understand.named.named_at import MASKS, named_at
@@ -141,7 +140,7 @@ def other_product(look: Look) -> Reading | None:
     if _ON_TOP.search(plain) is not None:
         return None  # one on top of the other, which may make gas
     plainly = _WRONG.search(plain) is not None or _NOT_THAT.search(plain) is not None
-    if look.parsed.plain.endswith("?") or _TO_COME.search(plain) or (pending_of(world) is not None and not plainly):
+    if look.parsed.plain.endswith("?") or _TO_COME.search(plain) or (world.waiting is not None and not plainly):
         return None
     fill = fills.before_it_is_put_right(world)
     if fill is None and _FILL_WAS_OF.search(_named_by_colour(plain, world.household)) is not None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from assistant.core.round.rounds import hold_is_running, is_open
+from assistant.core.round.rounds import a_hold_runs, is_open
 from assistant.understand.look import Look
 from assistant.understand.steps.told import of_another_thing
 from assistant.understand.text.patterns import Pattern
@@ -49,8 +49,7 @@ def is_remark(look: Look) -> bool:
     plain = look.parsed.plain.strip(" .!,")
     if _OF_THE_KEEPER.search(plain) or _OF_OTHER_THINGS.search(plain) or of_another_thing(plain):
         return False
-    runs = any(is_open(r) and hold_is_running(r, look.world.now) for r in look.world.state.rounds.values())
-    if runs and _ONLY_WET.search(plain):
+    if _ONLY_WET.search(plain) and a_hold_runs(look.world.state.rounds.values(), look.world.now):
         return False  # wet is what it should be
     told = _ASKS.search(plain) is None and _FEWEST <= len(look.parsed.words) <= _MOST
     return told and _MATTERS.search(plain) is not None

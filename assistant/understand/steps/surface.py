@@ -6,10 +6,8 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant.contract import Pending, Reading, Slots, World
-from assistant.core.quantities.amounts import Amount
-from assistant.core.quantities.units import convert
 from assistant.core.record.state import Round
-from assistant.core.round.rounds import hold_is_running, is_open, waits_on_hold
+from assistant.core.round.rounds import a_hold_runs, is_open, waits_on_hold
 from assistant.understand.steps.stayed_wet import cannot_tell
 from assistant.understand.steps.told import smell_in_short
 from assistant.understand.steps.wet_answered import before_the_rinse, wet_said
@@ -56,7 +54,7 @@ def of_the_surface(look: Look) -> tuple[str, float] | None:
         and (known or chances["rewet"] + chances["done"] >= FITS)
     ):
         return "rewet", max(chances["rewet"], BY_RULE)
-    runs = any(hold_is_running(round_, look.world.now) for round_ in rounds)
+    runs = a_hold_runs(rounds, look.world.now)
     if runs and told.wet and told.smell is None and not look.claims.done and look.claims.stayed_wet is not False:
         return "rewet", max(chances["rewet"], BY_RULE)  # "corners are wet too": as they should be
     return _of_the_air(look, rounds) if told.smell is not None or told.wet is not None else None
@@ -112,9 +110,7 @@ def _of_the_air(look: Look, rounds: list[Round]) -> tuple[str, float] | None:
 
 def asks_whether_wet(world: World) -> bool:
     """Whether it waits to be told if a surface stayed wet."""
-    waits = world.talk.pending
-    yes = waits.on_yes if waits is not None and waits.waits(world.now) else None
-    return isinstance(yes, Reading) and yes.slots.stayed_wet is not None
+    return world.waiting is not None and world.waiting.asks_whether_wet
 
 
 def wet_answer(look: Look, pending: Pending) -> Reading | None:
@@ -159,7 +155,7 @@ def seen_wet(look: Look, pending: Pending | None) -> Reading | None:
         return None
     yes = pending.on_yes if pending is not None else None
     asked = isinstance(yes, Reading) and yes.intent == "rewet"
-    runs = any(is_open(r) and hold_is_running(r, look.world.now) for r in look.world.state.rounds.values())
+    runs = a_hold_runs(look.world.state.rounds.values(), look.world.now)
     if (
         not (asked or runs)
         or look.claims.done
@@ -200,8 +196,7 @@ def _for_less(look: Look, asked: Reading) -> bool:
     """ "It stayed wet for nine minutes", of a wet time of ten."""
     if not _HOW_LONG_WET.search(look.parsed.plain) or _A_MOMENT.fullmatch(look.parsed.text.casefold().strip(" .!,")):
         return False  # "yeah, one sec"
-    spans = [found.value for found in look.parsed.amounts.found if found.kind == "duration"]
-    said = [convert(span, "s").amount for span in spans if isinstance(span, Amount)]
+    said = look.parsed.amounts.spans_s
     rounds = [look.world.state.rounds.get(name) for name in asked.slots.enclosures]
     needed = [r.hold.seconds for r in rounds if r is not None and r.hold is not None and r.hold.seconds is not None]
     return bool(said and needed) and max(said) < max(needed)
@@ -221,11 +216,11 @@ def smell_answer(look: Look, pending: Pending) -> Reading | None:
 
 def where_it_was_asked(intent: str, slots: Slots, world: World) -> Slots:
     """With no enclosure named, what is told of a surface is told of the one that the tool has just asked about."""
-    pending, last = world.talk.pending, world.talk.last
+    pending, last = world.waiting, world.talk.last
     if intent not in OF_THE_SURFACE or slots.enclosures or slots.choices or slots.every_enclosure:
         return slots
     if intent == "rewet" and "apply" in slots.steps and last is not None and last.values.get("next") == "apply":
         return replace(slots, enclosures=(str(last.values["enclosure"]),))  # the one that is to be sprayed again
-    if pending is None or not pending.waits(world.now) or pending.reading.intent not in (*OF_THE_SURFACE, "done"):
+    if pending is None or pending.reading.intent not in (*OF_THE_SURFACE, "done"):
         return slots
     return replace(slots, enclosures=pending.reading.slots.enclosures)

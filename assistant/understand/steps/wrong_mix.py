@@ -9,11 +9,9 @@ from collections.abc import Iterable
 from datetime import timedelta
 
 from assistant.contract import World
-from assistant.core.quantities.amounts import Amount
 from assistant.core.quantities.quantity import read_mix
-from assistant.core.quantities.units import convert
 from assistant.core.record.state import Round
-from assistant.core.round.rounds import is_open
+from assistant.core.round.rounds import is_sprayed
 from assistant.core.shelf.bottles import NOTHING
 from assistant.understand.look import Look
 from assistant.understand.named.by_colour import products_by_colour
@@ -73,8 +71,10 @@ OLD_STOCK_DAYS = 180
 def mix_was_wrong(look: Look) -> bool:
     """Whether what an open clean was sprayed with is told to have been no good."""
     plain = look.parsed.plain.strip(" .!,")
+    sprayed = [r for r in look.world.state.rounds.values() if is_sprayed(r)]
+    if not sprayed:
+        return False
     masked, things = products_by_colour(look.parsed, look.world.household)
-    sprayed = [r for r in look.world.state.rounds.values() if is_open(r) and "apply" in r.done]
     sprayed = [r for r in sprayed if _is_of(r, things, look.world)]
     if not sprayed:
         return False
@@ -106,8 +106,7 @@ def _of_a_stock(things: Iterable[Thing]) -> bool:
 
 
 def _days_said(look: Look) -> float:
-    spans = [one.value for one in look.parsed.amounts.found if one.kind == "duration" and isinstance(one.value, Amount)]
-    return max((float(convert(span, "h").amount) / 24 for span in spans), default=0.0)
+    return max((float(span) / 86400 for span in look.parsed.amounts.spans_s), default=0.0)
 
 
 def _long_ago(look: Look) -> bool:
