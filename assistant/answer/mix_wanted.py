@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from assistant.answer.asking import ask, is_a_number_over, number_over
 from assistant.answer.product import Product, own_stock
 from assistant.contract import Answer, Reading, World
@@ -9,6 +11,9 @@ from assistant.core.quantities.amounts import Mix
 
 COMPARED = frozenset({"stronger", "weaker", "milder"})
 """Words for a mix that isn't the bottle's own, and don't say which."""
+
+_AT_A_RATIO = re.compile(r"\bat (?:about |around |a )?(?:one|1) (?:in|to|part)\b")
+"""A ratio was said, and its number not understood: "at one in fif teen" is none of the bottle's own."""
 
 
 def mix_in(product: Product, reading: Reading, world: World) -> Mix | Answer | None:
@@ -23,6 +28,8 @@ def mix_in(product: Product, reading: Reading, world: World) -> Mix | Answer | N
         return mixes[0]
     if reading.intent in ("dose", "mixed") and reading.slots.numbers:  # "at blah in forty": a mix not understood
         return ask(reading, world, ("mix",), "mixing.odd_number", {"number": reading.slots.numbers[-1]})
+    if reading.intent in ("dose", "mixed") and _AT_A_RATIO.search(reading.said) is not None:
+        return ask(reading, world, ("mix",), "mixing.how_much_stronger")
     if reading.intent == "dose" and not COMPARED.isdisjoint(reading.words):
         return ask(reading, world, ("mix",), "mixing.how_much_stronger")
     if product.bottle is not None and product.bottle.mix is not None and own_stock(product, world):

@@ -30,11 +30,12 @@ _OF_THE_KEEPER = Pattern(
 _OF_OTHER_THINGS = Pattern(
     r"\b(?:towels?|buckets?|sponges?|shelf|shelves|cupboard|carpet|cloths?|rags?|mop|tap|sink|phone|call|lunch"
     r"|dinner|breakfast|tea|coffee|bus"
-    r"|kettle|telly|news|post|car|garden|bath|hides?|bowls?|last of the (?:AGENT|STOCK))\b(?!.*\b(?:in there"
-    r"|in it|inside|on it)\b)"
+    r"|kettle|telly|news|post|car|garden|bath|hides?|bowls?|last of the (?:AGENT|STOCK))\b"
     r"|\b(?:BOTTLE|bottle|STOCK|AGENT)(?: is| 's)? (?:nearly |almost |all )?(?:empty|gone|low|strong|back|away"
     r"|finished)\b"
 )
+_INTO_IT = Pattern(r"\b(?:in there|in it|inside|on it|back in|put (?:\w+ ){1,4}(?:back|in))\b")
+""" "Put the hide back in wet": what was beside it is inside by now."""
 _ONLY_WET = Pattern(r"\b(?:wet|dripping|soak\w*|shiny|glistening)\b")
 _FEWEST, _MOST = 2, 20
 
@@ -47,7 +48,8 @@ def is_remark(look: Look) -> bool:
     if not any(is_open(r) and r.touched for r in look.world.state.rounds.values()):
         return False
     plain = look.parsed.plain.strip(" .!,")
-    if _OF_THE_KEEPER.search(plain) or _OF_OTHER_THINGS.search(plain) or of_another_thing(plain):
+    beside = _OF_OTHER_THINGS.search(plain) is not None and _INTO_IT.search(plain) is None
+    if _OF_THE_KEEPER.search(plain) or beside or of_another_thing(plain):
         return False
     if _ONLY_WET.search(plain) and a_hold_runs(look.world.state.rounds.values(), look.world.now):
         return False  # wet is what it should be
