@@ -11,7 +11,7 @@ from assistant.understand.asked import Asked
 from assistant.understand.harm.learned_cries import Evidence
 from assistant.understand.matching.learning import OUTSIDE
 from assistant.understand.parsing import Parsed
-from assistant.understand.slots import slots_of
+from assistant.understand.question.slots import slots_of
 from assistant.understand.steps.claimed_steps import Claims
 from assistant.understand.steps.told import Told
 from assistant.understand.text.known_words import ASKS_FIRST

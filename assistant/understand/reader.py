@@ -17,8 +17,12 @@ from assistant.core.harms import HARMS, latest
 from assistant.core.household import Household
 from assistant.core.quantities.quantity import Gallon
 from assistant.core.round.rounds import is_open
+from assistant.understand.air.windows_told import windows_told
+from assistant.understand.bottles import fills
+from assistant.understand.bottles.bottle_doubts import bottle_doubted
+from assistant.understand.bottles.fills_apart import fills_apart
+from assistant.understand.bottles.other_product import other_product, unnamed_product
 from assistant.understand.certainty import best_of, with_doubts
-from assistant.understand.goes_on import of_the_room
 from assistant.understand.harm import alarms, fire, no_harm, unhurt
 from assistant.understand.harm.after_fumes import after_fumes
 from assistant.understand.harm.called_for_help import called_for_help, called_slots
@@ -31,12 +35,11 @@ from assistant.understand.harm.no_escape import no_escape
 from assistant.understand.harm.on_somebody import put_back_wet
 from assistant.understand.harm.parts import hits_nobody, may_be_harm
 from assistant.understand.harm.whom import hit_by_name, named_after, of_whom
-from assistant.understand.in_talk import InTalk
 from assistant.understand.look import BY_LIKENESS, BY_RULE, ENOUGH, Look, without_troubles
 from assistant.understand.matching.clauses import with_clauses
 from assistant.understand.matching.matching import Matcher
 from assistant.understand.matching.weights import opened
-from assistant.understand.meeting import (
+from assistant.understand.met.meeting import (
     is_put_on,
     meets,
     met_in_that_bottle,
@@ -44,7 +47,8 @@ from assistant.understand.meeting import (
     speaks_of_products,
     unknown_bottle_again,
 )
-from assistant.understand.met_told import bottles_mixed, met_told
+from assistant.understand.met.met_told import bottles_mixed, met_told
+from assistant.understand.met.poured_across import poured_across
 from assistant.understand.named.by_name import with_animals_by_name
 from assistant.understand.named.drains import stored
 from assistant.understand.named.items_said import asked_of_items
@@ -53,25 +57,19 @@ from assistant.understand.named.referents import with_referent
 from assistant.understand.named.unknown_germs import names_an_unknown_germ
 from assistant.understand.named.unknown_names import asks_of_the_unknown
 from assistant.understand.named.waiting import into_a_tub, neutralises, only_a_germ
-from assistant.understand.named.windows_told import windows_told
 from assistant.understand.numbers.number_doubts import mean_posterior, with_guess_doubted
-from assistant.understand.own_question import OwnQuestion, says_it_dried
 from assistant.understand.parsing import Parser
-from assistant.understand.poured_across import poured_across
+from assistant.understand.question.own_question import OwnQuestion, says_it_dried
 from assistant.understand.rule_words import OF_THE_RULES
-from assistant.understand.steps import fills
 from assistant.understand.steps.after_spraying import came_to_nothing, done_over
 from assistant.understand.steps.back_where import back_where
 from assistant.understand.steps.before_spraying import without_the_rinse_before
-from assistant.understand.steps.bottle_doubts import bottle_doubted
 from assistant.understand.steps.came_to_nothing import wet_time_was_none
 from assistant.understand.steps.claimed_steps import claims_in
 from assistant.understand.steps.denied import but_for_a_part, contradicts_the_record, meant_ahead
 from assistant.understand.steps.done_over import got_in
 from assistant.understand.steps.elsewhere import the_other_one
-from assistant.understand.steps.fills_apart import fills_apart
 from assistant.understand.steps.label_minutes import label_told
-from assistant.understand.steps.other_product import other_product, unnamed_product
 from assistant.understand.steps.over_dirt import over_dirt
 from assistant.understand.steps.put_on_it import of_what_is_on_it, put_on_it
 from assistant.understand.steps.remarks import is_remark
@@ -83,6 +81,8 @@ from assistant.understand.steps.told import told_in
 from assistant.understand.steps.told_by_rule import MOVED_OUT, told_by_rule
 from assistant.understand.steps.touched import touched_in
 from assistant.understand.steps.wet_apart import wet_apart
+from assistant.understand.talk.goes_on import of_the_room
+from assistant.understand.talk.in_talk import InTalk
 from assistant.understand.text.patterns import Pattern
 
 HEARD_WELL = 0.7

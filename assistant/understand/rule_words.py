@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from assistant.understand.bottles.other_product import WORDS as OTHER_PRODUCT_WORDS
 from assistant.understand.harm import alarms, called_for_help, everyday, fire, taken_in, unhurt
 from assistant.understand.harm.patterns import WORDS as CRY_WORDS
 from assistant.understand.harm.treating import WORDS as TREATING_WORDS
@@ -10,7 +11,6 @@ from assistant.understand.steps.came_to_nothing import WORDS as NOTHING_WORDS
 from assistant.understand.steps.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.steps.done_over import WORDS as DONE_OVER_WORDS
 from assistant.understand.steps.not_off import WORDS as NOT_OFF_WORDS
-from assistant.understand.steps.other_product import WORDS as OTHER_PRODUCT_WORDS
 from assistant.understand.steps.part_told import WORDS as PART_TOLD_WORDS
 from assistant.understand.steps.told import WORDS as TOLD_WORDS
 from assistant.understand.text.known_words import EVERYDAY, ITEMS, MATERIALS

@@ -11,7 +11,7 @@ from assistant.contract import Slots
 from assistant.core.round.rounds import is_open
 from assistant.understand.harm.cries import Cry
 from assistant.understand.look import Look
-from assistant.understand.may_be import is_told
+from assistant.understand.question.may_be import is_told
 from assistant.understand.text.known_words import words_of
 from assistant.understand.text.patterns import Pattern
 

@@ -11,7 +11,7 @@ from datetime import timedelta
 from typing import Any
 
 from assistant.contract import Reading, Slots, World
-from assistant.understand.takes import asks_only, kinds_of
+from assistant.understand.talk.takes import asks_only, kinds_of
 from assistant.understand.text.patterns import Pattern
 
 _IT = Pattern(

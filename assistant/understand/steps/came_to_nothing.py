@@ -10,10 +10,10 @@ from dataclasses import replace
 
 from assistant.contract import Slots
 from assistant.core.round.rounds import is_open, is_sprayed, waits_on_hold
+from assistant.understand.bottles.wrong_mix import mix_was_wrong
 from assistant.understand.look import Look
-from assistant.understand.may_be import is_told
 from assistant.understand.named.unknown_names import OF_WHAT_NOBODY_KNOWS
-from assistant.understand.steps.wrong_mix import mix_was_wrong
+from assistant.understand.question.may_be import is_told
 from assistant.understand.text.parts_of_it import FILLING, FITTING, PART, WHICH
 from assistant.understand.text.patterns import Pattern, words_in
 

@@ -11,7 +11,7 @@ from dataclasses import replace
 from assistant.contract import Slots
 from assistant.core.round.rounds import a_hold_runs, is_open, is_sprayed
 from assistant.understand.look import Look
-from assistant.understand.may_be import is_told
+from assistant.understand.question.may_be import is_told
 from assistant.understand.text.parts_of_it import FITTING, PART, WHICH
 from assistant.understand.text.patterns import Pattern, words_in
 

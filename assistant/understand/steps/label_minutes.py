@@ -11,8 +11,8 @@ from fractions import Fraction
 from assistant.contract import Reading, Slots
 from assistant.core.record.state import Round
 from assistant.core.round.rounds import is_open
+from assistant.understand.bottles.label_says import LABEL, minutes_by_label, one_span
 from assistant.understand.look import BY_RULE, Look
-from assistant.understand.named.label_says import LABEL, minutes_by_label, one_span
 from assistant.understand.text.patterns import Pattern
 
 _ALONE = Pattern(

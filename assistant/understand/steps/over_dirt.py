@@ -10,8 +10,8 @@ from dataclasses import replace
 from assistant.contract import Slots
 from assistant.core.round.rounds import is_open
 from assistant.understand.look import Look
-from assistant.understand.may_be import is_told
 from assistant.understand.named.by_colour import agents_of, products_by_colour
+from assistant.understand.question.may_be import is_told
 from assistant.understand.text.patterns import Pattern
 
 _DIRT = r"(?:urine|urates?|wee|pee|piss|poos?|poop|droppings?|faeces|turds?)"

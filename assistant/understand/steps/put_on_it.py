@@ -12,7 +12,7 @@ from assistant.contract import Reading, Slots, World
 from assistant.core.choice.together import uncleared
 from assistant.core.round.rounds import is_open
 from assistant.understand.look import BY_RULE, Look
-from assistant.understand.meeting import ASKED
+from assistant.understand.met.meeting import ASKED
 from assistant.understand.named.by_colour import agents_of, products_by_colour
 from assistant.understand.named.names import Thing
 from assistant.understand.named.unknown_names import OF_WHAT_NOBODY_KNOWS

@@ -6,9 +6,9 @@ import re
 import tomllib
 from pathlib import Path
 
+from assistant.understand.air import openings
 from assistant.understand.harm import idioms as harm_idioms
 from assistant.understand.harm import patterns as harm_patterns
-from assistant.understand.named import openings
 from assistant.understand.parsing import Parser
 from assistant.understand.reader import Reader
 from assistant.understand.steps import claimed_steps, step_patterns

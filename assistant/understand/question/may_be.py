@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import re
 
+from assistant.understand.bottles import fills
 from assistant.understand.numbers.mixing_words import MIXING_NEEDS
 from assistant.understand.parsing import Parsed
-from assistant.understand.steps import fills
 from assistant.understand.steps.claimed_steps import Claims
 from assistant.understand.steps.surface import OF_THE_SURFACE
 from assistant.understand.steps.told import of_another_thing, of_the_keeper

@@ -13,7 +13,12 @@ from typing import Any
 from assistant.contract import Choice, SaidTime, Slots, Unknown, World
 from assistant.core.quantities.amounts import Amount, Percent, SaidRatio
 from assistant.core.round.rounds import is_open
+from assistant.understand.air.room_air import with_room_air
+from assistant.understand.air.windows_told import stood_so_since
 from assistant.understand.asked import Asked
+from assistant.understand.bottles import fills
+from assistant.understand.bottles.label_says import minutes_by_label
+from assistant.understand.bottles.mixes_kept import kept_mixed
 from assistant.understand.named.added import adds_in
 from assistant.understand.named.by_kind import called_by_its_kind, of_the_one_open
 from assistant.understand.named.choosing_words import CHOOSING, job_in, methods_in, near_water, of_facts
@@ -23,12 +28,9 @@ from assistant.understand.named.drains import drains_in, wish_in
 from assistant.understand.named.from_to import taken_in
 from assistant.understand.named.good_news import of_illness, one_is_well, without_the_old
 from assistant.understand.named.items_said import begun_in, cracked_in, items_in, still_wet_in, ways_in
-from assistant.understand.named.label_says import minutes_by_label
 from assistant.understand.named.left_out import left_out, without_the_left_out
-from assistant.understand.named.mixes_kept import kept_mixed
 from assistant.understand.named.names import Mention, Thing
 from assistant.understand.named.not_this_time import not_this_time
-from assistant.understand.named.room_air import with_room_air
 from assistant.understand.named.surfaces_said import inside_said, soaks
 from assistant.understand.named.unknown_germs import unknown_germ
 from assistant.understand.named.unknown_names import ROUND, unknown_names
@@ -44,7 +46,6 @@ from assistant.understand.named.waiting import (
     tub_told,
     tubs_in,
 )
-from assistant.understand.named.windows_told import stood_so_since
 from assistant.understand.numbers.dose_again import for_several
 from assistant.understand.numbers.left_said import left_in_it
 from assistant.understand.numbers.per_area import per_area
@@ -54,8 +55,7 @@ from assistant.understand.numbers.scoops_said import without_the_tool
 from assistant.understand.numbers.strengths import bare_numbers, mixes_in
 from assistant.understand.numbers.wanted_unit import one_of_a_unit, wanted_unit
 from assistant.understand.parsing import Parsed, is_a_mix
-from assistant.understand.round_slots import is_of_every_one, with_the_round
-from assistant.understand.steps import fills
+from assistant.understand.question.round_slots import is_of_every_one, with_the_round
 from assistant.understand.steps.touched import touched_in
 from assistant.understand.steps.washing_up import without_the_washing_up
 from assistant.understand.text.patterns import Pattern

@@ -11,7 +11,7 @@ from assistant.contract import Outcome, Pending, Reading, Slots
 from assistant.understand.asked import Asked
 from assistant.understand.look import Look
 from assistant.understand.named.from_to import ends_after, ends_in, turned_round
-from assistant.understand.slots import homes_in
+from assistant.understand.question.slots import homes_in
 from assistant.understand.text.patterns import Pattern
 
 

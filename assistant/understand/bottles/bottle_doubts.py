@@ -10,11 +10,11 @@ from dataclasses import replace
 from assistant.contract import Reading, World
 from assistant.core.round.rounds import is_sprayed
 from assistant.core.shelf.bottles import NOTHING
+from assistant.understand.bottles import fills
 from assistant.understand.look import BY_RULE, Look
-from assistant.understand.may_be import is_told
 from assistant.understand.named.by_colour import agents_of, products_by_colour
 from assistant.understand.named.names import Thing
-from assistant.understand.steps import fills
+from assistant.understand.question.may_be import is_told
 from assistant.understand.text.patterns import Pattern, words_in
 
 _SOMETHING = (

@@ -11,7 +11,7 @@ from assistant.contract import SaidTime, World
 from assistant.core.quantities.amounts import Amount
 from assistant.core.quantities.units import convert
 from assistant.core.round.rounds import is_open
-from assistant.understand.named.openings import OF_NO_WINDOW, openings_in
+from assistant.understand.air.openings import OF_NO_WINDOW, openings_in
 from assistant.understand.parsing import Parsed
 from assistant.understand.text.patterns import Pattern
 from assistant.understand.times.moments import moment

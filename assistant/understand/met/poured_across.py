@@ -8,10 +8,10 @@ from __future__ import annotations
 from dataclasses import replace
 
 from assistant.contract import Reading
+from assistant.understand.bottles import fills
 from assistant.understand.look import BY_RULE, Look
-from assistant.understand.meeting import ASKED
+from assistant.understand.met.meeting import ASKED
 from assistant.understand.named.by_colour import agents_of, products_by_colour
-from assistant.understand.steps import fills
 from assistant.understand.text.patterns import Pattern
 
 _SOME = r"(?:(?:the|my|some|of|a|bit|little|rest|last|all|more|drop|half|accidentally|actually|up|it) )*"

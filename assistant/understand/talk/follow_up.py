@@ -23,7 +23,7 @@ from assistant.understand.numbers.left_said import into_how_much, left_again, wh
 from assistant.understand.numbers.poured_again import poured_again
 from assistant.understand.numbers.scaled import factor_in, scaled
 from assistant.understand.parsing import Parsed
-from assistant.understand.takes import all_given, asks_only, given_to
+from assistant.understand.talk.takes import all_given, asks_only, given_to
 from assistant.understand.text.known_words import CONNECTING, ROOM_AIR
 from assistant.understand.text.patterns import Pattern
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from talk import _reader
 
-from assistant.understand.steps.fills_apart import fills_apart
+from assistant.understand.bottles.fills_apart import fills_apart
 
 
 @pytest.mark.parametrize(

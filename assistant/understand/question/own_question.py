@@ -11,13 +11,13 @@ from datetime import timedelta
 
 from assistant.contract import Question
 from assistant.core.round.rounds import a_hold_runs, hold_is_over, is_open, waits_on_hold
+from assistant.understand.air.openings import openings_in
+from assistant.understand.bottles import fills
 from assistant.understand.look import ENOUGH, Look, words_of
 from assistant.understand.matching.learning import OUTSIDE
-from assistant.understand.may_be import LOOKS_BACK, is_told, may_be
 from assistant.understand.named.left_out import before_the_left_out
 from assistant.understand.named.names import HOMES
-from assistant.understand.named.openings import openings_in
-from assistant.understand.steps import fills
+from assistant.understand.question.may_be import LOOKS_BACK, is_told, may_be
 from assistant.understand.steps.before_spraying import is_of_no_bottle
 from assistant.understand.steps.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.steps.claimed_steps import bare_done, dried_early, only_dried

@@ -5,10 +5,10 @@ from __future__ import annotations
 from dataclasses import replace
 
 from assistant.contract import Slots
+from assistant.understand.air.openings import openings_in
+from assistant.understand.air.windows_told import shut_before, windows_told
 from assistant.understand.asked import Asked
 from assistant.understand.named.chores_said import clean_in
-from assistant.understand.named.openings import openings_in
-from assistant.understand.named.windows_told import shut_before, windows_told
 from assistant.understand.parsing import Parsed
 from assistant.understand.steps.apart import steps_apart
 from assistant.understand.steps.claimed_steps import Claims

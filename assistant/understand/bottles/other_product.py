@@ -13,12 +13,12 @@ from assistant.contract import Outcome, Reading, Slots, World
 from assistant.core.household import Household
 from assistant.core.quantities.amounts import Mix
 from assistant.core.round.rounds import is_open
+from assistant.understand.bottles import fills
 from assistant.understand.look import BY_RULE, Look
 from assistant.understand.named.by_colour import agents_of
 from assistant.understand.named.named_at import MASKS, named_at
 from assistant.understand.named.names import Mention, Thing
 from assistant.understand.parsing import Parsed
-from assistant.understand.steps import fills
 from assistant.understand.text.known_words import COLOURS
 from assistant.understand.text.patterns import Pattern, words_in
 

@@ -10,32 +10,32 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from assistant.contract import Pending, Reading, Slots
-from assistant.understand import follow_up
-from assistant.understand.agreed import agreed_to, says_it_again
-from assistant.understand.follow_up import Answering
-from assistant.understand.goes_on import goes_on_in_its_field
+from assistant.understand.bottles import fills
 from assistant.understand.look import BY_RULE, ENOUGH, Look, words_of
 from assistant.understand.matching.learning import OUTSIDE
-from assistant.understand.may_be import may_be
 from assistant.understand.named.items_said import items_in
 from assistant.understand.numbers.dose_again import strength_told, with_another_strength
 from assistant.understand.numbers.dose_anew import asks_for_another_product
 from assistant.understand.numbers.left_said import tells_what_is_left
 from assistant.understand.numbers.scaled import factor_in
-from assistant.understand.of_the_last import did_it, of_the_last_answer
 from assistant.understand.parsing import matched_words
-from assistant.understand.shared_on import shared_on
-from assistant.understand.slots import OF_ITEMS
-from assistant.understand.steps import fills
+from assistant.understand.question.may_be import may_be
+from assistant.understand.question.slots import OF_ITEMS
 from assistant.understand.steps.claimed_steps import steps_named
 from assistant.understand.steps.elsewhere import begun_elsewhere, done_there_too, meant_elsewhere
 from assistant.understand.steps.stayed_wet import cannot_tell
 from assistant.understand.steps.surface import asks_whether_wet, seen_wet, smell_answer, wet_answer
-from assistant.understand.takes import given_to
+from assistant.understand.talk import follow_up
+from assistant.understand.talk.agreed import agreed_to, says_it_again
+from assistant.understand.talk.follow_up import Answering
+from assistant.understand.talk.goes_on import goes_on_in_its_field
+from assistant.understand.talk.of_the_last import did_it, of_the_last_answer
+from assistant.understand.talk.shared_on import shared_on
+from assistant.understand.talk.takes import given_to
+from assistant.understand.talk.treated_on import treated_on
 from assistant.understand.text.patterns import Pattern
 from assistant.understand.text.short_slips import LONGEST, told_apart
 from assistant.understand.text.words import ARTICLES
-from assistant.understand.treated_on import treated_on
 
 
 class InTalk:

@@ -11,11 +11,11 @@ from dataclasses import replace
 from assistant.contract import Slots
 from assistant.core.choice.together import worst
 from assistant.understand.look import Look
-from assistant.understand.may_be import is_told
-from assistant.understand.meeting import ASKED, MET
+from assistant.understand.met.meeting import ASKED, MET
 from assistant.understand.named.by_colour import agents_of, products_by_colour
 from assistant.understand.named.names import Thing
 from assistant.understand.named.unknown_names import OF_WHAT_NOBODY_KNOWS
+from assistant.understand.question.may_be import is_told
 from assistant.understand.text.patterns import Pattern
 
 _P = r"(?:AGENT|STOCK|BOTTLE|OTHER)"

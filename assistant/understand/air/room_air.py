@@ -10,7 +10,7 @@ from fractions import Fraction
 
 from assistant.contract import Draught, Slots
 from assistant.core.quantities.amounts import Amount, Percent
-from assistant.understand.named.openings import openings_in, openings_named
+from assistant.understand.air.openings import openings_in, openings_named
 from assistant.understand.numbers.amounts import Found
 from assistant.understand.parsing import Parsed
 from assistant.understand.text.patterns import Pattern

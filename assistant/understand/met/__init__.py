@@ -1,0 +1,1 @@
+"""Agents that meet, asked about or told; whoever put what onto what."""

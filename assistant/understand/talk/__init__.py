@@ -1,0 +1,1 @@
+"""What a turn is to the talk before it: agreed to, followed up, corrected, gone on from."""
