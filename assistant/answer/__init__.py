@@ -25,7 +25,7 @@ from assistant.core.record.events import (
 )
 from assistant.core.record.fold import fold
 from assistant.core.round.gate import timers
-from assistant.core.round.rounds import hold_is_running
+from assistant.core.round.rounds import hold_is_running, waits_on_hold
 
 
 def answer_to(reading: Reading, world: World) -> Answer:
@@ -36,13 +36,14 @@ def answer_to(reading: Reading, world: World) -> Answer:
     trouble = trouble_in(reading, world, question.family)
     if trouble is not None:
         return trouble
-    doubted = _doubted(reading, world)
+    doubted = (*_doubted(reading, world), *(_remarked(reading, world) if reading.intent == "return_check" else ()))
     for event in doubted:
         world = replace(world, state=fold(world.state, Recorded(world.now, "", event)))
     answer = _with_touches(handler_of(question.family, reading.intent)(reading, world), reading, world)
     answer = _with_what_is_left(_with_what_comes_first(_with_the_found(answer, reading, world), world), reading)
     answer = replace(answer, events=(*doubted, *answer.events))
-    return answer if question.family == "harm" else _said_back(answer, reading, world)  # first aid waits for no "yes"
+    answer = answer if question.family == "harm" else _said_back(answer, reading, world)  # first aid waits for no "yes"
+    return _with_the_remark(answer, reading, world)
 
 
 def handler_of(family: str, name: str) -> Handler:
@@ -62,11 +63,20 @@ def _unsure(reading: Reading, world: World) -> Answer:
     doubted = tuple(
         HoldDoubted(round_.enclosure)
         for round_ in open_rounds(world)
-        if reading.slots.stayed_wet is False and hold_is_running(round_, world.now)
+        if reading.slots.stayed_wet is False and (hold_is_running(round_, world.now) or waits_on_hold(round_))
     )
+    half_said = bool(doubted) and not any(hold_is_running(one, world.now) for one in open_rounds(world))
     details = {"nearest": _nearest(reading, world), "asked": _waits_for_a_yes(world)}
     remarked = () if doubted else _remarked(reading, world)
-    message = "talk.may_have_dried" if doubted else "talk.remarked" if remarked else "talk.unsure"
+    message = (
+        "talk.did_it_stay_wet"
+        if half_said
+        else "talk.may_have_dried"
+        if doubted
+        else "talk.remarked"
+        if remarked
+        else "talk.unsure"
+    )
     return _with_touches(Answer(None, Outcome.UNSURE, message, details, events=(*doubted, *remarked)), reading, world)
 
 
@@ -107,6 +117,17 @@ def _with_what_comes_first(answer: Answer, world: World) -> Answer:
         return answer
     homes = tuple(world.household.enclosure(one.enclosure) for one in world.state.loose)
     return replace(answer, details={**answer.details, "loose": homes})
+
+
+def _with_the_remark(answer: Answer, reading: Reading, world: World) -> Answer:
+    """The same, with what the sentence told besides of a surface: kept, unless something was recorded of it anyway."""
+    if reading.intent == "return_check":
+        return answer
+    remarked = _remarked(reading, world)
+    if not remarked:
+        return answer
+    details = {**answer.details, "left_untold": "remark"}
+    return replace(answer, events=(*answer.events, *remarked), details=details)
 
 
 def _with_what_is_left(answer: Answer, reading: Reading) -> Answer:

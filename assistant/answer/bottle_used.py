@@ -26,6 +26,9 @@ def holds_another(reading: Reading, supply: Supply, world: World) -> Answer | No
     fill = world.state.bottles.get(bottle.name, NOTHING).fill
     if fill is not None and fill.agent == supply.agent.id:
         return None
+    if fill is None and held_in(bottle, world.state) == (supply.agent.id,) and not reading.slots.mixes:
+        details = {"bottle": bottle.name, "said": supply.agent}
+        return ask(reading, world, ("mix",), "the_round.not_how_strong", details)
     others = tuple(agent for agent in held_in(bottle, world.state) if agent != supply.agent.id)
     if not others:
         return None

@@ -14,13 +14,14 @@ from assistant.answer.meeting import agent_of, touched_by
 from assistant.answer.on_record import Ledger, about, asking, nothing_open, steps_from, told_of, unrecorded, was_it_done
 from assistant.answer.plan import Supply, airing_with, supply_in, supply_of
 from assistant.answer.spraying import sprayed
-from assistant.answer.way_on import give_up_question, step_now, way_on
+from assistant.answer.way_on import give_up_question, no_figure, step_now, way_on
 from assistant.answer.which import open_rounds, which_rounds
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.record.events import (
     BackTooSoon,
     DriedEarly,
     HoldDoubted,
+    Remarked,
     StayedWet,
     StepDone,
     SurfaceDried,
@@ -29,7 +30,7 @@ from assistant.core.record.events import (
 )
 from assistant.core.record.state import Round
 from assistant.core.round.claims import Judgement, judge
-from assistant.core.round.rounds import airing_left_s, hold_is_over, hold_left_s, in_order, is_open
+from assistant.core.round.rounds import airing_left_s, hold_is_over, hold_left_s, in_order, is_open, waits_on_hold
 
 
 @dataclass(frozen=True)
@@ -89,7 +90,8 @@ def _with_steps(reading: Reading, world: World) -> Reading | Answer:
         return nothing_open(reading, world)
     if len(rounds) > 1:
         return ask(reading, world, ("step",), "the_round.done_what", {})
-    return replace(reading, slots=replace(slots, steps=(step_now(rounds[0], world),)))
+    waits = waits_on_hold(rounds[0]) and not no_figure(rounds[0])  # whether it stayed wet is to be told first
+    return replace(reading, slots=replace(slots, steps=("hold" if waits else step_now(rounds[0], world),)))
 
 
 def _which(claim: Reading, step: str, world: World) -> tuple[str, ...] | Answer:
@@ -140,6 +142,8 @@ def _claims_for(name: str, reading: Reading, ledger: Ledger) -> _Told:
             recorded.append(step)
         elif trouble.message == "the_round.already":
             already = trouble
+        elif trouble.message == "the_round.early" and step == "hold" and _COMES_OFF & {*reading.slots.steps[place:]}:
+            continue  # "ten minutes are up, rinsed it", while it runs: of the rinse it has to be asked
         else:
             rest = reading.slots.steps[place + 1 :]
             _keep_the_rest(name, rest, reading, ledger)
@@ -149,6 +153,10 @@ def _claims_for(name: str, reading: Reading, ledger: Ledger) -> _Told:
                 )  # the most pressing
             return _Told(name, tuple(recorded), trouble=trouble)
     return _Told(name, tuple(recorded), trouble=None if recorded else already)
+
+
+_COMES_OFF = frozenset({"rinse", "dry"})
+"""Steps that end a wet time, whatever the clock says."""
 
 
 def _keep_the_rest(name: str, steps: tuple[str, ...], reading: Reading, ledger: Ledger) -> None:
@@ -178,6 +186,10 @@ def _claim(name: str, step: str, reading: Reading, ledger: Ledger) -> Answer | N
         return unrecorded(reading, "the_round.dried", world, name, judgement)
     if step == "move out" and round_.put_back and not (reading.slots.shut_in or reading.slots.confirmed):
         return _out_and_shut_in(judgement, name, reading, world)
+    if step == "return" and judgement.fit == "fits" and round_.remarks:
+        if not reading.slots.confirmed:
+            return _settled_first(judgement, name, reading, world)
+        ledger.note(Remarked(name))
     if judgement.fit in ("fits", "not needed"):
         if step == "rinse" and ledger.wiped and not _wipe_will_do(round_, ledger):
             return unrecorded(reading, "the_round.wipe_will_not_do", world, name, judgement)
@@ -241,6 +253,14 @@ def _did_it_stay_wet(judgement: Judgement, name: str, reading: Reading, world: W
     wet = about(reading, name, steps, stayed_wet=True)
     dry = about(reading, name, ("hold",), stayed_wet=False)
     return asking(reading, "the_round.stayed_wet", world, name, judgement, wet, dry)
+
+
+def _settled_first(judgement: Judgement, name: str, reading: Reading, world: World) -> Answer:
+    """Back in, though something that was told isn't settled: "yes" settles it and records the return."""
+    back = about(reading, name, steps_from("return", reading), reading.slots.stayed_wet)
+    back = replace(back, slots=replace(back.slots, confirmed=True))
+    asked = asking(reading, "the_round.is_it_settled", world, name, judgement, back)
+    return replace(asked, details={**asked.details, "said": world.state.rounds[name].remarks})
 
 
 def _out_and_shut_in(judgement: Judgement, name: str, reading: Reading, world: World) -> Answer:

@@ -71,10 +71,31 @@ def mixed(reading: Reading, world: World) -> Answer:
     if reading.slots.each:
         return mixed_each(reading, world, mixed)
     before = _put_right(reading, world)
-    answer = _mixed(reading, _without_the_doubt(before, world))
-    if before is None or before[1] in reading.slots.bottles or answer.values.get("recorded"):
+    answer = _with_what_went_in(_mixed(reading, _without_the_doubt(before, world)), reading, world)
+    if before is None or answer.values.get("recorded"):
+        return answer
+    if before[1] in reading.slots.bottles and not _is_unsettled(answer):
         return answer
     return replace(answer, events=(before[0], *answer.events), pending=_no_more_to_correct(answer.pending))
+
+
+def _is_unsettled(answer: Answer) -> bool:
+    return answer.outcome is Outcome.ASK and any(isinstance(event, AgentPoured) for event in answer.events)
+
+
+def _with_what_went_in(answer: Answer, reading: Reading, world: World) -> Answer:
+    """The same, with what was told to be in there while something of it is still asked: no fill, but no guess"
+    " either."""
+    bottle = world.household.bottle(reading.slots.bottles[0]) if len(reading.slots.bottles) == 1 else None
+    if bottle is None or answer.outcome is not Outcome.ASK or answer.events or answer.details.get("ahead"):
+        return answer
+    product = product_in(reading, world)
+    if not isinstance(product, Product) or product.agent is None:
+        return answer
+    held = held_in(bottle, world.state)
+    other = answer.values.get("earlier")
+    agents = tuple(agent for agent in (other, product.agent.id) if agent is not None and agent not in held)
+    return replace(answer, events=tuple(AgentPoured(bottle.name, agent) for agent in agents))
 
 
 def _without_the_doubt(before: tuple[Voided, str] | None, world: World) -> World:
@@ -355,7 +376,9 @@ def _put_right(reading: Reading, world: World) -> tuple[Voided, str] | None:
     if not reading.slots.corrects or not world.state.turns:
         return None
     last = world.state.turns[-1]
-    bottle = next((deed.thing for deed in last.deeds if deed.event in ("BottleMixed", "BottleDoubted")), None)
+    bottle = next(
+        (deed.thing for deed in last.deeds if deed.event in ("BottleMixed", "BottleDoubted", "AgentPoured")), None
+    )
     return (Voided(last.turn), bottle) if bottle is not None else None
 
 

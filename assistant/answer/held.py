@@ -34,7 +34,7 @@ def told_of(bottle: Bottle, world: World) -> dict[str, Any]:
         "unknown": bottle.name in world.state.unknown_mixes,
         "held": tuple(agent_of(agent, world) for agent in holds.held),
         "rinsed_at": holds.rinsed_at,
-        "ready": is_good(fill, world.now),
+        "ready": False if bottle.name in world.state.unknown_mixes else is_good(fill, world.now),
         "now": world.now,
     }
 

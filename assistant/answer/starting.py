@@ -24,6 +24,7 @@ from assistant.answer.plan import (
     too_weak,
     what_soaks_in,
 )
+from assistant.answer.product import product_in
 from assistant.answer.sharing import hands_first
 from assistant.answer.under_way import next
 from assistant.answer.way_on import step_now
@@ -45,6 +46,10 @@ def start(reading: Reading, world: World) -> Answer:
     if len(enclosures) > 1 and len(set(reading.slots.bottles)) > 1:  # "pepper with pink, juniper with yellow"
         one = replace(reading, slots=replace(reading.slots, enclosures=(), bottles=(), agents=(), stocks=()))
         return ask(one, world, ("enclosure",), "the_round.one_at_a_time", {"enclosures": enclosures})
+    if not reading.slots.corrects and (len(set(reading.slots.bottles)) > 1 or len(set(reading.slots.agents)) > 1):
+        several = product_in(reading, world)  # two in one bottle or on one surface are refused, or it is asked which
+        if isinstance(several, Answer):
+            return several
     supply = supply_in(reading, world) or _what_alone_does_it(reading, world) or _as_it_was(reading, enclosures, world)
     refusal = _refusal(reading, supply, enclosures, world)
     if refusal is not None:

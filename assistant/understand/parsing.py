@@ -86,7 +86,9 @@ _SAME: dict[str, str] = {
         "{animal}",
     ),
 }
-_SAME |= dict.fromkeys(MATERIALS, "{material}") | dict.fromkeys(ITEMS, "{item}")
+_SAME |= dict.fromkeys(MATERIALS, "{material}") | dict.fromkeys(
+    ITEMS - {"log", "logs"}, "{item}"
+)  # "log it" is no branch
 _PLAIN = Pattern(
     r"(?:[a-z]{3,}|\{\w+\}|it|is|in|on|to|do|my|of|at|he|me|so|ok|no|up|we|am|be|or|if|go|by|an|as|us|i|a| )+"
 )

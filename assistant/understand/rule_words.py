@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from assistant.understand.bottles.bottle_doubts import WORDS as BOTTLE_DOUBT_WORDS
 from assistant.understand.bottles.other_product import WORDS as OTHER_PRODUCT_WORDS
 from assistant.understand.harm import alarms, called_for_help, everyday, fire, taken_in, unhurt
 from assistant.understand.harm.patterns import WORDS as CRY_WORDS
@@ -32,6 +33,7 @@ OF_THE_RULES = (
     | TOLD_WORDS
     | PART_TOLD_WORDS
     | DONE_OVER_WORDS
+    | BOTTLE_DOUBT_WORDS
     | OTHER_PRODUCT_WORDS
     | NOTHING_WORDS
     | NOT_OFF_WORDS

@@ -258,6 +258,11 @@ def _which_was_it(answer: Answer) -> Line:
     return Line(say, f"{say} {capital(listed(known, 'or'))}?")
 
 
+def _not_how_strong(answer: Answer) -> Line:
+    bottle, agent = answer.details["bottle"], answer.details["said"]
+    return Line(f"{capital(bottle)}: {agent.name} went in, but you never told me how strong. One in how many?")
+
+
 def _holds_another(answer: Answer) -> Line:
     bottle, holds, said = (answer.details[key] for key in ("bottle", "holds", "said"))
     return Line(
@@ -299,6 +304,7 @@ LINES: dict[str, Callable[[Answer], Line]] = {
     "the_round.is_it_cold": _is_it_cold,
     "the_round.unknown_mix": _unknown_mix,
     "the_round.holds_another": _holds_another,
+    "the_round.not_how_strong": _not_how_strong,
     "the_round.which_was_it": _which_was_it,
     "the_round.refused_agent": _refused_agent,
     "the_round.refused_in_water": _refused_in_water,

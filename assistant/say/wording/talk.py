@@ -50,6 +50,10 @@ def _may_have_dried(answer: Answer) -> Line:
     return Line(say, f"{say}\n{_unsure(answer).show}")
 
 
+def _did_it_stay_wet(answer: Answer) -> Line:
+    return Line("I can't tell from that. Did it stay wet the whole time? Yes, no, or not sure.")
+
+
 def _faulty(answer: Answer) -> Line:
     faulty = answer.details["faulty"]
     return Line(_spoken_fault(faulty.why), f'"{faulty.said}": {faulty.why}')
@@ -308,6 +312,7 @@ LINES: dict[str, Callable[[Answer], Line]] = {
     "talk.unsure": _unsure,
     "talk.may_have_dried": _may_have_dried,
     "talk.remarked": _remarked,
+    "talk.did_it_stay_wet": _did_it_stay_wet,
     "talk.faulty": _faulty,
     "talk.choose": _choose,
     "talk.unknown": _unknown,

@@ -11,6 +11,8 @@ _SHUT = Pattern(
     r"| 's)?(?: all| now)? (?:closed|shut)\b"
     r"|\b(?:no|none of the|not one|not a single) (?:\w+ )?(?:windows?|doors?)(?: is| are| 's)?"
     r"(?: all| now)* open(?:ed)?\b|\bnothing(?: is| 's)? open(?:ed)?\b"
+    r"|\bopened nothing\b|\b(?:have|did) not (?:opened?) (?:anything|any(?: of them)?)\b|\beverything(?: is| 's)?"
+    r" (?:shut|closed)\b"
     r"|\b(?:windows?|doors?)(?: is| are| 's)? not open\b"
     r"|\b(?:did|have|has|could|can|do) not (?:\w+ )?open(?:ed)?(?: \w+){0,2} (?:windows?|doors?)\b"
 )

@@ -39,6 +39,32 @@ _WATERED = Pattern(
     rf"|\bwatered (?:{_THE}BOTTLE |it |that )down\b|\bwatered down {_THE}BOTTLE\b",
     "water",
 )
+_MISMEASURED = Pattern(
+    r"\b(?:put|used|poured|added|measured|drew|drawn|tipped)(?: in)?(?: \w+){0,2}? (?:double|triple|twice|(?:way |far "
+    r"|a bit )?too (?:much|little|many)|half|the wrong (?:amount|number|line|mark|syringe|cap)|not enough)\b"
+    r"|\b(?:put|poured|added|tipped|measured) (?:the |some )?(?:AGENT|STOCK|concentrate|it)(?: in)?(?: in)? (?:twice"
+    r"|two times|again)\b"
+    r"|\bforgot (?:to (?:add|put)(?: in)? )?(?:the |any )?water\b|\b(?:did not|never) (?:add|put)(?: in)?(?: the|"
+    r" any)? water\b"
+    r"|\bmis(?:read|measured|counted) (?:the |it|that)|\blost count\b"
+    r"|\b(?:measured|read|drew) (?:it |that |the \w+ )?(?:up )?(?:wrong(?:ly)?|badly|to the wrong (?:line|mark))\b",
+    *(
+        "double",
+        "triple",
+        "twice",
+        "two times",
+        "too ",
+        "half",
+        "wrong",
+        "enough",
+        "again",
+        "water",
+        "mis",
+        "count",
+        "bad",
+    ),
+)
+"""How much went into a fill isn't known after all."""
 _HELD = Pattern(
     rf"\bBOTTLE(?: \w+){{0,2}}? (?:had|has|has got|held|holds|contained|contains)(?: actually| really| got|"
     rf" only| some)*"
@@ -65,11 +91,22 @@ def bottle_doubted(look: Look) -> Reading | None:
     names = tuple(dict.fromkeys(thing.name for thing in things if thing.kind == "bottle" and thing.name))
     if _MEDDLED.search(masked) is not None and len(names) == 1:
         return _unknown(look, names)
+    if (mismeasured := _last_filled(look, names)) is not None and _MISMEASURED.search(masked) is not None:
+        return _of_no_known_strength(look, (mismeasured,))
     if _HELD.search(masked) is not None and len(names) == 1 and not _sprayed_from(names[0], look.world):
         return _unknown(look, names) if _is_for_another(names[0], things, look.world) else None
     if _MIXED_UP.search(plain) is not None and not names and not any(map(is_sprayed, look.world.state.rounds.values())):
         return _unknown(look, tuple(bottle.name for bottle in look.world.household.bottles))
     return _watered_down(look, masked, names)
+
+
+def _last_filled(look: Look, names: tuple[str, ...]) -> str | None:
+    """The bottle with a fill on record that is named, or that the turn before was about."""
+    before = fills.bottle_of_before(look.world)
+    name = names[0] if len(names) == 1 else before if not names else None
+    on_record = name is not None and look.world.state.bottles.get(name, NOTHING).fill is not None
+    sprayed = name is not None and _sprayed_from(name, look.world)  # then it is the wet time that didn't count
+    return name if on_record and not sprayed else None
 
 
 def _watered_down(look: Look, masked: str, names: tuple[str, ...]) -> Reading | None:
@@ -82,6 +119,11 @@ def _watered_down(look: Look, masked: str, names: tuple[str, ...]) -> Reading | 
         names = (before,) if before is not None else tuple(filled)
     if len(names) != 1 or look.world.state.bottles.get(names[0], NOTHING).fill is None:
         return None
+    return _of_no_known_strength(look, names)
+
+
+def _of_no_known_strength(look: Look, names: tuple[str, ...]) -> Reading:
+    """As if water had been poured onto the mix: how strong it is now, nobody knows."""
     slots = replace(
         look.slots("mixed"), bottles=names, plain_water=True, topped_up=True, steps=(), choices=(), unknown=()
     )
@@ -109,5 +151,5 @@ def _sprayed_from(name: str, world: World) -> bool:
     return any(is_sprayed(r) and r.bottle == name for r in world.state.rounds.values())
 
 
-WORDS = words_in(_MEDDLED, _WATERED, _MIXED_UP)
+WORDS = words_in(_MEDDLED, _WATERED, _MIXED_UP, _MISMEASURED)
 """Words that the rules here turn on."""

@@ -126,6 +126,8 @@ def rinsed_out_too(plain: str, world: World) -> str | None:
     """
     if _RINSED_IT.match(plain) is None or not may_be_fill(plain):
         return None
+    if world.waiting is not None and asks_whether_rinsed(world.waiting):
+        return None  # then it is the answer
     last, before = world.talk.last, world.talk.last_reading
     met = last is not None and last.intent == "together" and before is not None and before.slots.met is True
     if met and before is not None and len(before.slots.bottles) == 1 and not before.slots.enclosures:
@@ -143,6 +145,8 @@ def bottle_of_before(world: World) -> str | None:
     return before.slots.bottles[0]
 
 
+NOT_ONLY_EMPTIED = Doubt("polarity", "rinsed out and pumped through")
+"""What is asked of a bottle that was said to be empty."""
 _RINSED_IT = Pattern(
     r"^(?:(?:ok|right|i|have|and|so|now|just|yes|well|then|also) ,? ?)*(?:(?:rinsed|washed|flushed|emptied|swilled)"
     r"(?: and (?:rinsed|washed|flushed))? (?:it|that|that one|the bottle) (?:out|through)\b"
@@ -165,6 +169,24 @@ _POURED_IN = Pattern(
     r"(?: \w+){0,2}? (?:in|into|to) (?:it|that|there|that one|this one|the same (?:one|bottle)|the bottle)\b"
     r"|\b(?:poured|put|added|tipped|chucked|dumped) (?:in|it in|into it) (?:some |a bit of |the )?(?:AGENT|STOCK)\b"
 )
+
+
+def asks_whether_rinsed(pending: Pending) -> bool:
+    """It was asked whether a bottle was rinsed out before something else went in."""
+    yes = pending.on_yes
+    return isinstance(yes, Reading) and yes.intent == "mixed" and yes.slots.rinsed_first is True
+
+
+def rinsed_and_how_strong(plain: str, slots: Slots, pending: Pending) -> Reading | None:
+    """ "Yes, 1 in 32", when it was asked whether it was rinsed out first; None: no yes, or it names more than a mix."""
+    opened = _YES_OR_RINSED.match(plain)
+    named = {"BOTTLE", "AGENT", "STOCK"} & set(plain.split())
+    if opened is None or not slots.mixes or named or not isinstance(pending.on_yes, Reading):
+        return None
+    return replace(pending.on_yes, slots=replace(pending.on_yes.slots, mixes=slots.mixes))
+
+
+_YES_OR_RINSED = Pattern(r"(?:yes|yeah|yep|yup|aye|it was|i did|rinsed (?:it )?(?:out )?(?:first|before\w*))\b")
 
 
 def was_rinsed_first(plain: str) -> bool | None:
@@ -195,6 +217,18 @@ def concentrate_or_mix(plain: str, pending: Pending) -> Reading | None:
     mix, concentrate = _READY_MIX.search(plain), _CONCENTRATE.search(plain)
     told = pending.on_yes if mix and not concentrate else pending.on_no if concentrate and not mix else None
     return told if isinstance(told, Reading) else None
+
+
+def volume_put_right(plain: str, slots: Slots, pending: Pending) -> Reading | None:
+    """ "No, 23.4", after it was asked what 234 mils were: so much of it, looked at anew; None: no other number"
+    " alone."""
+    before = pending.reading.slots
+    if len(before.volumes) != 1 or slots.mixes or slots.bottles or plain.endswith("?"):
+        return None
+    said = slots.volumes or tuple(replace(before.volumes[0], amount=number) for number in slots.numbers)
+    if len(said) != 1 or said == before.volumes:
+        return None
+    return replace(pending.reading, slots=replace(before, volumes=said, roles=("product",), mixes=()), doubts=())
 
 
 _READY_MIX = Pattern(r"\b(?:ready|diluted|(?:already|made|mixed) (?:up|mixed|diluted)|mix)\b")

@@ -83,9 +83,10 @@ _IT_WAS = Pattern(
     rf" )?(?:it|that"
     rf"|this)"
     rf" (?:was|is|'s|must have been|may have been|might have been|could have been) (?:actually |really )?{_WITH}"
-    rf"(?: bottle)?(?: (?:that )?i (?:used|sprayed|had))?"
+    rf"(?: bottle| one)?(?: (?:that )?i (?:used|sprayed|had))?(?: ?,? (?:by the way|btw|you know|though|actually))*"
     rf"|{_I_THINK}(?:i |we )?(?:(?:have|just|actually|really|probably|maybe|must|may|might|could) )*"
-    rf"(?:used|picked up|grabbed|took|sprayed|had) {_WITH}(?: bottle| one)?(?: ?,? (?:actually|i see(?: now)?"
+    rf"(?:used|picked up|grabbed|took|sprayed|had) {_WITH}(?: bottle| one)?(?: ?,? (?:by the way|btw|you know|though"
+    rf"|actually|i see(?: now)?"
     rf"|i see it now|sorry|it seems|instead|i think|by mistake|in fact))*",
     *("it", "that", "this", "used", "picked", "grabbed", "took", "sprayed", "had"),
 )
@@ -299,6 +300,8 @@ def _it_was(look: Look, plain: str) -> _Said | None:
     sprayed = [r for r in look.world.state.rounds.values() if is_open(r) and "apply" in r.done]
     if len(sprayed) != 1 or _IT_WAS.fullmatch(_named_by_colour(plain, look.world.household)) is None:
         return None
+    if "rinse" in sprayed[0].done and plain.startswith("sprayed"):
+        return None  # that one came off again: it is what was sprayed after it
     things = [thing for _, thing in _things(look.parsed, look.world.household)]
     if len(things) != 1 or things[0].name in (sprayed[0].bottle, sprayed[0].stock, sprayed[0].agent):
         return None

@@ -55,6 +55,8 @@ class Cry:
     """Where else it got to."""
     got_out: bool = False
     """After fumes: everybody is out, or it is asked when to go back in."""
+    certain: bool = False
+    """Not to be overruled by its words all together: a mix that reacts is told in words that mixing has too."""
 
 
 def cry_after(text: str, last: Reply | None) -> Cry | None:
@@ -96,7 +98,7 @@ def cry_in(text: str) -> Cry | None:
     if _IN_ITS_EYE.match(text):
         return Cry("splash", "eye", "animal")
     if reacts(text) or gas_told(whole):
-        return Cry("splash", "lungs", "person")
+        return Cry("splash", "lungs", "person", certain=True)
     if put_back_wet(text) and not _of_people(text):
         return Cry("splash", "skin", "animal")
     if lies_on_somebody(text):

@@ -21,7 +21,7 @@ IDIOMS = Pattern(
     r"|\b(?:my |his |her )?mouth (?:is )?full\b(?! of (?:bubbles|foam|froth|AGENT|STOCK))"
     r"|\b(?:easy|gentle|kind|hard) on (?:the|your|my) eyes?\b|\bcoughs? and sneez\w*"
     r"|\beye ?wash (?:station|bottle|kit)\b(?=.*\b(?:need|buy|get|worth|have)\b)"
-    r"|\bhard to swallow\b|\bdrains? (?:\w+ )?swallow\w*"
+    r"|\bswallow\w* (?:my|his|her|your|our) (?:pride|words|tongue)\b|\bhard to swallow\b|\bdrains? (?:\w+ )?swallow\w*"
     r"|\b(?:toast|toaster|dinner|lamp|bulb|tube|candle)\b[^.,;!]*\bburn\w*"
     r"|\bburn\w*(?: in)?\b[^.,;!]*\b(?:toast|dinner|lamp|bulb|tube|candle)\b"
     r"|\b(?:how long|when|do|does|will)\b[^.,;!]*\b(?:fumes|smell)\b[^.,;!]*\b(?:take|clear|go|gone|last|leave)\w*"

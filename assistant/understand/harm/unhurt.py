@@ -29,6 +29,8 @@ _NOT_GONE = (
 _DENIED = Pattern(
     rf"{_LEAD}(?:nothing|none(?: of it)?|(?<=is )no (?:AGENT|STOCK|BOTTLE|product|spray)|not)"
     rf" (?:got |went |has |is |was |landed )*(?:in|on|into|onto) {_WHOSE} (?:\w+ )?{_PLACE}{_END}"
+    rf"|{_LEAD}{_NOT_GONE}(?:did not|have not|never)(?: \w+)? (?:get|got|have|had) (?:any|anything|a drop|it)"
+    rf" (?:of it )?(?:in|on|into|onto) {_WHOSE} (?:\w+ )?{_PLACE}{_END}"
     rf"|{_LEAD}{_NOT_GONE}{_ONE} (?:did not|do not|does not|has not|have not|had not|never)(?: \w+)? {_DID}\b"
     r"(?: (?!but\b|and\b|,|then\b|because\b|so\b)\S+){0,6}$"
     rf"|{_LEAD}(?:nobody|no one|nothing|none of (?:us|them|it))(?: has| have| was| were| is)? (?:been |got )?{_DID}\b"
@@ -75,12 +77,23 @@ _SUPPOSED = Pattern(
 _NOW = Pattern(r"\b(?:help|just|now|already|hurts?|stings?|burns?|burning|stinging|ow|ouch|my eyes? (?:is|are))\b")
 
 
+KEPT_OFF = Pattern(
+    r"^(?:so |and |ok )*how (?:do|can|should|would|could|will) (?:i|we|you) (?:best )?(?:keep|avoid|stop|prevent|not"
+    r" get"
+    r"|protect)\b.*\b(?:my|our|your|the|any) (?:eyes?|mouth|skin|lungs?|hands?|face|nose)\b(?: ?\?)?$",
+    "how ",
+)
+""" "How do I keep it out of my eyes": what to wear, and nothing is in them yet."""
+
+
 WORDS = words_in(_MEAL)
 """Words that a meal turns on."""
 
 
 def denies_harm(text: str) -> bool:
     """ "No bleach in my eye", "he hasn't escaped", "I nearly spilled it", "I drank my coffee": nobody was hurt."""
+    if KEPT_OFF.match(text) is not None and _NOW.search(text) is None:
+        return True
     if text.endswith("?") or _OF_ALL.search(text):
         return False
     return _DENIED.search(text) is not None or _MEAL.match(text) is not None

@@ -14,6 +14,7 @@ from assistant.understand.bottles.wrong_mix import mix_was_wrong
 from assistant.understand.look import Look
 from assistant.understand.named.unknown_names import OF_WHAT_NOBODY_KNOWS
 from assistant.understand.question.may_be import is_told
+from assistant.understand.steps.rinsed_when import rinsed_before_its_end
 from assistant.understand.text.parts_of_it import FILLING, FITTING, PART, WHICH
 from assistant.understand.text.patterns import Pattern, words_in
 
@@ -68,6 +69,9 @@ _NOT_ALL_THE_TIME = Pattern(
     r" (?:if|whether) (?:i|it)|doubt (?:that )?(?:i|it))(?: (?:really|actually|all|even|ever|quite))* (?:keep"
     r"|kept|stay|stayed)(?: it| them| all)*"
     r" wet\b"
+    r"|\b(?:might|may|could|must) (?:well )?have (?:\w+ )?(?:dried|gone dry)\b(?: (?:out|up|off|early|before|in|on|at"
+    r"|round"
+    r"|a bit|a little|too|by the time|while)\b|$)(?! now)"
     r"|\b(?:was|were|is) not (?:really )?wet (?:for )?(?:all|the (?:whole|full|entire)|long enough|DURATION)\b"
     r"|\b(?:went|gone|had gone) dry (?:round|around|at|on|in|along|by|near)\b|\bit (?:was|went) (?:all |a bit "
     r"|quite )?patchy\b",
@@ -169,6 +173,7 @@ def wet_time_was_none(look: Look) -> Slots | None:
     if not any(map(is_sprayed, look.world.state.rounds.values())) or not _is_told(plain):
         return None
     short = (_ONLY_SO_LONG.search(plain) or _AFTER_SO_LONG.search(plain)) is not None and _too_short(look)
+    short = short or rinsed_before_its_end(look)
     short = short or _NOT_ALL_THE_TIME.search(plain) is not None or (_none_rinsed(look) and _was_dry(plain))
     watered = _WATERED.search(plain) is not None and any(map(waits_on_hold, look.world.state.rounds.values()))
     dirty = _DIRTY_AGAIN.search(plain) is not None or _dirt_seen(look) or _another_was_in_it(look)

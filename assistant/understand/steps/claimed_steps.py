@@ -11,14 +11,18 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal, TypeAlias
 
-from assistant.understand.steps.back_words import is_no_return
-from assistant.understand.steps.of_what import of_a_part, of_something_unknown, of_what, of_whom, sounds_like_it
+from assistant.understand.steps.counts import EARLY, counts
+from assistant.understand.steps.of_what import (
+    of_a_part,
+    of_something_unknown,
+)
 from assistant.understand.steps.part_told import cut_short, one_thing_out, something_left_out, whole_too
+from assistant.understand.steps.plainly_told import beside_it, on_second_thoughts
 from assistant.understand.steps.spelled_out import WORDS_OF, spelled_out
 from assistant.understand.steps.stayed_wet import PATTERNS as WET_WORDS
 from assistant.understand.steps.stayed_wet import stayed_wet
-from assistant.understand.steps.step_patterns import DONE, MENTIONED, STEPS, TUB
-from assistant.understand.steps.with_what import NO_SOAP, NOT_CLEAN_WATER
+from assistant.understand.steps.step_patterns import DONE, MENTIONED, STEPS
+from assistant.understand.steps.with_what import NO_SOAP
 from assistant.understand.text.known_words import ASKS_FIRST
 from assistant.understand.text.patterns import Pattern, words_in
 
@@ -113,12 +117,6 @@ class Claims:
     """Of a part of what is cleaned, or not brought to its end: "rinsed the walls"."""
 
 
-_EARLY = Pattern(
-    r"\b(?:dr(?:y|ied) (?:out|up|early|too|before|already|again)|before (?:time|its time|the time)"
-    r"|again|dries|drying too|too (?:soon|fast|early|quick))\b"
-)
-
-
 _DID_NOT_DRY = Pattern(r"\b(?:did not|has not|never) (?:\w+ )?(?:dry|dried)\b", "not", "never")
 
 
@@ -145,8 +143,10 @@ def claims_in(text: str) -> Claims:
         negated = polarity == "not yet"
         partly = bool(steps) and polarity in ("claimed", "doubtful") and not whole and of_a_part(clause)
         partly = partly or ("clear" in steps and one_thing_out(plain))
+        strange = beside_it(clause, steps) is not None
+        partly = partly and not strange
         in_part = in_part or partly
-        if polarity == "claimed" and (partly or of_something_unknown(clause)):
+        if polarity == "claimed" and (partly or of_something_unknown(clause) or strange):
             polarity = "doubtful"
         if polarity in ("claimed", "doubtful"):
             done += [step for step in steps if step not in done]
@@ -173,7 +173,7 @@ def claims_in(text: str) -> Claims:
     left_out = something_left_out(plain) and "return" not in done
     if done and (_NOT_ALL.search(plain) or (left_out and "apply" not in done)):
         against, done, worst = done + against, [], "not yet"
-    if done and _ONLY_A_HEDGE.search(plain.strip(" .!")):
+    if (_ONLY_A_HEDGE.search(plain.strip(" .!")) and done) or on_second_thoughts(plain.strip(" .!"), done):
         worst = "doubtful"
     if done and (left_out or cut_short(plain) or ("rinse" in against and done[-1:] == ["wash"])):
         worst, in_part = "doubtful", True  # that it touched a surface must not be lost
@@ -246,6 +246,8 @@ def _polarity(clause: str, text: str) -> Polarity:
     opening = words[0]
     if opening in ("will", "would", "shall", "might", "may") and len(words) > 1 and words[1] not in _SUBJECTS:
         return "not yet"  # "will rinse later", with the "I" left out
+    if opening in ("have", "did") and len(words) > 2 and words[1] == "not" and words[2] not in _SUBJECTS:
+        return "not yet"  # "haven't rinsed", with the "I" left out
     if opening in ASKS_FIRST:
         said_of = (
             len(words) > 1
@@ -296,7 +298,7 @@ def _steps_of(clause: str) -> list[str]:
         for match in pattern.finditer(rest):
             if step == "clear" and "bottle" in match.string[match.end() :]:
                 continue
-            if not _counts(step, match):
+            if not counts(step, match):
                 continue
             found.append((match.start(), step))
         # What one pattern took is not read again, but the places of the words stay.
@@ -306,102 +308,11 @@ def _steps_of(clause: str) -> list[str]:
     return list(dict.fromkeys(ordered))
 
 
-_TOLD_TO = Pattern(
-    r"\b(?:use|using|apply|try|stick|pour|squirt|chuck|slap|spray|about|of|for|prefer|like|recommend)"
-    r" (?:some |the |my |a |more |any )*$"
-)
-"""Before "bleach on the tank", which alone is a claim: told or asked to, it is none."""
-
-
-_OF_SOMETHING_ELSE = Pattern(
-    r"(?: off| out| down| over| up)*(?: all)?(?: (?:the|my|his|her|its|their|a|an|some|both|these|those|this|that))*"
-    r"(?: (?:water|food|plastic|other|fake|little|big|old|wet|left|right))*"
-    r" (?:hands?|gloves?|bowls?|hides?|plants?|branch(?:es)?|dish(?:es)?|decor|rocks?|logs?|toys?|tongs|tweezers"
-    r"|hooks?"
-    r"|scoops?|sponges?|cloths?|rags?|brush(?:es)?|buckets?|sink|bath|shower|floor of the room|worktop|counter|table"
-    r"|outside|ANIMAL|snakes?|geckos?|pythons?|dragons?|lizards?|tortoises?|turtles?|frogs?|him|her"
-    r"|hair|face|clothes|shirt|syringes?|jugs?|tub (?:he|she|they|it)|tub that (?:he|she|they|it))\b"
-)
-_BY_SOMETHING_ELSE = Pattern(
-    r"(?:\b(?:hands?|gloves?|bowls?|hides?|plants?|branch(?:es)?|dish(?:es)?|rocks?|logs?|toys?|tongs|tweezers"
-    r"|hooks?|decor"
-    r"|sponges?|cloths?|rags?|buckets?|laundry|towels?)|\b(?:friend|mum|mom|dad|sister|brother|neighbou?r|mate"
-    r"|boss|wife"
-    r"|husband) 's \w+|\b(?:the|my) other \w+)(?: is| are| 's| was| were| all| now| both| nice and| finally)* $"
-)
-""" "The hides are dry", "my friend's tank is rinsed": no step of what is being cleaned."""
 _OF_ANOTHER = Pattern(
     r"(?:(?:and|but|so|ok|well|oh|also) )*(?:(?:my |the |our )?(?:friend|mum|mom|dad|sister|brother|neighbou?r|mate"
     r"|boss)"
     r" 's \w+|the other (?!one\b|animals?|ANIMAL)\w+|my (?:hands?|gloves|hair|car|kitchen|bath\w*))\b"
 )
-_WITH_A_PRODUCT = Pattern(
-    r"(?: \S+){0,3}? (?:with|in|using) (?:the |some |my |a |a bit of |more )*(?:\w+ )?(?:AGENT|STOCK|BOTTLE)\b"
-)
-
-
-def _counts(step: str, match: re.Match[str]) -> bool:
-    before, after = match.string[: match.start()], match.string[match.end() :]
-    if sounds_like_it(step, match.group(), before, after):
-        return False
-    if step in ("rinse", "wash", "wipe", "dry", "apply"):
-        if _OF_SOMETHING_ELSE.match(after) and not (step == "apply" and _WITH_A_PRODUCT.search(after)):
-            return False
-        if _BY_SOMETHING_ELSE.search(match.string[: match.start()]):
-            return False
-        named = step == "apply" and _WITH_A_PRODUCT.search(after)
-        if not named and of_what(match.string[: match.start()], after) == "else":
-            return False
-    if step in ("rinse", "wipe", "dry", "wash") and _WITH_A_PRODUCT.match(after) and " off" not in after:
-        return False  # "rinsed with vinegar": put on, and nothing rinsed off
-    if step in ("rinse", "wipe") and NOT_CLEAN_WATER.match(after):
-        return False  # soap put on, or dirt carried in
-    if step == "wipe" and re.match(r" (?:it|that|them|this|the \w+) up\b", after):
-        return False  # off the floor
-    if step == "apply" and re.match(
-        r"(?: \S+){0,4}? with (?:just |only |plain |clean |warm |some |tap )*water\b", after
-    ):
-        return False
-    if re.search(r"\bto (?:\w+ )?$", match.string[: match.start()]):
-        return False  # "fine to put him back" is a wish
-    if step == "move out" and re.match(
-        r" of (?!(?:the |his |her |their |its |my |a )*(?:\w+ )?(?:ENCLOSURE|there|tank|box|cage|viv"
-        r"|vivarium|tub|enclosure|it|home|house|terrarium|hide)\b)",
-        after,
-    ):
-        return False  # out of food, out of his skin
-    if step == "move out" and of_whom(match.group()) == "else":
-        return False
-    if step == "move out":
-        return not re.match(
-            r" of (?:the |his |her |their |its |a )?(?:\w+ )?(?:"
-            + TUB
-            + r"|quarantine)\b|.*\b(?:loose|escaped|gone)\b",
-            after,
-        )
-    inside = " in" if match.group().endswith("back in") else ""
-    if step == "return" and is_no_return(before, inside + after):
-        return False
-    if step == "return":  # "on her back wall"
-        return not re.match(r" (?:walls?|left|right|corner|end|half|panel|glass|door)\b", after) and not re.search(
-            r"\b(?:on|over|down|of|at|along|across|onto|under) (?:the |my )?$", match.string[: match.start()]
-        )
-    if step == "dry":
-        return not _EARLY.search(match.group() + after) and " to dry" not in match.string[: match.end()]
-    if step in ("rinse", "wash", "wipe"):
-        if re.search(r"\b(?:BOTTLE|bottle|sprayer)(?: is| 's| has been| all| now)+ $", match.string[: match.start()]):
-            return False  # "the yellow bottle's rinsed" is no step
-        return not re.match(
-            r"(?: out)?(?: \w+){0,2} (?:hands?|eyes?|mouth|face|gloves|BOTTLE|bottle|syringe|bowls?|tongs|cloth)\b",
-            after,
-        )
-    if step == "apply" and _TOLD_TO.search(match.string[: match.start()]):
-        return False
-    if step == "apply":
-        return not (match.group() == "misted" and "again" in after) and not re.match(
-            r"(?: \w+)? (?:in|on) (?:my|me)\b", after
-        )
-    return True
 
 
 def _mentioned(clause: str, steps: Sequence[str]) -> list[str]:
@@ -440,7 +351,7 @@ WORDS = words_in(
         _HEDGED,
         _HARMLESS,
         _BARE,
-        _EARLY,
+        EARLY,
         *WET_WORDS,
         *WORDS_OF,
     ),

@@ -11,7 +11,7 @@ from assistant.understand.text.patterns import Pattern
 
 _AHEAD = Pattern(
     r"\b(?:about to|going to|gonna|will|later|soon|next|should|shall|again|if|before(?! ?$)|until|till|sure|know|think"
-    r"|remember|tell|why|when|what|how|who)\b|^(?:did|do|does|have|has|can)\b"
+    r"|remember|tell|why|when|what|how|who)\b|^(?:(?:did|do|does|has|can)\b|have\b(?! not (?!(?:i|we|you|they)\b)))"
 )
 """To come, in doubt, or asked: nothing that contradicts the record."""
 _DENIES = Pattern(
@@ -37,6 +37,27 @@ def contradicts_the_record(look: Look, slots: Slots) -> Slots | None:
     rounds = [round_ for round_ in look.world.state.rounds.values() if is_open(round_) and step in round_.done]
     names = [round_.enclosure for round_ in rounds if not slots.enclosures or round_.enclosure in slots.enclosures]
     return replace(slots, enclosures=tuple(names), steps=(step,), corrects=True) if names else None
+
+
+_LIED = Pattern(
+    r"\b(?:lied|fibbed|cheated|made it up|was not true)\b(?: (?:about|on|with))? (?:the |that |my )?(?:rinse|rinsing"
+    r"|washing"
+    r"|wash|drying|clearing|airing)\b",
+    *("lied", "fibbed", "cheated", "made it", "true"),
+)
+""" "I lied about the rinsing"."""
+_STEP_NAMED = {"rins": "rinse", "wash": "wash", "dry": "dry", "clear": "clear", "air": "air"}
+
+
+def lied_about(look: Look, slots: Slots) -> Slots | None:
+    """The step that is said never to have been done, in those words; None: none is on record."""
+    found = _LIED.search(look.parsed.plain)
+    if found is None:
+        return None
+    step = next(step for stem, step in _STEP_NAMED.items() if stem in found.group())
+    rounds = [round_ for round_ in look.world.state.rounds.values() if is_open(round_) and step in round_.done]
+    names = tuple(r.enclosure for r in rounds if not slots.enclosures or r.enclosure in slots.enclosures)
+    return replace(slots, enclosures=names, steps=(step,), corrects=True) if names else None
 
 
 def meant_ahead(look: Look) -> Slots | None:

@@ -15,7 +15,7 @@ from assistant.understand.question.may_be import is_told
 from assistant.understand.text.parts_of_it import FITTING, PART, WHICH
 from assistant.understand.text.patterns import Pattern, words_in
 
-PARTS = rf"{WHICH}(?:{PART}|{FITTING}|place|insides?)"
+PARTS = rf"{WHICH}(?:{PART}|{FITTING}|place|insides?|rest|remainder|others?)"
 """What is missed or done over: a part of an enclosure."""
 _HOME = r"(?:ENCLOSURE|it|that|this|them|the (?:tank|cage|viv|vivarium|box|tub|enclosure|lot|whole thing))"
 THING = rf"(?:{_HOME}|(?:(?:the|his|her|its|that|this|a|an|one|two|some|few|couple|of|both|all|those) )*{PARTS})"
@@ -112,9 +112,9 @@ _LEFT_OUT = Pattern(
     rf"|\b(?:still (?:need|needs|have|has|got)|(?:have|has) still got|still) to (?:do|spray|mist|cover|get|hit)"
     rf" (?P<part_e>{THING})\b|\b(?P<part_f>{THING})(?: is| are| 's)? still to (?:do|spray|be (?:done|sprayed))\b"
     rf"|\b(?:only|just) (?:did|sprayed|misted|covered|hit|reached) (?P<part_g>{THING})\b"
-    rf"|\b(?P<part_c>{THING})(?: was| were| has| have| had| got| is| are| 's)? (?:not|never|n't)(?: been| actually"
+    rf"|\b(?P<part_c>{THING})(?: was| were| has| have| had| got| is| are| 's| did)? (?:not|never|n't)(?: been| actually"
     rf"| even)*"
-    r" (?:done|sprayed|covered|got|hit|reached|misted|wetted|touched)\b"
+    r" (?:get |got )?(?:done|sprayed|covered|got|hit|reached|misted|wetted|touched|any)\b"
     rf"|\b(?P<part_d>{THING}) (?:was|were|got|has been|had been|is|are) (?:missed|skipped|left out|forgotten|left)\b",
     *("miss", "skip", "left", "overlook", "forgot", "not", "never", "still", "only", "just"),
 )
@@ -129,7 +129,8 @@ _NO_PART = frozenset({"ENCLOSURE", "it", "that", "this", "them", "the lot"})
 
 
 _A_PART_NOW = Pattern(
-    rf"^(?:(?:ok|and|now|then|next|also|i|have|just|,) ?)*(?:sprayed|misted|did|done|squirted) (?:the |its |his "
+    rf"^(?:(?:ok|and|now|then|next|also|i|have|just|,) ?)*(?:sprayed|misted|did|done|squirted|finished|covered|got)"
+    rf" (?:the |its |his "
     rf"|her ){PARTS}"
     rf"(?: (?:as well|too|now|next|also))*$|^(?:and |now |then )+(?:the |its ){PARTS}(?: (?:as well|too|also"
     rf"|is sprayed|is done))*$"
@@ -164,7 +165,14 @@ def got_in(look: Look) -> Slots | None:
         return None
     if _NONE_DID.match(plain):
         return None
-    return replace(look.slots("done"), steps=("apply",))
+    slots = look.slots("done")
+    rounds = look.world.state.rounds
+    if _IN_IT.search(plain) and not any(is_open(rounds.get(name)) for name in slots.enclosures):
+        slots = replace(slots, enclosures=())  # "splashed some in it doing the river tank"
+    return replace(slots, steps=("apply",))
+
+
+_IN_IT = Pattern(r"\b(?:in|into|on|onto|over) it\b")
 
 
 def is_kept_wet(look: Look) -> bool:

@@ -103,6 +103,42 @@ def meant_elsewhere(look: Look) -> Slots | None:
     return replace(before.slots, enclosures=named)
 
 
+_NOT_THERE = Pattern(
+    r"^(?:(?:not|but not|except|all but|undo (?:that|it)|take (?:that|it) back|cancel (?:that|it)) (?:for |of |on |in"
+    r" )?"
+    r"(?:the |my )?|(?:scrap|scratch|strike) (?:that|it) (?:for|of|on|in) (?:the |my )?)(?:ENCLOSURE|ANIMAL)(?: 's)?"
+    r"(?: yet| though| no)*$"
+)
+""" "Actually not the window cage", "undo that for the window cage", after a step of several."""
+_ONLY_ONE_OF_THEM = Pattern(
+    r"\b(?:both|all)\b.*\b(?:no|sorry|wait|actually|i mean|oops)\b.*\b(?:just|only) (?:the |my |for )*(?:ENCLOSURE"
+    r"|ANIMAL)$"
+)
+""" "Rinsed both, no sorry, just the river tank"."""
+
+
+def not_done_there(look: Look) -> Slots | None:
+    """The steps recorded by the turn before, taken back of one of its enclosures; None: nothing of the kind."""
+    last, before = look.world.talk.last, look.world.talk.last_reading
+    if last is None or before is None or last.intent != "done" or last.values.get("recorded") is not True:
+        return None
+    plain = look.parsed.plain.strip(" .!")
+    opened = _OPENS.match(plain)
+    named = look.slots("undo").enclosures
+    if _NOT_THERE.match(plain[opened.end() :] if opened is not None else plain) is None or len(named) != 1:
+        return None
+    if named[0] not in (last.values.get("enclosures") or ()) or not before.slots.steps:
+        return None
+    return replace(look.slots("undo"), enclosures=named, steps=before.slots.steps[:1], corrects=True)
+
+
+def only_one_of_them(slots: Slots, look: Look) -> Slots:
+    """The same, but of the one that is named last."""
+    if not slots.every_enclosure or _ONLY_ONE_OF_THEM.search(look.parsed.plain.strip(" .!")) is None:
+        return slots
+    return replace(slots, every_enclosure=False)
+
+
 def done_there_too(look: Look) -> Slots | None:
     """The steps recorded by the turn before, told of another enclosure as well; None: nothing of the kind."""
     last, before = look.world.talk.last, look.world.talk.last_reading

@@ -78,6 +78,25 @@ _NOUN_BEFORE = Pattern(r"(?:^|.* )(?P<noun>\w+) $")
 _SHAPE = ("the", "my", "his", "her", "its", "their", "our", "your", "a", "an", "some", "this", "that")
 
 
+OF_SOMETHING_ELSE = Pattern(
+    r"(?: off| out| down| over| up)*(?: all)?(?: (?:the|my|his|her|its|their|a|an|some|both|these|those|this|that))*"
+    r"(?: (?:water|food|plastic|other|fake|little|big|old|wet|left|right))*"
+    r" (?:hands?|gloves?|bowls?|hides?|plants?|branch(?:es)?|dish(?:es)?|decor|rocks?|logs?|toys?|tongs|tweezers"
+    r"|hooks?"
+    r"|scoops?|sponges?|cloths?|rags?|brush(?:es)?|buckets?|sink|bath|shower|floor of the room|worktop|counter|table"
+    r"|outside|ANIMAL|snakes?|geckos?|pythons?|dragons?|lizards?|tortoises?|turtles?|frogs?|him|her"
+    r"|hair|face|clothes|shirt|syringes?|jugs?|tub (?:he|she|they|it)|tub that (?:he|she|they|it))\b"
+)
+BY_SOMETHING_ELSE = Pattern(
+    r"(?:\b(?:hands?|gloves?|bowls?|hides?|plants?|branch(?:es)?|dish(?:es)?|rocks?|logs?|toys?|tongs|tweezers"
+    r"|hooks?|decor"
+    r"|sponges?|cloths?|rags?|buckets?|laundry|towels?)|\b(?:friend|mum|mom|dad|sister|brother|neighbou?r|mate"
+    r"|boss|wife"
+    r"|husband) 's \w+|\b(?:the|my) other \w+)(?: is| are| 's| was| were| all| now| both| nice and| finally)* $"
+)
+""" "The hides are dry", "my friend's tank is rinsed": no step of what is being cleaned."""
+
+
 def of_what(before: str, after: str) -> OfWhat:
     """What a step is told of.
 

@@ -29,7 +29,8 @@ _DOING = (
 )
 _DID = (
     r"(?:used|wiped|went over|put|got|took|cleaned|scrubbed|rubbed|dabbed|soaked|did|polished|gave|hit|treated|went at"
-    r"|loosened|softened|removed|lifted|dissolved|washed|squirted|poured|splashed|dripped|tried|rinsed|spritzed)"
+    r"|loosened|softened|removed|lifted|dissolved|washed|squirted|poured|splashed|dripped|tried|rinsed|spritzed"
+    r"|neutrali[sz]ed)"
 )
 _CHOSEN = Pattern(rf"\b(?:doing (?:it|this|that)|using)(?: with)? {_SOME}{_P}(?: now)?$")
 _LET_IN = (
@@ -70,7 +71,7 @@ _NOT_ON_IT = Pattern(
     r"|outside|window|windows|door ?knob|handles?|desk|shoes?|jeans|wall behind|drain|toilet|car|skin|wound|cut|mites?"
     r"|VOLUME|MIX|how|which|what|when|why|never|no|without|fill\w*|refill\w*|top\w*|rinse|started?|starting|instead"
     r"|meant|thinking|planning|considering|plan|let me|let us|wrong|mistake"
-    r"|tomorrow|later|next time|eyes?|mouth|tail|belly|ANIMAL|cage next|neutrali\w*)\b"
+    r"|tomorrow|later|next time|eyes?|mouth|tail|belly|ANIMAL|cage next|neutrali(?![sz]ed\b)\w*)\b"
     r"|\b(?:rins|dri|dry)\w* (?:it |that )?(?:off|again|since|after)\b|\band (?:rinsed|dried)\b|\b(?:not|nor) \w*",
 )
 _NO_PRODUCT = frozenset({"detergent", "water"})
@@ -104,6 +105,26 @@ def put_on_it(look: Look) -> Reading | None:
     slots = replace(slots, agents=agents, bottles=bottles, stocks=(), steps=(), choices=(), unknown=())
     slots = replace(slots, residues=(), enclosures=homes, touched=agents, met=met)
     return look.reading("together", slots, BY_RULE)
+
+
+def lies_there(look: Look) -> Reading | None:
+    """ "There's still vinegar on the window cage", of which no clean is open: kept for the next one."""
+    slots = look.slots("done")
+    if len(slots.enclosures) != 1 or is_open(look.world.state.rounds.get(slots.enclosures[0])):
+        return None
+    if _LIES_THERE.fullmatch(look.parsed.plain.strip(" .!")) is None or not (slots.agents or slots.stocks):
+        return None
+    return look.reading("done", replace(slots, steps=("apply",)), BY_RULE)
+
+
+_LIES_THERE = Pattern(
+    r"(?:(?:ok|so|and|but|oh|wait|i think|there is|there 's|it has|has|got) ,? ?)*(?:(?:still|some|a bit of|a little"
+    r"|dried"
+    r"|old|wet) )*(?:AGENT|STOCK)(?: is| still| left| all)* (?:on|in|over|inside|all over) (?:(?:the|my|its) (?:\w+"
+    r" ){0,2}"
+    r"(?:of|in|inside) )?(?:the |my )?ENCLOSURE(?: still| from (?:before|last time|\w+))*",
+    *("AGENT", "STOCK"),
+)
 
 
 def _on_another(agents: tuple[str, ...], home: str, world: World) -> bool:

@@ -52,6 +52,11 @@ NEVER_WET = r"\bnever (?:stayed|got|was|were|kept) (?:\w+ )?wet\b"
 _PART = rf"{SIDE}(?:{SURFACE})"
 _A_PART_DRIED = Pattern(rf"\b{_PART} (?:did not|never|not|no|was not|were not)\b(?! (?:dry|dried))|{NEVER_WET}")
 _A_PART_ALONE = Pattern(rf"\b{_PART} (?:stayed|kept|was|were|remained)(?: \w+){{0,2}}? wet\b")
+_AFTER_ALL_NOT = Pattern(
+    r"\bwet\b.*\b(?:i mean|wait|no|actually|sorry|well|or rather)\b[ ,]*(?:it |that |they )?(?:did not|was not|were not"
+    r"|not)(?: really| quite)?$"
+)
+""" "Stayed wet, I mean it didn't"."""
 _NEVER_DRIED = Pattern(
     r"\b(?:(?<!\bi )(?<!\bwe )never dried|it did not dry|has not dried)\b(?! (?:it|the|that|this)\b)"
 )
@@ -64,7 +69,7 @@ def stayed_wet(text: str) -> bool | None:
     """Whether a surface is said to have stayed wet all its time; None: nothing is said, or nobody saw."""
     if cannot_tell(text):
         return None
-    if _A_PART_DRIED.search(text):
+    if _A_PART_DRIED.search(text) or _AFTER_ALL_NOT.search(text.strip(" .!")):
         return False
     if _A_PART_ALONE.search(text) and not _ALL_OF_IT.search(text):
         return None

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from assistant.contract import Pending, Reading, Slots, World
 from assistant.core.record.state import Round
 from assistant.core.round.rounds import a_hold_runs, is_open, waits_on_hold
+from assistant.understand.steps.rinsed_when import rinsed_before_its_end
 from assistant.understand.steps.stayed_wet import cannot_tell
 from assistant.understand.steps.told import smell_in_short
 from assistant.understand.steps.wet_answered import before_the_rinse, wet_said
@@ -123,6 +124,9 @@ def wet_answer(look: Look, pending: Pending) -> Reading | None:
     rounds = [r for name in yes.slots.enclosures if (r := look.world.state.rounds.get(name)) is not None]
     if rounds and not any(map(waits_on_hold, rounds)):
         return None  # it has been answered in other words meanwhile
+    named = look.slots("done").enclosures
+    if named and set(named).isdisjoint(yes.slots.enclosures):
+        return None  # told of another one
     said = wet_said(look.parsed.plain)
     if said == "unsure":
         slots = Slots(enclosures=yes.slots.enclosures, stayed_wet=False)
@@ -133,7 +137,9 @@ def wet_answer(look: Look, pending: Pending) -> Reading | None:
         wet = said == "wet"
     elif wet is None and _YES_AND.match(look.parsed.plain) and set(look.claims.done) & set(AFTER_THE_HOLD):
         wet = True
-    if wet is not False and (says_dry(before_the_rinse(look.parsed.plain)) or _for_less(look, yes)):
+    if wet is not False and (
+        says_dry(before_the_rinse(look.parsed.plain)) or _for_less(look, yes) or rinsed_before_its_end(look)
+    ):
         wet = False
     if wet is None and look.told.wet_kept and "apply" not in look.claims.done and _STILL.search(look.parsed.plain):
         wet = True
@@ -142,7 +148,8 @@ def wet_answer(look: Look, pending: Pending) -> Reading | None:
     answer = yes if yes.slots.stayed_wet is wet else pending.on_no
     if not isinstance(answer, Reading):
         answer = replace(yes, slots=replace(yes.slots, steps=("hold",), stayed_wet=wet))
-    further = tuple(step for step in look.claims.done if step in AFTER_THE_HOLD) if wet else ()
+    plainly = wet and look.claims.polarity == "claimed"
+    further = tuple(step for step in look.claims.done if step in AFTER_THE_HOLD) if plainly else ()
     if further and answer.slots.steps == ("hold",):  # "rinsed it, and yes, it stayed wet"
         answer = replace(answer, slots=replace(answer.slots, steps=("hold", *further)))
     return replace(answer, question=look.parsed.text, confidence=BY_RULE, spoken=look.spoken)

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from typing import Literal, TypeAlias
 
-from assistant.understand.steps.stayed_wet import NEVER_WET, SIDE, SURFACE
+from assistant.understand.steps.stayed_wet import NEVER_WET, SIDE, SURFACE, stayed_wet
 from assistant.understand.text.patterns import Pattern
 
 WetSaid: TypeAlias = Literal["wet", "dried", "unsure"]
@@ -76,6 +76,18 @@ _PERHAPS = Pattern(
 )
 
 
+_ASKS = Pattern(
+    r"\?$|^(?:(?:and|so|ok|but) )*(?:what|how|why|when|where|which|who|can|may|should|is|are|was|do|does|did i|tell|say"
+    r"|stop|hush|repeat|help|undo)\b"
+)
+_LONGEST_HALF = 10
+
+
+def is_half_an_answer(plain: str) -> bool:
+    """Whether something was said to it that is no clear yes: then what comes next doesn't vouch for it."""
+    return _ASKS.search(plain) is None and len(plain.split()) <= _LONGEST_HALF
+
+
 def before_the_rinse(plain: str) -> str:
     """What a text tells of the wet time: "stayed wet, rinsed, dried" tells what came after it as well."""
     cut = _AFTER_IT.search(plain)
@@ -87,6 +99,8 @@ def wet_said(plain: str) -> WetSaid | None:
     plain = plain.strip(" .!,").replace(" ,", ",").replace(",", " ,")
     if plain.endswith("?") or len(plain.split()) > 18:
         return None
+    if stayed_wet(plain) is False and "wet" in plain and "not" in plain.split()[-2:]:
+        return "dried"
     if _DRY_NOW.fullmatch(plain) or plain in ("nearly", "almost", "nearly there", "almost there"):
         return None  # since when it is dry, only the keeper knows; "nearly" is of the time
     if not _TOO_SOON.search(plain):

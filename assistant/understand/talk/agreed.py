@@ -17,20 +17,27 @@ def agreed_to(look: Look, pending: Pending) -> bool | None:
     plain, waits = look.parsed.plain, pending.on_yes is not None
     if waits and _ON_SECOND_THOUGHT.match(plain):
         return False  # "hang on, no, I'll spray it"
-    if _agrees(plain, pending):
+    if _agrees(plain, pending, look):
         return True
     return False if waits and _YES_AND.match(plain) and _MOST_OF_IT.search(plain) else None
 
 
-def _agrees(plain: str, pending: Pending) -> bool:
+def _agrees(plain: str, pending: Pending, look: Look) -> bool:
     """ "Go on then", asked whether to finish it as a clean: a yes to what isn't a step, and no "what's next"."""
     yes = pending.on_yes
     if isinstance(yes, Reading) and yes.intent == "return_check" and yes.slots.confirmed:
-        return _PUT_RIGHT.fullmatch(plain.strip(" .!,")) is not None
+        dry_alone = _ONLY_DRY.fullmatch(plain.strip(" .!,")) is not None
+        return _PUT_RIGHT.fullmatch(plain.strip(" .!,")) is not None and not (dry_alone and not _was_wet(look, yes))
     if isinstance(yes, Reading) and yes.intent == "done" and any(one.kind == "part" for one in pending.reading.doubts):
         return _ALL_OF_IT.fullmatch(plain.strip(" .!,")) is not None
     of_no_step = isinstance(yes, Reading) and yes.intent in _AGREED_TO and not pending.unasked
     return of_no_step and _GO_AHEAD.fullmatch(plain.strip(" .!,")) is not None
+
+
+def _was_wet(look: Look, yes: Reading) -> bool:
+    """Whether all that was told and not understood is of something wet, which drying puts right."""
+    rounds = (look.world.state.rounds.get(name) for name in yes.slots.enclosures)
+    return all(_WET.search(said) for round_ in rounds if round_ is not None for said in round_.remarks)
 
 
 def says_it_again(look: Look, pending: Pending) -> bool:
@@ -53,6 +60,8 @@ _GO_AHEAD = Pattern(
     r"|alright(?: then)?|all right(?: then)?"
     r"|ok then|fine then|why not|might as well|let us do (?:it|that)|suppose so|i suppose|i guess so)(?: please)?"
 )
+_WET = Pattern(r"\b(?:wet|damp|moist|soggy|soak\w*|puddl\w*|drip\w*|pool\w*|water)\b")
+_ONLY_DRY = Pattern(r"(?:(?:yes|oh|ok|it is|all|that is|now) ,? ?)*(?:dry|dried)(?: (?:it|now|again|off|all))*")
 _PUT_RIGHT = Pattern(
     r"(?:(?:yes|yeah|oh|ok) ,? ?)*(?:(?:it is|that is|it was|all|everything is) )*(?:sorted|done|fixed|put right"
     r"|dealt with|fine|ok|all right"

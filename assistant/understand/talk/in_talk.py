@@ -22,7 +22,7 @@ from assistant.understand.parsing import matched_words
 from assistant.understand.question.may_be import may_be
 from assistant.understand.question.slots import OF_ITEMS
 from assistant.understand.steps.claimed_steps import steps_named
-from assistant.understand.steps.elsewhere import begun_elsewhere, done_there_too, meant_elsewhere
+from assistant.understand.steps.elsewhere import begun_elsewhere, done_there_too, meant_elsewhere, not_done_there
 from assistant.understand.steps.stayed_wet import cannot_tell
 from assistant.understand.steps.surface import asks_whether_wet, seen_wet, smell_answer, wet_answer
 from assistant.understand.talk import follow_up
@@ -33,6 +33,7 @@ from assistant.understand.talk.of_the_last import did_it, of_the_last_answer
 from assistant.understand.talk.shared_on import shared_on
 from assistant.understand.talk.takes import given_to
 from assistant.understand.talk.treated_on import treated_on
+from assistant.understand.text.parts_of_it import PART, WHICH
 from assistant.understand.text.patterns import Pattern
 from assistant.understand.text.short_slips import LONGEST, told_apart
 from assistant.understand.text.words import ARTICLES
@@ -62,6 +63,7 @@ class InTalk:
                 return replace(pending.reading, question=look.parsed.text, slots=slots, spoken=look.spoken, doubts=())
         if pending is not None and "concentrate" in pending.missing:
             told = fills.concentrate_or_mix(look.parsed.plain, pending)
+            told = told or fills.volume_put_right(look.parsed.plain, look.slots("mixed"), pending)
             if told is not None:
                 return replace(told, question=look.parsed.text, spoken=look.spoken)
         if pending is not None and cannot_tell(look.parsed.plain):
@@ -83,9 +85,13 @@ class InTalk:
         smelt = smell_answer(look, pending) if pending is not None and look.told.smell is not None else None
         if smelt is not None:
             return smelt  # "no smell except in the corner" is no "no"
-        rinsed = fills.was_rinsed_first(look.parsed.plain) if _asks_whether_rinsed(pending) else None
-        if rinsed is not None:
-            return look.reading("yes" if rinsed else "no", Slots(), 0.9)
+        if pending is not None and fills.asks_whether_rinsed(pending):
+            rinsed = fills.was_rinsed_first(look.parsed.plain)
+            if rinsed is not None:
+                return look.reading("yes" if rinsed else "no", Slots(), 0.9)
+            told = fills.rinsed_and_how_strong(look.parsed.plain, look.slots("mixed"), pending)
+            if told is not None:
+                return replace(told, question=look.parsed.text, spoken=look.spoken)
         wet = seen_wet(look, pending) if pending is None or pending.on_no is not None else None
         if wet is not None and not asks_whether_wet(look.world):  # whether it was, all the time, is another matter
             return wet
@@ -115,6 +121,9 @@ class InTalk:
         share = self._share_of_it(look, pending)
         if share is not None:
             return share
+        not_there = not_done_there(look)
+        if not_there is not None:
+            return look.reading("undo", not_there, BY_RULE)
         elsewhere = meant_elsewhere(look) if pending is None else None
         if elsewhere is not None:
             return look.reading("undo", elsewhere, BY_RULE)
@@ -141,6 +150,8 @@ class InTalk:
             return look.reading("no", Slots(), 0.9)  # "no, I haven't rinsed it"
         if pending is None and _YES_BOTH.fullmatch(look.parsed.plain.strip(" .!")):
             return look.reading("yes", Slots(), 0.9)
+        if waits and _ONLY_A_PART.fullmatch(look.parsed.plain.strip(" .!")):
+            return look.reading("no", Slots(), 0.9)  # asked whether all of it is done
         if waits and _ONLY_SOAP.match(look.parsed.plain):
             return look.reading("no", Slots(), 0.9)  # "no, just the soap", asked whether it was sprayed
         if pending is not None and _NEVER_MIND.fullmatch(look.parsed.plain.strip(" .!,")):
@@ -287,12 +298,6 @@ def _asks_the_strength(pending: Pending) -> bool:
     return bool({"strength", "stock_strength", "mix"} & set(pending.missing))
 
 
-def _asks_whether_rinsed(pending: Pending | None) -> bool:
-    """It was asked whether a bottle was rinsed out before something else went in."""
-    yes = pending.on_yes if pending is not None else None
-    return isinstance(yes, Reading) and yes.intent == "mixed" and yes.slots.rinsed_first is True
-
-
 def _tells_of_the_tool(look: Look, pending: Pending | None) -> Reading | None:
     """ "A cap holds 10 mils", right after a dose: the same, counted in caps."""
     before = pending.reading if pending is not None else look.world.talk.last_reading
@@ -366,6 +371,12 @@ _ONLY_SOAP = Pattern(
     r"| off)* (?:soap|suds"
     r"|detergent|washing)\b"
 )
+_ONLY_A_PART = Pattern(
+    rf"(?:(?:um|er|oh|sorry|no|nope|nah|not yet|not quite) ,? ?)*(?:i )?(?:only|just|not)(?: (?:did|rinsed|washed"
+    rf"|dried|sprayed))?"
+    rf" (?:the |one |a |its |his |her )*{WHICH}{PART}(?: (?:so far|for now|yet))?"
+)
+""" "No, just the sides"."""
 _NO_STEP = Pattern(r"(?:um |er |oh )*no\b")
 _THAT_ONE = Pattern(
     r"(?:(?:ok|yes|right|then|so) ,? ?)*(?:(?:use|with|take|using|go with|i will use|i will take) )?(?:that|this"

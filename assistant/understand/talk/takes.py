@@ -43,6 +43,7 @@ _NEVER_GIVEN = frozenset(
         "got_out",
         "confirmed",
         "touched",
+        "remark",
         "stayed_wet",
         "too_early",
     }

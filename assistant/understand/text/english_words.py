@@ -126,6 +126,7 @@ _WORDS = words_of(
     mother mothering motherly motor motors mould mouldy mouse mouth mouthful move movement movements movie movies
     movingly mower much muck muddle mum mummy music musing must mute myself mystery nagged nagging nah nail nails
     name nasty naught naughty near nearby neat necessary neck need needles negative neighbour neither nephew nerve
+    neutral neutralise neutralize
     nerves nervous nested nettle never new newcomer newspaper next nice nicest niece night nine ninety nip nite
     nobody noise noisy none noodle noon nope nor normal nose not note notebook nothing notices nouns november novice
     now nozzle numb numbered numbering nurse nurses objection occupant off offend offered offering offhand office

@@ -50,6 +50,7 @@ _TOKEN = re.compile(
     r"|(?P<number>\d{1,3}(?:,\d{3})+(?:\.\d+)?(?![\d,])|\d+/\d+|\d*\.\d+|\d+)"
     r"|(?P<unit>(?:cm|m|ft)(?:\^3|³|3(?!\d)))"
     r"|(?P<word>[^\W\d_]+(?:'[^\W\d_]+)*)"
+    r"|(?P<ending>'s\b)"
     r"|(?P<sign>[:+?!.,;*^=/&-])"
 )
 _BETWEEN_WORDS = re.compile(r"(?<=[^\W\d_])[-/](?=[^\W\d_])")

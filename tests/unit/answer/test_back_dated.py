@@ -10,6 +10,7 @@ from tool import Tool
 from assistant.answer.back_dated import earliest
 from assistant.contract import Outcome, SaidTime
 from assistant.core.household import Household
+from assistant.core.record.events import AgentPoured
 from assistant.core.record.state import Fill
 
 NOW = datetime(2026, 3, 4, 15, tzinfo=UTC)
@@ -99,7 +100,8 @@ def test_a_fill_still_to_come_is_asked_about_and_not_recorded(tool: Tool) -> Non
 def test_some_time_ago_is_asked_about_and_not_counted_from_now(tool: Tool) -> None:
     reply = tool.say("mixed", bottles=("orange bottle",), some_time_ago=True)
     assert (reply.outcome, reply.missing) == (Outcome.ASK, ("when",))
-    assert tool.record == []
+    assert [type(recorded.event) for recorded in tool.record] == [AgentPoured]  # it is in there, however old
+    assert tool.state.bottles["orange bottle"].fill is None
 
 
 def test_a_top_up_told_later_keeps_the_older_end(tool: Tool) -> None:

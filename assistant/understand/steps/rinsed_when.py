@@ -1,0 +1,23 @@
+"""When a rinse is told to have been, held against the wet time before it."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+from assistant.core.round.rounds import hold_is_running, is_open
+from assistant.understand.look import Look
+
+
+def rinsed_before_its_end(look: Look) -> bool:
+    """ "Rinsed it at five past", told later, where the wet time wasn't over by then."""
+    when = look.slots("done").when
+    if "rinse" not in look.claims.done or when is None or when.to_the != "minute":
+        return False
+    named = look.slots("done").enclosures
+    holds = [
+        round_.hold
+        for name, round_ in look.world.state.rounds.items()
+        if is_open(round_) and not hold_is_running(round_, look.world.now) and (not named or name in named)
+    ]
+    ends = [hold.began + timedelta(seconds=hold.seconds) for hold in holds if hold is not None and hold.seconds]
+    return bool(ends) and all(hold.began <= when.at < max(ends) for hold in holds if hold is not None)
