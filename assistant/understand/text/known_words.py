@@ -45,7 +45,8 @@ EVERYDAY = words_of(
     burn burning burns burnt celsius
     choking clean cleared coiled cold cork coughing could cup cups curled damp day days degrees dirty dizzy door drank
     dried drier drunk dryer
-    ballooning bubbling bulging fizz fizzed fizzes fizzing foam foaming hiss hissing smoke smoking steam steaming swollen
+    ballooning bubbling bulging fizz fizzed fizzes fizzing foam foaming hiss hissing smoke smoking steam steaming
+    swollen
     drying each emptied empty even evening every eye eyes face feeding feel feels finished first floor
     fluid food fresh from full fumes gallon gallons gave give glass gloves going good hand hands have haven't heat
     high hold holding hosed hour hours house humidity infection inhaled into just keep kept kitchen know lamp large
