@@ -19,14 +19,6 @@ from assistant.core.shelf.bottles import all_as_filled
 BREATHING = ("serpentovirus", "ferlavirus", "mycoplasma")
 OF_ALL = ("outbreak-first", "outbreak-vet-plan", "outbreak-tools", "outbreak-order", "outbreak-no-release")
 
-OF_MITES = (
-    "outbreak-mites",
-    "outbreak-mites-cycle",
-    "outbreak-mites-live",
-    "outbreak-mites-carry",
-    "outbreak-mites-over",
-)
-
 KINDS = {
     "cryptosporidium": ("crypto", ("outbreak-crypto", "outbreak-crypto-negative")),
     "mites": (

@@ -169,9 +169,6 @@ def unknown_bottle(reading: Reading, world: World) -> Answer:
 # ---------------------------------------------------------------- where it is kept
 
 
-OF_ALL = ("storage-original", "storage-apart")
-
-
 def store_it(reading: Reading, world: World) -> Answer:
     """Where and how a product is kept; two that react are kept apart."""
     agents = agents_named(reading, world)

@@ -95,7 +95,6 @@ class Timer:
     """ "hold", "air", or the place being rinsed: "eye", "skin"."""
     seconds: float
     """Still to come, more than 0."""
-    ends_at: datetime
 
 
 DOING = {"soak": "soaking", "boil": "boiling", "bake": "baking", "wash hot": "washing"}
@@ -107,19 +106,17 @@ def timers(state: State, now: datetime) -> tuple[Timer, ...]:
     running = []
     for rinse in state.rinses:
         left = rinse_left_s(rinse, now)
-        running.append(Timer(None, rinse.place, left, now + timedelta(seconds=left)))
+        running.append(Timer(None, rinse.place, left))
     for item in state.items:
         left = item.seconds - max(0.0, (now - item.began).total_seconds())
-        running.append(
-            Timer(item.enclosure or None, f"{item.item} {DOING[item.way]}", left, now + timedelta(seconds=left))
-        )
+        running.append(Timer(item.enclosure or None, f"{item.item} {DOING[item.way]}", left))
     for round_ in state.rounds.values():
         if not is_open(round_):
             continue
         if round_.hold is not None and round_.hold.seconds is not None and hold_is_running(round_, now):
             left = hold_left_s(round_.hold, now) or 0.0
-            running.append(Timer(round_.enclosure, "hold", left, now + timedelta(seconds=left)))
+            running.append(Timer(round_.enclosure, "hold", left))
         air_left = airing_left_s(round_, now)
         if air_left:
-            running.append(Timer(round_.enclosure, "air", air_left, now + timedelta(seconds=air_left)))
+            running.append(Timer(round_.enclosure, "air", air_left))
     return tuple(sorted((t for t in running if t.seconds > 0), key=lambda t: (t.seconds, t.enclosure or "")))

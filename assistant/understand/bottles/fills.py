@@ -206,7 +206,7 @@ _NEVER_RINSED = Pattern(
 _WAS_RINSED = Pattern(
     r"(?:(?:yes|yeah|yep|i|we|it|was|had been|have|had|did|of course|already|always|ok|well) ,? ?)*"
     r"(?:rinsed|washed|flushed|emptied and rinsed|swilled|cleaned)(?: (?:it|that|out|through|first|before|beforehand"
-    r"|properly|well|of course|yes|twice|the bottle|and|pumped|it|already))*"
+    r"|properly|well|of course|yes|twice|the bottle|and|pumped|already))*"
 )
 
 

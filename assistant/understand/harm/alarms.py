@@ -26,7 +26,7 @@ _TUB = r"(?:tub|shoe ?box|box|bucket|bin|carrier|tote|bag|pillowcase|container|c
 
 _ESCAPED = Pattern(
     r"\bescap(?:ed|es|ing|e)\b"
-    rf"|\b{_ONE}{_HAS} (?:got|gotten|get|gets|getting|getting|come|came|coming|climbed|climbing|crawled|slithered"
+    rf"|\b{_ONE}{_HAS} (?:got|gotten|get|gets|getting|come|came|coming|climbed|climbing|crawled|slithered"
     r"|wriggled|jumped|hopped|squeezed|pushed|slipped) (?:right |clean |all )*(?:out|free|off|away|loose)"
     r"(?! of bed)(?! (?:the |my |some )?(?:AGENT|BOTTLE|STOCK|mop|smell))\b"
     rf"|\b{_ONE}{_HAS} (?:on the (?:loose|run|floor|ceiling|curtains?)|(?:running|roaming|wandering) (?:loose|free"

@@ -150,7 +150,7 @@ LUNGS = Pattern(
     r"|hurts|difficult|trouble|struggling|unable)"
     r"(?: \w+)? breath\w*|\bshort of breath\b|\b(?:breathed|inhaled|inhaling|inhale)\b|\bbreathing"
     r" (?:in|it|the|is|feels|hurts|problems|trouble|difficult)"
-    r"|\bbreathing\b.*\b(?:fumes|gas|{a})|\breek\w*|\bdizzy\b|\blight ?headed\b|\bwoozy\b|\bfumes?\b"
+    r"|\bbreathing\b.*\b(?:fumes|gas|AGENT)|\breek\w*|\bdizzy\b|\blight ?headed\b|\bwoozy\b|\bfumes?\b"
     r"|\bbreath\w* with (?:his|her|its|the|their) mouth open\b|\bopen ?mouth(?:ed)? breath\w*"
     r"|\bchlorine gas\b|\bgassed\b|\bgassing\b"
     r"|\b(?:throat|chest|lungs?|nose)\b(?: \S+){0,3} (?:sting\w*|burn\w*|hurt\w*|sore|tight\w*|raw|on"
@@ -159,7 +159,7 @@ LUNGS = Pattern(
     r"|\bfeel(?:ing)? (?:\w+ )?(?:sick|faint|ill|dizzy|funny|rough)\b|\bpassed out\b|\bfainted\b|\bpass(?:ing)? out\b"
     r"|\b(?:gas|smoke|cloud|vapou?r)(?: is| 's)? (?:coming|everywhere|rising|pouring)|\bsmell\w*"
     r" (?:is )?(?:so|too|really|unbearabl\w*|overpowering)"
-    r" ?(?:strong|bad|awful)?\b(?=.*\b(?:head|sick|eyes|breathe|in here|can not|help)\b)".replace("{a}", r"AGENT"),
+    r" ?(?:strong|bad|awful)?\b(?=.*\b(?:head|sick|eyes|breathe|in here|can not|help)\b)",
     *_HINTS["lungs"],
 )
 SKIN = Pattern(
@@ -180,8 +180,8 @@ SKIN = Pattern(
     rf"|\b(?:splashed|sprayed|squirted|doused|soaked|caught|hit|drenched|misted) (?:myself|me|(?:the "
     rf"|my )?{ANIMAL}|him|her)\b(?! 's)(?! (?:\w+ )?(?:tanks?|tubs?|box|cage|viv|vivarium|enclosure|home"
     rf"|hide|bowl|glass"
-    r"|walls?|floor|lid|stuff|branch\w*)\b)(?=.*(?:AGENT|STOCK|BOTTLE|accident|mistake|oops|{p}))|\bon my"
-    r" (?:bare )?skin\b|\bskin (?:contact|burn)".replace("{p}", "disinfectant|cleaner|concentrate"),
+    r"|walls?|floor|lid|stuff|branch\w*)\b)(?=.*(?:AGENT|STOCK|BOTTLE|accident|mistake|oops|disinfectant"
+    r"|cleaner|concentrate))|\bon my (?:bare )?skin\b|\bskin (?:contact|burn)",
     *_HINTS["skin"],
 )
 OUCH = Pattern(r"\b(?:ow+|ouch+|argh+|aa+h+|aargh+|yeow+)\b")

@@ -106,8 +106,7 @@ _IT_THEN = Pattern(
     # the hurt is told, and then it is "it" that is treated
     rf"\b(?:soak|dip|bathe|dab|swab|wash|clean|rinse|flush|wipe) the {_BODY}\b"
     rf"|\b(?:clean|wash|rinse|wipe|scrub|soak|bathe|bath|dab|swab|flush|treat|disinfect|spray|paint|put|pour|rub|dip"
-    rf"|use"
-    rf"|dab|dunk|bathe|go|dress)\b(?: \S+){{0,4}}? (?:it|them|that|on|him|her)\b|\b{_PLAIN_LIQUID} (?:\w+ )?(?:do"
+    rf"|use|dunk|go|dress)\b(?: \S+){{0,4}}? (?:it|them|that|on|him|her)\b|\b{_PLAIN_LIQUID} (?:\w+ )?(?:do"
     rf"|help|work|ok|any"
     rf" good|on"
     r"|then)\b|\bnow (?:the|some) (?:\w+ )?"

@@ -20,7 +20,7 @@ from assistant.understand.text.patterns import Pattern
 _PRODUCT = r"(?:AGENT|STOCK|BOTTLE|OTHER|soap|detergent|dish soap)"
 MET = Pattern(
     rf"\b(?:poured|added|tipped|put|squirted|dumped|chucked|got|splashed|topped(?: up)?|emptied"
-    rf"|dropped|added|knocked|spilled|spilt|kicked)\b(?: \S+){{0,4}}? {_PRODUCT}(?: \S+){{0,3}}?"
+    rf"|dropped|knocked|spilled|spilt|kicked)\b(?: \S+){{0,4}}? {_PRODUCT}(?: \S+){{0,3}}?"
     rf" (?:in|into|to|on|onto|over|with|on top of|top of|in with) (?:the |my |some |a |top of )*(?:\S+ )?{_PRODUCT}"
     rf"|\b(?:sprayed|used|applied|misted|wiped)\b(?: \S+)? {_PRODUCT}(?: \S+){{0,4}}? (?:on top of"
     rf"|over|on|onto|after|right after|straight after|with|and) (?:the |some |my )?{_PRODUCT}"

@@ -47,11 +47,6 @@ def is_no_return(before: str, after: str) -> bool:
     return bool(_THERE.match(after) or _NOT_IN.match(after) or _NOBODY.search(before))
 
 
-def is_in_a_tub(plain: str) -> bool:
-    """ "She climbed back into the tub"."""
-    return IS_BACK.search(plain) is not None
-
-
 WAITING = Pattern(
     r"\b(?:holding|spare|travel|travelling|temporary|temp|waiting|plastic|carry|transport|feeding|other|shoe ?box"
     r"|blue|grey|gray"

@@ -50,18 +50,18 @@ _NOT_YET = Pattern(
     r"|forget|forgotten|once|if|until|till|unless"
     r"|when|while|should|could|might|pretend|imagine|suppose|say i had|supposed|trying|try|tried"
     r"|remind|remember to|wish|hope|plan|planning|time to|meant to|later|soon|tomorrow"
-    r"|in a (?:minute|sec|second|moment)|{to_come}|waiting (?:for|on)|wait for|starting|start|started"
+    r"|in a (?:minute|sec|second|moment)|next up|waiting (?:for|on)|wait for|starting|start|started"
     r"|begun|beginning|except|apart from|bar|missed"
     r"|skipped|skip|instead|ought|most of|some of|part of|parts of|bits? of|all but|everything but"
     r"|everything except|one side"
-    r"|(?:one|two|some|only one|half) of (?:them|the \w+|these|those)|only one)\b".replace("{to_come}", "next up")
+    r"|(?:one|two|some|only one|half) of (?:them|the \w+|these|those)|only one)\b"
 )
 _UNDER_WAY = Pattern(
-    r"\b(?:i am|am|we are|is|are|'s|just|now|still|busy|currently|{subject})? ?(?:washing|scrubbing"
+    r"\b(?:i am|am|we are|is|are|'s|just|now|still|busy|currently|i)? ?(?:washing|scrubbing"
     r"|spraying|applying|rinsing|wiping|drying|airing"
     r"|clearing|moving|hosing|misting|putting)\b"
     r"|\b(?:i|we) (?:now |just |then )?(?:spray|rinse|wipe|dry|wash|scrub|clear|mist|hose)\b(?! (?:it "
-    r"|them )?(?:every|each|daily|always))".replace("{subject}", "i")
+    r"|them )?(?:every|each|daily|always))"
 )
 _HEDGED = Pattern(
     r"\b(?:i think|i guess|just about|practically|virtually|probably|maybe|perhaps|pretty much|more or less"
@@ -73,7 +73,7 @@ _HEDGED = Pattern(
 # A word like these opens a clause of its own after "and", so the "not" before it doesn't reach over.
 _NEW_CLAUSE = Pattern(
     r"\s*(?:\b(?:but|though|however|only|then|so|because)\b|[.;!]|,(?! ?(?:or|nor)\b)"
-    r"|\band (?=(?:i|it|he|she|they|we|that|the|{s}|ENCLOSURE|ANIMAL) ))\s*".replace("{s}", "this")
+    r"|\band (?=(?:i|it|he|she|they|we|that|the|this|ENCLOSURE|ANIMAL) ))\s*"
 )
 _ONLY_A_HEDGE = Pattern(
     r", (?:(?:or|so|at least) )?(?:i (?:think|guess|suppose|reckon|believe|hope)(?: so)?|maybe|perhaps|probably"

@@ -10,7 +10,6 @@ from assistant.understand.text.parts_of_it import FITTING, PART, WHICH
 from assistant.understand.text.patterns import Pattern, words_in
 
 _DET = r"(?:the |its |his |her |their |that |this |a |one |an |some |two |both )*"
-_THING = rf"(?:{_DET}{WHICH}{PART})"
 _CLEARED = Pattern(
     r"\b(?:clear\w*|emptied|empty|strip\w*|gutted|bare|substrate|bedding|litter|paper|sand|soil|everything|all|stuff"
     r"|things|bits|contents|nothing|lot|furniture|furnishings)\b"

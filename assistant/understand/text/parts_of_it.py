@@ -24,7 +24,7 @@ FITTING = (
 FILLING = r"(?:substrate|soil|bedding|sand|coir|litter|paper)"
 WHICH = (
     r"(?:(?:left|right|top|bottom|back|front|far|near|other|one|inside|last|odd|same|little|plastic|wooden|mesh|upper"
-    r"|lower|first|second|third|last|big|small) )*"
+    r"|lower|first|second|third|big|small) )*"
 )
 """Which one of several alike, before its name."""
 ALONG_IT_ALL = frozenset({"side", "sides", "corner", "corners", "edge", "edges", "bit", "bits", "part", "parts"}) | {

@@ -49,7 +49,6 @@ class _Span:
     start: int
     end: int
     said: Said
-    is_date: bool
 
 
 def when_in(tokens: Sequence[Token], bare: bool = False) -> SaidWhen | None:
@@ -101,7 +100,7 @@ def _dates_in(text: str, tokens: Sequence[Token], places: dict[int, int]) -> lis
                     continue
                 said, start = replace(said, minutes=counted[0]), counted[1]
             if start in places and end + 1 in places:
-                return [_Span(places[start], places[end + 1], said, True)]
+                return [_Span(places[start], places[end + 1], said)]
     return []
 
 
@@ -163,7 +162,7 @@ def _clock(match: re.Match[str], places: dict[int, int]) -> _Span | None:
     if match.start() not in places or match.end() + 1 not in places:
         return None
     parts = tuple((name, part) for name, part in match.groupdict().items() if part)
-    return _Span(places[match.start()], places[match.end() + 1], Said("clock", parts), False)
+    return _Span(places[match.start()], places[match.end() + 1], Said("clock", parts))
 
 
 def _beside(date: _Span | None, clock: _Span | None, text: str) -> bool:
