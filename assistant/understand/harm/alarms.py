@@ -7,6 +7,7 @@ that is left to `claimed_steps`. Nothing here ever counts as a step.
 from __future__ import annotations
 
 from assistant.understand.harm.patterns import ANIMAL
+from assistant.understand.named.tub_words import TUB
 from assistant.understand.text.patterns import Pattern, words_in
 
 
@@ -22,7 +23,6 @@ _HAS = (
     r"(?: has| might| may| must| have| is| are| was| just| 's| been| only| gone and| managed to| went and| bloody"
     r"| somehow| about)*"
 )
-_TUB = r"(?:tub|shoe ?box|box|bucket|bin|carrier|tote|bag|pillowcase|container|crate|faunarium)"
 
 _ESCAPED = Pattern(
     r"\bescap(?:ed|es|ing|e)\b"
@@ -32,7 +32,7 @@ _ESCAPED = Pattern(
     rf"|\b{_ONE}{_HAS} (?:on the (?:loose|run|floor|ceiling|curtains?)|(?:running|roaming|wandering) (?:loose|free"
     rf"|around)"
     r"|loose(?! (?:stool|skin|shed))|missing|disappeared|vanished|bolted|legged it|run off|ran off|done a runner"
-    r"|a runner|gone missing|gone from (?:the|his|her|its) (?:\w+ )?(?:" + _TUB[3:-1] + r"))\b"
+    r"|a runner|gone missing|gone from (?:the|his|her|its) (?:\w+ )?" + TUB + r")\b"
     rf"|\b(?:lost (?:him|her|it|them)|dropped (?:him|her|them)|(?:lost|dropped) (?:the |my )?(?:\w+ )?{ANIMAL})\b"
     r"(?! (?:off|appetite|weight))"
     r"|\bdropped it\b(?! off)(?!.*\b(?:glass|everywhere|smashed|AGENT|STOCK|BOTTLE)\b)"
@@ -40,7 +40,7 @@ _ESCAPED = Pattern(
     rf"|\b(?:can not|could not|can|where) (?:i )?(?:find|see) (?:him|her|them|(?:the |my )(?:\w+ )?{ANIMAL}"
     rf"|ENCLOSURE)"
     r"(?: anywhere)?(?! (?:on the|in the (?:list|record)))\b"
-    rf"|\b{_ONE}(?: has| is| have| are| 's)? not in (?:the|his|her|its|their) (?:\w+ )?{_TUB}(?: any ?more)?\b"
+    rf"|\b{_ONE}(?: has| is| have| are| 's)? not in (?:the|his|her|its|their) (?:\w+ )?{TUB}(?: any ?more)?\b"
     rf"|\b(?:somewhere|gone|hiding|went|ran|slid|slithered|shot|is|has gone) (?:in|under|behind"
     rf"|into) (?:the )?(?:\w+ )?"
     r"(?:sofa|couch|fridge|cupboard|wardrobe|radiator|skirting|floorboards?|bed|washing machine|cooker|oven|wall)\b"
@@ -51,16 +51,16 @@ _ESCAPED = Pattern(
     rf"|\bwhere (?:is|has|did) (?:he|she|it|{ANIMAL})(?: has| is)? (?:gone|go|got to|disappeared)\b"
     rf"|^(?:he|she) is out (?:he|she) is out\b"
     rf"|\b{_ONE}{_HAS} (?:up|behind|on) the curtains?\b|\b{_ONE}{_HAS} not where (?:i|we|he|she|it)\b"
-    rf"|\b(?:door|lid|{_TUB}) was (?:left )?open and (?:the )?(?:\w+ )?(?:ENCLOSURE|{_TUB}|tank|viv)(?: \w+)? (?:is"
+    rf"|\b(?:door|lid|{TUB}) was (?:left )?open and (?:the )?(?:\w+ )?(?:ENCLOSURE|{TUB}|tank|viv)(?: \w+)? (?:is"
     rf"|was) empty\b"
-    rf"|\bempty {_TUB} and (?:an? |the )?(?:open|lid)\b"
+    rf"|\bempty {TUB} and (?:an? |the )?(?:open|lid)\b"
     rf"|\b{_ONE}{_HAS} (?:shot|bolted|darted|scuttled|scurried|legged it|zoomed) (?:up|under|behind|across|down|along"
     rf"|over|into"
     rf"|past|out)\b"
     # nobody where somebody should be
     rf"|\b(?:there is )?no (?:{ANIMAL}|sign of (?:him|her|it|them|the {ANIMAL})) (?:in|inside|anywhere|to be seen)\b"
-    rf"|\b(?:nobody|no one|no ?body|nothing|not a soul)(?: is|'s)? (?:in|inside) (?:it|there|here|the {_TUB}"
-    rf"|his {_TUB}|her {_TUB})(?: any ?more| now| when \S+.*)?$"
+    rf"|\b(?:nobody|no one|no ?body|nothing|not a soul)(?: is|'s)? (?:in|inside) (?:it|there|here|the {TUB}"
+    rf"|his {TUB}|her {TUB})(?: any ?more| now| when \S+.*)?$"
     rf"|\b{_ONE} (?:nearly |almost )?(?:broke|broken|broke out|made a break|made a run)\b",
     *_words(
         """
@@ -70,7 +70,7 @@ _ESCAPED = Pattern(
         """
     ),
 )
-_OUT_OF_THE_TUB = Pattern(rf"\b{_ONE}{_HAS} out of (?:the|his|her|its|their|that|a) (?:\w+ )?{_TUB}\b", "out of")
+_OUT_OF_THE_TUB = Pattern(rf"\b{_ONE}{_HAS} out of (?:the|his|her|its|their|that|a) (?:\w+ )?{TUB}\b", "out of")
 _OUT = Pattern(
     rf"^(?:help |oh no |no |oh |quick )*,? ?(?:{_ONE}|NUMBER|one of (?:them|(?:the |my )?{ANIMAL})){_HAS} out ?!", "out"
 )
@@ -96,10 +96,10 @@ _FOUND = Pattern(
     r"|\b(?:got|have) (?:him|her|it|them) (?:again|back)\b(?! (?:in|home))"
     r"|^(?:and |ah |oh |ok |yes |phew |hurray |right |,)*(?:got|have got|i have got) (?:him|her|them|ANIMAL|ENCLOSURE)"
     r"(?: now| ,? ?thank \w+| ,? ?phew)? ?!?\.?$|^(?:ah |oh |ok |yes |,)*there (?:he|she|it) is ?!?\.?$"
-    rf"|\b{_ONE}{_HAS} in (?:the|his|her|its|their|a) (?:\w+ )?{_TUB} (?:again|now)\b|^(?:ok |phew |yes |ah |,)*found"
+    rf"|\b{_ONE}{_HAS} in (?:the|his|her|its|their|a) (?:\w+ )?{TUB} (?:again|now)\b|^(?:ok |phew |yes |ah |,)*found"
     rf" ?!?$"
-    rf"|, (?:and )?(?:he is |she is |it is )?back in (?:the|his|her|its|their|a) (?:\w+ )?{_TUB}\b"
-    rf"|\b{_ONE}{_HAS} back in (?:the|his|her|its|their|a) (?:\w+ )?{_TUB}\b"
+    rf"|, (?:and )?(?:he is |she is |it is )?back in (?:the|his|her|its|their|a) (?:\w+ )?{TUB}\b"
+    rf"|\b{_ONE}{_HAS} back in (?:the|his|her|its|their|a) (?:\w+ )?{TUB}\b"
     rf"|\b{_ONE}{_HAS} (?:safe|caught|found)\b(?: now| again| and sound)*$",
     *_words("found caught recaptured hold tracked again back safe got there"),
 )
@@ -245,12 +245,12 @@ _ONE_OF_OURS = rf"(?:he|she|it|they|everyone|{ANIMAL}|ENCLOSURE)"
 _INTO_A_TUB = (
     r"\bout of (?:the|his|her|its|their|ENCLOSURE) ?(?:\w+ )?\w+ ?,?"
     r" (?:(?:and|now|but|is|he|she|it|safe|shut|safely) )*"
-    rf"(?:in|into|inside) (?:a|the|his|her|its|their) (?:\w+ )?{_TUB}\b"
+    rf"(?:in|into|inside) (?:a|the|his|her|its|their) (?:\w+ )?{TUB}\b"
 )
 """Out of one home and into another: moved."""
 _ORDINARY_OUT = Pattern(
     # out of what is no home: food, work, breath
-    rf"\bout of (?!(?:the|his|her|its|their|that|this|a|my|our|there|here|it|ENCLOSURE)\b|{_TUB}\b|tanks?\b|cages?\b"
+    rf"\bout of (?!(?:the|his|her|its|their|that|this|a|my|our|there|here|it|ENCLOSURE)\b|{TUB}\b|tanks?\b|cages?\b"
     r"|vivs?\b|vivarium\b|enclosures?\b|hand\b|nowhere\b|control\b)\w+"
     r"|\bout of (?:his|her|its) skin\b"
     rf"|{_INTO_A_TUB}"
@@ -291,7 +291,7 @@ _IS_IN_A_TUB = Pattern(rf"^(?:(?:ok|right|so|and|now|,) ?)*{_ONE}{_HAS} {_INTO_A
 _GOES_INTO_A_TUB = Pattern(
     rf"^(?:(?:ok|right|so|and|now|,) ?)*{_ONE}(?: is| has| are| have| 's)? (?:goes|going|gone|went|go) (?:straight"
     rf" )?(?:in|into|inside)"
-    rf" (?:the|his|her|its|their|a) (?:waiting )?(?:\w+ )?{_TUB}(?: now| first| ok| fine)*(?: ?[.!])*$",
+    rf" (?:the|his|her|its|their|a) (?:waiting )?(?:\w+ )?{TUB}(?: now| first| ok| fine)*(?: ?[.!])*$",
     *_words("goes going gone went go"),
 )
 

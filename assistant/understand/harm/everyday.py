@@ -6,6 +6,7 @@ rest are whole texts that tell of water, of a surface, or of what waits in the s
 
 from __future__ import annotations
 
+from assistant.understand.named.tub_words import TUB
 from assistant.understand.text.patterns import Pattern, words_in
 
 _CAUSE = Pattern(
@@ -70,7 +71,7 @@ _ORDINARY = (
     ),
     Pattern(
         rf"{_LEAD}sprayed(?: it| {_HERE})? with (?:the |my )?(?:ANIMAL|him|her) (?:safe )?in (?:the|his|her|a|its)"
-        r" (?:next |other |waiting )?(?:tub|box|carrier|tote|bucket|faunarium)"
+        rf" (?:next |other |waiting )?{TUB}"
         rf"{_END}",
         "sprayed",
     ),

@@ -12,10 +12,11 @@ from assistant.contract import Doubt, Reading
 from assistant.core.harms import OF_SOMETHING_ELSE
 from assistant.core.round.rounds import is_open
 from assistant.understand.look import BY_RULE, Look, without_troubles
+from assistant.understand.named.tub_words import TUB
 from assistant.understand.text.patterns import Pattern
 
 _TUB = r"(?:tub|shoe ?box|box|bucket|bin|carrier|tote|bag|pillowcase|container|crate|faunarium)"
-_HER_TUB = rf"(?:the|his|her|its|their|that|a) (?:\w+ )?{_TUB}"
+_HER_TUB = rf"(?:the|his|her|its|their|that|a) (?:\w+ )?{TUB}"
 _ONE = r"(?:he|she|they|it|(?:the |my )?(?:ANIMAL|snake|gecko|lizard|animal|dragon|python)|ENCLOSURE)"
 _OPENS = r"(?:(?:no|nope|oh|wait|sorry|ok|phew|it is ok|all good|all right|hang on|hold on|actually|ah|yes) ?,? ?)*"
 _THAT_ONE = _ONE.replace("they|it|", "they|")  # "it's here" may be a bottle

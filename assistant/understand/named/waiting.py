@@ -6,6 +6,7 @@ import re
 from typing import Literal
 
 from assistant.core.household import Household
+from assistant.understand.named.tub_words import NAMED_TUB, SCRUBBED_TUB
 from assistant.understand.text.known_words import words_of
 from assistant.understand.text.patterns import Pattern
 
@@ -16,14 +17,12 @@ _NO_NAME = words_of(
     not never only just washed cleaned disinfected scrubbed bleached rinsed wash clean disinfect scrub bleach rinse
     """
 )
-_IN = r"(?:tub|bucket|carrier|tote|crate|faunarium)"
-"""What an animal waits in; a pillowcase is one as well, but nobody scrubs it."""
-_TUB = Pattern(r"\b((?:[a-z]+ ){1,2})(tub|bucket|carrier|tote|crate|faunarium|pillowcase)\b")
+_TUB = Pattern(rf"\b((?:[a-z]+ ){{1,2}})({NAMED_TUB})\b")
 _CLEAN = r"(?:clean|cleaned|washed|disinfected|sanitised|sanitized|sterilised|sterilized|scrubbed|bleached|rinsed)"
 _CLEANED = Pattern(
     r"\b(?:washed|cleaned|disinfected|sanitised|sanitized|sterilised|sterilized|scrubbed|bleached|rinsed"
     r"|(?:not|never|did \w+) (?:wash|clean|disinfect|sanitise|sanitize|sterilise|sterilize|scrub|bleach|rinse))\b"
-    rf"(?: \S+){{0,4}} (?:\w+ ){_IN}\b|\b(?:\w+ ){_IN}"
+    rf"(?: \S+){{0,4}} (?:\w+ ){SCRUBBED_TUB}\b|\b(?:\w+ ){SCRUBBED_TUB}"
     rf"(?: is| are| were| was| 's| has| have| had| been| not| never| yet| still| really| all| now| both)* {_CLEAN}\b"
 )
 _DISINFECTED = Pattern(r"\b(?:disinfect|saniti[sz]e|sterili[sz]e|bleach)\w*\b")
@@ -38,7 +37,7 @@ _ASKS_ELSE = Pattern(
 )
 _WASHED_IN_IT = Pattern(
     r"\b(?:washed|cleaned|disinfected|scrubbed|bleached|rinsed|soaked) (?:\S+ ){1,4}in (?:the |a |my )?"
-    rf"(?:\w+ ){{1,2}}{_IN}\b"
+    rf"(?:\w+ ){{1,2}}{SCRUBBED_TUB}\b"
 )
 """ "Washed the tongs in the blue tub": they, and not the tub."""
 _NOT_CLEANED = Pattern(
@@ -63,7 +62,7 @@ _MARKS = Pattern(
 
 _STAYS = Pattern(
     r"^(?:please |just |then |ok |so |and )*(?:keep|leave) (?:\S+ ){1,3}?in (?:the|his|her|its|their) (?:\w+ )?"
-    rf"{_IN}\b|\bstays? in (?:the|his|her|its|their) (?:\w+ )?{_IN}\b"
+    rf"{SCRUBBED_TUB}\b|\bstays? in (?:the|his|her|its|their) (?:\w+ )?{SCRUBBED_TUB}\b"
 )
 
 
@@ -75,7 +74,7 @@ def stays_in_the_tub(plain: str) -> bool:
 _SHUT_IN = Pattern(
     r"\b(?:shut|closed|locked|clipped|zipped) (?:back )?(?:in|up|away)\b|\blid (?:is )?(?:on|shut|closed|clipped)\b"
     r"|\b(?:secure|secured|tubbed|boxed)\b"
-    r"|\bin(?:to)? (?:the|a|an|his|her|its|their) (?:\w+ )?(?:tub|bucket|carrier|tote|crate|faunarium|pillowcase)\b"
+    rf"|\bin(?:to)? (?:the|a|an|his|her|its|their) (?:\w+ )?{NAMED_TUB}\b"
 )
 
 
@@ -106,7 +105,7 @@ _THE_OTHER = Pattern(r"\bin(?:to)? the ([a-z]+) one\b", " one")
 _INTO = Pattern(
     r"(?:\b|(?='))(?:put|popped|moved|got|placed|shut|stuck|tubbed|taken|lifted|is|are|'s|went|goes|gone"
     r"|has been)\b(?: \S+){0,5} in(?:to)?"
-    r" (?:the |a |my |his |her |their )?(?:[a-z]+ ){1,2}(?:tub|bucket|carrier|tote|crate|faunarium|pillowcase)\b"
+    rf" (?:the |a |my |his |her |their )?(?:[a-z]+ ){{1,2}}{NAMED_TUB}\b"
 )
 _ASKS = Pattern(
     r"\?$|\b(?:what is|which|best)\b"

@@ -2,14 +2,11 @@
 
 from __future__ import annotations
 
+from assistant.understand.named.tub_words import TUBS
 from assistant.understand.text.patterns import Pattern
 
 _DET = r"(?:the|a|an|his|her|their|its|my|that)"
-_WAITS_IN = (
-    r"(?:tubs?|shoe ?box|box|boxes|bin|bucket|carrier|tote|container|bags?|pillowcase|faunarium|crate|bath|bathtub"
-    r"|bathroom"
-    r"|sink|hall|kitchen)"
-)
+_WAITS_IN = rf"(?:{TUBS}|bath|bathtub|bathroom|sink|hall|kitchen)"
 HIDE = r"(?:hides?|cork(?: bark)?|burrow|cave|log)"
 _IN = rf"(?: safe| safely| now)?(?: in| into| inside| to| under)(?: {_DET})?(?: (?!\b(?:and|or|but|is)\b)\w+){{0,2}}?"
 _THERE = Pattern(rf"{_IN} (?P<where>{_WAITS_IN}|{HIDE})\b")

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import re
 
+from assistant.understand.named.tub_words import TUB
 from assistant.understand.steps.back_words import is_no_return
 from assistant.understand.steps.of_what import BY_SOMETHING_ELSE, OF_SOMETHING_ELSE, of_what, of_whom, sounds_like_it
-from assistant.understand.steps.step_patterns import TUB
 from assistant.understand.steps.with_what import NOT_CLEAN_WATER
 from assistant.understand.text.patterns import Pattern
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from assistant.understand.named.tub_words import TUB
 from assistant.understand.text.patterns import Pattern
 
 _ONE = (
@@ -22,7 +23,6 @@ _NOW = (
 )
 _NOW += r"| out and)*"
 _WAIT = r"(?:(?:holding|spare|travel|travelling|temporary|temp|waiting|plastic|carry|transport|feeding|other) )"
-TUB = r"(?:tub|shoe ?box|box|bin|bucket|carrier|tote|container|bag|pillowcase|faunarium|crate)"
 _LITTER = (
     r"(?:substrate|bedding|litter|paper|decor|decorations|furniture|furnishings|dishes|bowls?|hides?"
     r"|branches|plants|everything|muck|mess|poop?|droppings"

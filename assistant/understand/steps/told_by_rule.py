@@ -7,6 +7,7 @@ from assistant.understand.named.added import is_to_be_added
 from assistant.understand.named.chores_said import watered
 from assistant.understand.named.drains import nobody_knows
 from assistant.understand.named.good_news import good_news
+from assistant.understand.named.tub_words import TUBS
 from assistant.understand.named.waiting import asks_who_is_out, into_a_tub, outbreak_told, stays_in_the_tub, tub_told
 from assistant.understand.numbers.how_much_for import mix_for_many
 from assistant.understand.question.may_be import is_told
@@ -148,8 +149,7 @@ _OVER_A_MESS = Pattern(
 _IN_ITS_TUB = Pattern(
     r"(?:(?:ok|right|so|and|yes) ,? ?)*(?:he|she|it|they|both|(?:the |my )?ANIMAL|ENCLOSURE|both of them)(?: is"
     r"| are| 's)?"
-    r"(?: now| safely| all| both| safe| already)* in (?:his|her|its|their|a|the) (?:own )?(?:tubs?|box|boxes"
-    r"|carrier|bucket)"
+    rf"(?: now| safely| all| both| safe| already)* in (?:his|her|its|their|a|the) (?:own )?{TUBS}"
     r"(?: (?:now|with|and|the|its|his|lid|lids|on|shut|shut in|closed|safe|safely|sound|,))*[ .!]*$"
 )
 """ "He's in his tub with the lid on": moved out."""

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from assistant.understand.text.known_words import words_of
+from assistant.understand.text.patterns import any_of
 
 PARTS = words_of(
     """
@@ -14,7 +15,7 @@ PARTS = words_of(
     """
 )
 """One word for each; "the back left corner" is known by its last."""
-PART = f"(?:{'|'.join(sorted(PARTS, key=len, reverse=True))})"
+PART = any_of(PARTS)
 """Any of them, as alternatives."""
 FITTING = (
     r"(?:hides?|(?:water |food )?(?:bowls?|dish(?:es)?)|branch(?:es)?|decor|logs?|rocks?|plants?|cork|furniture|moss"

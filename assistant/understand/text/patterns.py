@@ -7,7 +7,7 @@ that holds none of them can't match, and isn't tried.
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from functools import cached_property
 
 
@@ -53,6 +53,11 @@ class Pattern:
     def split(self, text: str) -> list[str]:
         """As re's."""
         return [part for part in self._compiled.split(text) if part is not None] if self.may_match(text) else [text]
+
+
+def any_of(words: Iterable[str]) -> str:
+    """Any of these, as alternatives in a group; the longer first, so that none is cut short by its beginning."""
+    return f"(?:{'|'.join(sorted(words, key=len, reverse=True))})"
 
 
 def words_in(*patterns: Pattern) -> frozenset[str]:
