@@ -36,7 +36,6 @@ from assistant.understand.named.names import Names
 from assistant.understand.named.referents import with_referent
 from assistant.understand.named.unknown_germs import names_an_unknown_germ
 from assistant.understand.named.unknown_names import asks_of_the_unknown
-from assistant.understand.named.waiting import only_a_germ
 from assistant.understand.numbers.number_doubts import mean_posterior, with_guess_doubted
 from assistant.understand.parsing import Parser
 from assistant.understand.question.own_question import OwnQuestion, says_it_dried
@@ -152,7 +151,7 @@ class Reader:
 
     def _asked_of_harm(self, plain: str) -> bool:
         """What is no question may be a cry: then "not sure" is no answer, and it is asked where it got to."""
-        return not only_a_germ(plain) and may_be_harm(IDIOMS.sub(" ", plain))
+        return not no_harm.only_a_germ(plain) and may_be_harm(IDIOMS.sub(" ", plain))
 
     def _question(self, look: Look) -> Reading:
         told = told_by_rule(look.parsed.plain, look.world.household)

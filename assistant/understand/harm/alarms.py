@@ -346,3 +346,14 @@ _DRY_SPILL = Pattern(
     r"\b(?:spill\w*|spilt) (?:(?:the|my|some|his|her|a bit of|a little|all the|most of the|all his|all her) )*(?:water"
     r"|tea|coffee|drink|food|milk|feed|crickets|substrate|soil|sand|bowl)\b"
 )
+
+
+_NEUTRAL = Pattern(
+    r"\bneutrali[sz]\w*\b|\b(?:put|pour|tip|use|spray|throw|add)\b(?: \S+){0,3} (?:AGENT|STOCK|BOTTLE|baking soda|soda)"
+    r"(?: \w+)? (?:on|onto|over|to) (?:it|that|the (?:puddle|spill|mess)|top)\b"
+)
+
+
+def neutralises(plain: str) -> bool:
+    """True when something is to be put onto a spill to make it harmless."""
+    return _NEUTRAL.search(plain) is not None

@@ -14,11 +14,12 @@ from assistant.understand.harm.cries import Cry, cry_after, cry_in, cry_like
 from assistant.understand.harm.followed import followed, goes_on_from_it
 from assistant.understand.harm.got_wet import animal_across, keeper_wet, next_door, put_on_a_surface
 from assistant.understand.harm.idioms import only_idioms
+from assistant.understand.harm.no_harm import only_a_germ
 from assistant.understand.harm.on_somebody import put_back_wet
 from assistant.understand.harm.whom import hit_by_name, named_after, of_whom
 from assistant.understand.look import BY_LIKENESS, BY_RULE, Look, without_troubles
 from assistant.understand.named.by_name import with_animals_by_name
-from assistant.understand.named.waiting import into_a_tub, neutralises, only_a_germ
+from assistant.understand.named.tubs_said import into_a_tub
 from assistant.understand.steps.came_to_nothing import wet_time_was_none
 from assistant.understand.steps.done_over import got_in
 from assistant.understand.steps.stayed_wet import cannot_tell
@@ -123,7 +124,7 @@ def escape_told(look: Look, by_likeness: bool) -> Reading | None:
 
 def spill_told(look: Look, by_likeness: bool) -> Reading | None:
     last, plain = look.world.talk.last, look.parsed.plain
-    on_it = neutralises(plain) and ("neutral" in plain or (last is not None and last.intent == "spill"))
+    on_it = alarms.neutralises(plain) and ("neutral" in plain or (last is not None and last.intent == "spill"))
     spilled = alarms.spilled(plain) and not look.is_no_cry and not alarms.sprayed_everywhere(plain)
     like_a_spill = by_likeness and look.is_cry and look.evidence.harm == "spill"
     if not (on_it or spilled or like_a_spill):

@@ -5,6 +5,8 @@ Each is read as a whole text, so that nothing told beside it is lost; and none w
 
 from __future__ import annotations
 
+import re
+
 from assistant.contract import World
 from assistant.core.harms import latest
 from assistant.core.round.rounds import rinse_left_s
@@ -131,3 +133,10 @@ _PUT_AWAY = Pattern(
 def on_nothing_here(text: str) -> bool:
     """ "I used vinegar on the bowl", "put the green bottle in the cupboard": not on what is being cleaned."""
     return _ON_SOMETHING_ELSE.search(text) is not None or _PUT_AWAY.search(text) is not None
+
+
+def only_a_germ(plain: str) -> bool:
+    """True when what got onto an animal is a mite or a germ, and no product."""
+    return "ORGANISM on" in plain and not re.search(
+        r"AGENT|STOCK|BOTTLE|\b(?:spray|disinfectant|cleaner|eye|my)\b", plain
+    )

@@ -6,7 +6,7 @@ By rule, because a rack has whatever name the keeper gave it, and no phrasing ca
 from __future__ import annotations
 
 from assistant.core.household import Household
-from assistant.understand.named.waiting import homes_of
+from assistant.understand.named.groups_said import homes_of
 from assistant.understand.text.patterns import Pattern
 
 _MIX = (

@@ -19,6 +19,7 @@ from assistant.understand.asked import Asked
 from assistant.understand.bottles import fills
 from assistant.understand.bottles.label_says import minutes_by_label
 from assistant.understand.bottles.mixes_kept import kept_mixed
+from assistant.understand.harm.alarms import neutralises
 from assistant.understand.named.added import adds_in
 from assistant.understand.named.by_kind import called_by_its_kind, of_the_one_open
 from assistant.understand.named.choosing_words import CHOOSING, job_in, methods_in, near_water, of_facts
@@ -27,25 +28,17 @@ from assistant.understand.named.chores_said import PLANNING, chores_in, every_on
 from assistant.understand.named.drains import drains_in, wish_in
 from assistant.understand.named.from_to import taken_in
 from assistant.understand.named.good_news import of_illness, one_is_well, without_the_old
+from assistant.understand.named.groups_said import groups_in, homes_of, marks_group
+from assistant.understand.named.illness_told import restart_in, speaks_of_a_test
 from assistant.understand.named.items_said import begun_in, cracked_in, items_in, still_wet_in, ways_in
 from assistant.understand.named.left_out import left_out, without_the_left_out
 from assistant.understand.named.names import Mention, Thing
 from assistant.understand.named.not_this_time import not_this_time
+from assistant.understand.named.settings_said import setting_in
 from assistant.understand.named.surfaces_said import inside_said, soaks
+from assistant.understand.named.tubs_said import shut_in, tub_told, tubs_in
 from assistant.understand.named.unknown_germs import unknown_germ
 from assistant.understand.named.unknown_names import ROUND, unknown_names
-from assistant.understand.named.waiting import (
-    groups_in,
-    homes_of,
-    marks_group,
-    neutralises,
-    restart_in,
-    setting_in,
-    shut_in,
-    speaks_of_a_test,
-    tub_told,
-    tubs_in,
-)
 from assistant.understand.numbers.dose_again import for_several
 from assistant.understand.numbers.left_said import left_in_it
 from assistant.understand.numbers.per_area import per_area

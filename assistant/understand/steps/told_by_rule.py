@@ -7,8 +7,9 @@ from assistant.understand.named.added import is_to_be_added
 from assistant.understand.named.chores_said import watered
 from assistant.understand.named.drains import nobody_knows
 from assistant.understand.named.good_news import good_news
+from assistant.understand.named.illness_told import outbreak_told
 from assistant.understand.named.tub_words import TUBS
-from assistant.understand.named.waiting import asks_who_is_out, into_a_tub, outbreak_told, stays_in_the_tub, tub_told
+from assistant.understand.named.tubs_said import asks_who_is_out, into_a_tub, stays_in_the_tub, tub_told
 from assistant.understand.numbers.how_much_for import mix_for_many
 from assistant.understand.question.may_be import is_told
 from assistant.understand.text.patterns import Pattern

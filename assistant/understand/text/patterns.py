@@ -57,7 +57,7 @@ class Pattern:
 
 def any_of(words: Iterable[str]) -> str:
     """Any of these, as alternatives in a group; the longer first, so that none is cut short by its beginning."""
-    return f"(?:{'|'.join(sorted(words, key=len, reverse=True))})"
+    return f"(?:{'|'.join(sorted(words, key=lambda word: (-len(word), word)))})"
 
 
 def words_in(*patterns: Pattern) -> frozenset[str]:

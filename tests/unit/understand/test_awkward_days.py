@@ -9,8 +9,9 @@ import pytest
 from assistant.contract import Reading
 from assistant.understand.air.openings import openings_in
 from assistant.understand.harm import alarms
+from assistant.understand.harm.alarms import neutralises
 from assistant.understand.harm.cries import cry_in
-from assistant.understand.named.waiting import neutralises, restart_in
+from assistant.understand.named.illness_told import restart_in
 from assistant.understand.steps.claimed_steps import claims_in
 from assistant.understand.steps.stayed_wet import cannot_tell
 

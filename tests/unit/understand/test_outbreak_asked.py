@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from assistant.understand.named.good_news import of_illness
-from assistant.understand.named.waiting import speaks_of_a_test
+from assistant.understand.named.illness_told import speaks_of_a_test
 
 
 @pytest.mark.parametrize("plain", ["when are the ORGANISM gone ?", "how do i know it is over", "is it over"])
