@@ -12,6 +12,7 @@ from assistant.contract import Question, Reading
 from assistant.core.round.rounds import a_hold_runs, is_open
 from assistant.understand.look import Look
 from assistant.understand.steps.claimed_steps import claims_in
+from assistant.understand.steps.of_the_keeper import speaks_of_the_keeper
 from assistant.understand.steps.plainly_told import beside_it
 from assistant.understand.steps.told import of_another_thing
 from assistant.understand.talk.takes import asks_only
@@ -33,11 +34,7 @@ _ASKS = Pattern(
     r"|may|should|shall|is|are"
     r"|was|were|do|does|did|will|would|has|have i|remind|tell|give|show|say|set|turn|play|stop|open|call)\b|\?$"
 )
-_OF_THE_KEEPER = Pattern(
-    r"\b(?:i|he|she|we) (?:have )?(?:slipped|fell|tripped|stepped)\b|\bno (?:smells?|fumes?|whiff)\b|\b(?:sick"
-    r"|tired|fed up) of\b"
-    r"|\b(?:my|his|her) (?:hands?|gloves?|sleeves?|top|shirt|back|knees?|feet|shoes?|socks?|hair)\b"
-)
+_NO_SMELL = Pattern(r"\bno (?:smells?|fumes?|whiff)\b", "no ")
 _OF_OTHER_THINGS = Pattern(
     r"\b(?:towels?|buckets?|sponges?|shelf|shelves|cupboard|carpet|cloths?|rags?|mop|tap|sink|phone|call|lunch"
     r"|dinner|breakfast|tea|coffee|bus"
@@ -62,7 +59,7 @@ def is_remark(look: Look) -> bool:
         return False
     plain = look.parsed.plain.strip(" .!,")
     beside = _OF_OTHER_THINGS.search(plain) and not (_INTO_IT.search(plain) or _SPRAYED_BESIDE.search(plain))
-    if _OF_THE_KEEPER.search(plain) or beside or of_another_thing(plain):
+    if speaks_of_the_keeper(plain) or _NO_SMELL.search(plain) or beside or of_another_thing(plain):
         return False
     if _ONLY_WET.search(plain) and a_hold_runs(look.world.state.rounds.values(), look.world.now):
         return False  # wet is what it should be
@@ -108,7 +105,9 @@ def remarked_beside(reading: Reading, look: Look, questions: Mapping[str, Questi
         told = [part for part in told if not (done := claims_in(part).done) or beside_it(part, done)]
     if intent in ("spill", "splash"):
         return any(_GOT_IN.search(part) for part in told)
-    return any(_SEEN.search(part) for part in told) and not _OF_THE_KEEPER.search(look.parsed.plain)
+    return any(_SEEN.search(part) for part in told) and not (
+        speaks_of_the_keeper(look.parsed.plain) or _NO_SMELL.search(look.parsed.plain)
+    )
 
 
 def _rinsed(look: Look) -> bool:

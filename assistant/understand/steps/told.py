@@ -9,6 +9,7 @@ import re
 from dataclasses import dataclass
 from typing import Literal
 
+from assistant.understand.steps.of_the_keeper import of_the_keeper
 from assistant.understand.text.known_words import ASKS_FIRST
 from assistant.understand.text.parts_of_it import FILLING, FITTING, PART, WHICH
 from assistant.understand.text.patterns import Pattern, words_in
@@ -209,19 +210,6 @@ class Told:
     sprayed_again: bool = False
     gives_up: bool = False
     """There is no time to do it over."""
-
-
-_MY_OWN = Pattern(
-    r"(?:oh |ok |and |no |now )*(?:my|our) (?!ENCLOSURE|ANIMAL|tank|box|cage|viv|tub|river)(?:\w+ )?"
-    r"(?:top|shirt|sleeve|hair|hand|arm|trousers|jeans|jumper|shoe|sock|knee|back|front|coat|apron|mask)s?"
-    r"(?: is| are| 's| got| feels?)+ "
-)
-""" "My top's wet": the keeper's."""
-
-
-def of_the_keeper(plain: str) -> bool:
-    """Whether what is wet or dry is the keeper's own: "my sleeve's wet"."""
-    return _MY_OWN.match(plain) is not None
 
 
 def told_in(plain: str) -> Told:
