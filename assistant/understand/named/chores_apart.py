@@ -9,7 +9,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 
 from assistant.core.household import Household
-from assistant.understand.named.chores_said import IN_ORDER, chores_in, every_one, groups_named, racks_in
+from assistant.understand.named.chores_said import IN_ORDER, chores_in, every_one
+from assistant.understand.named.groups_said import groups_named, racks_in
 from assistant.understand.named.left_out import EXCEPT
 from assistant.understand.text.patterns import Pattern
 

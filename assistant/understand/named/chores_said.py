@@ -1,10 +1,8 @@
-"""Chores, groups and racks as they are said: "spot-cleaned all the healthy ones, fresh water too"."""
+"""Chores, and which sort of clean, as they are said: "spot-cleaned all the healthy ones, fresh water too"."""
 
 from __future__ import annotations
 
-import re
-
-from assistant.core.household import Household
+from assistant.understand.named.groups_said import groups_named
 from assistant.understand.text.patterns import Pattern
 
 PLANNING = ("due", "order", "last_done", "log_clean", "quarantine")
@@ -34,11 +32,6 @@ _CHORES = (
 )
 IN_ORDER = tuple(chore for chore, _ in _CHORES)
 """Chores in the order of the schedule's list."""
-_GROUPS = (
-    ("healthy", re.compile(r"\bhealthy\b|\bresidents?\b")),
-    ("new", re.compile(r"\bnew (?:ones?|arrivals?|animals?)\b|\bnewcomers?\b|\bquarantined?(?: ones| animals)?\b")),
-    ("sick", re.compile(r"\bsick\b|\bill (?:ones|animals)\b|\bhospital ones\b")),
-)
 _CLEANS = (
     (
         "quarantine clean",
@@ -92,18 +85,6 @@ def clean_in(plain: str) -> str | None:
     """The sort of clean named, from `jobs.JOBS`; None: none is."""
     plain = plain.replace("-", " ")
     return next((clean for clean, pattern in _CLEANS if pattern.search(plain)), None)
-
-
-def groups_named(plain: str) -> tuple[str, ...]:
-    """The groups named."""
-    return tuple(group for group, pattern in _GROUPS if pattern.search(plain))
-
-
-def racks_in(text: str, household: Household) -> tuple[str, ...]:
-    """The racks named."""
-    low = text.casefold()
-    racks = dict.fromkeys(home.rack for home in household.enclosures if home.rack)
-    return tuple(rack for rack in racks if rack.casefold() in low)
 
 
 def every_one(plain: str) -> bool:

@@ -7,18 +7,26 @@ import re
 from assistant.core.household import Household
 from assistant.understand.text.patterns import Pattern
 
-GROUPS: tuple[tuple[str, Pattern], ...] = (
+_OF_CHORES: tuple[tuple[str, Pattern], ...] = (
+    ("healthy", Pattern(r"\bhealthy\b|\bresidents?\b")),
+    ("new", Pattern(r"\bnew (?:ones?|arrivals?|animals?)\b|\bnewcomers?\b|\bquarantined?(?: ones| animals)?\b")),
+    ("sick", Pattern(r"\bsick\b|\bill (?:ones|animals)\b|\bhospital ones\b")),
+)
+"""By what a group is called where chores are spoken of: there "clear" and "normal" are of the work, and a hospital tub
+is one enclosure."""
+
+
+def groups_named(plain: str) -> tuple[str, ...]:
+    """The groups whose chores are spoken of: "spot cleaned all the healthy ones"."""
+    return tuple(group for group, pattern in _OF_CHORES if pattern.search(plain))
+
+
+_GROUPS: tuple[tuple[str, Pattern], ...] = (
     ("sick", Pattern(r"\b(?:sick|ill|poorly|unwell|infected|hospital)\b")),
     ("new", Pattern(r"\b(?:quarantined?|isolation|newcomers?|new (?:ones?|arrivals?|animals?))\b")),
     ("healthy", Pattern(r"\b(?:healthy|well again|all clear|recovered|better|cleared|normal)\b")),
 )
-
-
-def groups_in(plain: str) -> tuple[str, ...]:
-    """The groups named."""
-    return tuple(group for group, pattern in GROUPS if pattern.search(plain))
-
-
+"""The same where an animal is put into one."""
 _MARKS = Pattern(
     r"\b(?:mark|move|put|set|change|make|list|record|note|log|flag|switch|add|treat|count)\b"
     r"|\b(?:is|are|'s|looks?|seems?) (?:now )?(?:sick|ill|poorly|unwell|healthy|well again|better|clear|cleared"
@@ -27,9 +35,13 @@ _MARKS = Pattern(
 )
 
 
-def marks_group(plain: str) -> bool:
-    """True when an animal is to be put into a group: "mark her sick", "she's healthy again"."""
-    return _MARKS.search(plain) is not None and bool(groups_in(plain))
+def groups_marked(plain: str) -> tuple[str, ...]:
+    """The groups into which an animal is to be put: "mark her sick", "she's healthy again"."""
+    return _groups_in(plain) if _MARKS.search(plain) else ()
+
+
+def _groups_in(plain: str) -> tuple[str, ...]:
+    return tuple(group for group, pattern in _GROUPS if pattern.search(plain))
 
 
 _OF_A_GROUP = r"(?:healthy|sick|ill|new|quarantined?|hospital)"
@@ -44,7 +56,7 @@ _THE_RACK = Pattern(r"\bthe (?:whole )?rack\b")
 def homes_of(plain: str, household: Household) -> tuple[str, ...]:
     """Every enclosure of the racks or groups that are named: "rack a", "all the healthy ones"."""
     racks = racks_in(plain, household) or _the_only_rack(plain, household)
-    groups = groups_in(plain) if _ALL_OF_A_GROUP.search(plain) else ()
+    groups = _groups_in(plain) if _ALL_OF_A_GROUP.search(plain) else ()
     if not racks and not groups:
         return ()
     return tuple(
@@ -57,7 +69,7 @@ def homes_of(plain: str, household: Household) -> tuple[str, ...]:
 def racks_in(plain: str, household: Household) -> tuple[str, ...]:
     """The household's racks that are named."""
     racks = dict.fromkeys(home.rack for home in household.enclosures if home.rack)
-    return tuple(rack for rack in racks if re.search(rf"\b{re.escape(rack.casefold())}\b", plain))
+    return tuple(rack for rack in racks if re.search(rf"\b{re.escape(rack.casefold())}s?\b", plain.casefold()))
 
 
 def _the_only_rack(plain: str, household: Household) -> tuple[str, ...]:

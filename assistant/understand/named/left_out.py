@@ -7,7 +7,8 @@ from dataclasses import replace
 
 from assistant.contract import Slots
 from assistant.core.household import Enclosure, Household
-from assistant.understand.named.chores_said import every_one, groups_named, racks_in
+from assistant.understand.named.chores_said import every_one
+from assistant.understand.named.groups_said import groups_named, racks_in
 from assistant.understand.parsing import Parsed
 
 EXCEPT = re.compile(

@@ -24,11 +24,11 @@ from assistant.understand.named.added import adds_in
 from assistant.understand.named.by_kind import called_by_its_kind, of_the_one_open
 from assistant.understand.named.choosing_words import CHOOSING, job_in, methods_in, near_water, of_facts
 from assistant.understand.named.chores_apart import chores_apart, chores_beside, fills_beside, on_two_days
-from assistant.understand.named.chores_said import PLANNING, chores_in, every_one, groups_named, racks_in
+from assistant.understand.named.chores_said import PLANNING, chores_in, every_one
 from assistant.understand.named.drains import drains_in, wish_in
 from assistant.understand.named.from_to import taken_in
 from assistant.understand.named.good_news import of_illness, one_is_well, without_the_old
-from assistant.understand.named.groups_said import groups_in, homes_of, marks_group
+from assistant.understand.named.groups_said import groups_marked, groups_named, homes_of, racks_in
 from assistant.understand.named.illness_told import restart_in, speaks_of_a_test
 from assistant.understand.named.items_said import begun_in, cracked_in, items_in, still_wet_in, ways_in
 from assistant.understand.named.left_out import left_out, without_the_left_out
@@ -205,7 +205,7 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         slots = without_the_washing_up(slots, parsed, asked.world.household, asked.world.facts.agents)
         slots = replace(slots, tubs=tubs_in(plain), cleaned=tub_told(plain), shut_in=shut_in(plain))
     elif asked.intent == "outbreak":
-        groups = groups_in(plain) if marks_group(plain) else ()
+        groups = groups_marked(plain)
         slots = replace(slots, groups=groups, of_illness=of_illness(plain), tested=speaks_of_a_test(plain))
         slots = replace(slots, enclosures=()) if one_is_well(plain) else slots
         slots = without_the_old(slots, parsed, asked.world.household)
