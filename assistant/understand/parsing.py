@@ -14,6 +14,7 @@ from functools import lru_cache
 from rapidfuzz import fuzz, process
 
 from assistant.core.quantities.quantity import Gallon
+from assistant.understand.named.animal_words import MATCHED_ALIKE
 from assistant.understand.named.names import CONTAINERS, HOMES, TOOLS, Mention, Names
 from assistant.understand.numbers.amounts import Amounts, amounts_in
 from assistant.understand.numbers.said_again import with_numbers_said_again
@@ -62,29 +63,7 @@ _SAME: dict[str, str] = {
     **dict.fromkeys(("yeah", "yep", "yup", "yea", "ya", "aye"), "yes"),
     **dict.fromkeys(("nope", "nah", "naw"), "no"),
     **dict.fromkeys(("mils", "mil", "millilitres", "milliliters"), "ml"),
-    **dict.fromkeys(
-        [
-            "animal",
-            "animals",
-            "snake",
-            "snakes",
-            "gecko",
-            "geckos",
-            "lizard",
-            "lizards",
-            "tortoise",
-            "turtle",
-            "frog",
-            "dragon",
-            "python",
-            "boa",
-            "skink",
-            "monitor",
-            "reptile",
-            "critter",
-        ],
-        "{animal}",
-    ),
+    **dict.fromkeys(MATCHED_ALIKE, "{animal}"),
 }
 _SAME |= dict.fromkeys(MATERIALS, "{material}") | dict.fromkeys(
     ITEMS - {"log", "logs"}, "{item}"

@@ -15,6 +15,7 @@ from assistant.core.harms import HARM_LASTS, SWALLOWED_LASTS, AskedOfHarm, HarmT
 from assistant.core.record.state import Rinse
 from assistant.core.round.rounds import is_open, rinse_left_s
 from assistant.understand.harm.while_rinsing import bare_of_the_rinse, names_the_body
+from assistant.understand.named.animal_words import ONE_ANIMAL
 from assistant.understand.text.patterns import Pattern
 
 
@@ -206,9 +207,7 @@ _PLAINLY_DOWN = Pattern(
     r"|the) tub))*(?: ?[.!])*$"
 )
 """An animal in a bad way, whatever did it. "Not moving much today" is none."""
-_AN_ANIMAL = Pattern(
-    r"\b(?:ANIMAL|ENCLOSURE|snake|gecko|lizard|dragon|python|tortoise|turtle|frog|boa|skink|chameleon)\b"
-)
+_AN_ANIMAL = Pattern(rf"\b(?:ANIMAL|ENCLOSURE|{ONE_ANIMAL})\b")
 _PEOPLE = Pattern(
     r"\b(?:husband|wife|mum|mom|dad|son|daughter|child|kid|baby|toddler|boy|girl|man|woman|partner|friend|brother"
     r"|sister|someone|somebody|person)\b"

@@ -11,6 +11,7 @@ from assistant.contract import Slots
 from assistant.core.round.rounds import is_open
 from assistant.understand.harm.cries import Cry
 from assistant.understand.look import Look
+from assistant.understand.named.animal_words import ONE_ANIMAL
 from assistant.understand.question.may_be import is_told
 from assistant.understand.text.known_words import words_of
 from assistant.understand.text.patterns import Pattern
@@ -80,7 +81,7 @@ def keeper_wet(look: Look) -> Cry | None:
 
 
 _WHO = (
-    r"(?:(?:the |my |our )?(?:\w+ )?(?:ANIMAL|ENCLOSURE|snake|gecko|lizard|dragon|python|tortoise|frog|skink|cat|dog"
+    rf"(?:(?:the |my |our )?(?:\w+ )?(?:ANIMAL|ENCLOSURE|{ONE_ANIMAL}|cat|dog"
     r"|kitten"
     r"|puppy)|he|she|it|they|one of them)(?: has| have| just| 's| went and| then)*"
 )

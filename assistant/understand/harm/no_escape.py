@@ -12,12 +12,12 @@ from assistant.contract import Doubt, Reading
 from assistant.core.harms import OF_SOMETHING_ELSE
 from assistant.core.round.rounds import is_open
 from assistant.understand.look import BY_RULE, Look, without_troubles
+from assistant.understand.named.animal_words import ANIMALS, ONE_ANIMAL
 from assistant.understand.named.tub_words import TUB
 from assistant.understand.text.patterns import Pattern
 
-_TUB = r"(?:tub|shoe ?box|box|bucket|bin|carrier|tote|bag|pillowcase|container|crate|faunarium)"
 _HER_TUB = rf"(?:the|his|her|its|their|that|a) (?:\w+ )?{TUB}"
-_ONE = r"(?:he|she|they|it|(?:the |my )?(?:ANIMAL|snake|gecko|lizard|animal|dragon|python)|ENCLOSURE)"
+_ONE = rf"(?:he|she|they|it|(?:the |my )?(?:ANIMAL|animal|{ONE_ANIMAL})|ENCLOSURE)"
 _OPENS = r"(?:(?:no|nope|oh|wait|sorry|ok|phew|it is ok|all good|all right|hang on|hold on|actually|ah|yes) ?,? ?)*"
 _THAT_ONE = _ONE.replace("they|it|", "they|")  # "it's here" may be a bottle
 _SAFE = Pattern(
@@ -49,7 +49,7 @@ _GOT_LOOSE = Pattern(r"\b(?:managed|succeeded|did it|got out|is out|escaped|help
 _LOOKED = Pattern(
     rf"^(?:{_OPENS})(?:i )?(?:have )?(?:checked|looked|had a look|double checked)(?: again)?(?: ,| and)* ?{_ONE}"
     rf"(?: is| 's) not (?:still )?(?:in there|inside|in it)$"
-    rf"|^{_OPENS}(?:(?:there (?:is|are) )?no (?:ANIMAL|animals?|snakes?|geckos?)(?: left)?|there is (?:nobody|no one))"
+    rf"|^{_OPENS}(?:(?:there (?:is|are) )?no (?:ANIMAL|animals?|{ANIMALS})(?: left)?|there is (?:nobody|no one))"
     r" (?:in there|inside|in it)(?: any ?more| now| right now| at the moment)?$"
     rf"|^{_OPENS}(?:there is )?nothing (?:left )?(?:in there|inside|in it)(?: any ?more| now)$"
     rf"|^{_OPENS}{_ONE}(?: is| 's) not still (?:in there|inside|in it)$",

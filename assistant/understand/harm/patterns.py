@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from assistant.understand.harm.idioms import IDIOMS
+from assistant.understand.named.animal_words import ANIMALS, KINDS
 from assistant.understand.text.patterns import Pattern, words_in
 
 
@@ -10,12 +11,7 @@ def _set(words: str) -> frozenset[str]:
     return frozenset(words.split())
 
 
-ANIMAL = (
-    r"(?:ANIMAL|(?:animals?|snakes?|lizards?|geckos?|geckoes|tortoises?|turtles?|terrapins?|frogs?"
-    r"|toads?|dragons?|pythons?"
-    r"|boas?|skinks?|monitors?|iguanas?|chameleons?|newts?|salamanders?|reptiles?|hatchlings?|pets?"
-    r"|dogs?|cats?|puppy|kitten))"
-)
+ANIMAL = rf"(?:ANIMAL|(?:{ANIMALS}|geckoes|animals?|reptiles?|hatchlings?|pets?|dogs?|cats?|puppy|kitten))"
 _WHOSE = rf"(?:my|his|her|their|its|the|one|both|your|our|{ANIMAL} 's|\w+ 's)"
 _PRODUCT = (
     r"(?:AGENT|STOCK|BOTTLE|MIX|disinfectants?|cleaners?|cleaning \w+|chemicals?|concentrate|solution|spray|mix"
@@ -42,12 +38,7 @@ _HIT = (
 )
 _SOAPY = rf"(?:{_PRODUCT}|soapy|sponge|suds|cloth)"
 
-_ANIMALS = _set(
-    """
-    ANIMAL animal snake lizard geck tortoise turtle terrapin frog toad dragon python boa skink monitor iguana
-    chameleon newt salamander reptile hatchling pet dog cat puppy kitten
-    """
-)
+_ANIMALS = frozenset(KINDS) | _set("ANIMAL animal reptile hatchling pet dog cat puppy kitten")
 # Bits of text without one of which that pattern can't match; a test holds them to it.
 _HINTS: dict[str, frozenset[str]] = {
     "eye": frozenset({"vision", "eye", "see", "contacts", "lens"}),

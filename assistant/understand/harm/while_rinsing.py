@@ -10,6 +10,7 @@ from assistant.contract import World
 from assistant.core.harms import HARM_LASTS
 from assistant.core.record.state import Rinse
 from assistant.core.round.rounds import is_open, rinse_left_s
+from assistant.understand.named.animal_words import ANIMAL_WORDS, ANIMALS
 from assistant.understand.text.known_words import words_of
 from assistant.understand.text.patterns import Pattern
 
@@ -18,20 +19,20 @@ _OF_EITHER = Pattern(
     r"|clean|all right)\b"
 )
 """What may be said of a body and of an enclosure alike."""
-_SMALL = words_of(
+_SMALL = ANIMAL_WORDS | words_of(
     """
     i have has had it is was that 's we he she they am are a an the my his her its of and so right then there now well
     off out up down for good long proper properly thoroughly all fully really just already too very yes yeah yep no nope
     oh phew ok okay alright fine better clean done finished rinse
     rinsed rinsing wash washed washing flushed flushing wiped dried
     dry enough again twice still minutes minute fifteen ten fourteen quarter hour whole full time through with water
-    under tap , . ! DURATION NUMBER ANIMAL snake gecko eye eyes arm hand hands face skin finger fingers leg wrist foot
+    under tap , . ! DURATION NUMBER ANIMAL eye eyes arm hand hands face skin finger fingers leg wrist foot
     everything thanks
     """
 )
 """Every word of such a text: whatever names an enclosure, a product or another step is none."""
 _OF_THE_BODY = Pattern(
-    r"\b(?:eyes?|arm|hands?|face|skin|fingers?|leg|wrist|foot|ANIMAL|snake|gecko|i am|we are|she (?:is|'s)"
+    rf"\b(?:eyes?|arm|hands?|face|skin|fingers?|leg|wrist|foot|ANIMAL|{ANIMALS}|i am|we are|she (?:is|'s)"
     r"|he (?:is|'s))\b"
 )
 _TAKES_BACK = Pattern(r"\bnot\b|\?$")

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Literal, TypeAlias
 
+from assistant.understand.named.animal_words import ANIMAL_WORDS
 from assistant.understand.text.patterns import Pattern
 
 Place: TypeAlias = Literal["eye", "skin", "mouth", "lungs"]
@@ -76,11 +77,9 @@ PEOPLE = words_of(
     boyfriend girlfriend teenager visitor
     """
 )
-ANIMALS = words_of(
+ANIMALS = ANIMAL_WORDS | words_of(
     """
-    ANIMAL animal animals snake snakes lizard geck gecko geckos tortoise turtle terrapin frog frogs toad toads dragon
-    tort tegu anole beardie crestie royal python boa skink monitor
-    iguana chameleon newt salamander axolotl reptile hatchling hatchlings pet pets dog dogs
+    ANIMAL animal animals geck tort beardie crestie royal reptile hatchling hatchlings pet pets dog dogs
     cat cats puppy pup kitten hamster rabbit bunny bird parrot budgie rat mouse ferret
     """
 )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from assistant.contract import World
 from assistant.core.household import Enclosure
 from assistant.core.round.rounds import is_open
+from assistant.understand.named.animal_words import LIZARDS, SNAKES
 from assistant.understand.named.names import HOMES
 from assistant.understand.parsing import Parsed
 from assistant.understand.text.patterns import Pattern
@@ -25,9 +26,7 @@ def called_by_its_kind(plain: str, world: World) -> tuple[str, ...]:
     return tuple(dict.fromkeys(names[0] for names in each)) if all(len(names) == 1 for names in each) else ()
 
 
-_SNAKES = ("snake", "python", "boa", "viper", "cobra", "mamba", "racer", "hognose")
-_LIZARDS = ("gecko", "dragon", "skink", "lizard", "iguana", "monitor", "chameleon", "anole", "tegu", "agama")
-_KINDS = {"snake": _SNAKES, "snakes": _SNAKES, "lizard": _LIZARDS, "lizards": _LIZARDS}
+_KINDS = {"snake": SNAKES, "snakes": SNAKES, "lizard": LIZARDS, "lizards": LIZARDS}
 
 
 def of_the_one_open(parsed: Parsed, enclosures: tuple[str, ...], world: World) -> tuple[str, ...]:

@@ -6,6 +6,7 @@ import re
 from collections.abc import Mapping
 from typing import Protocol
 
+from assistant.understand.named.animal_words import ANIMALS
 from assistant.understand.text.patterns import Pattern
 
 CHOOSING = frozenset({"choose_agent", "works_on", "surface", "together", "protect"})
@@ -42,7 +43,7 @@ _JOBS: tuple[tuple[str, Pattern], ...] = (
     ),
     (
         "quarantine",
-        Pattern(r"\b(?:quarantin\w*|new (?:arrivals?|one|animals?|snakes?|geckos?|ANIMAL)|newcomers?|just arrived)\b"),
+        Pattern(rf"\b(?:quarantin\w*|new (?:arrivals?|one|animals?|{ANIMALS}|ANIMAL)|newcomers?|just arrived)\b"),
     ),
     (
         "dirt",

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal
 
+from assistant.understand.named.animal_words import ONE_ANIMAL
 from assistant.understand.text.patterns import Pattern
 
 _GROUP_WORDS = {
@@ -28,13 +29,11 @@ _TO_BEFORE = Pattern(
     r"\b(?:to|into|on|onto|in|for|with|at|and|near|over to|across to|touch|do|clean|feed|handle)"
     r"(?: (?:the|my|a|an|our|his|her|that|this|all|both|those|these))*(?: \w+)?$"
 )
-_OWN_TOOL = Pattern(
-    r"^(?: ?'s)?(?: (?:ones?|box|tub|tank|room|rack|snake|gecko|animal|animals|viv))?(?: ?'s)?"
-    r" (?:{tools})\b".format(
-        tools="tongs?|tweezers|forceps|hooks?|scoops?|nets?|tools?|brush(?:es)?|cloths?|gloves?|sponges?|rags?|bowls?"
-        "|dish(?:es)?|hides?|branch(?:es)?|scissors|bucket|tub|things|stuff|kit|gear|equipment|spatula|bottle|bag"
-    )
+_TOOL = (
+    r"(?:tongs?|tweezers|forceps|hooks?|scoops?|nets?|tools?|brush(?:es)?|cloths?|gloves?|sponges?|rags?|bowls?"
+    r"|dish(?:es)?|hides?|branch(?:es)?|scissors|bucket|tub|things|stuff|kit|gear|equipment|spatula|bottle|bag)"
 )
+_OWN_TOOL = Pattern(rf"^(?: ?'s)?(?: (?:ones?|box|tub|tank|room|rack|{ONE_ANIMAL}|animals?|viv))?(?: ?'s)? {_TOOL}\b")
 
 
 def taken_in(plain: str, homes: Sequence[str]) -> tuple[str, str] | None:

@@ -10,6 +10,7 @@ from typing import Literal, TypeAlias
 
 from assistant.contract import Slots
 from assistant.core.household import Household
+from assistant.understand.named.animal_words import LIZARDS, SNAKES, TORTOISES
 from assistant.understand.named.names import Mention
 from assistant.understand.parsing import Parsed
 from assistant.understand.text.patterns import Pattern
@@ -88,11 +89,7 @@ _TWO = Pattern(r"(?:ENCLOSURE|ANIMAL)\b.*\b(?:ENCLOSURE|ANIMAL)\b")
 
 # ---------------------------------------------------------------- the new one
 
-_KINDS = {
-    "snake": ("snake", "python", "boa", "racer", "viper"),
-    "lizard": ("lizard", "gecko", "dragon", "skink", "monitor", "chameleon", "iguana", "anole", "tegu"),
-    "tortoise": ("tortoise", "turtle", "terrapin"),
-}
+_KINDS = {"snake": SNAKES, "lizard": LIZARDS, "tortoise": TORTOISES}
 """What an animal may be called beside its own name."""
 
 

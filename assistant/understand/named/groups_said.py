@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from assistant.core.household import Household
+from assistant.understand.named.animal_words import ANIMALS
 from assistant.understand.text.patterns import Pattern
 
 _OF_CHORES: tuple[tuple[str, Pattern], ...] = (
@@ -47,7 +48,7 @@ def _groups_in(plain: str) -> tuple[str, ...]:
 _OF_A_GROUP = r"(?:healthy|sick|ill|new|quarantined?|hospital)"
 _ALL_OF_A_GROUP = Pattern(
     rf"\b(?:all|every|each|both|only)(?: of)?(?: the| my)? {_OF_A_GROUP}\b|\b(?:the |my )?{_OF_A_GROUP}"
-    r" (?:ones|animals|tanks|tubs|boxes|enclosures|lot|group|snakes|geckos|reptiles)\b"
+    rf" (?:ones|animals|tanks|tubs|boxes|enclosures|lot|group|reptiles|{ANIMALS})\b"
     r"|\bthe (?:sick|quarantined?) one\b"
 )
 _THE_RACK = Pattern(r"\bthe (?:whole )?rack\b")

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import re
 
+from assistant.understand.named.animal_words import ONE_ANIMAL
 from assistant.understand.text.patterns import Pattern
 
 _TOLD = Pattern(
@@ -22,7 +23,7 @@ def outbreak_told(plain: str) -> bool:
     return _TOLD.search(plain) is not None
 
 
-_NEW_ONE = r"(?:snake|gecko|lizard|one|animal|python|boa|tortoise|dragon|reptile|frog|ANIMAL)"
+_NEW_ONE = rf"(?:{ONE_ANIMAL}|one|animal|reptile|ANIMAL)"
 _NEWCOMER = Pattern(
     rf"\b(?:new (?:\w+ |ANIMAL )?(?:{_NEW_ONE}|arrival)|newcomer|newbie|rescue)\b.*\b(?:came|comes|coming|arriv\w+"
     r"|join\w*|moved|moving|here|brought|today)\b"

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from assistant.understand.bottles import fills
+from assistant.understand.named.animal_words import ANIMALS
 from assistant.understand.numbers.mixing_words import MIXING_NEEDS
 from assistant.understand.parsing import Parsed
 from assistant.understand.steps.claimed_steps import Claims
@@ -27,8 +28,7 @@ _ITS_HOME = Pattern(
     r"|branch|branches|water|food|perch|log|cork|rocks?|stuff|things|mat|plants?|hides|walls?)\b"
 )
 _NEARBY = Pattern(
-    r"\b(?:near|around|beside|next to|close to) (?:the |my |a |our |any )*(?:\w+ )?(?:ANIMAL|snakes?|frogs?"
-    r"|turtles?)\b"
+    rf"\b(?:near|around|beside|next to|close to) (?:the |my |a |our |any )*(?:\w+ )?(?:ANIMAL|{ANIMALS})\b"
 )
 _NOT_A_START = Pattern(
     r"\b(?:not|never|without) (?:\w+ )?(?:start|begin|starting)\b"

@@ -8,6 +8,7 @@ from assistant.contract import Slots
 from assistant.understand.air.openings import openings_in
 from assistant.understand.air.windows_told import shut_before, windows_told
 from assistant.understand.asked import Asked
+from assistant.understand.named.animal_words import ONE_ANIMAL
 from assistant.understand.named.chores_said import clean_in
 from assistant.understand.parsing import Parsed
 from assistant.understand.steps.apart import steps_apart
@@ -27,7 +28,7 @@ _EVERY = Pattern(
     r"(?=.*\b(?:are|tubs|tanks|boxes)\b)|\beverything is (?:sprayed|rinsed|washed)\b"
 )
 _CHILLED = Pattern(
-    r"\b(?:he|she|it|they|ANIMAL|ENCLOSURE|snake|gecko|lizard|tortoise|turtle|little one)(?: is| are| 's| looks?"
+    rf"\b(?:he|she|it|they|ANIMAL|ENCLOSURE|{ONE_ANIMAL}|little one)(?: is| are| 's| looks?"
     r"| feels?| seems?| was| getting| all| so| very| really| a bit| too)* (?:cold|chilly|freezing|shivering|chilled)\b"
 )
 """The animal, not the heater: "he is cold"."""

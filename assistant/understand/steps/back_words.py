@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from assistant.understand.named.animal_words import ONE_ANIMAL
 from assistant.understand.named.tub_words import TUBS
 from assistant.understand.text.patterns import Pattern
 
@@ -17,8 +18,8 @@ _NOT_IN = Pattern(
 """ "Back in a minute", "back asleep", "back on"."""
 _NOBODY = Pattern(r"\b(?:nobody|no one|noone|none of us)(?: \w+){0,3} $", "no")
 _ONE = (
-    r"(?:he|she|they|it|him|her|them|ANIMAL|ENCLOSURE|(?:the |my )?(?:animal|snake|lizard|gecko|tortoise|turtle|frog"
-    r"|dragon|python|boa|skink|baby|guy|girl|boy)|both(?: of them)?|all of them)"
+    rf"(?:he|she|they|it|him|her|them|ANIMAL|ENCLOSURE|(?:the |my )?(?:animal|{ONE_ANIMAL}|baby|guy|girl|boy)"
+    r"|both(?: of them)?|all of them)"
 )
 IS_BACK = Pattern(
     rf"\b{_ONE}(?: is| are| 's| has| have| was| went| goes| got| climbed| crawled| slipped| put| gone| safe| safely"

@@ -12,6 +12,7 @@ from assistant.contract import Slots
 from assistant.core.round.rounds import is_open, is_sprayed, waits_on_hold
 from assistant.understand.bottles.wrong_mix import mix_was_wrong
 from assistant.understand.look import Look
+from assistant.understand.named.animal_words import ONE_ANIMAL
 from assistant.understand.named.unknown_names import OF_WHAT_NOBODY_KNOWS
 from assistant.understand.question.may_be import is_told
 from assistant.understand.steps.rinsed_when import rinsed_before_its_end
@@ -110,7 +111,7 @@ _DIRTY_AGAIN = Pattern(
     r"\b(?:peed|pooped|pooed|pood|pissed|weed|shat|crapped|urinated|threw up|vomited|puked|sneezed|been sick"
     r"|was sick)"
     r" (?:in|on|into|inside|all over) (?:it|there|that|the \w+|ENCLOSURE)\b"
-    r"|\b(?:cat|dog|kitten|puppy|child|kid|toddler|son|daughter|baby|hamster|rabbit|bird|ANIMAL|snake|gecko|lizard)"
+    rf"|\b(?:cat|dog|kitten|puppy|child|kid|toddler|son|daughter|baby|hamster|rabbit|bird|ANIMAL|{ONE_ANIMAL})"
     r"(?: \w+){0,2}? (?:was|got|has been|jumped|climbed|slept|sat|walked|lay|went|crawled"
     r"|trampled)(?: \w+){0,2}? (?:in|on"
     r"|into|inside|through|over) (?:it|there|that|the (?:clean|tank|box|cage|tub|viv\w*))\b"

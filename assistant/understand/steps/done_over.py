@@ -11,6 +11,7 @@ from dataclasses import replace
 from assistant.contract import Slots
 from assistant.core.round.rounds import a_hold_runs, is_open, is_sprayed
 from assistant.understand.look import Look
+from assistant.understand.named.animal_words import ONE_ANIMAL
 from assistant.understand.question.may_be import is_told
 from assistant.understand.text.parts_of_it import FITTING, PART, WHICH
 from assistant.understand.text.patterns import Pattern, words_in
@@ -92,7 +93,7 @@ _ITS_CLOTH = Pattern(
 _A_PRODUCT = Pattern(r"\b(?:AGENT|STOCK|BOTTLE)\b", "AGENT", "STOCK", "BOTTLE")
 _NONE_DID = Pattern(r"^(?:(?:ok|and|but|luckily) ,? ?)*(?:none|nothing|hardly)\b")
 _A_BODY = Pattern(
-    r"\b(?:ANIMAL|snake|gecko|lizard|python|dragon|tortoise|turtle|frog|me|him|her|them|us|myself|eyes?|hands?|arms?"
+    rf"\b(?:ANIMAL|{ONE_ANIMAL}|me|him|her|them|us|myself|eyes?|hands?|arms?"
     r"|face"
     r"|mouth|skin|legs?|feet|foot|fingers?|nose|hair|tail|belly|child|kid|son|daughter|cat|dog|clothes|shirt"
     r"|sleeve)\b"

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from assistant.understand.named.animal_words import ONE_ANIMAL
 from assistant.understand.named.names import HOMES
 from assistant.understand.text.patterns import Pattern
 
 ANY_HOME = "|".join(sorted(HOMES - {"tub", "box", "bin", "hall", "rack", "house"}))
 """What nobody waits in."""
 _THE_HOME = rf"(?:in|inside|into) (?:the |his |her |their |its |my )?(?:ENCLOSURE|{ANY_HOME})"
-_ANIMAL = r"(?:ANIMAL|(?:the |my )?(?:snake|gecko|lizard|animal|dragon|python|boa|tortoise|turtle|frog|skink))"
+_ANIMAL = rf"(?:ANIMAL|(?:the |my )?(?:animal|{ONE_ANIMAL}))"
 _NAMED = rf"(?:(?:the |my |a )?{_ANIMAL}|ENCLOSURE)"
 _HE = rf"(?:he|she|they|{_NAMED})"
 _UNDER = (

@@ -10,6 +10,7 @@ from __future__ import annotations
 import re
 from typing import Literal, TypeAlias
 
+from assistant.understand.named.animal_words import ANIMAL_WORDS, ANIMALS
 from assistant.understand.named.names import HOMES
 from assistant.understand.steps.part_told import whole_too
 from assistant.understand.text.known_words import words_of
@@ -28,7 +29,7 @@ _OWN = HOMES | words_of(
     tanks boxes cages vivs vivariums enclosures tubs
     """
 )
-_ELSE = words_of(
+_ELSE = ANIMAL_WORDS | words_of(
     """
     brow sweat bench sofa windowsill
     throat mouth eye eyes skin lip lips tongue nose face head forehead hair ear ears neck arm arms hand hands finger
@@ -43,7 +44,7 @@ _ELSE = words_of(
     bin bins bed beds dustpan pockets hoover vacuum dishwasher drain
     bottle bottles sprayer nozzle syringe syringes jug jugs funnel
     weather air outside outdoors garden lawn grass paper kitchenroll humour wine coffee tea
-    snake snakes gecko geckos lizard lizards dragon python boa tortoise turtle frog dog cat
+    dog cat
     he she him her ANIMAL i we kid kids baby son daughter wife husband
     """
 )
@@ -84,7 +85,7 @@ OF_SOMETHING_ELSE = Pattern(
     r" (?:hands?|gloves?|bowls?|hides?|plants?|branch(?:es)?|dish(?:es)?|decor|rocks?|logs?|toys?|tongs|tweezers"
     r"|hooks?"
     r"|scoops?|sponges?|cloths?|rags?|brush(?:es)?|buckets?|sink|bath|shower|floor of the room|worktop|counter|table"
-    r"|outside|ANIMAL|snakes?|geckos?|pythons?|dragons?|lizards?|tortoises?|turtles?|frogs?|him|her"
+    rf"|outside|ANIMAL|{ANIMALS}|him|her"
     r"|hair|face|clothes|shirt|syringes?|jugs?|tub (?:he|she|they|it)|tub that (?:he|she|they|it))\b"
 )
 BY_SOMETHING_ELSE = Pattern(
@@ -253,17 +254,13 @@ _PUT = Pattern(
     r"\b(?:put|popped|placed|moved|got|transferred|shifted|relocated|boxed|tubbed|bagged|taken|took|have)\b"
     r"(?P<what>(?: (?!in\b|into\b|to\b|over\b|across\b)\S+){0,4}) (?:over |across )?(?:in|into|to)\b"
 )
-_SOMEBODY = words_of(
+_SOMEBODY = ANIMAL_WORDS | words_of(
     """
-    he she they it him her them one ones ANIMAL ENCLOSURE animal animals snake snakes lizard gecko geckos tortoise
-    turtle frog toad dragon python boa skink monitor newt reptile critter baby babies guy girl boy both all everyone
-    everybody two three four NUMBER
+    he she they it him her them one ones ANIMAL ENCLOSURE animal animals reptile critter baby babies guy girl boy both
+    all everyone everybody two three four NUMBER
     """
 )
-_NO_ANIMAL = (
-    _ELSE - _DOERS - words_of("snake snakes gecko geckos lizard lizards dragon python boa tortoise turtle frog")
-)
-_NO_ANIMAL = (_NO_ANIMAL - words_of("him her ANIMAL")) | words_of(
+_NO_ANIMAL = (_ELSE - _DOERS - ANIMAL_WORDS - {"him", "her", "ANIMAL"}) | words_of(
     """
     water soap suds bleach hide hides bowl bowls decor branch branches plant plants rock rocks tongs tweezers hook
     scoop stuff everything things thing substrate bedding food mouse mice rat crickets lid towel AGENT STOCK BOTTLE

@@ -2,15 +2,13 @@
 
 from __future__ import annotations
 
+from assistant.understand.named.animal_words import ONE_ANIMAL
 from assistant.understand.named.tub_words import TUB
 from assistant.understand.text.patterns import Pattern
 
 _ONE = (
-    r"(?:he|she|they|it|him|her|them|this one|ANIMAL|(?:the |my |our |his |her )?(?:animals?|snake"
-    r"|lizard|gecko|tortoise|turtle"
-    r"|frog|toad|dragon|python|boa|skink|monitor|newt|reptile|critter|baby|babies|little one|little"
-    r" guy|big guy|guy|girl|boy"
-    r"|\w+ (?:snake|gecko|dragon|python|boa|tortoise|turtle|frog)))"
+    rf"(?:he|she|they|it|him|her|them|this one|ANIMAL|(?:the |my |our |his |her )?(?:animals?|{ONE_ANIMAL}"
+    rf"|reptile|critter|baby|babies|little one|little guy|big guy|guy|girl|boy|\w+ {ONE_ANIMAL}))"
 )
 _ALL_OF_THEM = (
     r"(?:both(?: of them)?|all (?:two|three|four|five|NUMBER|of them)(?: of them)?|everyone|everybody|they all)"

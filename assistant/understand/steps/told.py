@@ -9,6 +9,7 @@ import re
 from dataclasses import dataclass
 from typing import Literal
 
+from assistant.understand.named.animal_words import ANIMALS
 from assistant.understand.steps.of_the_keeper import of_the_keeper
 from assistant.understand.text.known_words import ASKS_FIRST
 from assistant.understand.text.parts_of_it import FILLING, FITTING, PART, WHICH
@@ -339,7 +340,7 @@ _OF_ANOTHER_THING = Pattern(
     r"\b(?:hallway|landing|bathroom|kitchen|bedroom|street|garden|car|gloves?|hands?|hair|clothes|shirt|sleeves?|skin"
     r"|towels?|cloths?|sponges?|mop|sink|drain|bin|bowls?|fridge|dog|cat|breath|feet|shoes|fingers)"
     rf"(?: still| all| really| now| just| is| are| do| does| not| 's)* {_SMELL}\b"
-    rf"|\b{_SMELL} (?:of|like|a bit like|a bit of) (?:a |the |an |my |old |wet )*(?:ANIMAL|snakes?|geckos?|lizards?"
+    rf"|\b{_SMELL} (?:of|like|a bit like|a bit of) (?:a |the |an |my |old |wet )*(?:ANIMAL|{ANIMALS}"
     r"|animals?|gas stations?|petrol|paint|coffee|soap|toast|smoke|dogs?|cats?|cooking|food|lemons?"
     r"|flowers|earth|soil|wood)\b",
     *("sm", "st", "reek", "whiff", "pong", "niff", "fume", "odo", "scent", "vapo"),

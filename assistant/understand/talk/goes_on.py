@@ -13,6 +13,7 @@ from assistant.core.quantities.amounts import Neat
 from assistant.core.quantities.quantity import BadQuantity, read_mix
 from assistant.core.round.rounds import is_open
 from assistant.understand.look import Look
+from assistant.understand.named.animal_words import ONE_ANIMAL
 from assistant.understand.named.items_said import items_in
 from assistant.understand.text.patterns import Pattern
 
@@ -201,7 +202,7 @@ def _of_aged_bleach(look: Look, before: Reading) -> _Found:
 
 
 _STILL_THERE = Pattern(
-    r"(?:(?:but|and|what if|so|if) )*(?:the |my |our )?(?:ANIMAL|ENCLOSURE|lizard|snake|gecko|he|she|they|it)"
+    rf"(?:(?:but|and|what if|so|if) )*(?:the |my |our )?(?:ANIMAL|ENCLOSURE|{ONE_ANIMAL}|he|she|they|it)"
     r"(?: is| are| 's)? (?:still )?in (?:the|this|that|here|there)(?: same)?(?: room)?"
 )
 
