@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from assistant.understand.steps.claimed_steps import not_yet
-from assistant.understand.text.known_words import ASKS_FIRST
+from assistant.understand.text.asking import ASKS_FIRST
 from assistant.understand.text.patterns import Pattern
 
 _SHUT = Pattern(

@@ -13,6 +13,7 @@ from assistant.core.quantities.units import convert
 from assistant.core.round.rounds import is_open
 from assistant.understand.air.openings import OF_NO_WINDOW, openings_in
 from assistant.understand.parsing import Parsed
+from assistant.understand.text.asking import ASKED
 from assistant.understand.text.patterns import Pattern
 from assistant.understand.times.moments import moment
 from assistant.understand.times.said_times import when_in
@@ -70,9 +71,7 @@ _ONLY_SINCE = Pattern(
 )
 """ "I only opened it now": it was shut before."""
 _NOT_TOLD = Pattern(
-    r"\?$|^(?:and |so |but |ok )*(?:is|are|was|were|can|could|may|should|shall|do|does|did|when|how|what|why|where"
-    r"|which|if|will"
-    r"|would)\b|\b(?:going to|about to|will|need to|want to|have to (?!shut|close)|let me|should|if|unless|until"
+    rf"{ASKED}|\b(?:going to|about to|will|need to|want to|have to (?!shut|close)|let me|should|if|unless|until"
     r"|once|when"
     r"|(?<!right )(?<!straight )(?<!just )after(?! DURATION)|before)\b(?! i started)"
 )

@@ -12,6 +12,7 @@ from assistant.contract import Doubt, Outcome, Pending, Reading, Slots, World
 from assistant.core.quantities.quantity import read_mix
 from assistant.core.round.rounds import is_open
 from assistant.understand.steps.claimed_steps import not_yet
+from assistant.understand.text.asking import BEGINS_AS_ASKED
 from assistant.understand.text.patterns import Pattern
 
 _BARE = Pattern(
@@ -37,10 +38,7 @@ _RINSED_FIRST = Pattern(
     r"\b(?:rinsed|washed|flushed|swilled|cleaned|emptied and rinsed) (?:\S+ ){0,3}?(?:out|through)\b"
     r"|\bemptied and rinsed\b|\brinsed first\b|\bafter (?:a rinse|rinsing)\b|\bclean (?:and )?empty bottle\b"
 )
-_ASKS = Pattern(
-    r"^(?:so |and |um |ok |wait |but )*(?:is|are|was|were|did|do|does|has|have|had|can|could|should|shall|may|what|when"
-    r"|which|how|who|why|where|am)\b(?! filled\b| mixed\b)"
-)
+_ASKS = Pattern(rf"{BEGINS_AS_ASKED}(?! filled\b| mixed\b)")
 
 
 _ASKS_LATER = Pattern(

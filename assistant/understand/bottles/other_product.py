@@ -19,6 +19,7 @@ from assistant.understand.named.by_colour import agents_of
 from assistant.understand.named.named_at import MASKS, named_at
 from assistant.understand.named.names import Mention, Thing
 from assistant.understand.parsing import Parsed
+from assistant.understand.text.asking import begins_as_asked
 from assistant.understand.text.known_words import COLOURS
 from assistant.understand.text.patterns import Pattern, words_in
 
@@ -115,7 +116,6 @@ _TO_COME = Pattern(
     r"|would|is it ok"
     r"|what (?:if|now|happens)|whether|do i)\b"
 )
-_ASKS = Pattern(r"^(?:is|are|was|were|did|do|does|can|could|should|how|what|which|when|where|who|why)\b")
 
 
 @dataclass(frozen=True, slots=True)
@@ -275,7 +275,7 @@ def _said(parsed: Parsed, plain: str, household: Household) -> _Said | None:
     things = tuple(_things(parsed, household))
     masked = _named_by_colour(plain, household)
     rest = _OPENS.sub("", masked) if opened else masked
-    if _ASKS.match(rest):
+    if begins_as_asked(rest):
         return None
     denied = _NOT_THAT.search(masked)
     kept = [thing for place, thing in things if denied is None or not denied.start() <= place < denied.end()]

@@ -9,6 +9,7 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 
 from assistant.understand.matching.learning import OUTSIDE
 from assistant.understand.parsing import matched_words
+from assistant.understand.text.asking import WHICH_WORDS
 from assistant.understand.text.known_words import words_of
 from assistant.understand.text.words import SIGNS
 
@@ -22,7 +23,6 @@ of them stories, 12 more were right with it; of 200 lines outside one more was l
 _SHORTEST, _LONGEST = 3, 16
 _BREAKS = SIGNS - {":", "+", "^", "*", "/", "=", "-"}
 _JOINS = frozenset({"but", "so", "and", "because", "cos", "though", "only", "then"})
-_ASKS = words_of("how what which when where who why")
 _BEGINS = words_of("can could may should shall do does did is are am will would tell")
 """These begin a question only where none has begun: "what bulb do I need" doesn't begin at "do"."""
 
@@ -54,9 +54,9 @@ def _parts(marked: Sequence[str]) -> Iterator[tuple[str, ...]]:
         if word in _BREAKS or word in _JOINS:
             starts.append(at + 1)
             begun = False
-        elif word in _ASKS or (word in _BEGINS and not begun):
+        elif word in WHICH_WORDS or (word in _BEGINS and not begun):
             starts.append(at)
-            begun = begun or word in _ASKS
+            begun = begun or word in WHICH_WORDS
     seen = set()
     for start in dict.fromkeys(starts):
         stop = next((at for at in breaks if at > start), len(marked))

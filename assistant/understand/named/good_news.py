@@ -13,6 +13,7 @@ from assistant.core.household import Household
 from assistant.understand.named.animal_words import LIZARDS, SNAKES, TORTOISES
 from assistant.understand.named.names import Mention
 from assistant.understand.parsing import Parsed
+from assistant.understand.text.asking import ASKED
 from assistant.understand.text.patterns import Pattern
 
 OfIllness: TypeAlias = Literal["ends", "none", "unmarked", "asked"]
@@ -54,10 +55,7 @@ _IS_ONE_ILL = Pattern(
     r"^(?:(?:and|so|ok|but|wait) )*(?:is|are) (?:the |my )?(?:ENCLOSURE|ANIMAL|he|she) (?:still |now |really )?"
     rf"(?:{_SICK}|healthy) ?\??$"
 )
-_ASKS = Pattern(
-    r"^(?:(?:and|so|ok|but|wait) )*(?:is|are|was|were|does|do|did|has|have|can|could|what|how|which|who|when|why|should"
-    r"|will|would)\b(?! not (?:mark|list|set|count)\b)|\?$|\b(?:if|whether|until|unless|in case)\b"
-)
+_ASKS = Pattern(rf"{ASKED}(?! not (?:mark|list|set|count)\b)|\b(?:if|whether|until|unless|in case)\b")
 _PRODUCT = Pattern(r"\b(?:AGENT|STOCK|BOTTLE)\b")
 
 

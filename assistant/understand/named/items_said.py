@@ -7,6 +7,7 @@ from functools import lru_cache
 
 from assistant.core.facts import Facts
 from assistant.understand.named.from_to import PLACE
+from assistant.understand.text.asking import ASKED
 from assistant.understand.text.patterns import Pattern
 
 _WAYS: tuple[tuple[str, Pattern], ...] = (
@@ -77,11 +78,7 @@ def still_wet_in(plain: str) -> bool:
     return _WET_YET.search(plain) is not None and _RINSED_AND_DRY.search(plain) is None
 
 
-_ASKS = Pattern(
-    r"^(?:(?:and|so|ok|um|right|hey|wait|but) )*(?:how|what|which|can|could|may|should|do|does|is|are|would|will"
-    r"|shall|must)\b"
-    r"|\?$|, (?:can|could|may|same|is|will|would)\b|\bbest way\b|^same\b"
-)
+_ASKS = Pattern(rf"{ASKED}|, (?:can|could|may|same|is|will|would)\b|\bbest way\b|^same\b")
 _TREAT = Pattern(
     r"\b(?:clean|cleaning|disinfect\w*|steril\w*|steral\w*|sanitis\w*|sanitiz\w*|wash|washing|boil\w*|bak(?:e|ing)"
     r"|soak\w*"

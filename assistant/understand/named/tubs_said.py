@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Literal
 
 from assistant.understand.named.tub_words import NAMED_TUB, SCRUBBED_TUB
+from assistant.understand.text.asking import ASKED
 from assistant.understand.text.known_words import words_of
 from assistant.understand.text.patterns import Pattern
 
@@ -40,10 +41,7 @@ _INTO = Pattern(
     r"|has been)\b(?: \S+){0,5} in(?:to)?"
     rf" (?:the |a |my |his |her |their )?(?:[a-z]+ ){{1,2}}{NAMED_TUB}\b"
 )
-_ASKS = Pattern(
-    r"\?$|\b(?:what is|which|best)\b"
-    r"|^(?:and |so )?(?:is|are|who|what|which|where|how|did|do|can|could|should|may|was|has|have|since)\b"
-)
+_ASKS = Pattern(rf"{ASKED}|^(?:and |so )?since\b|\b(?:what is|which|best)\b")
 _NOT_YET = Pattern(r"\b(?:not|never|will|going to|about to|let me|want to|need to|should|before|cannot)\b")
 
 

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import re
-
 from assistant.understand.bottles import fills
 from assistant.understand.named.animal_words import ANIMALS
 from assistant.understand.numbers.mixing_words import MIXING_NEEDS
@@ -12,6 +10,7 @@ from assistant.understand.steps.claimed_steps import Claims
 from assistant.understand.steps.of_the_keeper import of_the_keeper
 from assistant.understand.steps.surface import OF_THE_SURFACE
 from assistant.understand.steps.told import of_another_thing
+from assistant.understand.text.asking import ASKED, WHICH_WORDS
 from assistant.understand.text.known_words import AIRS, ASKS_WHO, HURT, SHARED
 from assistant.understand.text.patterns import Pattern
 
@@ -36,8 +35,7 @@ _NOT_A_START = Pattern(
 )
 
 _NOT_TOLD = Pattern(
-    r"^(?:(?:so|and|but|ok|wait|um|right|hey) )*(?:should|shall|can|could|do|does|did(?! an? )|must|may|might|will"
-    r"|would|have i|has|is|are|was|were|how|what|when|where|which|who|why|remind|pretend|let)\b|\?$"
+    rf"{ASKED}|^(?:(?:so|and|but|ok|wait|um|right|hey) )*(?:remind|pretend|let)\b"
     r"|\b(?:not|never|nobody|no one|noone|none of (?:us|them)|about to|going to|go to|i will|we will"
     r"|let me|need to|needs to|want to|have to|has to|meant to"
     r"|forgot to(?! (?:say|tell|log|mention|note|record)\b)"
@@ -106,7 +104,7 @@ def may_be(intent: str, parsed: Parsed, claims: Claims, chance: float = 0.0) -> 
         return False
     if intent == "undo" and (_SOMEBODY_IS_BACK.match(parsed.plain) or _DENIES_ANOTHER.match(parsed.plain)):
         return False
-    if intent == "undo" and re.match(r"(?:which|what|who|how|why|where|when)\b", parsed.plain):
+    if intent == "undo" and parsed.plain.split(" ", 1)[0] in WHICH_WORDS:
         return False
     if intent == "pour_away" and _HAS_LEFT.match(parsed.plain):
         return False

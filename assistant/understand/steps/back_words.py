@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from assistant.understand.named.animal_words import ONE_ANIMAL
 from assistant.understand.named.tub_words import TUBS
+from assistant.understand.text.asking import ASKED
 from assistant.understand.text.patterns import Pattern
 
 _DET = r"(?:the|a|an|his|her|their|its|my|that)"
@@ -31,9 +32,8 @@ IS_BACK = Pattern(
 IT_IS_IN = Pattern(r"^(?:ok |and |so |now )*it(?: is| 's)(?: now| all)* in(?: now| again)?$", "it")
 """ "It's in": the animal, or the bowl."""
 UNSURE = Pattern(
-    r"\?$|^(?:and |so |but |ok )*(?:is|are|was|can|could|may|should|do|does|did|when|how|what|why|where|who|which|if)\b"
-    r"|\b(?:not|never|nobody|no one|if|unless|until|till|before|will|would|going to|about to|let me|want|wants|should"
-    r"|tries|trying|soon|later|once|when)\b"
+    rf"{ASKED}|\b(?:not|never|nobody|no one|if|unless|until|till|before|will|would|going to|about to|let me|want|wants"
+    r"|should|tries|trying|soon|later|once|when)\b"
 )
 
 

@@ -23,7 +23,7 @@ from assistant.understand.steps.stayed_wet import PATTERNS as WET_WORDS
 from assistant.understand.steps.stayed_wet import stayed_wet
 from assistant.understand.steps.step_patterns import DONE, MENTIONED, STEPS
 from assistant.understand.steps.with_what import NO_SOAP
-from assistant.understand.text.known_words import ASKS_FIRST
+from assistant.understand.text.asking import ASKS_FIRST
 from assistant.understand.text.patterns import Pattern, words_in
 
 Polarity: TypeAlias = Literal["claimed", "not yet", "asked", "doubtful"]

@@ -13,6 +13,7 @@ from assistant.core.round.rounds import a_hold_runs, is_open, is_sprayed
 from assistant.understand.look import Look
 from assistant.understand.named.animal_words import ONE_ANIMAL
 from assistant.understand.question.may_be import is_told
+from assistant.understand.text.asking import BEGINS_AS_ASKED
 from assistant.understand.text.parts_of_it import FITTING, PART, WHICH
 from assistant.understand.text.patterns import Pattern, words_in
 
@@ -205,9 +206,8 @@ def _sprayed(look: Look) -> bool:
 
 
 _ASKS_OR_AHEAD = Pattern(
-    r"^(?:so |and |but |ok )*(?:did|do|does|have|has|is|are|was|were|can|what|how|which|if|should|will)\b(?! not\b)"
-    r"|\b(?:if|in case|make sure|nothing|nowhere|about to|going to|will|until|not sure|before(?! i)"
-    r"|do not know|think|might)\b"
+    rf"{BEGINS_AS_ASKED}(?! not\b)|\b(?:if|in case|make sure|nothing|nowhere|about to|going to|will|until|not sure"
+    r"|before(?! i)|do not know|think|might)\b"
 )
 WORDS = words_in(_SPRAYED_OVER, _LEFT_OUT, _GOT_IN, _CUT_SHORT, _ITS_CLOTH)
 """Words that the rules here turn on."""

@@ -13,14 +13,12 @@ from assistant.core.record.state import Round
 from assistant.core.round.rounds import is_open
 from assistant.understand.bottles.label_says import LABEL, minutes_by_label, one_span
 from assistant.understand.look import BY_RULE, Look
+from assistant.understand.text.asking import asks
 from assistant.understand.text.patterns import Pattern
 
 _ALONE = Pattern(
     r"(?:(?:it|its|the|label|says|said|is|that|um|er|oh|ok|about) ,? ?)*(?:DURATION|NUMBER)(?: wet| on it"
     r"| it says| it said)?"
-)
-_ASKS = Pattern(
-    r"^(?:so |and |but )*(?:what|how|why|when|which|who|does|do|did|is|are|can|could|should|if|what if|where)\b"
 )
 
 
@@ -30,7 +28,7 @@ def label_told(look: Look) -> Reading | None:
     last = look.world.talk.last
     just_begun = last is not None and last.intent == "start" and _ALONE.fullmatch(plain) is not None
     told = (one_span(look.parsed) or _bare_number(look)) if just_begun else minutes_by_label(look.parsed)
-    if told is None or _ASKS.match(plain) or plain.endswith("?") or look.claims.done or _names_an_animal(look):
+    if told is None or asks(plain) or look.claims.done or _names_an_animal(look):
         return None
     begun = [round_ for round_ in look.world.state.rounds.values() if is_open(round_)]
     if len(begun) != 1 or not (_lacks_it(begun[0], look) or _is_longer(told, begun[0], look)):

@@ -12,6 +12,7 @@ from assistant.core.record.state import Round
 from assistant.core.round.rounds import is_open
 from assistant.understand.look import Look
 from assistant.understand.steps.done_over import PARTS, THING
+from assistant.understand.text.asking import ASKED
 from assistant.understand.text.parts_of_it import FITTING
 from assistant.understand.text.patterns import Pattern, words_in
 
@@ -78,10 +79,8 @@ _NO_SOAP_THEN = Pattern(
 )
 """ "She didn't rinse the soap off before": before the spraying, whatever was rinsed later."""
 _ASKS_OR_AHEAD = Pattern(
-    r"\?$|^(?:so |and |but |ok )*(?:did|do|does|have|has|is|are|was|were|can|what|how|which|if|should|will"
-    r"|when)\b(?! not)"
-    r"|\b(?:if|in case|make sure|nothing|nowhere|none|no (?:more|longer)|about to|going to|will|before|until"
-    r"|all off|gone)\b"
+    rf"{ASKED}(?! not)|\b(?:if|in case|make sure|nothing|nowhere|none|no (?:more|longer)|about to|going to|will"
+    r"|before|until|all off|gone)\b"
 )
 
 

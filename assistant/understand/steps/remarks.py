@@ -16,6 +16,7 @@ from assistant.understand.steps.of_the_keeper import speaks_of_the_keeper
 from assistant.understand.steps.plainly_told import beside_it
 from assistant.understand.steps.told import of_another_thing
 from assistant.understand.talk.takes import asks_only
+from assistant.understand.text.asking import ASKED
 from assistant.understand.text.patterns import Pattern
 
 _MATTERS = Pattern(
@@ -30,9 +31,8 @@ _MATTERS = Pattern(
     r"|are in there)\b"
 )
 _ASKS = Pattern(
-    r"^(?:(?:so|and|but|ok|right|now|um|oh|hey|wait|please) ,? ?)*(?:what|how|why|when|where|which|who|can|could"
-    r"|may|should|shall|is|are"
-    r"|was|were|do|does|did|will|would|has|have i|remind|tell|give|show|say|set|turn|play|stop|open|call)\b|\?$"
+    rf"{ASKED}|^(?:(?:so|and|but|ok|right|now|um|oh|hey|wait|please) ,? ?)*(?:please|remind|tell|give|show|say|set|turn"
+    r"|play|stop|open|call)\b"
 )
 _NO_SMELL = Pattern(r"\bno (?:smells?|fumes?|whiff)\b", "no ")
 _OF_OTHER_THINGS = Pattern(

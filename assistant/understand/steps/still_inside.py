@@ -13,6 +13,7 @@ from assistant.understand.named.by_kind import open_homes
 from assistant.understand.named.names import HOMES
 from assistant.understand.steps.back_words import IS_BACK
 from assistant.understand.steps.inside_words import BOTH_AFTER_ALL, INSIDE, NO_INSIDE, ONE_OUT, OTHER_NOT, OTHER_TOO
+from assistant.understand.text.asking import ASKED
 from assistant.understand.text.patterns import Pattern
 
 _IT = (
@@ -46,9 +47,7 @@ _STILL_INSIDE = Pattern(
     "found",
 )
 _ASKED = Pattern(
-    r"\?$|^(?:and |so |but |ok )*(?:is|are|was|can|could|may|should|do|does|did|when|how|what|why|where|who|which"
-    r"|if)\b"
-    r"|\b(?:if|unless|in case|quarantine|loose|escap\w+)\b"
+    rf"{ASKED}|\b(?:if|unless|in case|quarantine|loose|escap\w+)\b"
     r"|\b(?:one|NUMBER|it|he|she|they|ANIMAL|ENCLOSURE|them)(?: has| have| 's| just)*"
     r" (?:got|gotten|broke|broken|jumped|ran|run|bolted|shot) out\b"
     r"|\bout ?!"

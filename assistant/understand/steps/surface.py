@@ -12,6 +12,7 @@ from assistant.understand.steps.rinsed_when import rinsed_before_its_end
 from assistant.understand.steps.stayed_wet import cannot_tell
 from assistant.understand.steps.told import smell_in_short
 from assistant.understand.steps.wet_answered import before_the_rinse, wet_said
+from assistant.understand.text.asking import asks
 from assistant.understand.text.patterns import Pattern
 
 if TYPE_CHECKING:
@@ -78,12 +79,11 @@ _PARTLY_DRY = Pattern(
 
 def says_dry(plain: str) -> bool:
     """A part of the surface is told to be dry, whatever else is still wet; asked, feared or ahead it is not told."""
-    if plain.endswith("?") or _ASKS.match(plain):
+    if asks(plain):
         return False
     return _SAYS_DRY.search(_NOT_SAID_DRY.sub(" ", plain)) is not None
 
 
-_ASKS = Pattern(r"^(?:so |and |but |ok )*(?:is|are|was|did|does|do|will|how|when|what|if|can|has|have)\b")
 _NOT_SAID_DRY = Pattern(
     r"\b(?:before|until|till|unless|nearly|almost|about to|not|never|nothing|nowhere|so|stops?|keep|would|could"
     r"|will|going to|getting|starting|beginning|if|when|once|does|might|may|to|hand|hands|towel|cloth"

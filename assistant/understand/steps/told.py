@@ -11,7 +11,7 @@ from typing import Literal
 
 from assistant.understand.named.animal_words import ANIMALS
 from assistant.understand.steps.of_the_keeper import of_the_keeper
-from assistant.understand.text.known_words import ASKS_FIRST
+from assistant.understand.text.asking import ASKS_FIRST
 from assistant.understand.text.parts_of_it import FILLING, FITTING, PART, WHICH
 from assistant.understand.text.patterns import Pattern, words_in
 

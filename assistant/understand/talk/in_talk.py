@@ -33,6 +33,7 @@ from assistant.understand.talk.of_the_last import did_it, of_the_last_answer
 from assistant.understand.talk.shared_on import shared_on
 from assistant.understand.talk.takes import given_to
 from assistant.understand.talk.treated_on import treated_on
+from assistant.understand.text.asking import WHICH_WORDS
 from assistant.understand.text.parts_of_it import PART, WHICH
 from assistant.understand.text.patterns import Pattern
 from assistant.understand.text.short_slips import LONGEST, told_apart
@@ -281,7 +282,7 @@ class InTalk:
         )  # "it is the" is cut short
         word_for_word = " ".join(said) in self._short_answers
         plainly = bool(set(said) & _YES_OR_NO) or word_for_word
-        if set(said) & _ASKING and not word_for_word:
+        if set(said) & WHICH_WORDS and not word_for_word:
             return False  # "no wait what was I"
         short = 0 < len(said) <= 6 or word_for_word
         return short and set(said) <= words and plainly and not asks
@@ -353,7 +354,6 @@ def _asked_before(look: Look, pending: Pending | None) -> str | None:
 
 _WHOLE = Pattern(r"^(?:can |is )?(?:the |some |neat )?(?:AGENT|BOTTLE|STOCK) (?:ok |safe |fine )?(?:on|onto|for) ")
 _WHAT_FOR = Pattern(r"^(?:and |so )?(?:what|which|which one) (?:for|against|kills|works on)\b")
-_ASKING = frozenset({"what", "how", "which", "where", "when", "who", "why"})
 _SHORT = ("help", "undo", "next", "repeat", "status", "yes", "no")
 _NEVER_MIND = Pattern(
     r"(?:(?:oh|ok|no|well|actually|just) ?,? ?)*(?:never mind|forget (?:it|that)|leave (?:it|that)(?: then)?"

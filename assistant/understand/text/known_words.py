@@ -96,14 +96,6 @@ AIRS = words_of(
     """
 )
 
-# Words that a question begins with.
-ASKS_FIRST = words_of(
-    """
-    am are can could did do does had has have how is may might shall should was were what whats when where whether
-    which who whose why will would
-    """
-)
-
 # Words without one of which a likeness to sharing a tool is none.
 SHARED = words_of(
     """
