@@ -187,67 +187,15 @@ def _unfolded(slots: Slots) -> Slots:
 
 
 def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
+    """What is no amount and no name: which homes are meant, and all that only some questions read."""
     plain = parsed.plain
-    if asked.intent in ROUND - {"start"} and not slots.enclosures and not slots.choices:
-        slots = replace(slots, enclosures=called_by_its_kind(plain, asked.world))
-    elif asked.intent in ROUND - {"start"}:
-        slots = replace(slots, enclosures=of_the_one_open(parsed, slots.enclosures, asked.world))
-    if asked.intent == "start" and len(slots.enclosures) > 1:
-        other = not_this_time(parsed)
-        slots = replace(slots, enclosures=tuple(name for name in slots.enclosures if name not in other))
-    if asked.intent in MANY_AT_ONCE and not slots.enclosures:
-        slots = replace(slots, enclosures=homes_of(plain, asked.world.household))
-    if asked.intent in OF_ITEMS:
-        slots = _with_items(slots, parsed, asked)
-    elif asked.intent in ("rewet", "status", "dried_early"):
-        slots = without_the_washing_up(slots, parsed, asked.world.household, asked.world.facts.agents)
-    elif asked.intent in ("done", "tub"):
-        slots = without_the_washing_up(slots, parsed, asked.world.household, asked.world.facts.agents)
-        slots = replace(slots, tubs=tubs_in(plain), cleaned=tub_told(plain), shut_in=shut_in(plain))
-    elif asked.intent == "outbreak":
-        groups = groups_marked(plain)
-        slots = replace(slots, groups=groups, of_illness=of_illness(plain), tested=speaks_of_a_test(plain))
-        slots = replace(slots, enclosures=()) if one_is_well(plain) else slots
-        slots = without_the_old(slots, parsed, asked.world.household)
-    elif asked.intent == "add":
-        slots = replace(slots, adds=adds_in(plain), unknown=(), faulty=(), choices=())
-    elif asked.intent == "quarantine":
-        slots = replace(slots, restart=restart_in(plain))
-        slots = without_the_old(slots, parsed, asked.world.household)
-    elif asked.intent == "spill":
-        slots = replace(slots, wish="neutralising" if neutralises(plain) else None)
-    elif asked.intent == "pour_away":
-        slots = replace(slots, drains=drains_in(plain))
-    elif asked.intent == "units":
-        slots = replace(slots, setting=setting_in(plain))
-    elif asked.intent == "unknown_bottle":
-        slots = replace(slots, wish=wish_in(plain))
+    slots = _of_its_question(_with_homes(slots, parsed, asked), parsed, asked)
     every = is_of_every_one(plain) and not slots.enclosures
     slots = with_the_round(slots, parsed, asked)
-    if asked.intent == "mixed":
-        named = bool(slots.agents or slots.stocks)
-        slots = replace(
-            slots,
-            topped_up=fills.topped_up(plain),
-            rinsed_first=fills.rinsed_first(plain),
-            plain_water=fills.plain_water(plain, named),
-            some_time_ago=fills.some_time_ago(plain),
-        )
     if asked.intent in PLANNING:
-        racks = racks_in(parsed.text, asked.world.household)
-        slots = replace(slots, enclosures=()) if racks else slots  # "the east rack" is no tank
-        groups = groups_named(plain) if asked.intent != "quarantine" else ()
-        if asked.intent == "order" and len(groups) > 1:
-            slots = replace(slots, enclosures=())  # "the sick one or the new one" is asked of both
-        groups = groups if not slots.enclosures else ()
-        slots = replace(slots, chores=chores_in(plain), groups=groups, racks=racks)
-        every = (every or every_one(plain)) and not groups and not slots.enclosures
-    if asked.intent in ("mixed", "rinsed_out"):
-        slots = replace(slots, chores=chores_beside(plain))
-    if asked.intent == "log_clean":
-        slots = replace(slots, bottles=slots.bottles if fills_beside(plain) else (), some_time_ago=on_two_days(plain))
-        told_apart = chores_apart(plain, homes_in(parsed, asked), asked.world.household)
-        slots = replace(slots, apart=told_apart or (), chores=slots.chores if told_apart is not None else ())
+        slots = _with_groups(slots, parsed, asked)
+        every = (every or every_one(plain)) and not slots.groups and not slots.enclosures
+    slots = _with_what_else_was_done(slots, parsed, asked)
     if asked.intent in CHOOSING:
         slots = _for_choosing(slots, parsed, asked)
     return replace(
@@ -261,6 +209,79 @@ def _with_the_rest(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
         when=_when(parsed, asked) if slots.openings is None else stood_so_since(parsed, slots.openings, asked.world),
         unknown=(*slots.unknown, *unknown_names(parsed, asked.intent, slots), *_germ_unheard_of(parsed, asked, slots)),
     )
+
+
+def _with_homes(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
+    """ "The tank", "the snake", "all the healthy ones": enclosures that aren't called by their names."""
+    if asked.intent in ROUND - {"start"} and not slots.enclosures and not slots.choices:
+        slots = replace(slots, enclosures=called_by_its_kind(parsed.plain, asked.world))
+    elif asked.intent in ROUND - {"start"}:
+        slots = replace(slots, enclosures=of_the_one_open(parsed, slots.enclosures, asked.world))
+    if asked.intent == "start" and len(slots.enclosures) > 1:
+        other = not_this_time(parsed)
+        slots = replace(slots, enclosures=tuple(name for name in slots.enclosures if name not in other))
+    if asked.intent in MANY_AT_ONCE and not slots.enclosures:
+        slots = replace(slots, enclosures=homes_of(parsed.plain, asked.world.household))
+    return slots
+
+
+def _of_its_question(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
+    """What a question has of its own."""
+    plain, household = parsed.plain, asked.world.household
+    if asked.intent in OF_ITEMS:
+        return _with_items(slots, parsed, asked)
+    if asked.intent in ("rewet", "status", "dried_early"):
+        return without_the_washing_up(slots, parsed, household, asked.world.facts.agents)
+    if asked.intent in ("done", "tub"):
+        slots = without_the_washing_up(slots, parsed, household, asked.world.facts.agents)
+        return replace(slots, tubs=tubs_in(plain), cleaned=tub_told(plain), shut_in=shut_in(plain))
+    if asked.intent == "outbreak":
+        groups = groups_marked(plain)
+        slots = replace(slots, groups=groups, of_illness=of_illness(plain), tested=speaks_of_a_test(plain))
+        slots = replace(slots, enclosures=()) if one_is_well(plain) else slots
+        return without_the_old(slots, parsed, household)
+    if asked.intent == "add":
+        return replace(slots, adds=adds_in(plain), unknown=(), faulty=(), choices=())
+    if asked.intent == "quarantine":
+        return without_the_old(replace(slots, restart=restart_in(plain)), parsed, household)
+    if asked.intent == "spill":
+        return replace(slots, wish="neutralising" if neutralises(plain) else None)
+    if asked.intent == "pour_away":
+        return replace(slots, drains=drains_in(plain))
+    if asked.intent == "units":
+        return replace(slots, setting=setting_in(plain))
+    return replace(slots, wish=wish_in(plain)) if asked.intent == "unknown_bottle" else slots
+
+
+def _with_groups(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
+    """Chores, and the groups and racks they are of."""
+    racks = racks_in(parsed.text, asked.world.household)
+    slots = replace(slots, enclosures=()) if racks else slots  # "the east rack" is no tank
+    groups = groups_named(parsed.plain) if asked.intent != "quarantine" else ()
+    if asked.intent == "order" and len(groups) > 1:
+        slots = replace(slots, enclosures=())  # "the sick one or the new one" is asked of both
+    groups = groups if not slots.enclosures else ()
+    return replace(slots, chores=chores_in(parsed.plain), groups=groups, racks=racks)
+
+
+def _with_what_else_was_done(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
+    """Of a fill or a chore told: how the bottle was filled, and what was done in the same breath."""
+    plain = parsed.plain
+    if asked.intent == "mixed":
+        slots = replace(
+            slots,
+            topped_up=fills.topped_up(plain),
+            rinsed_first=fills.rinsed_first(plain),
+            plain_water=fills.plain_water(plain, bool(slots.agents or slots.stocks)),
+            some_time_ago=fills.some_time_ago(plain),
+        )
+    if asked.intent in ("mixed", "rinsed_out"):
+        slots = replace(slots, chores=chores_beside(plain))
+    if asked.intent == "log_clean":
+        slots = replace(slots, bottles=slots.bottles if fills_beside(plain) else (), some_time_ago=on_two_days(plain))
+        told_apart = chores_apart(plain, homes_in(parsed, asked), asked.world.household)
+        slots = replace(slots, apart=told_apart or (), chores=slots.chores if told_apart is not None else ())
+    return slots
 
 
 def _germ_unheard_of(parsed: Parsed, asked: Asked, slots: Slots) -> tuple[Unknown, ...]:

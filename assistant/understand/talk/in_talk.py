@@ -53,32 +53,24 @@ class InTalk:
 
     def __call__(self, look: Look) -> Reading | None:
         """What a turn answers, corrects or goes on from; None: it stands by itself."""
-        plain = look.parsed.plain.strip(" .!?,")
         pending = look.world.waiting
-        if pending is not None and "start_over" in pending.missing and follow_up.goes_on(look.parsed):
-            return follow_up.supplied(Answering(look.parsed, Slots(), look.spoken), pending)
-        if pending is not None and "bottle" in pending.missing and _THAT_ONE.fullmatch(plain):
-            bottle = fills.bottle_of_before(look.world)
-            if bottle is not None:
-                slots = replace(pending.reading.slots, bottles=(bottle,))
-                return replace(pending.reading, question=look.parsed.text, slots=slots, spoken=look.spoken, doubts=())
-        if pending is not None and "concentrate" in pending.missing:
-            told = fills.concentrate_or_mix(look.parsed.plain, pending)
-            told = told or fills.volume_put_right(look.parsed.plain, look.slots("mixed"), pending)
-            if told is not None:
-                return replace(told, question=look.parsed.text, spoken=look.spoken)
-        if pending is not None and cannot_tell(look.parsed.plain):
-            unseen = wet_answer(look, pending)
-            if unseen is not None:
-                return unseen
-        cold = pending.on_yes if pending is not None else None
-        if (
-            isinstance(cold, Reading)
-            and cold.slots.heat_cold
-            and look.slots("done").heat_cold
-            and not plain.endswith("?")
-        ):
-            return replace(cold, question=look.parsed.text, spoken=look.spoken)  # asked, and said in full
+        reading = (
+            (_what_waits(look, pending) if pending is not None else None)
+            or self._yes_no_or_wet(look, pending)
+            or self._of_the_answer_before(look, pending)
+            or _elsewhere(look, pending)
+        )
+        if reading is not None:
+            return reading
+        plain = look.parsed.plain.strip(" .!?,")
+        short = follow_up.is_short(look.parsed, _asked_before(look, pending))
+        short = short or (pending is not None and "left" in pending.missing and tells_what_is_left(look.parsed))
+        if not short or plain in _EXACT or (look.claims.done and not (pending and "step" in pending.missing)):
+            return None
+        return self._joined(look, pending)
+
+    def _yes_no_or_wet(self, look: Look, pending: Pending | None) -> Reading | None:
+        """A yes, a no, and what says as much: whether it stayed wet, whether it smells, whether it was rinsed."""
         if pending is not None and look.claims.done:  # "yes, rinsed, dry": the steps as well
             told = wet_answer(look, pending)
             if told is not None:
@@ -99,12 +91,12 @@ class InTalk:
         answer = did_it(look) if pending is None else None
         answer = answer or self._yes_or_no(look, pending) or shared_on(look, pending)
         answer = answer or treated_on(look) or of_the_last_answer(look)
-        if answer is not None:
+        if answer is not None or pending is None:
             return answer
-        if pending is not None:
-            wet = wet_answer(look, pending) or smell_answer(look, pending)
-            if wet is not None:
-                return wet
+        return wet_answer(look, pending) or smell_answer(look, pending)
+
+    def _of_the_answer_before(self, look: Look, pending: Pending | None) -> Reading | None:
+        """The question before once more, with what is told: another strength, a tool, half of it."""
         before = pending.reading if pending is not None and pending.missing else look.world.talk.last_reading
         stronger = with_another_strength(before, look.parsed)
         if stronger is not None and before is not None and not (pending and _asks_the_strength(pending)):
@@ -114,31 +106,7 @@ class InTalk:
             slots = replace(look.slots("stock_left"), stock_strength=told_so, mixes=(), numbers=())
             return Reading(look.parsed.text, None, slots, 0.9, (), (), look.spoken)
         on = goes_on_in_its_field(look) if pending is None or pending.reading == look.world.talk.last_reading else None
-        if on is not None:
-            return on
-        tool = _tells_of_the_tool(look, pending)
-        if tool is not None:
-            return tool
-        share = self._share_of_it(look, pending)
-        if share is not None:
-            return share
-        not_there = not_done_there(look)
-        if not_there is not None:
-            return look.reading("undo", not_there, BY_RULE)
-        elsewhere = meant_elsewhere(look) if pending is None else None
-        if elsewhere is not None:
-            return look.reading("undo", elsewhere, BY_RULE)
-        too = done_there_too(look) if pending is None or pending.unasked else None
-        if too is not None:
-            return look.reading("done", too, BY_RULE)
-        begun = begun_elsewhere(look) if pending is None else None
-        if begun is not None:
-            return look.reading("start", begun, BY_RULE)
-        short = follow_up.is_short(look.parsed, _asked_before(look, pending))
-        short = short or (pending is not None and "left" in pending.missing and tells_what_is_left(look.parsed))
-        if not short or plain in _EXACT or (look.claims.done and not (pending and "step" in pending.missing)):
-            return None
-        return self._joined(look, pending)
+        return on or _tells_of_the_tool(look, pending) or self._share_of_it(look, pending)
 
     def _yes_or_no(self, look: Look, pending: Pending | None) -> Reading | None:
         """A yes or a no, and any other very short text that was misspelt or misheard."""
@@ -286,6 +254,46 @@ class InTalk:
             return False  # "no wait what was I"
         short = 0 < len(said) <= 6 or word_for_word
         return short and set(said) <= words and plainly and not asks
+
+
+def _what_waits(look: Look, pending: Pending) -> Reading | None:
+    """What only the question asked last makes an answer of: "go on", "that one", "concentrate", "I couldn't say"."""
+    plain = look.parsed.plain.strip(" .!?,")
+    if "start_over" in pending.missing and follow_up.goes_on(look.parsed):
+        return follow_up.supplied(Answering(look.parsed, Slots(), look.spoken), pending)
+    if "bottle" in pending.missing and _THAT_ONE.fullmatch(plain):
+        bottle = fills.bottle_of_before(look.world)
+        if bottle is not None:
+            slots = replace(pending.reading.slots, bottles=(bottle,))
+            return replace(pending.reading, question=look.parsed.text, slots=slots, spoken=look.spoken, doubts=())
+    if "concentrate" in pending.missing:
+        told = fills.concentrate_or_mix(look.parsed.plain, pending)
+        told = told or fills.volume_put_right(look.parsed.plain, look.slots("mixed"), pending)
+        if told is not None:
+            return replace(told, question=look.parsed.text, spoken=look.spoken)
+    if cannot_tell(look.parsed.plain):
+        unseen = wet_answer(look, pending)
+        if unseen is not None:
+            return unseen
+    cold = pending.on_yes if not look.parsed.plain.endswith("?") else None
+    if isinstance(cold, Reading) and cold.slots.heat_cold and look.slots("done").heat_cold:
+        return replace(cold, question=look.parsed.text, spoken=look.spoken)  # asked, and said in full
+    return None
+
+
+def _elsewhere(look: Look, pending: Pending | None) -> Reading | None:
+    """Of another enclosure than the one just told of, or of that one too."""
+    not_there = not_done_there(look)
+    if not_there is not None:
+        return look.reading("undo", not_there, BY_RULE)
+    elsewhere = meant_elsewhere(look) if pending is None else None
+    if elsewhere is not None:
+        return look.reading("undo", elsewhere, BY_RULE)
+    too = done_there_too(look) if pending is None or pending.unasked else None
+    if too is not None:
+        return look.reading("done", too, BY_RULE)
+    begun = begun_elsewhere(look) if pending is None else None
+    return look.reading("start", begun, BY_RULE) if begun is not None else None
 
 
 def _tells_the_mix(look: Look, pending: Pending | None) -> bool:
