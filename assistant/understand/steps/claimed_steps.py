@@ -1,7 +1,7 @@
 """What a text claims of the round's steps: which are said to be done, and which are not yet, asked or doubtful.
 
 "Haven't rinsed", "about to rinse", "did I rinse?", "nearly dry" must never count as done, so every clause is judged for
-itself, and in doubt against the claim. Which question it is belongs to `match`; this says what may count.
+itself, and in doubt against the claim. Which question it is decides `question.own_question`; this says what may count.
 """
 
 from __future__ import annotations
@@ -12,10 +12,7 @@ from dataclasses import dataclass
 from typing import Literal, TypeAlias
 
 from assistant.understand.steps.counts import EARLY, counts
-from assistant.understand.steps.of_what import (
-    of_a_part,
-    of_something_unknown,
-)
+from assistant.understand.steps.of_what import of_a_part, of_something_unknown
 from assistant.understand.steps.part_told import cut_short, one_thing_out, something_left_out, whole_too
 from assistant.understand.steps.plainly_told import beside_it, on_second_thoughts
 from assistant.understand.steps.spelled_out import WORDS_OF, spelled_out

@@ -1,4 +1,7 @@
-"""Whether words that may tell a step tell it: "rinsed my glasses" and "rinsed with vinegar" don't."""
+"""Whether words that name a step tell of that step of a clean: "rinsed my hands" and "out of food" don't.
+
+Of what a step is told is `of_what`; which clauses claim it, and which deny or ask it, is `claimed_steps`.
+"""
 
 from __future__ import annotations
 
@@ -14,18 +17,38 @@ EARLY = Pattern(
     r"\b(?:dr(?:y|ied) (?:out|up|early|too|before|already|again)|before (?:time|its time|the time)"
     r"|again|dries|drying too|too (?:soon|fast|early|quick))\b"
 )
+"""It dried before its time, which is no step of drying."""
+_WISHED = Pattern(r"\bto (?:\w+ )?$", "to ")
+""" "Fine to put him back" is a wish."""
 
 
-_TOLD_TO = Pattern(
-    r"\b(?:use|using|apply|try|stick|pour|squirt|chuck|slap|spray|about|of|for|prefer|like|recommend)"
-    r" (?:some |the |my |a |more |any )*$"
-)
-"""Before "bleach on the tank", which alone is a claim: told or asked to, it is none."""
+def counts(step: str, match: re.Match[str]) -> bool:
+    """Whether they tell of that step of what is being cleaned.
+
+    match: the words that name the step, found in their clause.
+    """
+    words, before, after = match.group(), match.string[: match.start()], match.string[match.end() :]
+    if sounds_like_it(step, words, before, after) or _WISHED.search(before):
+        return False
+    if step == "move out":
+        return _is_moving_out(words, before, after)
+    if step == "return":
+        return _is_return(words, before, after)
+    if step in ("rinse", "wash", "wipe", "dry", "apply") and _is_of_something_else(step, before, after):
+        return False
+    if step == "apply":
+        return _is_spraying(words, before, after)
+    if step in ("rinse", "wash", "wipe", "dry") and _WITH_A_PRODUCT.match(after) and " off" not in after:
+        return False  # "rinsed with vinegar": put on, and nothing rinsed off
+    if step == "dry":
+        return not EARLY.search(words + after) and " to dry" not in before + words
+    return step not in ("rinse", "wash", "wipe") or _is_rinsing(step, before, after)
 
 
-_WITH_A_PRODUCT = Pattern(
-    r"(?: \S+){0,3}? (?:with|in|using) (?:the |some |my |a |a bit of |more )*(?:\w+ )?(?:AGENT|STOCK|BOTTLE)\b"
-)
+def _is_moving_out(words: str, before: str, after: str) -> bool:
+    if _OUT_OF.match(after) or _TAKING.search(before) or of_whom(words) == "else":
+        return False
+    return _OUT_OF_A_TUB.match(after) is None
 
 
 _TAKING = Pattern(
@@ -33,73 +56,68 @@ _TAKING = Pattern(
     r" (?:the |my |both |all )*$"
 )
 """ "Taking them out", "move the snake out": it isn't out yet."""
+_OUT_OF = Pattern(
+    r" of (?!(?:the |his |her |their |its |my |a )*(?:\w+ )?(?:ENCLOSURE|there|tank|box|cage|viv"
+    r"|vivarium|tub|enclosure|it|home|house|terrarium|hide)\b)"
+)
+""" "Out of food", "out of his skin"."""
+_OUT_OF_A_TUB = Pattern(
+    rf" of (?:the |his |her |their |its |a )?(?:\w+ )?(?:{TUB}|quarantine)\b|.*\b(?:loose|escaped|gone)\b"
+)
 
 
-def counts(step: str, match: re.Match[str]) -> bool:
-    """Whether words that may tell a step do, by what stands before and after them.
-
-    match: of one of `STEPS` in a clause.
-    """
-    before, after = match.string[: match.start()], match.string[match.end() :]
-    if sounds_like_it(step, match.group(), before, after):
+def _is_return(words: str, before: str, after: str) -> bool:
+    inside = " in" if words.endswith("back in") else ""
+    if is_no_return(before, inside + after):
         return False
-    if step in ("rinse", "wash", "wipe", "dry", "apply"):
-        if OF_SOMETHING_ELSE.match(after) and not (step == "apply" and _WITH_A_PRODUCT.search(after)):
-            return False
-        if BY_SOMETHING_ELSE.search(match.string[: match.start()]):
-            return False
-        named = step == "apply" and _WITH_A_PRODUCT.search(after)
-        if not named and of_what(match.string[: match.start()], after) == "else":
-            return False
-    if step in ("rinse", "wipe", "dry", "wash") and _WITH_A_PRODUCT.match(after) and " off" not in after:
-        return False  # "rinsed with vinegar": put on, and nothing rinsed off
+    return _BACK_WALL.match(after) is None and _ON_THE_BACK.search(before) is None
+
+
+_BACK_WALL = Pattern(r" (?:walls?|left|right|corner|end|half|panel|glass|door)\b")
+_ON_THE_BACK = Pattern(r"\b(?:on|over|down|of|at|along|across|onto|under) (?:the |my )?$")
+""" "On her back wall"."""
+
+
+def _is_of_something_else(step: str, before: str, after: str) -> bool:
+    """Of hands, bowls or a friend's tank. A product that is named is put on what is being cleaned, whatever is said."""
+    named = step == "apply" and _WITH_A_PRODUCT.search(after) is not None
+    if (OF_SOMETHING_ELSE.match(after) and not named) or BY_SOMETHING_ELSE.search(before):
+        return True
+    return not named and of_what(before, after) == "else"
+
+
+_WITH_A_PRODUCT = Pattern(
+    r"(?: \S+){0,3}? (?:with|in|using) (?:the |some |my |a |a bit of |more )*(?:\w+ )?(?:AGENT|STOCK|BOTTLE)\b"
+)
+
+
+def _is_spraying(words: str, before: str, after: str) -> bool:
+    if _WITH_WATER.match(after) or _TOLD_TO.search(before):
+        return False
+    return not (words == "misted" and "again" in after) and _ON_ME.match(after) is None
+
+
+_WITH_WATER = Pattern(r"(?: \S+){0,4}? with (?:just |only |plain |clean |warm |some |tap )*water\b", "water")
+_TOLD_TO = Pattern(
+    r"\b(?:use|using|apply|try|stick|pour|squirt|chuck|slap|spray|about|of|for|prefer|like|recommend)"
+    r" (?:some |the |my |a |more |any )*$"
+)
+"""Before "bleach on the tank", which alone is a claim: told or asked to, it is none."""
+_ON_ME = Pattern(r"(?: \w+)? (?:in|on) (?:my|me)\b")
+
+
+def _is_rinsing(step: str, before: str, after: str) -> bool:
+    """Of a rinse, a washing or a wiping."""
     if step in ("rinse", "wipe") and NOT_CLEAN_WATER.match(after):
         return False  # soap put on, or dirt carried in
-    if step == "wipe" and re.match(r" (?:it|that|them|this|the \w+) up\b", after):
-        return False  # off the floor
-    if step == "apply" and re.match(
-        r"(?: \S+){0,4}? with (?:just |only |plain |clean |warm |some |tap )*water\b", after
-    ):
+    if step == "wipe" and _OFF_THE_FLOOR.match(after):
         return False
-    if re.search(r"\bto (?:\w+ )?$", match.string[: match.start()]):
-        return False  # "fine to put him back" is a wish
-    if step == "move out" and re.match(
-        r" of (?!(?:the |his |her |their |its |my |a )*(?:\w+ )?(?:ENCLOSURE|there|tank|box|cage|viv"
-        r"|vivarium|tub|enclosure|it|home|house|terrarium|hide)\b)",
-        after,
-    ):
-        return False  # out of food, out of his skin
-    if step == "move out" and _TAKING.search(before):
-        return False
-    if step == "move out" and of_whom(match.group()) == "else":
-        return False
-    if step == "move out":
-        return not re.match(
-            r" of (?:the |his |her |their |its |a )?(?:\w+ )?(?:"
-            + TUB
-            + r"|quarantine)\b|.*\b(?:loose|escaped|gone)\b",
-            after,
-        )
-    inside = " in" if match.group().endswith("back in") else ""
-    if step == "return" and is_no_return(before, inside + after):
-        return False
-    if step == "return":  # "on her back wall"
-        return not re.match(r" (?:walls?|left|right|corner|end|half|panel|glass|door)\b", after) and not re.search(
-            r"\b(?:on|over|down|of|at|along|across|onto|under) (?:the |my )?$", match.string[: match.start()]
-        )
-    if step == "dry":
-        return not EARLY.search(match.group() + after) and " to dry" not in match.string[: match.end()]
-    if step in ("rinse", "wash", "wipe"):
-        if re.search(r"\b(?:BOTTLE|bottle|sprayer)(?: is| 's| has been| all| now)+ $", match.string[: match.start()]):
-            return False  # "the yellow bottle's rinsed" is no step
-        return not re.match(
-            r"(?: out)?(?: \w+){0,2} (?:hands?|eyes?|mouth|face|gloves|BOTTLE|bottle|syringe|bowls?|tongs|cloth)\b",
-            after,
-        )
-    if step == "apply" and _TOLD_TO.search(match.string[: match.start()]):
-        return False
-    if step == "apply":
-        return not (match.group() == "misted" and "again" in after) and not re.match(
-            r"(?: \w+)? (?:in|on) (?:my|me)\b", after
-        )
-    return True
+    return _BOTTLE_IS.search(before) is None and _OF_A_THING.match(after) is None
+
+
+_OFF_THE_FLOOR = Pattern(r" (?:it|that|them|this|the \w+) up\b", " up")
+_BOTTLE_IS = Pattern(r"\b(?:BOTTLE|bottle|sprayer)(?: is| 's| has been| all| now)+ $")
+""" "The yellow bottle's rinsed" is no step."""
+_OF_A_THING = Pattern(
+    r"(?: out)?(?: \w+){0,2} (?:hands?|eyes?|mouth|face|gloves|BOTTLE|bottle|syringe|bowls?|tongs|cloth)\b"
+)
