@@ -8,8 +8,8 @@ from assistant.understand.numbers.mixing_words import MIXING_NEEDS
 from assistant.understand.parsing import Parsed
 from assistant.understand.steps.claimed_steps import Claims
 from assistant.understand.steps.of_the_keeper import of_the_keeper
+from assistant.understand.steps.smell_told import of_another_thing
 from assistant.understand.steps.surface import OF_THE_SURFACE
-from assistant.understand.steps.told import of_another_thing
 from assistant.understand.text.asking import ASKED, WHICH_WORDS
 from assistant.understand.text.known_words import AIRS, ASKS_WHO, HURT, SHARED
 from assistant.understand.text.patterns import Pattern

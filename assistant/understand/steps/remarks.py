@@ -14,7 +14,7 @@ from assistant.understand.look import Look
 from assistant.understand.steps.claimed_steps import claims_in
 from assistant.understand.steps.of_the_keeper import speaks_of_the_keeper
 from assistant.understand.steps.plainly_told import beside_it
-from assistant.understand.steps.told import of_another_thing
+from assistant.understand.steps.smell_told import of_another_thing
 from assistant.understand.talk.takes import asks_only
 from assistant.understand.text.asking import ASKED
 from assistant.understand.text.patterns import Pattern

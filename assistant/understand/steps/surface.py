@@ -1,4 +1,4 @@
-"""Which question it is, when a text tells of the surface or the air: dried, kept wet, smells or not."""
+"""A text that tells of the surface or the air: which question it is, or which answer to one ("did it stay wet?")."""
 
 from __future__ import annotations
 
@@ -9,8 +9,8 @@ from assistant.contract import Pending, Reading, Slots, World
 from assistant.core.record.state import Round
 from assistant.core.round.rounds import a_hold_runs, is_open, waits_on_hold
 from assistant.understand.steps.rinsed_when import rinsed_before_its_end
+from assistant.understand.steps.smell_told import smell_in_short
 from assistant.understand.steps.stayed_wet import cannot_tell
-from assistant.understand.steps.told import smell_in_short
 from assistant.understand.steps.wet_answered import before_the_rinse, wet_said
 from assistant.understand.text.asking import asks
 from assistant.understand.text.patterns import Pattern

@@ -9,8 +9,9 @@ import re
 from dataclasses import dataclass
 from typing import Literal
 
-from assistant.understand.named.animal_words import ANIMALS
 from assistant.understand.steps.of_the_keeper import of_the_keeper
+from assistant.understand.steps.smell_told import WORDS as SMELL_WORDS
+from assistant.understand.steps.smell_told import smell_told
 from assistant.understand.text.asking import ASKS_FIRST
 from assistant.understand.text.parts_of_it import FILLING, FITTING, PART, WHICH
 from assistant.understand.text.patterns import Pattern, words_in
@@ -118,45 +119,6 @@ _STILL_WET = Pattern(
     *("wet", "glisten", "dripping", "shiny", "soak", "dried"),
 )
 
-_SMELL = (
-    r"(?:smells?|smelling|smelly|smelled|smelt|stinks?|stinky|stinking|reeks?|whiffs?|whiffy|pongs?|niffs?|fumes?"
-    r"|odou?rs?|scents?|vapou?rs?)"
-)
-_NO_SMELL = Pattern(
-    r"\b(?:have|has|did|do|can|could) not (?:really )?(?:smell|smelled|smelt|notice|noticed) (?:any|anything"
-    r"|a thing|much|it)\b|"
-    rf"\bnothing (?:to smell|smells|smelly|there to smell)\b|\b(?:any {_SMELL}|does it smell|is there a smell"
-    rf"|{_SMELL}) ?\? ?,? ?(?:no|none|nope|nothing)\b"
-    rf"|\b(?:no|zero|not any|without|free of|nothing of a|not a|not even a|never a) (?:more |longer any |longer a "
-    rf"|bad |chemical |AGENT"
-    rf" |faint |hint of |trace of |sign of |lingering |trace of a |hint of a )*{_SMELL}\b"
-    rf"|\b{_SMELL}(?: of (?:the )?AGENT)?(?: is| are| 's| has| have| seems?)?(?: all| now| completely| finally|"
-    rf" totally| pretty much)*"
-    r" (?:gone|went away|cleared|cleared up|aired out|faded away|disappeared|vanished|over|away)\b"
-    r"|\b(?:can|could|do) not (?:really )?(?:smell|detect)(?: (?:any|anything|a thing|it|AGENT|much|the|that|any"
-    r" more|anymore|AGENT any"
-    r"|fumes))+"
-    r"|\bno longer (?:smells?|smell)\b|\b(?:does|do|did) not (?:smell|stink|reek)\b"
-    r"|\bsmells? (?:fine|ok|good|fresh|clean|normal|neutral|of nothing|of water|all right|alright|like nothing"
-    r"|perfectly)\b"
-    rf"|\b(?:odou?r|smell|scent|fume) free\b|\bsmells? of nothing\b|\bsmell nothing\b|\bthe air is (?:clear|clean"
-    rf"|fresh)\b",
-)
-_SMELLS = Pattern(
-    rf"\b{_SMELL}\b|\b(?:bit|hint|trace|touch|little) of (?:a |an )?(?:AGENT )?(?:smell|odou?r|AGENT (?:in the air"
-    rf"|left|still))\b",
-)
-_NO_ANSWER_TO_SMELL = Pattern(
-    r"\b(?:how|why|what|when|where|who|if|will|would|should|could|might|may|get rid|mask|hide|hate|love|like the"
-    r"|until|till|wait for"
-    r"|check for|sniff for|waiting|once|before|after|funny|of rain|weird|of poo|of poop|poo|poop|shed|gym|dinner"
-    r"|feet|candle|perfume"
-    r"|in my eyes?|cough\w*|dizzy|breathe|breathed|breathing|inhaled)\b"
-)
-_NOT_GONE = Pattern(
-    r"\b(?:not|never|has not|is not|have not)(?: all| quite| completely| really| yet)* (?:gone|cleared|faded"
-    r"|aired)\b|\bwill not go\b|\bnot (?:the |any )?(?:smell|odou?r|fumes) (?:is |are |all )*(?:gone|cleared|faded)\b"
-)
 _WET_PATCH = Pattern(
     r"\b(?:wet|damp|moist|soggy)(?:ish)? (?:patch|patches|spot|spots|corner|corners|bit|bits|area|areas|edge|edges"
     r"|seam|seams|floor|base"
@@ -237,7 +199,7 @@ def told_in(plain: str) -> Told:
         too_early=dried and _EARLY.search(plain) is not None,
         part=part.group(1) if part is not None and dried else None,
         wet_kept=kept,
-        smell=_smell(plain),
+        smell=smell_told(plain),
         wet=_wet(plain),
         sprayed_again=again and not fears and _DRY_AT_THE_END.search(plain) is None,
         gives_up=_GIVES_UP.search(plain) is not None,
@@ -279,30 +241,6 @@ _DRY_AT_THE_END = Pattern(
 _NEVER_DRY = Pattern(r"\b(?:before|until|till|not|never|nothing|no|unless|if)\b(?: \S+){0,4} (?:dry|dried)\b")
 _THEN_ASKS = Pattern(r" ?[,.;] ?(?:so |and |now )?(?:what|how|now what|can|may|could|should|do|is|shall|where)\b.*$")
 """A question after what is told: "no smell now, can she go in"."""
-_DRY_BUT = Pattern(
-    r"\bdry\b[ ,.]*(?:but |and |with |still )*(?:a |the )*(?:bit|hint|trace|touch|little|faint)\b.*\bAGENT\b"
-)
-""" "Dry, bit of bleach": a smell, though no word of it is said."""
-_SHORT_SMELL = Pattern(
-    r"(?:\w+ ,? ?){0,4}\b(?:bit|hint|touch|trace|whiff|little|slight|faint)\b(?: \w+)?(?: of (?:a )?| )?(?:AGENT"
-    r"|STOCK)?"
-    r"|(?:\w+ ,? ?){0,3}(?:slightly|a bit|a little|some|faint|only just|barely)$"
-)
-_OF_A_STEP = Pattern(r"\b(?:miss\w*|forg\w+|left|skip\w*|\w+ed)\b(?<!smelled)(?<!faded)(?<!aired)")
-""" "Missed a bit", "rinsed it a little": no smell."""
-_SHORT_NONE = Pattern(
-    r"(?:dry ,? ?|and |it is )*(?:none|nothing|nope none|none at all|not a thing|all clear|clear)(?: now)?$"
-)
-
-
-def smell_in_short(plain: str) -> bool | None:
-    """Right after it was asked: "bit of bleach", "a little", "none"."""
-    plain = plain.strip(" .!,")
-    if _OF_A_STEP.search(plain):
-        return None
-    if _SHORT_NONE.match(plain):
-        return False
-    return True if _SHORT_SMELL.match(plain) else None
 
 
 _NOT_SPRAYED = Pattern(
@@ -336,81 +274,6 @@ def _doubted(plain: str) -> bool:
     return _NOT_DRIED.search(_GIVES_UP.sub(" ", plain)) is not None
 
 
-_OF_ANOTHER_THING = Pattern(
-    r"\b(?:hallway|landing|bathroom|kitchen|bedroom|street|garden|car|gloves?|hands?|hair|clothes|shirt|sleeves?|skin"
-    r"|towels?|cloths?|sponges?|mop|sink|drain|bin|bowls?|fridge|dog|cat|breath|feet|shoes|fingers)"
-    rf"(?: still| all| really| now| just| is| are| do| does| not| 's)* {_SMELL}\b"
-    rf"|\b{_SMELL} (?:of|like|a bit like|a bit of) (?:a |the |an |my |old |wet )*(?:ANIMAL|{ANIMALS}"
-    r"|animals?|gas stations?|petrol|paint|coffee|soap|toast|smoke|dogs?|cats?|cooking|food|lemons?"
-    r"|flowers|earth|soil|wood)\b",
-    *("sm", "st", "reek", "whiff", "pong", "niff", "fume", "odo", "scent", "vapo"),
-)
-""" "My hands smell of bleach", "it smells of snake": not what is being aired."""
-_OF_IT_TOO = Pattern(
-    r"\b(?:water bowl|bowls? still|ENCLOSURE|AGENT in|tank|box|cage|viv|vivarium|the room|it still|too|as well|and)\b"
-)
-
-
-_HARDLY_NONE = Pattern(
-    rf"\b(?:almost|nearly|next to|practically|virtually) (?:no|none|nothing)\b|\b(?:of|but) nothing but\b"
-    rf"|\b{_SMELL} of nothing but\b"
-)
-""" "Almost no smell": a smell."""
-_NOT_FROM_THERE = Pattern(
-    rf"\b{_SMELL}\b.* from (?:here|outside|over here|the (?:door|hall|hallway|landing|sofa|kitchen)|across|next door)\b"
-    rf"|\bgone from (?:the|my) (?!(?:ENCLOSURE|tank|box|cage|viv\w*|tub|room|air|inside|whole)\b)"
-    rf"|\b{_SMELL} (?:on|in|at|by|near|under|behind) (?:the |its )?{WHICH}(?:{PART}|left|right)\b"
-    r"|\b(?:air freshener|freshener|deodori[sz]er|perfume|scented|incense|candle)\b"
-)
-"""Nothing smelt from elsewhere, in one place, or over a scent: no word of what it smells of in there."""
-
-
-def of_another_thing(plain: str) -> bool:
-    """Of the hall, the towels or the animal, and not of what is being cleaned as well."""
-    return _OF_ANOTHER_THING.search(plain) is not None and _OF_IT_TOO.search(plain) is None
-
-
-def _smell(plain: str) -> bool | None:
-    """Whether it smells; None: nothing plain is said of it."""
-    if _HARDLY_NONE.search(plain):
-        return True
-    if _DRY_BUT.search(plain):
-        return True
-    if of_another_thing(plain):
-        return None
-    if not _SMELLS.search(plain) and not _NO_SMELL.search(plain):
-        return None
-    first = plain
-    if _NOT_GONE.search(first):
-        return True
-    if _NO_SMELL.search(first) or _GONE_IN_PART.search(first):
-        if _IN_PART.search(first):
-            return True
-        if _NOT_SURE.search(first) or _NOT_FROM_THERE.search(first):
-            return None  # only what is surely gone is gone
-        return None if re.search(r"\b(?:if|until|till|when|once|wait)\b", first) else False
-    if _NO_ANSWER_TO_SMELL.search(first):
-        return None
-    return True
-
-
-_IN_PART = Pattern(
-    r"\b(?:except|apart from|aside from|other than|but for|bar|save|besides|unless you count|just not|not so|only)\b"
-    r"|\bgone from the (?:floor|lid|back|front|top|bottom|sides?|walls?|left|right|glass|door|corners?|inside"
-    r"|outside)\b"
-    r"|\bbut (?:a bit|a little|some|there is|still|the|in|at|near|by)\b(?! window)"
-)
-""" "No smell except in the corner": a smell."""
-_GONE_IN_PART = Pattern(r"\bgone from the\b", "gone")
-_NOT_SURE = Pattern(
-    r"\b(?:i (?:think|guess|suppose|reckon|hope|believe)|maybe|probably|perhaps|not sure|can not (?:tell|say"
-    r"|be sure)|hard to (?:say|tell)"
-    r"|should be|nose is|blocked|bunged|stuffed|have a cold|got a cold|mask on|with (?:the|my) mask|through (?:the"
-    r"|my) mask|seems?)\b"
-)
-"""Said with a blocked nose, or as a hope."""
-
-
 def _wet(plain: str) -> bool | None:
     if _NO_PATCH.search(plain):
         return False
@@ -423,8 +286,5 @@ def _wet(plain: str) -> bool | None:
     return None
 
 
-WORDS = words_in(
-    *(_DRIED, _EARLY, _AGAIN, _STILL_WET, _NO_SMELL, _SMELLS, _NOT_GONE, _WET_PATCH, _NO_PATCH, _A_PART, _HARDLY_NONE),
-    _NOT_FROM_THERE,
-)
+WORDS = SMELL_WORDS | words_in(_DRIED, _EARLY, _AGAIN, _STILL_WET, _WET_PATCH, _NO_PATCH, _A_PART)
 """Every word that a rule here turns on: known words, so that none is mended into another."""
