@@ -1,6 +1,6 @@
 """Harm by its parts, however it is put: something that hurts, a way of getting at somebody, a place or a being, a sign.
 
-The patterns of `harm_patterns` know whole phrases. Here only the parts count and how near they stand, so that a phrase
+The patterns of `patterns` know whole phrases. Here only the parts count and how near they stand, so that a phrase
 nobody has written down is heard as well: any hazard with any place of anybody's, any swallowing of any hazard, any sign
 of breath alone. What is read here is asked back about where the place isn't plain.
 """

@@ -1,6 +1,6 @@
 """A wish to treat an animal, by its parts: a sore or an animal, a way of treating, and something to treat it with.
 
-`harm_patterns.WOUND` knows whole phrases. Here only the parts count, so that a wish in words nobody has written down is
+`patterns.WOUND` knows whole phrases. Here only the parts count, so that a wish in words nobody has written down is
 refused as well: "is a bath in diluted quat any good, mites all over her". What is asked of its tank, tub or bowl is no
 such wish, however sore the animal is; and what got onto an animal by accident is for `cries`.
 """

@@ -1,4 +1,4 @@
-"""Ways to say units and strengths that core.quantity, which reads files, doesn't know."""
+"""Ways to say units and strengths that `core.quantities.quantity`, which reads files, doesn't know."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""A step that was recorded for the wrong enclosure: "sprayed both", then "no, just the window cage"."""
+"""Another enclosure than the one told of: "no, just the window cage" after "sprayed both", or "did the box as well"."""
 
 from __future__ import annotations
 
