@@ -23,8 +23,7 @@ _THE_WINDOW = rf"(?:the |a |my |that |this |our )?(?:\w+ )?{_WINDOW}"
 _IS = r"(?: (?:is|was|'s|are|were|has|have|had|been|just|all))*"
 _SHUT = Pattern(
     rf"\b{_WINDOW}{_IS} (?:blew|blown|slammed|fell|fallen|banged|swung|slid|got|gone|went|pushed|pulled)(?: itself)?"
-    rf"(?: back)? (?:shut|closed|to)\b"
-    rf"|\b(?:shut|close|closed|closing|shutting)(?: up)? {_THE_WINDOW}\b"
+    rf"(?: back)? (?:shut|closed|to)\b|\b(?:shut|close|closed|closing|shutting)(?: up)? {_THE_WINDOW}\b"
     rf"|\b{_WINDOW}{_IS}(?: \w+){{0,2}}? (?:shut|closed)\b"
     rf"|\b(?:forgot|never|did not|have not|had not)(?: \w+){{0,2}}? (?:opened|open|opening) {_THE_WINDOW}\b"
     rf"|\bnobody (?:opened|had opened) {_THE_WINDOW}\b|\bthought (?:i|we|he|she) (?:had )?opened {_THE_WINDOW} but\b"
@@ -32,15 +31,13 @@ _SHUT = Pattern(
     *("window", "door", "skylight", "aired"),
 )
 _SOMEBODY = (
-    r"(?:(?:my |the )?(?:wife|husband|partner|mum|mom|dad|son|daughter|kids?|child|brother|sister|flatmate|wind|draught"
-    r"|cat|dog)|someone|somebody|he|she|they|my \w+)"
+    r"(?:(?:my |the )?(?:wife|husband|partner|mum|mom|dad|son|daughter|kids?|child|brother|sister|flatmate|wind"
+    r"|draught|cat|dog)|someone|somebody|he|she|they|my \w+)"
 )
 _IT_SHUT = Pattern(
-    rf"^(?:(?:oh|no|sorry|so|and|but|i|we|have|had to|{_SOMEBODY}|just|then) ?,? ?)*(?:shut|closed"
-    r"|close) (?:it|one(?: of (?:them|the two))?)\b(?! down| up)"
-    r"|\bclosed (?:it |everything )?up$|^(?:it is |it was )?(?:only|just|barely) (?:open )?(?:a|an) (?:crack|slit"
-    r"|inch|tiny"
-    r" bit)(?: open)?$"
+    rf"^(?:(?:oh|no|sorry|so|and|but|i|we|have|had to|{_SOMEBODY}|just|then) ?,? ?)*(?:shut|closed|close) "
+    r"(?:it|one(?: of (?:them|the two))?)\b(?! down| up)|\bclosed (?:it |everything )?up$"
+    r"|^(?:it is |it was )?(?:only|just|barely) (?:open )?(?:a|an) (?:crack|slit|inch|tiny bit)(?: open)?$"
     r"|^(?:it is|they are|both|both are|both of them are|all) (?:shut|closed)$|\bnever opened it\b"
     r"|\bit is (?:not|no longer) open (?:any ?more|now)\b|\bit is (?:shut|closed) (?:again|now)\b",
     *("it", "shut", "closed", "crack", "slit", "inch", "tiny"),
@@ -65,28 +62,27 @@ _IT_OPEN = Pattern(
     *("opened it", "one ", "until"),
 )
 _ONLY_SINCE = Pattern(
-    r"\bonly (?:just )?(?:now )?(?:opened|got round to opening|open)\b(?!.*\b(?:one|for|half)\b)|\b(?:shut"
-    r"|closed) until (?:just )?now\b",
+    r"\bonly (?:just )?(?:now )?(?:opened|got round to opening|open)\b(?!.*\b(?:one|for|half)\b)"
+    r"|\b(?:shut|closed) until (?:just )?now\b",
     *("only", "until"),
 )
 """ "I only opened it now": it was shut before."""
 _NOT_TOLD = Pattern(
-    rf"{ASKED}|\b(?:going to|about to|will|need to|want to|have to (?!shut|close)|let me|should|if|unless|until"
-    r"|once|when"
-    r"|(?<!right )(?<!straight )(?<!just )after(?! DURATION)|before)\b(?! i started)"
+    rf"{ASKED}"
+    r"|\b(?:going to|about to|will|need to|want to|have to (?!shut|close)|let me|should|if|unless|until|once|when|"
+    r"(?<!right )(?<!straight )(?<!just )after(?! DURATION)|before)\b(?! i started)"
 )
 _ALL_ALONG = Pattern(
-    r"\b(?:the whole|all the|the entire) time\b|\ball (?:along|day|night|morning|afternoon|evening)\b|\b(?:never"
-    r"|forgot|did not"
-    r"|had not|already|always)\b|\bsince (?:i|we|the start|the beginning|before|then|rinsing|spraying|drying|my)\b"
+    r"\b(?:the whole|all the|the entire) time\b|\ball (?:along|day|night|morning|afternoon|evening)\b"
+    r"|\b(?:never|forgot|did not|had not|already|always)\b"
+    r"|\bsince (?:i|we|the start|the beginning|before|then|rinsing|spraying|drying|my)\b"
     r"|\bfrom the (?:start|beginning)\b|\bwhen i started\b"
 )
 _WAS_SHUT = Pattern(
     rf"\b{_WINDOW} (?:was|were|had been)(?: \w+){{0,2}}? (?:shut|closed|not open)\b|\b(?:nobody|thought)\b"
-    rf"|\ba while ago\b|\b(?:too|hours|ages) (?:early|ago)\b|\b(?:right|straight|just) after\b|\bsince\b"
-    rf"|\b{_SOMEBODY}(?: \w+){{0,2}} (?:shut|closed)\b|\b(?:blew|blown|slammed|swung|fell|banged) (?:\w+ )?(?:shut"
-    rf"|closed|to)\b"
-    r"|\b(?:crack|slit|inch|tiny bit)\b"
+    r"|\ba while ago\b|\b(?:too|hours|ages) (?:early|ago)\b|\b(?:right|straight|just) after\b|\bsince\b"
+    rf"|\b{_SOMEBODY}(?: \w+){{0,2}} (?:shut|closed)\b"
+    r"|\b(?:blew|blown|slammed|swung|fell|banged) (?:\w+ )?(?:shut|closed|to)\b|\b(?:crack|slit|inch|tiny bit)\b"
 )
 _AFTER = Pattern(r"\bafter (?:about |only |just )*DURATION\b", "after")
 """ "Shut after five minutes": so long after it was opened."""

@@ -18,9 +18,8 @@ _FINE = r"(?: ?\b(?:the|my|some|fresh|of|up|both|with|MIX|VOLUME|at|into|in|a)\b
 _TAIL = r"(?: (?:too|again|today|now|just now|up|fresh|both|one|,|at|MIX|VOLUME|of|mix|\{?when\}?|WHEN|this|morning))*"
 _INTO_BOTTLE = Pattern(rf"^{_LEAD}{_FINE} ?(?:AGENT|STOCK)(?: MIX| VOLUME| at)* in(?:to)?(?: the| my)? BOTTLE{_TAIL}$")
 _WITH_PRODUCT = Pattern(
-    rf"^{_LEAD}{_FINE} ?BOTTLE(?: up| is| 's| has been| got| now)*"
-    rf"(?: filled| refilled| made up| mixed| full)?(?: up)?(?: with| of)"
-    rf"(?: the| some| fresh| my| MIX| VOLUME| of| a)* (?:AGENT|STOCK){_TAIL}$"
+    rf"^{_LEAD}{_FINE} ?BOTTLE(?: up| is| 's| has been| got| now)*(?: filled| refilled| made up| mixed| full)?"
+    rf"(?: up)?(?: with| of)(?: the| some| fresh| my| MIX| VOLUME| of| a)* (?:AGENT|STOCK){_TAIL}$"
 )
 _BARE = Pattern(rf"^{_LEAD}(?: the| my| both| up)* ?BOTTLE{_TAIL}$")
 _NOT_APART = Pattern(

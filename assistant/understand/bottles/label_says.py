@@ -9,14 +9,13 @@ from assistant.understand.text.patterns import Pattern
 
 LABEL = "label minutes"
 _SAYS = Pattern(
-    r"\blabel(?: (?:of|on|for) (?:the |my )?(?:AGENT|STOCK|BOTTLE|bottle|product))?(?: (?:says|said|reads|states"
-    r"|gives|is|wants|asks for|has|on it|it|to|keep|stay|leave|wet|for|about))*"
-    r" DURATION\b(?! (?:ago|old|left))"
-    r"|\b(?:bottle|product|packet|tin|can|back|instructions|leaflet|vet|BOTTLE|STOCK|AGENT)(?: \w+)?"
-    r" (?:says?|said|reads|tells me|told me|wants?)(?: (?:it|to|needs|keep|stay|leave|wet|for|has|be|must|about"
-    r"|that))* DURATION\b"
-    r"(?! (?:ago|old|left))|\bDURATION(?: wet)?(?: ,)? (?:(?:is|it is|is what|what|says|say|said|by|on|as"
-    r"|according to) )+"
+    r"\blabel(?: (?:of|on|for) (?:the |my )?(?:AGENT|STOCK|BOTTLE|bottle|product))?"
+    r"(?: (?:says|said|reads|states|gives|is|wants|asks for|has|on it|it|to|keep|stay|leave|wet|for"
+    r"|about))* DURATION\b(?! (?:ago|old|left))"
+    r"|\b(?:bottle|product|packet|tin|can|back|instructions|leaflet|vet|BOTTLE|STOCK|AGENT)(?: \w+)? "
+    r"(?:says?|said|reads|tells me|told me|wants?)(?: (?:it|to|needs|keep|stay|leave|wet|for|has|be|must|about"
+    r"|that))* DURATION\b(?! (?:ago|old|left))"
+    r"|\bDURATION(?: wet)?(?: ,)? (?:(?:is|it is|is what|what|says|say|said|by|on|as|according to) )+"
     r"(?:the |its |my )?label\b"
 )
 _OF_THE_MIX = Pattern(r"\b(?:keep|keeps|good for|old|expires?|once mixed|lasts?|not|until|ago|tub|air|airing)\b")

@@ -8,9 +8,8 @@ from assistant.understand.text.patterns import Pattern
 KEPT = "kept"
 _MIXED = Pattern(r"\b(?:mix|mixes|mixed|mixture|dilut\w*|made up|solution|ready made|in (?:a |the )?water)\b")
 _HOW_LONG = Pattern(
-    r"\bhow (?:long|many (?:days|hours|weeks))\b|\bshelf life\b|\b(?:until|till) when\b|\blife of\b"
-    r"|\bwhen does\b|\bhow soon\b|\b(?:keeps?|last|stay good)(?: \w+){0,2} (?:overnight|until|till|for days"
-    r"|for long|tomorrow)\b"
+    r"\bhow (?:long|many (?:days|hours|weeks))\b|\bshelf life\b|\b(?:until|till) when\b|\blife of\b|\bwhen does\b"
+    r"|\bhow soon\b|\b(?:keeps?|last|stay good)(?: \w+){0,2} (?:overnight|until|till|for days|for long|tomorrow)\b"
 )
 
 

@@ -21,9 +21,8 @@ from assistant.understand.times.moments import moment
 
 _MIX = r"(?:BOTTLE|AGENT|STOCK|mix|bottle|stuff|batch|spray|solution|concentrate)"
 _OLD = Pattern(
-    rf"\b{_MIX}(?: \w+){{0,3}}? (?:expired|out of date|past its (?:date|best|life|time)|gone off|went off"
-    rf"|stale|too old)\b"
-    r"|\b(?:an|the|some) old (?:mix|batch|bottle|lot|solution)\b",
+    rf"\b{_MIX}(?: \w+){{0,3}}? (?:expired|out of date|past its (?:date|best|life|time)|gone off|went off|stale"
+    r"|too old)\b|\b(?:an|the|some) old (?:mix|batch|bottle|lot|solution)\b",
     *("expired", "out of date", "past its", "off", "stale", "old"),
 )
 _SO_OLD = Pattern(rf"\b(?:{_MIX}|it|that)(?: \w+){{0,2}}? (?:was|is|were|'s)(?: \w+){{0,2}}? DURATION old\b", "old")
@@ -39,8 +38,9 @@ _LONG_AGO = Pattern(
     *("last", "ago", "back", "other", "yesterday"),
 )
 _NOTHING_IN_IT = Pattern(
-    r"\b(?:never|forgot(?:ten)?(?: to)?|did not|without)(?: \w+){0,2}? (?:put|putting|add|adding|pour|pouring|measure)"
-    r"(?: \w+){0,3}? (?:concentrate|AGENT|STOCK|product|disinfectant)(?: in| into it| to it| in it)?$"
+    r"\b(?:never|forgot(?:ten)?(?: to)?|did not|without)(?: \w+){0,2}? "
+    r"(?:put|putting|add|adding|pour|pouring|measure)(?: \w+){0,3}? (?:concentrate|AGENT|STOCK|product|disinfectant)"
+    r"(?: in| into it| to it| in it)?$"
     r"|\bforgot(?:ten)? (?:the |to add |to put in )*(?:concentrate|AGENT|STOCK|product)$"
     rf"|\b{_MIX}(?: \w+){{0,6}}? full of (?:\w+ )?water\b"
     r"|\bthere was (?:only|just|nothing but|plain) (?:\w+ )?water in (?:the |my )?(?:BOTTLE|bottle|sprayer)\b",

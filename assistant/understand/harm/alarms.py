@@ -59,8 +59,8 @@ _ESCAPED = Pattern(
     rf"|past|out)\b"
     # nobody where somebody should be
     rf"|\b(?:there is )?no (?:{ANIMAL}|sign of (?:him|her|it|them|the {ANIMAL})) (?:in|inside|anywhere|to be seen)\b"
-    rf"|\b(?:nobody|no one|no ?body|nothing|not a soul)(?: is|'s)? (?:in|inside) (?:it|there|here|the {TUB}"
-    rf"|his {TUB}|her {TUB})(?: any ?more| now| when \S+.*)?$"
+    r"|\b(?:nobody|no one|no ?body|nothing|not a soul)(?: is|'s)? (?:in|inside) "
+    rf"(?:it|there|here|the {TUB}|his {TUB}|her {TUB})(?: any ?more| now| when \S+.*)?$"
     rf"|\b{_ONE} (?:nearly |almost )?(?:broke|broken|broke out|made a break|made a run)\b",
     *_words(
         """
@@ -75,29 +75,30 @@ _OUT = Pattern(
     rf"^(?:help |oh no |no |oh |quick )*,? ?(?:{_ONE}|NUMBER|one of (?:them|(?:the |my )?{ANIMAL})){_HAS} out ?!", "out"
 )
 _NOT_AN_ESCAPE = Pattern(
-    r"\bout and (?:the|his|her|its) (?:box|tank|cage|tub|viv\w*|enclosure) is (?:all )?(?:empty|clear|cleared"
-    r"|stripped|emptied)\b"
-    r"|\b(?:escape (?:the|this) (?:menu|screen)|escape room|escape key|escape proof|fire escape|lost (?:it|him|her"
-    r"|them) (?:interest|weight)"
-    r"|dropped (?:it|him|her|them) (?:off|back|in)|lost (?:the )?(?:lid|label|cap|bottle|syringe|weight|count"
-    r"|track))\b"
+    r"\bout and (?:the|his|her|its) (?:box|tank|cage|tub|viv\w*|enclosure) is (?:all )?"
+    r"(?:empty|clear|cleared|stripped|emptied)\b"
+    r"|\b(?:escape (?:the|this) (?:menu|screen)|escape room|escape key|escape proof|fire escape|lost "
+    r"(?:it|him|her|them) (?:interest|weight)|dropped (?:it|him|her|them) (?:off|back|in)|lost (?:the )?"
+    r"(?:lid|label|cap|bottle|syringe|weight|count|track))\b"
     r"|\b(?:got|taken|took|get|getting|moved|lifted) (?:him|her|it|them|the ANIMAL|ANIMAL|ENCLOSURE) out\b"
-    r"|\b(?:come|comes|came|coming|get|gets|go|goes|move|moved|off|out)(?: out| off)?(?: of)?"
-    r" (?:the )?(?:quarantine|isolation)\b"
-    r"|\b(?:has|have|does|did|will) (?:it|they|that) come out\b|\bcome out (?:at|as|of (?:the )?eggs?)\b"
+    r"|\b(?:come|comes|came|coming|get|gets|go|goes|move|moved|off|out)(?: out| off)?(?: of)? (?:the )?"
+    r"(?:quarantine|isolation)\b|\b(?:has|have|does|did|will) (?:it|they|that) come out\b"
+    r"|\bcome out (?:at|as|of (?:the )?eggs?)\b"
     r"|\bout of (?:quarantine|isolation|date|reach|the way|AGENT|STOCK|hospital|sight)\b"
     r"|\b(?:smell|stain|air) \w+ (?:got|come) out\b"
-    r"|\bgone (?:limp|floppy|pale|quiet|stiff|cold|off|red|white|all|soft|to sleep)\b|\bout of the way\b|\bcan i"
-    r" see\b|\b(?:got|get|come|came|coming) off (?:the|with|from)\b|\bgot away with\b"
+    r"|\bgone (?:limp|floppy|pale|quiet|stiff|cold|off|red|white|all|soft|to sleep)\b|\bout of the way\b"
+    r"|\bcan i see\b|\b(?:got|get|come|came|coming) off (?:the|with|from)\b|\bgot away with\b"
 )
 _FOUND = Pattern(
-    r"\b(?:found|caught|caught up with|recaptured|got hold of|tracked down) (?:him|her|it|them|(?:the |my )?(?:\w+ )?"
-    rf"{ANIMAL}|ENCLOSURE)\b|\b(?:him|her|it|them|{ANIMAL}|ENCLOSURE)(?: is| has been| was|'s)? (?:found|caught)\b"
+    r"\b(?:found|caught|caught up with|recaptured|got hold of|tracked down) "
+    rf"(?:him|her|it|them|(?:the |my )?(?:\w+ )?{ANIMAL}|ENCLOSURE)\b"
+    rf"|\b(?:him|her|it|them|{ANIMAL}|ENCLOSURE)(?: is| has been| was|'s)? (?:found|caught)\b"
     r"|\b(?:got|have) (?:him|her|it|them) (?:again|back)\b(?! (?:in|home))"
-    r"|^(?:and |ah |oh |ok |yes |phew |hurray |right |,)*(?:got|have got|i have got) (?:him|her|them|ANIMAL|ENCLOSURE)"
-    r"(?: now| ,? ?thank \w+| ,? ?phew)? ?!?\.?$|^(?:ah |oh |ok |yes |,)*there (?:he|she|it) is ?!?\.?$"
-    rf"|\b{_ONE}{_HAS} in (?:the|his|her|its|their|a) (?:\w+ )?{TUB} (?:again|now)\b|^(?:ok |phew |yes |ah |,)*found"
-    rf" ?!?$"
+    r"|^(?:and |ah |oh |ok |yes |phew |hurray |right |,)*(?:got|have got|i have got) "
+    r"(?:him|her|them|ANIMAL|ENCLOSURE)(?: now| ,? ?thank \w+| ,? ?phew)? ?!?\.?$"
+    r"|^(?:ah |oh |ok |yes |,)*there (?:he|she|it) is ?!?\.?$"
+    rf"|\b{_ONE}{_HAS} in (?:the|his|her|its|their|a) (?:\w+ )?{TUB} (?:again|now)\b"
+    r"|^(?:ok |phew |yes |ah |,)*found ?!?$"
     rf"|, (?:and )?(?:he is |she is |it is )?back in (?:the|his|her|its|their|a) (?:\w+ )?{TUB}\b"
     rf"|\b{_ONE}{_HAS} back in (?:the|his|her|its|their|a) (?:\w+ )?{TUB}\b"
     rf"|\b{_ONE}{_HAS} (?:safe|caught|found)\b(?: now| again| and sound)*$",
@@ -109,28 +110,24 @@ _PRODUCT = (
 _SOLID = r"(?:AGENT|STOCK|BOTTLE|concentrate|disinfectant|cleaner|cleaning stuff|solution|spray|chemicals?|product)"
 """A product that is tipped: a mix so much in so much is made up, not tipped over."""
 _BARE = (
-    r"(?= (?:it|some(?:thing)?|everything|loads|lots|all|a (?:bit|lot|load|little|drop|few|whole)|half|about"
-    r"|on|onto|over"
-    r"|in|down|everywhere|and|what|help|by|VOLUME)\b| ?[.!?,]| *$)"
+    r"(?= (?:it|some(?:thing)?|everything|loads|lots|all|a (?:bit|lot|load|little|drop|few|whole)|half|about|on|onto"
+    r"|over|in|down|everywhere|and|what|help|by|VOLUME)\b| ?[.!?,]| *$)"
 )
 """After "spilled": no thing is named, so it may be a product; where one is named, it must be one."""
 _SPILLED = Pattern(
-    r"\b(?:spill(?:ed|s|age|ing)?|spilt|slopped|sloshed)\b"
-    rf"(?:{_BARE}|(?=.*{_PRODUCT}))(?! (?:(?:the|my|some|his|her|a bit of|a little|all the|most of the) )*(?:water|tea"
-    r"|coffee|drink|food|milk|feed|crickets|substrate|soil|sand|beans|bowl|over into)\b)"
+    rf"\b(?:spill(?:ed|s|age|ing)?|spilt|slopped|sloshed)\b(?:{_BARE}|(?=.*{_PRODUCT}))"
+    r"(?! (?:(?:the|my|some|his|her|a bit of|a little|all the|most of the) )*"
+    r"(?:water|tea|coffee|drink|food|milk|feed|crickets|substrate|soil|sand|beans|bowl|over into)\b)"
     rf"|\b(?:knocked|tipped|kicked|fell|tumbled)(?: \S+){{0,3}} over\b(?=.*{_PRODUCT})"
     rf"|{_PRODUCT} (?:has |have |is |was |just |got |'s )*(?:knocked over|tipped over|fell over|fallen over|toppled"
-    rf"|burst|split"
-    r"|leaked|leaking|smashed|cracked|dripping everywhere|gone everywhere|went everywhere|everywhere)\b"
-    rf"|\b(?:knocked|tipped|kicked|dropped|smashed|burst|split) (?:over )?(?:the |my |a "
-    rf"|that )?(?:\w+ )?(?:of )?{_SOLID}\b"
-    rf"(?! (?:in|into|on|onto|down|out|off))"
+    r"|burst|split|leaked|leaking|smashed|cracked|dripping everywhere|gone everywhere|went everywhere|everywhere)\b"
+    r"|\b(?:knocked|tipped|kicked|dropped|smashed|burst|split) (?:over )?(?:the |my |a |that )?(?:\w+ )?"
+    rf"(?:of )?{_SOLID}\b(?! (?:in|into|on|onto|down|out|off))"
     rf"|\b(?:puddle|pool|lake|flood) of (?:the |my )?{_PRODUCT}\b"
-    rf"|{_PRODUCT} (?:is |has gone |went |got |gone )*(?:all )?(?:over|on|across) (?:the |my )?(?:\w+ )?(?:floor"
-    rf"|carpet|rug|floorboards|stairs|sofa)\b"
+    rf"|{_PRODUCT} (?:is |has gone |went |got |gone )*(?:all )?(?:over|on|across) (?:the |my )?(?:\w+ )?"
+    r"(?:floor|carpet|rug|floorboards|stairs|sofa)\b"
     rf"|{_PRODUCT} (?:is |has |have |just )*(?:gone|went|got|leaked|ran|all)(?: all)? (?:over|on|across|down) "
-    r"(?:the |my )?(?:\w+ )?"
-    r"(?:shelf|bench|worktop|counter|table|tiles|room|cupboard|desk|side)\b",
+    r"(?:the |my )?(?:\w+ )?(?:shelf|bench|worktop|counter|table|tiles|room|cupboard|desk|side)\b",
     *_words(
         """
         spill spilt slopped sloshed knocked tipped kicked fell tumbled fallen toppled burst split leak
@@ -140,63 +137,55 @@ _SPILLED = Pattern(
     ),
 )
 _NOT_A_SPILL = Pattern(
-    r"\b(?:spill (?:the )?beans|spill proof|do not spill|without spilling|not to spill|oil spill"
-    r"|dropped (?:off )?to)\b"
-    rf"|\b(?:put|left|leave|stood|set|placed|sat) (?:the |my |some |a )?(?:\w+ )?(?:of )?{_PRODUCT}"
-    r"|\b(?:water |food )?(?:bowl|dish|water|drink|tea|coffee|cup|mug|feeder)(?: has| is| was| got| 's| just| all)*"
-    r" (?:spilled|spilt|slopped|knocked over|tipped over)\b(?! (?:on|in|into|onto|over) (?:the |my )?(?:AGENT|STOCK"
-    r"|MIX))"
-    r"|\bdropped (?:the |my |a )?(?:\w+ )?(?:sprayer|bottle|BOTTLE|cloth|sponge|brush|lid|cap|jug) (?:in|into) (?:it"
-    r"|there"
-    r"|the (?:tank|box|cage|viv\w*|enclosure)|ENCLOSURE)$"
-    r"|\bspill (?:kit|tray|mat|pallet)\b|\b(?:store|storing|stored|keep|kept|stand)\b"
-    r"|\bdropped (?:the )?(?:percent|strength|price)\b"
+    r"\b(?:spill (?:the )?beans|spill proof|do not spill|without spilling|not to spill|oil spill|dropped "
+    rf"(?:off )?to)\b|\b(?:put|left|leave|stood|set|placed|sat) (?:the |my |some |a )?(?:\w+ )?(?:of )?{_PRODUCT}"
+    r"|\b(?:water |food )?(?:bowl|dish|water|drink|tea|coffee|cup|mug|feeder)(?: has| is| was| got| 's| just| all)* "
+    r"(?:spilled|spilt|slopped|knocked over|tipped over)\b"
+    r"(?! (?:on|in|into|onto|over) (?:the |my )?(?:AGENT|STOCK|MIX))"
+    r"|\bdropped (?:the |my |a )?(?:\w+ )?(?:sprayer|bottle|BOTTLE|cloth|sponge|brush|lid|cap|jug) (?:in|into) "
+    r"(?:it|there|the (?:tank|box|cage|viv\w*|enclosure)|ENCLOSURE)$|\bspill (?:kit|tray|mat|pallet)\b"
+    r"|\b(?:store|storing|stored|keep|kept|stand)\b|\bdropped (?:the )?(?:percent|strength|price)\b"
     r"|^(?:can|could|may|might|should|shall|would|will) (?:i|we|you) (?:use|put|spray|apply|try|pour|wipe|mop)\b"
 )
 
 _VESSEL = (
-    r"(?:bottles?|BOTTLE|STOCK|AGENT|concentrate|disinfectant|cleaner|chemicals?|jugs?|buckets?|pails?|jerry ?can|cans?"
-    r"|canister|drum|carboy|sprayer|container|lid|cap|mix|MIX|stuff|solution|it|everything|the lot)"
+    r"(?:bottles?|BOTTLE|STOCK|AGENT|concentrate|disinfectant|cleaner|chemicals?|jugs?|buckets?|pails?|jerry ?can"
+    r"|cans?|canister|drum|carboy|sprayer|container|lid|cap|mix|MIX|stuff|solution|it|everything|the lot)"
 )
 _WHOLE = r"(?:jugs?|buckets?|pails?|jerry ?can|canister|drum|carboy|BOTTLE|STOCK|container|tub of \w+|can|sprayer)"
 _DOWN = (
-    r"(?:floor|carpet|rug|tiles|stairs|door|cupboard|shel(?:f|ves)|rack|racks|ceiling|worktop|bench|counter"
-    r"|table|floorboards?|skirting|sofa|tubs?|room|landing|hall|kitchen|step|steps|desk|patio|drawers?)"
+    r"(?:floor|carpet|rug|tiles|stairs|door|cupboard|shel(?:f|ves)|rack|racks|ceiling|worktop|bench|counter|table"
+    r"|floorboards?|skirting|sofa|tubs?|room|landing|hall|kitchen|step|steps|desk|patio|drawers?)"
 )
 _IS = r"(?: is| has| was| 's| have| all| just| only| now| been| gone| going| got| started)*"
 _SPILLED_BY_PARTS = Pattern(
     # it runs, leaks, spreads where it shouldn't
     rf"\b{_VESSEL}{_IS} (?:runs?|ran|running|pour(?:s|ed|ing)|trickl\w+|drip(?:s|ping|ped)?|seep\w*|spread\w*|leak\w*"
-    rf"|creep\w*|flow\w*|going|gone|went|came|coming|flooding|soaking|all|out)\b(?: \w+){{0,3}}? (?:over|down|under"
-    rf"|across"
-    rf"|along|through|towards?|into|onto|in|out of|behind|on) (?:the |my |a |under |behind )*(?:back of the |bottom"
-    rf" of the )?"
-    rf"(?:\w+ )?{_DOWN}\b"
+    r"|creep\w*|flow\w*|going|gone|went|came|coming|flooding|soaking|all|out)\b(?: \w+){0,3}? "
+    r"(?:over|down|under|across|along|through|towards?|into|onto|in|out of|behind|on) (?:the |my |a |under |behind )*"
+    rf"(?:back of the |bottom of the )?(?:\w+ )?{_DOWN}\b"
     rf"|\b(?:is|'s|has|was){_IS} (?:pouring|gushing|running|flooding|leaking) (?:out|everywhere|all over)\b"
-    rf"|\b{_VESSEL}{_IS} (?:split|burst|smashed|cracked|toppled|leaking|leaked|exploded|collapsed|tipped over|fallen"
-    rf" over"
-    rf"|fell over)\b(?=.*\b(?:pour\w*|everywhere|floor|out|leak\w*|over|help|all|puddle|now|down)\b)"
-    rf"|\b{_VESSEL}{_IS} (?:fell|dropped|toppled|came|tipped|rolled)(?: \w+){{0,4}} and (?:has |it )*(?:burst|split"
-    rf"|smashed"
-    rf"|cracked|broke|emptied|leaked|poured)\b"
-    rf"|\b(?:AGENT|STOCK|BOTTLE|MIX|mix|disinfectant|concentrate|cleaner|chemical|solution)(?: is| 's| has gone)"
-    rf" (?:all )?(?:under|over|down|behind|through|across) (?:the |my )?(?:\w+ )?{_DOWN}\b"
+    rf"|\b{_VESSEL}{_IS} (?:split|burst|smashed|cracked|toppled|leaking|leaked|exploded|collapsed|tipped over"
+    r"|fallen over|fell over)\b(?=.*\b(?:pour\w*|everywhere|floor|out|leak\w*|over|help|all|puddle|now|down)\b)"
+    rf"|\b{_VESSEL}{_IS} (?:fell|dropped|toppled|came|tipped|rolled)(?: \w+){{0,4}} and (?:has |it )*"
+    r"(?:burst|split|smashed|cracked|broke|emptied|leaked|poured)\b"
+    r"|\b(?:AGENT|STOCK|BOTTLE|MIX|mix|disinfectant|concentrate|cleaner|chemical|solution)(?: is| 's| has gone) "
+    rf"(?:all )?(?:under|over|down|behind|through|across) (?:the |my )?(?:\w+ )?{_DOWN}\b"
     r"|^VOLUME (?:of \w+ )?(?:all )?(?:on|over|across) (?:the |my )?(?:\w+ )?(?:tiles|floor|carpet|rug|stairs)\b"
     # what is full of it was turned over
-    rf"|\b(?:knocked|tipped|kicked|upset|upended|dropped|spilled)(?: over)? (?:the |my |a |that )?(?:whole |full "
-    rf"|entire |big"
-    rf" |bloody |half )*(?:\w+ )?{_WHOLE}(?: \S+)? (?:over|off|down the (?!drain|sink|toilet|loo))"
-    rf"|\b(?:have|'ve|i|just) (?:just |only |gone and )*(?:knocked|tipped|kicked|upset|upended)(?: over)? (?:the |my "
-    rf"|a )?"
-    rf"(?:whole |full |entire |big |bloody )*(?:bucket|pail|jug|drum|canister)(?: over)?$"
-    rf"|\b(?:knocked|kicked|bumped|caught|nudged) (?:the |my |a )?(?:\w+ )?{_WHOLE[:-1]}|AGENT) (?:off|over)\b"
-    rf"|\b(?:tub|tin|bag|box|bottle|bucket|jug|BOTTLE)(?: of \w+)?(?: is| 's| has)? gone over\b"
-    rf"|\b(?:lid|cap|top|nozzle)(?: has| 's)? (?:came|come|popped|flew) off\b.*\b(?:soaked|everywhere|everything|all"
-    rf" over|leak\w*)\b"
+    r"|\b(?:knocked|tipped|kicked|upset|upended|dropped|spilled)(?: over)? (?:the |my |a |that )?"
+    rf"(?:whole |full |entire |big |bloody |half )*(?:\w+ )?{_WHOLE}(?: \S+)? "
+    r"(?:over|off|down the (?!drain|sink|toilet|loo))"
+    r"|\b(?:have|'ve|i|just) (?:just |only |gone and )*(?:knocked|tipped|kicked|upset|upended)(?: over)? "
+    r"(?:the |my |a )?(?:whole |full |entire |big |bloody )*(?:bucket|pail|jug|drum|canister)(?: over)?$"
+    rf"|\b(?:knocked|kicked|bumped|caught|nudged) (?:the |my |a )?(?:\w+ )?{_WHOLE[:-1]}|AGENT) (?:off"
+    r"|over)\b|\b(?:tub|tin|bag|box|bottle|bucket|jug|BOTTLE)(?: of \w+)?(?: is| 's| has)? gone over\b|\b(?:lid|cap"
+    r"|top|nozzle)(?: has| 's)? (?:came|come|popped|flew) off\b.*\b(?:soaked|everywhere|everything|all over"
+    r"|leak\w*)\b"
     # and there it is
     rf"|\b(?:it|everything|the lot|stuff){_IS} (?:all )?(?:over|across) (?:the |my )?(?:\w+ )?{_DOWN}\b"
-    rf"|\b(?:lid|cap|top|nozzle)\b.*\b(?:it|everything|stuff){_IS} everywhere\b|^(?:oh no |help |god )*"
-    rf"(?:it|everything) (?:is|'s|went|has gone) everywhere\b",
+    rf"|\b(?:lid|cap|top|nozzle)\b.*\b(?:it|everything|stuff){_IS} everywhere\b"
+    r"|^(?:oh no |help |god )*(?:it|everything) (?:is|'s|went|has gone) everywhere\b",
     *_words(
         """
         run ran pour trickl drip seep spread leak creep flow going gone went came coming flood soak out all split burst
@@ -207,10 +196,10 @@ _SPILLED_BY_PARTS = Pattern(
 )
 _NO_PRODUCT = Pattern(
     r"\b(?:water|tea|coffee|soil|sand|substrate|bedding|poo\w*|urates?|mess|food|crickets|bugs?|locusts?|feed|milk"
-    r"|steam"
-    r"|light|cable|plants?|drain|sink|toilet|loo|window|smell\w*|air|fumes?|escaped|mites?|ORGANISM|ANIMAL|he|she|they"
-    r"|timer|dry|dried|wiped|sprayed|rinsed|washed|mopped|week|yesterday)\b"
-    r"|^(?:so |and |ok )*(?:can|could|may|might|should|shall|would|will|do|does|is|are|how|what|which|where|when|if)\b"
+    r"|steam|light|cable|plants?|drain|sink|toilet|loo|window|smell\w*|air|fumes?|escaped|mites?|ORGANISM|ANIMAL|he"
+    r"|she|they|timer|dry|dried|wiped|sprayed|rinsed|washed|mopped|week|yesterday)\b"
+    r"|^(?:so |and |ok )*(?:can|could|may|might|should|shall|would|will|do|does|is|are|how|what|which|where|when"
+    r"|if)\b"
 )
 """Something else that lies about, or work that is told or asked."""
 
@@ -235,41 +224,40 @@ def sprayed_everywhere(text: str) -> bool:
 
 
 _EVERYWHERE = Pattern(
-    r"^(?!.*\b(?:oops|accident\w*|spilled|spilt|knocked|dropped|leak\w*|floor|carpet|burst)\b)"
-    r".*\b(?:sprayed|misted|spritzed)(?: \w+){0,3}? (?:everywhere|all over(?: (?:it|there|inside|the (?:tank|box"
-    r"|cage|viv\w*)))?)\b",
+    r"^(?!.*\b(?:oops|accident\w*|spilled|spilt|knocked|dropped|leak\w*|floor|carpet|burst)\b).*\b"
+    r"(?:sprayed|misted|spritzed)(?: \w+){0,3}? (?:everywhere|all over"
+    r"(?: (?:it|there|inside|the (?:tank|box|cage|viv\w*)))?)\b",
     "everywhere",
     "all over",
 )
 _ONE_OF_OURS = rf"(?:he|she|it|they|everyone|{ANIMAL}|ENCLOSURE)"
 _INTO_A_TUB = (
-    r"\bout of (?:the|his|her|its|their|ENCLOSURE) ?(?:\w+ )?\w+ ?,?"
-    r" (?:(?:and|now|but|is|he|she|it|safe|shut|safely) )*"
-    rf"(?:in|into|inside) (?:a|the|his|her|its|their) (?:\w+ )?{TUB}\b"
+    r"\bout of (?:the|his|her|its|their|ENCLOSURE) ?(?:\w+ )?\w+ ?,? "
+    r"(?:(?:and|now|but|is|he|she|it|safe|shut|safely) )*(?:in|into|inside) (?:a|the|his|her|its|their) "
+    rf"(?:\w+ )?{TUB}\b"
 )
 """Out of one home and into another: moved."""
 _ORDINARY_OUT = Pattern(
     # out of what is no home: food, work, breath
     rf"\bout of (?!(?:the|his|her|its|their|that|this|a|my|our|there|here|it|ENCLOSURE)\b|{TUB}\b|tanks?\b|cages?\b"
-    r"|vivs?\b|vivarium\b|enclosures?\b|hand\b|nowhere\b|control\b)\w+"
-    r"|\bout of (?:his|her|its) skin\b"
-    rf"|{_INTO_A_TUB}"
+    rf"|vivs?\b|vivarium\b|enclosures?\b|hand\b|nowhere\b|control\b)\w+|\bout of (?:his|her|its) skin\b|{_INTO_A_TUB}"
     rf"|\b{_ONE_OF_OURS}(?: is| are| 's)? (?:not|still not|nearly|almost) out(?: yet)?$"
     # long ago, or seen to be all right
     r"|\b(?:last (?:year|month|week|summer|winter|spring|autumn|time)|(?:years?|months?|weeks?|ages) ago|once"
     r"|back then)$"
-    rf"|\b{_ONE_OF_OURS}(?: is| 's)? (?:under|in|behind|on) (?:the|his|her|its) (?:hide|log|rock|branch|leaves|towel"
-    r"|moss|plant|cork|perch|substrate|heat mat)\b"
+    rf"|\b{_ONE_OF_OURS}(?: is| 's)? (?:under|in|behind|on) (?:the|his|her|its) "
+    r"(?:hide|log|rock|branch|leaves|towel|moss|plant|cork|perch|substrate|heat mat)\b"
     r"|\bgone (?:to (?:bed|work|school|sleep|town|the (?:shops?|vet|loo|toilet|door|kitchen))|home|shopping|upstairs"
     r"|downstairs)\b"
     # what nobody here keeps in a tank goes in and out
-    r"|^(?:(?:oh|the|my|our|her|his|neighbour 's|and|,) ?)*(?:cats?|dogs?|puppy|kitten|kids?|hamster|son|daughter|wife"
-    r"|husband|mum|dad)(?: has| have| is| 's| just)* (?:got|gone|ran|run|went|escaped|is|bolted|out)\b"
+    r"|^(?:(?:oh|the|my|our|her|his|neighbour 's|and|,) ?)*"
+    r"(?:cats?|dogs?|puppy|kitten|kids?|hamster|son|daughter|wife|husband|mum|dad)(?: has| have| is| 's| just)* "
+    r"(?:got|gone|ran|run|went|escaped|is|bolted|out)\b"
     r"|(?:AGENT|STOCK|BOTTLE|cleaner|spray|sprayer|bottles?|cloths?|sponges?|brush|gloves?|buckets?|towels?|mop|lid"
-    r"|label|food|stuff|descaler|polish|remover|keys?|phone|torch|syringe|jug)(?: is| are| 's)? (?:\w+ )?(?:in|under"
-    r"|behind|into) (?:the |my )?\w+"
-    rf"|\b(?:can not|could not|can) (?:find|see) (?:my|the|his|her|any|a)"
-    rf" (?!(?:\w+ )?{ANIMAL})(?!(?:any|no|in|out|now)\w*\b)\w+(?: \w+)?$",
+    r"|label|food|stuff|descaler|polish|remover|keys?|phone|torch|syringe|jug)(?: is| are| 's)? (?:\w+ )?"
+    r"(?:in|under|behind|into) (?:the |my )?\w+"
+    rf"|\b(?:can not|could not|can) (?:find|see) (?:my|the|his|her|any|a) (?!(?:\w+ )?{ANIMAL})"
+    r"(?!(?:any|no|in|out|now)\w*\b)\w+(?: \w+)?$",
 )
 """Talk of what is out, or can't be found, that tells of no animal loose."""
 
@@ -289,9 +277,9 @@ _IS_IN_A_TUB = Pattern(rf"^(?:(?:ok|right|so|and|now|,) ?)*{_ONE}{_HAS} {_INTO_A
 
 
 _GOES_INTO_A_TUB = Pattern(
-    rf"^(?:(?:ok|right|so|and|now|,) ?)*{_ONE}(?: is| has| are| have| 's)? (?:goes|going|gone|went|go) (?:straight"
-    rf" )?(?:in|into|inside)"
-    rf" (?:the|his|her|its|their|a) (?:waiting )?(?:\w+ )?{TUB}(?: now| first| ok| fine)*(?: ?[.!])*$",
+    rf"^(?:(?:ok|right|so|and|now|,) ?)*{_ONE}(?: is| has| are| have| 's)? (?:goes|going|gone|went|go) (?:straight )?"
+    rf"(?:in|into|inside) (?:the|his|her|its|their|a) (?:waiting )?(?:\w+ )?{TUB}(?: now| first| ok| fine)*"
+    r"(?: ?[.!])*$",
     *_words("goes going gone went go"),
 )
 
@@ -302,10 +290,9 @@ def still_in_the_room(text: str) -> bool:
 
 
 _STILL_IN_THE_ROOM = Pattern(
-    rf"^(?:(?:but|and|oh|the|my|our|what if|both|all|,) ?)*(?:\w+ )?(?:{ANIMAL}|ENCLOSURE|he|she|they|the kids?|dog"
-    rf"|cat)"
-    r"(?: is| are| 's)? (?:still )?(?:in|inside) (?:the|this|that|the same) room(?: (?:with me|too|as well"
-    r"|though))*(?: ?[.!?])*$",
+    r"^(?:(?:but|and|oh|the|my|our|what if|both|all|,) ?)*(?:\w+ )?"
+    rf"(?:{ANIMAL}|ENCLOSURE|he|she|they|the kids?|dog|cat)(?: is| are| 's)? (?:still )?(?:in|inside) "
+    r"(?:the|this|that|the same) room(?: (?:with me|too|as well|though))*(?: ?[.!?])*$",
     "room",
 )
 
@@ -338,19 +325,21 @@ _ON_ME = Pattern(
     r"\b(?:on|up|in|round|around|over|onto|across) my (?:\w+ )?(?:head|arms?|hands?|shoulders?|neck|lap|legs?|knees?)\b"
 )
 _ABOUT_A_SPILL = Pattern(
-    r"\bspill\w*|\bspilt\b|\b(?:puddle|pool|flood\w*|lake|mop|soaks? up|leak\w*|burst|bust|split|smash\w*|crack\w*"
-    rf"|toppl\w*|slopp\w*|slosh\w*|everywhere|carpet)\b|(?=.*{_PRODUCT}).*\b(?:knock\w*|tip\w*|drop\w*|fell|fallen"
-    r"|kick\w*|over|floor|came off|bucket)\b"
+    r"\bspill\w*|\bspilt\b"
+    r"|\b(?:puddle|pool|flood\w*|lake|mop|soaks? up|leak\w*|burst|bust|split|smash\w*|crack\w*|toppl\w*|slopp\w*"
+    r"|slosh\w*|everywhere|carpet)\b"
+    rf"|(?=.*{_PRODUCT}).*\b(?:knock\w*|tip\w*|drop\w*|fell|fallen|kick\w*|over|floor|came off|bucket)\b"
 )
 _DRY_SPILL = Pattern(
-    r"\b(?:spill\w*|spilt) (?:(?:the|my|some|his|her|a bit of|a little|all the|most of the|all his|all her) )*(?:water"
-    r"|tea|coffee|drink|food|milk|feed|crickets|substrate|soil|sand|bowl)\b"
+    r"\b(?:spill\w*|spilt) (?:(?:the|my|some|his|her|a bit of|a little|all the|most of the|all his|all her) )*"
+    r"(?:water|tea|coffee|drink|food|milk|feed|crickets|substrate|soil|sand|bowl)\b"
 )
 
 
 _NEUTRAL = Pattern(
-    r"\bneutrali[sz]\w*\b|\b(?:put|pour|tip|use|spray|throw|add)\b(?: \S+){0,3} (?:AGENT|STOCK|BOTTLE|baking soda|soda)"
-    r"(?: \w+)? (?:on|onto|over|to) (?:it|that|the (?:puddle|spill|mess)|top)\b"
+    r"\bneutrali[sz]\w*\b"
+    r"|\b(?:put|pour|tip|use|spray|throw|add)\b(?: \S+){0,3} (?:AGENT|STOCK|BOTTLE|baking soda|soda)(?: \w+)? "
+    r"(?:on|onto|over|to) (?:it|that|the (?:puddle|spill|mess)|top)\b"
 )
 
 

@@ -19,11 +19,11 @@ _SERVICE = (
     r"(?:ambulance|paramedics?|emergency services?|doctor|fire brigade|nine nine nine|one one two|nine one one|NUMBER)"
 )
 _CALLED = Pattern(
-    rf"^{_LEAD}(?:help me|somebody help|someone help|anybody help|help help(?: help)*|help us|(?:i|we) need help"
-    r"|can (?:somebody|someone|anybody|anyone) help(?: me| us)?"
-    r"|mayday(?: mayday)*|s ?o ?s|(?:it is |this is |we have |there is |i have )?(?:an |a )?(?:real )?emergency"
-    rf"|(?:call|ring|phone|get|fetch|send|dial|i need|we need|need)(?: me| us| for)? (?:an |the |a )?{_SERVICE}"
-    rf"|(?:an |the )?ambulance)(?: (?:now|please|quick|quickly|help|fast|here|somebody|someone|me|us|,|!))*[ .!]*$",
+    rf"^{_LEAD}(?:help me|somebody help|someone help|anybody help|help help(?: help)*|help us|(?:i|we) need help|can "
+    r"(?:somebody|someone|anybody|anyone) help(?: me| us)?|mayday(?: mayday)*|s ?o ?s|"
+    r"(?:it is |this is |we have |there is |i have )?(?:an |a )?(?:real )?emergency|"
+    rf"(?:call|ring|phone|get|fetch|send|dial|i need|we need|need)(?: me| us| for)? (?:an |the |a )?{_SERVICE}|"
+    r"(?:an |the )?ambulance)(?: (?:now|please|quick|quickly|help|fast|here|somebody|someone|me|us|,|!))*[ .!]*$",
     *("help", "mayday", "emergency", "ambulance", "call", "ring", "phone", "get", "fetch", "send", "dial", "need", "s"),
 )
 _SHOUTED = Pattern(r"^\s*(?:HELP(?:\s+ME)?\s*[!.]*|[Hh][Ee][Ll][Pp]\s*!\s*!+)\s*$")

@@ -122,9 +122,8 @@ def cry_in(text: str) -> Cry | None:
 
 
 _MIX_IS_MADE = Pattern(
-    r"\bhow much (?:of )?(?:the |my )?(?:concentrate|AGENT|STOCK|bleach"
-    r"|stuff)\b(?: \S+){0,5} to make (?:up )?(?:a |an |it )?(?:up )?(?:to )?MIX\b(?! (?:for|on) (?:his|her|its"
-    r"|the ANIMAL))",
+    r"\bhow much (?:of )?(?:the |my )?(?:concentrate|AGENT|STOCK|bleach|stuff)\b(?: \S+){0,5} to make (?:up )?"
+    r"(?:a |an |it )?(?:up )?(?:to )?MIX\b(?! (?:for|on) (?:his|her|its|the ANIMAL))",
     "MIX",
 )
 """ "How much of the concentrate do I put in to make one in forty", whatever the lizard does meanwhile."""
@@ -153,50 +152,47 @@ def _by_parts(text: str) -> Cry | None:
 
 
 _OK_ON_ONE = Pattern(
-    r"^(?!.*\b(?:there|that|got|sprayed|splashed|dripped|landed|spilled|spilt|help|oh|accident\w*|mistake)\b)"
-    r".*\b(?:AGENT|STOCK|BOTTLE|spray|drops|powder|shampoo|MIX) (?:on|onto|over) (?:the |my |a )?(?:\w+ )?"
-    rf"{ANIMAL}(?! ?'s)(?: (?:ok|okay|safe|fine|alright|all right|allowed|itself|directly|then|for mites"
-    rf"|or not))* ?\?$",
+    r"^(?!.*\b(?:there|that|got|sprayed|splashed|dripped|landed|spilled|spilt|help|oh|accident\w*|mistake)\b).*\b"
+    rf"(?:AGENT|STOCK|BOTTLE|spray|drops|powder|shampoo|MIX) (?:on|onto|over) (?:the |my |a )?(?:\w+ )?{ANIMAL}"
+    r"(?! ?'s)(?: (?:ok|okay|safe|fine|alright|all right|allowed|itself|directly|then|for mites|or not))* ?\?$",
     "?",
 )
 """ "Mite spray on the snake ok?": asked beforehand, so a wish to treat."""
 _HIT_IT = Pattern(
-    rf"^(?:(?:oh|no|i|we|have|just|accidentally|god|shit|help|my \w+|and|so|then) ,? ?)*(?:wiped|rubbed|bathed"
-    rf"|washed|cleaned"
-    rf"|rinsed|soaked|misted|dabbed|sprayed|dipped|dunked|doused) (?:the |my "
-    rf"|poor )*(?:\w+ )?{ANIMAL}(?: \w+){{0,2}}?"
-    r" (?:with|in) (?:the |my |some |a bit of )*(?:\w+ )?(?:AGENT|STOCK|BOTTLE)\b"
-    rf"|\b(?:spray|mist|AGENT|STOCK|BOTTLE|some of it) (?:has |just |accidentally )*(?:hit|caught|reached|landed on"
-    rf"|went on"
-    rf"|went over|got on|got onto|splashed|drenched) (?:the |my |poor )*(?:\w+ )?{ANIMAL}\b"
+    r"^(?:(?:oh|no|i|we|have|just|accidentally|god|shit|help|my \w+|and|so|then) ,? ?)*"
+    r"(?:wiped|rubbed|bathed|washed|cleaned|rinsed|soaked|misted|dabbed|sprayed|dipped|dunked|doused) "
+    rf"(?:the |my |poor )*(?:\w+ )?{ANIMAL}(?: \w+){{0,2}}? (?:with|in) (?:the |my |some |a bit of )*(?:\w+ )?"
+    r"(?:AGENT|STOCK|BOTTLE)\b"
+    r"|\b(?:spray|mist|AGENT|STOCK|BOTTLE|some of it) (?:has |just |accidentally )*"
+    r"(?:hit|caught|reached|landed on|went on|went over|got on|got onto|splashed|drenched) (?:the |my |poor )*"
+    rf"(?:\w+ )?{ANIMAL}\b"
 )
 """ "I wiped the gecko down with alcohol", "the spray hit the snake"."""
 _HEAD = Pattern(
     r"\b(?:my |got a |have a |a )?(?:head (?:hurts|aches|is (?:pounding|spinning|banging|splitting|killing me))"
-    r"|headache)\b"
-    r"(?=.*\b(?:smell\w*|fumes?|stinks?|reeks?|AGENT|STOCK|spray\w*)\b)"
+    r"|headache)\b(?=.*\b(?:smell\w*|fumes?|stinks?|reeks?|AGENT|STOCK|spray\w*)\b)"
     r"|\b(?:smell\w*|fumes?|stinks?|reeks?|AGENT|STOCK|spray\w*)\b.*\b(?:headache|head (?:hurts|aches|spinning))\b"
 )
 _SMELLS_OF_IT = Pattern(r"\b(?:it |that )?(?:smells|stinks|reeks|smelt|smelled|sniffed|gassy|fumes|fizz\w*)\b")
 _TO_SOAK_IN = Pattern(rf"\b(?:{ANIMAL}|him|her|it|them) to (?:soak|bathe|bath|sit|swim|lie|drink)\b")
 _WHAT_NOW = Pattern(
-    r"^(?:(?:oh|so|and|ok|help|god|shit|quick|please|but|no) ,? ?)*(?:what (?:do|should|shall|can|must) (?:i|we) do"
-    r"|what now|now what|help|then what|and now|do i (?:rinse|pour|open|air)\w*)\b"
+    r"^(?:(?:oh|so|and|ok|help|god|shit|quick|please|but|no) ,? ?)*"
+    r"(?:what (?:do|should|shall|can|must) (?:i|we) do|what now|now what|help|then what|and now|do i "
+    r"(?:rinse|pour|open|air)\w*)\b"
 )
 _STINKS = Pattern(
-    r"^(?:(?:oh|and|now|it|that|the room|god|,) ?)*(?:is |really )*(?:stinks?|reeks?|fizz\w*|bubbl\w*|smok\w*"
-    r"|steam\w*)\b"
+    r"^(?:(?:oh|and|now|it|that|the room|god|,) ?)*(?:is |really )*"
+    r"(?:stinks?|reeks?|fizz\w*|bubbl\w*|smok\w*|steam\w*)\b"
 )
 HIT_BY_MISTAKE = Pattern(
-    r"\b(?:sprayed|squirted|misted|splashed) (?:the |my |poor |little )*ENCLOSURE with (?:the |my )?(?:BOTTLE|AGENT"
-    r"|STOCK)"
-    r" (?:instead of|not|rather than) (?:the |his |her |its )?(?:\w+ )?water\b"
-    r"|^(?=.*\b(?:crap|shit|damn|dammit|oops|whoops|oh no|oh god|god|bugger|help|accident\w*|mistake)\b)"
-    r".*\b(?:sprayed|squirted|splashed|misted|hit|doused|soaked) (?:the |my |poor |little )*ENCLOSURE\b(?! 's)"
+    r"\b(?:sprayed|squirted|misted|splashed) (?:the |my |poor |little )*ENCLOSURE with (?:the |my )?"
+    r"(?:BOTTLE|AGENT|STOCK) (?:instead of|not|rather than) (?:the |his |her |its )?(?:\w+ )?water\b"
+    r"|^(?=.*\b(?:crap|shit|damn|dammit|oops|whoops|oh no|oh god|god|bugger|help|accident\w*|mistake)\b).*\b"
+    r"(?:sprayed|squirted|splashed|misted|hit|doused|soaked) (?:the |my |poor |little )*ENCLOSURE\b(?! 's)"
 )
 _IN_ITS_EYE = Pattern(
-    rf"^(?:(?:oh|no|help|quick|shit|god) ?,? ?)*(?:there is )?(?:the |some )?(?:AGENT|STOCK|BOTTLE|MIX)"
-    rf" (?:\w+ )?(?:in|into) (?:the |my )?(?:(?:\w+ )?{ANIMAL}|ENCLOSURE) 's eyes?(?: [!.].*)?$"
+    r"^(?:(?:oh|no|help|quick|shit|god) ?,? ?)*(?:there is )?(?:the |some )?(?:AGENT|STOCK|BOTTLE|MIX) (?:\w+ )?"
+    rf"(?:in|into) (?:the |my )?(?:(?:\w+ )?{ANIMAL}|ENCLOSURE) 's eyes?(?: [!.].*)?$"
 )
 """ "Bleach in the gecko's eye": so short it is a cry, and no wish to put it there."""
 _A_GERM_ALONE = Pattern(rf"^(?!.*\b(?:{ANIMAL}|him|her|his|he|she|its|my|skin|ENCLOSURE)\b).*\bringworm\b")
@@ -221,9 +217,10 @@ _MIXED_THEM = Pattern(
 _EYES_STING = Pattern(r"^(?!.*\b(?:in|into|splash\w*|squirt\w*|drip\w*) (?:\w+ )?eyes?\b).*\beyes?\b")
 """Eyes that sting with a cough, and nothing said to have got in them: fumes, so out first."""
 _A_TOOL = Pattern(
-    r"^(?!.*\b(?:AGENT|STOCK|BOTTLE|MIX|wounds?|cuts?|burns?|sores?|bites?|clean|treat|disinfect\w*|spray)\b)"
-    r".*\b(?:use|using|take|swap|share) (?:\w+ (?:'s )?){0,3}?(?:hooks?|tongs|tweezers|forceps|scoops?|nets?"
-    r"|brush(?:es)?|gloves?|bowls?|hides?|tubs?|cloths?) (?:on|for|with|in)\b"
+    r"^(?!.*\b(?:AGENT|STOCK|BOTTLE|MIX|wounds?|cuts?|burns?|sores?|bites?|clean|treat|disinfect\w*|spray)\b).*\b"
+    r"(?:use|using|take|swap|share) (?:\w+ (?:'s )?){0,3}?"
+    r"(?:hooks?|tongs|tweezers|forceps|scoops?|nets?|brush(?:es)?|gloves?|bowls?|hides?|tubs?|cloths?) "
+    r"(?:on|for|with|in)\b"
 )
 """A tool that goes from one animal to another: asked of sharing, not of treating."""
 _A_HAND = Pattern(
@@ -243,26 +240,25 @@ def _is_wish(text: str) -> bool:
     if THERE_IS.search(text) and not text.endswith("?"):
         return False
     return bool(WISH.search(text) and WOUND.search(text)) and not re.search(
-        r"\b(?:accident\w*|mistake|oops|splash\w*|dripped|landed|spilled|spilt|swallowed|drank|licked"
-        r"|what (?:do|should) i do|got (?:\S+ ){0,3}(?:in|on))\b",
+        r"\b(?:accident\w*|mistake|oops|splash\w*|dripped|landed|spilled|spilt|swallowed|drank|licked|what "
+        r"(?:do|should) i do|got (?:\S+ ){0,3}(?:in|on))\b",
         text,
     )
 
 
 _TO_DRINK = Pattern(
     r"\b(?:drinking|drinks?) (?:water|bowl|dish|bottle)\b|\b(?:fit|fine|safe|ok|good|water) to drink\b"
-    r"|\bsting\w* nettles?\b"
-    r"|\bdrinks? (?:from|out of) (?:after|again)\b"
+    r"|\bsting\w* nettles?\b|\bdrinks? (?:from|out of) (?:after|again)\b"
 )
 """Drunk by nobody."""
 _WOULD_IT_HURT = Pattern(
-    r"^(?:so |and |but )*(?:will|would|does|do|could|can|is it going to) (?:it|that|this|AGENT|STOCK|MIX)\b"
-    r"(?: \w+)? (?:sting|burn|hurt|irritate|itch)\b(?!.*\b(?:in|into) (?:my|his|her|the) eyes?\b)"
+    r"^(?:so |and |but )*(?:will|would|does|do|could|can|is it going to) (?:it|that|this|AGENT|STOCK|MIX)\b(?: \w+)? "
+    r"(?:sting|burn|hurt|irritate|itch)\b(?!.*\b(?:in|into) (?:my|his|her|the) eyes?\b)"
 )
 _FUMES_ALONE = Pattern(
     r"^(?:so |and |but |ok )*(?:how|what|can|could|may|should|do|does|is|are|when|which|will)\b"
-    r"(?!.*\b(?:my|me|i (?:feel|am|have)|cough\w*|chok\w*|dizzy|breath\w*|sick|faint|hurts?|sting\w*|burn\w*"
-    r"|headache|inhaled)\b).*\bfumes?\b"
+    r"(?!.*\b(?:my|me|i (?:feel|am|have)|cough\w*|chok\w*|dizzy|breath\w*|sick|faint|hurts?|sting\w*|burn\w*|headache"
+    r"|inhaled)\b).*\bfumes?\b"
 )
 """Asked about fumes, by nobody who feels them."""
 
@@ -321,8 +317,8 @@ _CHOKES = Pattern(
     r"\b(?:cough\w*|chok\w*|can not breathe|wheez\w*|breathed (?:it )?in|chest (?:is |hurts|\w+ tight))\b"
 )
 _ON_SKIN = Pattern(
-    rf"\b(?:on|over|down|up) (?:my|his|her|its|their|the) (?:\w+ )?(?:{LIMBS}|skin|arm|back|belly)\b|\ball over (?:me"
-    rf"|him|her)\b"
+    rf"\b(?:on|over|down|up) (?:my|his|her|its|their|the) (?:\w+ )?(?:{LIMBS}|skin|arm|back|belly)\b"
+    r"|\ball over (?:me|him|her)\b"
 )
 """Each place told of plainly enough to stand beside another."""
 
@@ -344,7 +340,7 @@ def _of_ours(text: str) -> Victim:
     """ "I sprayed the snake": I am named, but the animal was hit."""
     mine = re.search(
         rf"\bmy (?:\w+ )?(?:eyes?|mouth|throat|chest|nose|lungs?|head|tongue|{LIMBS})\b|\bme\b|\bmyself\b"
-        rf"|\bi (?:am|feel|can not|breathed|inhaled|swallowed|drank)\b",
+        r"|\bi (?:am|feel|can not|breathed|inhaled|swallowed|drank)\b",
         text,
     )
     hit = re.search(rf"\b{ANIMAL}\b", text) or ITS.search(text)

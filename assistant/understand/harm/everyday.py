@@ -10,8 +10,8 @@ from assistant.understand.named.tub_words import TUB
 from assistant.understand.text.patterns import Pattern, words_in
 
 _CAUSE = Pattern(
-    r"\b(?:hay ?fever|pollen|onions?|allerg\w+|(?:a|the|this|my|his|her|bad|with) (?:\w+ )?(?:cold|flu)|sunburn\w*|sun"
-    r"|hangover|chill?ies|chill?i|curry|nettles?|wasps?|mosquito\w*|midges?|bees?|kettle|tea|coffee|soup|oven|hob"
+    r"\b(?:hay ?fever|pollen|onions?|allerg\w+|(?:a|the|this|my|his|her|bad|with) (?:\w+ )?(?:cold|flu)|sunburn\w*"
+    r"|sun|hangover|chill?ies|chill?i|curry|nettles?|wasps?|mosquito\w*|midges?|bees?|kettle|tea|coffee|soup|oven|hob"
     r"|iron|dinner|pizza|toast|stove|pan|heat lamp|shampoo|sun ?cream|make ?up|contact lens|dust|cat hair|dog hair)\b",
     *("fever", "pollen", "onion", "allerg", "cold", "flu", "sun", "hang", "chil", "curry", "nettle", "wasp", "mosq"),
     *("midge", "bee", "kettle", "tea", "coffee", "soup", "oven", "hob", "iron", "dinner", "pizza", "toast", "stove"),
@@ -34,14 +34,13 @@ _THINGS = r"(?:decor|hides?|bowls?|dish(?:es)?|branch(?:es)?|plants?|rocks?|logs
 _ORDINARY = (
     Pattern(rf"{_LEAD}(?:breathed|blew|huffed) on {_HERE}{_END}", "breathed", "blew", "huffed"),
     Pattern(
-        rf"{_LEAD}(?:i am|i 'm|everyone is|all)? ?(?:breathing|breathe) (?:just )?(?:fine|ok|okay|normally|easily|well)"
-        rf"{_END}",
+        rf"{_LEAD}(?:i am|i 'm|everyone is|all)? ?(?:breathing|breathe) (?:just )?"
+        rf"(?:fine|ok|okay|normally|easily|well){_END}",
         "breath",
     ),
     Pattern(
-        rf"{_LEAD}(?:there is |got |'ve )*(?:a |another )?(?:small |tiny |big )?(?:hole|tear|rip|split) in (?:my|one"
-        rf"|the|a)"
-        rf" (?:of my )?(?:\w+ )?gloves?{_END}",
+        rf"{_LEAD}(?:there is |got |'ve )*(?:a |another )?(?:small |tiny |big )?(?:hole|tear|rip|split) in "
+        rf"(?:my|one|the|a) (?:of my )?(?:\w+ )?gloves?{_END}",
         "glove",
     ),
     Pattern(
@@ -50,29 +49,25 @@ _ORDINARY = (
         "off",
     ),
     Pattern(
-        rf"{_LEAD}(?:the |my )?(?:tap|rain|shower|water|hose)(?: has| is| 's)? (?:dripp\w+|leak\w+|ran|splash\w+|got)"
-        rf" (?:in|into|on|onto) {_HERE}{_END}"
-        rf"|{_LEAD}(?:splashed|spilled|spilt|dripped|got|flicked|poured) (?:some |a bit of |plain |clean |tap "
-        rf"|fresh )*water"
-        rf" (?:in|into|on|onto|over) {_HERE}{_END}",
+        rf"{_LEAD}(?:the |my )?(?:tap|rain|shower|water|hose)(?: has| is| 's)? "
+        rf"(?:dripp\w+|leak\w+|ran|splash\w+|got) (?:in|into|on|onto) {_HERE}{_END}"
+        rf"|{_LEAD}(?:splashed|spilled|spilt|dripped|got|flicked|poured) "
+        rf"(?:some |a bit of |plain |clean |tap |fresh )*water (?:in|into|on|onto|over) {_HERE}{_END}",
         *("tap", "rain", "shower", "water", "hose"),
     ),
     Pattern(
-        rf"^(?:the |my )?(?:ANIMAL|he|she)(?: has| is| just| 's)* lick\w* (?:his|her|its) (?:own )?(?:eyes?|eyeballs?"
-        rf"|lips"
-        rf"|nose){_END}",
+        r"^(?:the |my )?(?:ANIMAL|he|she)(?: has| is| just| 's)* lick\w* (?:his|her|its) (?:own )?"
+        rf"(?:eyes?|eyeballs?|lips|nose){_END}",
         "lick",
     ),
     Pattern(
-        rf"{_LEAD}(?:the |my |his |her |all the )?{_THINGS}(?: is| are| 's)?(?: still| all| now)* (?:soaking )?(?:in"
-        rf"|under)"
-        rf" the (?:bucket|sink|bath|basin|tap|shower){_END}",
+        rf"{_LEAD}(?:the |my |his |her |all the )?{_THINGS}(?: is| are| 's)?(?: still| all| now)* (?:soaking )?"
+        rf"(?:in|under) the (?:bucket|sink|bath|basin|tap|shower){_END}",
         *("bucket", "sink", "bath", "basin", "tap", "shower"),
     ),
     Pattern(
-        rf"{_LEAD}sprayed(?: it| {_HERE})? with (?:the |my )?(?:ANIMAL|him|her) (?:safe )?in (?:the|his|her|a|its)"
-        rf" (?:next |other |waiting )?{TUB}"
-        rf"{_END}",
+        rf"{_LEAD}sprayed(?: it| {_HERE})? with (?:the |my )?(?:ANIMAL|him|her) (?:safe )?in (?:the|his|her|a|its) "
+        rf"(?:next |other |waiting )?{TUB}{_END}",
         "sprayed",
     ),
 )

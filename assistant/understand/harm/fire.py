@@ -9,32 +9,32 @@ from assistant.understand.text.patterns import Pattern, words_in
 
 _THINGS = (
     r"(?:AGENT|STOCK|BOTTLE|MEASURE|ENCLOSURE|bottle|sprayer|spray|it|that|this|something|everything|fumes?|vapours?"
-    r"|cloth|rag"
-    r"|towel|paper|tank|box|tub|cage|viv|vivarium|enclosure|lid|mat|wood|bin|table|bench|worktop|floor|carpet|curtains?"
-    r"|shelf|room|house|kitchen|lamp|bulb|heater|fixture|thermostat|plug|socket|cable|wire|lead|extension|fan|ballast"
-    r"|sleeve|sleeves|shirt|jumper|trousers|jeans|top|dress|clothes|apron|hair|gloves?|substrate|bedding|branch)"
+    r"|cloth|rag|towel|paper|tank|box|tub|cage|viv|vivarium|enclosure|lid|mat|wood|bin|table|bench|worktop|floor"
+    r"|carpet|curtains?|shelf|room|house|kitchen|lamp|bulb|heater|fixture|thermostat|plug|socket|cable|wire|lead"
+    r"|extension|fan|ballast|sleeve|sleeves|shirt|jumper|trousers|jeans|top|dress|clothes|apron|hair|gloves?"
+    r"|substrate|bedding|branch)"
 )
 _FIRE = Pattern(
-    rf"\b{_THINGS}(?: has| have| is| are| was| 's| went| just| all| now| gone| got)* (?:on fire|alight|ablaze|in flames"
-    r"|up in (?:flames|smoke)|burst into flames?|catching fire|caught (?:fire|light|alight))\b"
+    rf"\b{_THINGS}(?: has| have| is| are| was| 's| went| just| all| now| gone| got)* "
+    r"(?:on fire|alight|ablaze|in flames|up in (?:flames|smoke)|burst into flames?|catching fire|caught "
+    r"(?:fire|light|alight))\b"
     r"|\b(?:caught|catching|set|setting)(?: \S+){0,3}? (?:on fire|fire|alight|light to)\b(?! (?:belly|bellied|skink))"
     r"|\bthere (?:is|are)(?: \w+)? (?:fire|flames|smoke)\b"
-    rf"|\b{_THINGS}(?: has| have| is| are| 's| just| started| all| now)* (?:smoking|smouldering|smoldering|sparking"
-    rf"|flaming)"
-    r"\b(?! hot)|\b(?:AGENT|STOCK|alcohol)\b.*\b(?:lamp|bulb|heater|flame|candle|spark|cigarette|plug)\b.*\bwent up\b"
+    rf"|\b{_THINGS}(?: has| have| is| are| 's| just| started| all| now)* "
+    r"(?:smoking|smouldering|smoldering|sparking|flaming)\b(?! hot)"
+    r"|\b(?:AGENT|STOCK|alcohol)\b.*\b(?:lamp|bulb|heater|flame|candle|spark|cigarette|plug)\b.*\bwent up\b"
     r"|\b(?:AGENT|STOCK|alcohol) (?:just |has |all )*went up(?: in|$)"
     r"|\b(?:something|everything|tank|box|cage|viv|vivarium|enclosure|cloth|rag|towel|paper|mat|wood|bin|table|bench"
-    r"|floor|carpet|curtains?|shelf|room|house|ENCLOSURE|plug|socket|cable|wire|heater)(?: is| are| 's| started)*"
-    r" burning\b(?! hot)"
-    r"|^(?:(?:help|oh|no|god|shit|quick|there is|a|,) ?)*(?:fire|flames)(?: (?:fire|help|now|in here|in the \w+))*(?:"
-    r" ?[!.])*$",
+    r"|floor|carpet|curtains?|shelf|room|house|ENCLOSURE|plug|socket|cable|wire|heater)"
+    r"(?: is| are| 's| started)* burning\b(?! hot)"
+    r"|^(?:(?:help|oh|no|god|shit|quick|there is|a|,) ?)*(?:fire|flames)(?: (?:fire|help|now|in here|in the \w+))*"
+    r"(?: ?[!.])*$",
     *("fire", "alight", "ablaze", "flame", "smok", "smould", "smold", "spark", "went up", "burning"),
 )
 _ASKED_BEFOREHAND = Pattern(
-    r"\b(?:what|how) (?:do|should|can|would|must) (?:i|we)\b.*\b(?:(?:catch\w*|caught) (?:fire|light)|on fire|(?:put"
-    r"|fight|stop) "
-    r"(?:out )?(?:the |a |an )?(?:\w+ )?(?:fire|flames))\b|\bwhat if\b.*\b(?:(?:catch\w*|caught) (?:fire|light)|fire"
-    r" starts)\b",
+    r"\b(?:what|how) (?:do|should|can|would|must) (?:i|we)\b.*\b"
+    r"(?:(?:catch\w*|caught) (?:fire|light)|on fire|(?:put|fight|stop) (?:out )?(?:the |a |an )?(?:\w+ )?"
+    r"(?:fire|flames))\b|\bwhat if\b.*\b(?:(?:catch\w*|caught) (?:fire|light)|fire starts)\b",
     *("fire", "light", "flames"),
 )
 """What to do about one: the same words, whether or not it burns."""
@@ -42,10 +42,10 @@ _PUTS_IT_OUT = Pattern(
     r"\b(?:water|extinguish\w*|smother\w*|blanket|sand|towel|put (?:it|that|the fire) out|pour|throw)\b"
 )
 _ONLY_SPOKEN_OF = Pattern(
-    r"^(?:so |and |but |ok |um )*(?:can|could|will|would|does|do|is|are|may|might|how|when|why|which|what (?:if"
-    r"|happens)|if"
-    r"|should|am)\b(?! not)|\?$|\b(?:no|not|never|nearly|almost|without|stop\w*|prevent\w*|risk of|in case of|if there"
-    r"|used to|called|last (?:year|month|week))\b"
+    r"^(?:so |and |but |ok |um )*(?:can|could|will|would|does|do|is|are|may|might|how|when|why|which|what "
+    r"(?:if|happens)|if|should|am)\b(?! not)|\?$"
+    r"|\b(?:no|not|never|nearly|almost|without|stop\w*|prevent\w*|risk of|in case of|if there|used to|called|last "
+    r"(?:year|month|week))\b"
 )
 WORDS = words_in(_FIRE, _PUTS_IT_OUT) | {"flames", "smoking", "fire", "sparking", "alight"}
 

@@ -177,15 +177,15 @@ def _harm_before(world: World) -> tuple[Any, Any] | None:
 
 
 _DOWN = Pattern(
-    r"\b(?:passed out|out cold|collapsed|unconscious|fainted|keeled over|blacked out|lost consciousness|unresponsive"
-    r"|(?:is|are|'s|has) not (?:breathing|responding|waking)|stopped breathing|(?:will|can) not wake|not breathing"
+    r"\b(?:passed out|out cold|collapsed|unconscious|fainted|keeled over|blacked out|lost consciousness|unresponsive|"
+    r"(?:is|are|'s|has) not (?:breathing|responding|waking)|stopped breathing|(?:will|can) not wake|not breathing"
     r"|turn(?:ed|ing) blue|having a (?:fit|seizure)|seizures?|convuls\w+|fitting on the)\b"
 )
 _HAS_NOT_MOVED = Pattern(r"\b(?:he|she|they) (?:has|have|is|are) not (?:moved|moving)\b")
 _GONE_LIMP = Pattern(
     r"^(?:(?:oh|no|help|god|shit|quick|please|and|now|i think|looks like|,) ?)*(?:he|she|they)"
-    r"(?: (?:is|are|has|have|'s|just|really|all|completely|suddenly|gone|went|going|looks?|lying|there|now))*"
-    r" (?:limp|floppy|out cold|lifeless|cold and stiff)(?: (?:now|help|quick|and|,|not|moving|what do i do))*[ .!]*$",
+    r"(?: (?:is|are|has|have|'s|just|really|all|completely|suddenly|gone|went|going|looks?|lying|there|now))* "
+    r"(?:limp|floppy|out cold|lifeless|cold and stiff)(?: (?:now|help|quick|and|,|not|moving|what do i do))*[ .!]*$",
     *("limp", "floppy", "out cold", "lifeless", "stiff"),
 )
 """He or she, who may be a person or an animal."""
@@ -195,16 +195,17 @@ _DOWN_ANIMAL = Pattern(
     r"|(?:open|opening) (?:his |her |its )?mouth|mouth open|foaming|dying|upside down)\b"
 )
 _PLAINLY_DOWN = Pattern(
-    r"^(?:(?:oh|no|help|god|shit|quick|please|and|now|i think|looks like|,) ?)*(?:(?:the|my|our|one of the|both|two) )*"
-    r"(?:\w+ )?(?:ANIMAL|fish|frogs?|animals?|hatchlings?|(?<!the )(?<!my )ENCLOSURE)(?:(?: is| are| has| have| 's)? "
+    r"^(?:(?:oh|no|help|god|shit|quick|please|and|now|i think|looks like|,) ?)*"
+    r"(?:(?:the|my|our|one of the|both|two) )*(?:\w+ )?(?:ANIMAL|fish|frogs?|animals?|hatchlings?|(?<!the )"
+    r"(?<!my )ENCLOSURE)(?:(?: is| are| has| have| 's)? "
     r"(?:(?:gone|lying|all|just|really|now|suddenly|looks?|seems?|been|going|completely) )*"
     r"(?:gasping(?: for (?:air|breath))?|limp|floppy|dying|collapsed|unresponsive|unconscious|twitching|convulsing"
-    r"|paraly[sz]ed|suffocating|choking|foaming(?: at the mouth)?|having (?:a |some sort of a? ?)?(?:fit|fits|seizure"
-    r"|seizures)|not breathing|stopped breathing|can not breathe|struggling (?:to breathe|for (?:air|breath)))"
-    r"| (?:is|are|has|does|do|did) not (?:mov(?:e|ing|ed)|respond\w*|breath\w*|wak\w*)|(?: has| have)? stopped moving"
-    r"| can not (?:breathe|move))"
-    r"(?: (?:any ?more|at all|now|help|quick|what (?:do|should) i do|and \w+(?: \w+){0,3}|in there|in (?:his|her|its"
-    r"|the) tub))*(?: ?[.!])*$"
+    r"|paraly[sz]ed|suffocating|choking|foaming(?: at the mouth)?|having (?:a |some sort of a? ?)?"
+    r"(?:fit|fits|seizure|seizures)|not breathing|stopped breathing|can not breathe|struggling "
+    r"(?:to breathe|for (?:air|breath)))| (?:is|are|has|does|do|did) not "
+    r"(?:mov(?:e|ing|ed)|respond\w*|breath\w*|wak\w*)|(?: has| have)? stopped moving| can not (?:breathe|move))"
+    r"(?: (?:any ?more|at all|now|help|quick|what (?:do|should) i do|and \w+(?: \w+){0,3}|in there|in "
+    r"(?:his|her|its|the) tub))*(?: ?[.!])*$"
 )
 """An animal in a bad way, whatever did it. "Not moving much today" is none."""
 _AN_ANIMAL = Pattern(rf"\b(?:ANIMAL|ENCLOSURE|{ONE_ANIMAL})\b")
@@ -216,30 +217,28 @@ _FROM_IT = Pattern(r"\b(?:AGENT|STOCK|BOTTLE|MIX|spray\w*|mist\w*|fumes?|smell|d
 _ASKED_OF_IT = Pattern(r"^(?:what if|if|can|could|will|would|does|do|how|should)\b|\bwhat if\b|\bonce\b")
 _FEW = 10
 _FALSE_ALARM = Pattern(
-    r"\bfalse alarm\b|\b(?:stop|cancel|end|kill|clear|drop|turn off|switch off|delete) (?:that |the |my |this"
-    r" )?(?:eye |skin |rinse |rinsing |splash )*(?:timer|clock|countdown|counting|alarm)\b"
-    r"|\b(?:poison centre|poison center|poison control|doctor|nurse|hospital|paramedic|vet|they|optician"
-    r"|ambulance)\b(?: \w+){0,2}?"
-    r" (?:says?|said|told|reckons?|thinks?|confirmed)(?: me| us)?(?: that)? (?:i|he|she|it|we|that|this) (?:is |am "
-    r"|are |can |'s |was )*(?:fine|ok|okay|alright|all right|good|enough|stop|clear|nothing)\b"
-    r"|^(?:(?:no|oh|sorry|haha|ok|,) ?)*(?:just kidding|(?:only|just) joking|nothing happened|(?:it )?missed me|no harm"
-    r" done)(?: ,? ?(?:it )?(?:missed me|nothing happened|no harm done|sorry))?(?: ?[.!])*$"
-    r"|^(?:(?:no|oh|sorry|actually|wait|it is ok|,) ?)*(?:it|that) (?:was|is) (?:only |just )+(?:plain |clean"
-    r" )?water(?: ?[.!])*$"
+    r"\bfalse alarm\b"
+    r"|\b(?:stop|cancel|end|kill|clear|drop|turn off|switch off|delete) (?:that |the |my |this )?"
+    r"(?:eye |skin |rinse |rinsing |splash )*(?:timer|clock|countdown|counting|alarm)\b"
+    r"|\b(?:poison centre|poison center|poison control|doctor|nurse|hospital|paramedic|vet|they|optician|ambulance)\b"
+    r"(?: \w+){0,2}? (?:says?|said|told|reckons?|thinks?|confirmed)(?: me| us)?(?: that)? "
+    r"(?:i|he|she|it|we|that|this) (?:is |am |are |can |'s |was )*"
+    r"(?:fine|ok|okay|alright|all right|good|enough|stop|clear|nothing)\b"
+    r"|^(?:(?:no|oh|sorry|haha|ok|,) ?)*(?:just kidding|(?:only|just) joking|nothing happened|(?:it )?missed me"
+    r"|no harm done)(?: ,? ?(?:it )?(?:missed me|nothing happened|no harm done|sorry))?(?: ?[.!])*$"
+    r"|^(?:(?:no|oh|sorry|actually|wait|it is ok|,) ?)*(?:it|that) (?:was|is) (?:only |just )+(?:plain |clean )?water"
+    r"(?: ?[.!])*$"
 )
 """The end of a rinse, by somebody who knows or because there was nothing."""
 _SIGN = Pattern(
-    r"^(?:(?:and|now|oh|no|help|but|so|god|,) ?)*(?:he|she|it|they|i|(?:the |my )?(?:\w+ )?(?:ANIMAL|ENCLOSURE)|my"
-    r" (?:son|daughter|\w+))"
-    r" ?(?:'s|is|am|are|has|have|keeps?|feels?|looks?|seems?|just|started|threw|was|being|been|getting|got|now|all|a"
-    r" bit|really|so"
-    r"| )*(?:throw\w* (?:it )?up|thrown up|threw up|vomit\w*|puk\w+|retch\w*|sick|ill|nauseous|drool\w*|dribbl\w*"
-    r"|foam\w*|froth\w*"
-    r"|limp|floppy|cry\w*|screaming|in pain|pale|white|shak\w+|trembl\w+|sweat\w*|cough\w*|chok\w*|gag\w*|dizzy"
-    r"|drowsy|sleepy"
-    r"|faint|quiet|weak|worse|not right|not well|burping|spitting|wheez\w*|bleeding|swelling|swollen|hurting|hurts)\b"
-    r"|^(?:(?:and|now|,) ?)*(?:my|his|her|its|the) (?:mouth|throat|stomach|tummy|belly|lips?|tongue|chest)"
-    r" (?:is |are |'s |feels? )?(?:\w+ )?(?:burn\w*|hurt\w*|sore|swollen|swelling|red|blister\w*|raw|numb|cramp\w*)\b"
+    r"^(?:(?:and|now|oh|no|help|but|so|god|,) ?)*(?:he|she|it|they|i|(?:the |my )?(?:\w+ )?(?:ANIMAL|ENCLOSURE)|my "
+    r"(?:son|daughter|\w+)) ?(?:'s|is|am|are|has|have|keeps?|feels?|looks?|seems?|just|started|threw|was|being|been"
+    r"|getting|got|now|all|a bit|really|so| )*(?:throw\w* (?:it )?up|thrown up|threw up|vomit\w*|puk\w+|retch\w*|sick"
+    r"|ill|nauseous|drool\w*|dribbl\w*|foam\w*|froth\w*|limp|floppy|cry\w*|screaming|in pain|pale|white|shak\w+"
+    r"|trembl\w+|sweat\w*|cough\w*|chok\w*|gag\w*|dizzy|drowsy|sleepy|faint|quiet|weak|worse|not right|not well"
+    r"|burping|spitting|wheez\w*|bleeding|swelling|swollen|hurting|hurts)\b"
+    r"|^(?:(?:and|now|,) ?)*(?:my|his|her|its|the) (?:mouth|throat|stomach|tummy|belly|lips?|tongue|chest) "
+    r"(?:is |are |'s |feels? )?(?:\w+ )?(?:burn\w*|hurt\w*|sore|swollen|swelling|red|blister\w*|raw|numb|cramp\w*)\b"
 )
 _NO_BREATH = Pattern(
     r"\b(?:can not|can hardly|hardly|barely|struggling to|trouble) (?:\w+ )?breath\w*"
@@ -247,26 +246,26 @@ _NO_BREATH = Pattern(
 )
 _ONTO_IT = Pattern(
     r"\bneutrali[sz]e\b(?!.*\b(?:drains?|pipes?|sink|toilet|old|down|away)\b)"
-    r"|^(?:so |and |but |ok |or |what if i |what about )*(?:can|could|do|should|shall|may|must|would|put|use"
-    r"|will)\b(?: \S+){0,5}?"
-    r" (?:AGENT|STOCK|cream|ointment|baking soda|lemon|butter|oil|soap)(?: \w+)? (?:on|in|onto|into|to)"
-    r" (?:it|that|there|(?:my|his|her|the) (?:\w+ )?(?:eyes?|skin|hands?|arms?|face|burn|mouth|legs?|belly))\b"
+    r"|^(?:so |and |but |ok |or |what if i |what about )*(?:can|could|do|should|shall|may|must|would|put|use|will)\b"
+    r"(?: \S+){0,5}? (?:AGENT|STOCK|cream|ointment|baking soda|lemon|butter|oil|soap)(?: \w+)? "
+    r"(?:on|in|onto|into|to) (?:it|that|there|(?:my|his|her|the) (?:\w+ )?"
+    r"(?:eyes?|skin|hands?|arms?|face|burn|mouth|legs?|belly))\b"
 )
 _NUMBER = Pattern(
-    r"\b(?:do|should|must|shall) (?:i|we) (?:need|call|ring|get|have) (?:an |the )?ambulance\b|"
-    r"\b(?:number|phone|ring|telephone)\b.*\b(?:poison|emergency|ambulance)\b"
+    r"\b(?:do|should|must|shall) (?:i|we) (?:need|call|ring|get|have) (?:an |the )?ambulance\b"
+    r"|\b(?:number|phone|ring|telephone)\b.*\b(?:poison|emergency|ambulance)\b"
     r"|\b(?:poison (?:centre|center|control|line)|emergency|ambulance)(?: 's)? (?:number|phone)\b"
-    r"|^(?:and |so |but )*(?:who|whom|what number|which number) (?:do|should|can|shall|must) (?:i|we)"
-    r" (?:call|ring|phone)\b"
+    r"|^(?:and |so |but )*(?:who|whom|what number|which number) (?:do|should|can|shall|must) (?:i|we) "
+    r"(?:call|ring|phone)\b"
 )
 _NUMBER_ALONE = Pattern(
-    r"^(?:and |so |but |ok |quick |please )*(?:what is|what was|give me|tell me|say|which is)?"
-    r" ?(?:the|that|their|a) (?:phone |telephone )?number(?: again| to (?:call|ring|phone))?(?: ?[?.])?$"
+    r"^(?:and |so |but |ok |quick |please )*(?:what is|what was|give me|tell me|say|which is)? ?(?:the|that|their|a) "
+    r"(?:phone |telephone )?number(?: again| to (?:call|ring|phone))?(?: ?[?.])?$"
 )
 _SICK = Pattern(
     r"\b(?:make|making|get) (?:him|her|them|it|myself|(?:the |my )?\w+) (?:be |to be )?(?:sick|vomit|throw up|puke)\b"
-    r"|\b(?:should|shall|do|must) (?:he|she|i|they) (?:be sick|vomit|throw (?:it )?up|bring it up)\b|\binduce"
-    r" vomiting\b"
+    r"|\b(?:should|shall|do|must) (?:he|she|i|they) (?:be sick|vomit|throw (?:it )?up|bring it up)\b"
+    r"|\binduce vomiting\b"
 )
 _GIVE = Pattern(
     r"\b(?:milk|water|drink|drinks|salt|charcoal|bread|egg|eggs|honey|oil|food|eat|antacid|juice|tablet|medicine)\b"
@@ -280,37 +279,37 @@ _GIVEN = Pattern(r"\b(?:giv\w+|drink\w*|swallow\w*|him|her|them|feed|milk|charco
 """By mouth, whatever else the words may be of."""
 _LENS = Pattern(r"\b(?:contact )?lens(?:es)?\b|\bcontacts\b")
 _RINSED_IT = Pattern(
-    r"^(?:ok |so |and |right |done |i |have |we |all )*(?:rinsed|washed|flushed) (?P<what>it|them|that|my \w+|his \w+"
-    r"|her \w+|the eye)(?: (?:out|off|now|well|already|for DURATION))*(?: ?[.!])*$"
+    r"^(?:ok |so |and |right |done |i |have |we |all )*(?:rinsed|washed|flushed) "
+    r"(?P<what>it|them|that|my \w+|his \w+|her \w+|the eye)(?: (?:out|off|now|well|already|for DURATION))*"
+    r"(?: ?[.!])*$"
 )
 """The eye, where nothing else can be meant: with a clean open "it" may be what was sprayed."""
 _STOP = Pattern(
     r"\b(?:stop|finish|enough|done) rins\w+|\brins\w+ (?:is |it )?(?:long )?enough\b|\bkeep rinsing\b.*\?"
-    r"|\b(?:it|stinging|burning|pain|that) (?:has |is |'s )?(?:stopped|gone off|eased)(?: (?:hurting|stinging"
-    r"|burning))?$|\bno longer (?:hurts|stings|burns)\b|\b(?:does|do) not (?:hurt|sting|burn) (?:any ?more|now)\b"
-    r"|\bfeels (?:better|fine|ok|alright)(?: now)?$"
+    r"|\b(?:it|stinging|burning|pain|that) (?:has |is |'s )?(?:stopped|gone off|eased)"
+    r"(?: (?:hurting|stinging|burning))?$|\bno longer (?:hurts|stings|burns)\b"
+    r"|\b(?:does|do) not (?:hurt|sting|burn) (?:any ?more|now)\b|\bfeels (?:better|fine|ok|alright)(?: now)?$"
 )
 _STILL = Pattern(
     r"\bstill (?:really |so |very |a bit )?(?:hurt\w*|sting\w*|burn\w*|sore|red|blurr\w*|itch\w*|cough\w*|chok\w*"
-    r"|dizzy|sick"
-    r"|cloudy|swollen|bad|in there|in it|on it|on (?:his|her|its|my)|tastes?|breathing)\b|\b(?:no|not any) better\b"
-    r"|(?:^|\b(?:getting |got |it is |even ))worse\b(?! (?:smell|time))|\b(?:he|she|it|ANIMAL) (?:is |'s"
-    r" )?(?:breathing|acting|moving) \w+$"
+    r"|dizzy|sick|cloudy|swollen|bad|in there|in it|on it|on (?:his|her|its|my)|tastes?|breathing)\b"
+    r"|\b(?:no|not any) better\b|(?:^|\b(?:getting |got |it is |even ))worse\b(?! (?:smell|time))"
+    r"|\b(?:he|she|it|ANIMAL) (?:is |'s )?(?:breathing|acting|moving) \w+$"
 )
 _AGAIN = Pattern(
-    r"^(?:(?:it|that|the eye|eye|skin|my \w+|his \w+|her \w+) (?:is|has|looks|'s|are|feels)(?: \w+){0,2} (?:red(?! hot)"
-    r"|blister\w*|swollen|peeling|raw|white|bleeding|weeping|cloudy|puffy|numb|burnt|burned|worse)\b.*)$|"
-    r"^(?:and |so |ok |right |but |oh |please |help )*(?:(?:what|now what)(?: (?:now|next|then|else))?"
-    r"|what (?:do|should|shall|can|must) (?:i|we) do(?: now| next| then| about it)?|and (?:now|then)|then what"
-    r"|help(?: me)?"
-    r"|what is next|is (?:that|it) (?:all|bad|serious|dangerous)|how bad is (?:it|that)|will (?:he|she|i|it) be (?:ok"
-    r"|fine|alright)|(?:do|should) (?:i|we) (?:call|ring|go to|see|need|take)"
-    r" (?!.*\b(?:goggles|gloves|mask|wear|more|buy|order|protection|ventilate|anything|BOTTLE|AGENT|STOCK)\b).*"
+    r"^(?:(?:it|that|the eye|eye|skin|my \w+|his \w+|her \w+) (?:is|has|looks|'s|are|feels)(?: \w+){0,2} "
+    r"(?:red(?! hot)|blister\w*|swollen|peeling|raw|white|bleeding|weeping|cloudy|puffy|numb|burnt|burned"
+    r"|worse)\b.*)$"
+    r"|^(?:and |so |ok |right |but |oh |please |help )*(?:(?:what|now what)(?: (?:now|next|then|else))?|what "
+    r"(?:do|should|shall|can|must) (?:i|we) do(?: now| next| then| about it)?|and (?:now|then)|then what|help(?: me)?"
+    r"|what is next|is (?:that|it) (?:all|bad|serious|dangerous)|how bad is (?:it|that)|will (?:he|she|i|it) be "
+    r"(?:ok|fine|alright)|(?:do|should) (?:i|we) (?:call|ring|go to|see|need|take) "
+    r"(?!.*\b(?:goggles|gloves|mask|wear|more|buy|order|protection|ventilate|anything|BOTTLE|AGENT|STOCK)\b).*"
     r"|should i worry|can i .*bath .*|again)(?: ?\?)*$"
 )
 _A_PERSON = Pattern(
-    r"\b(?:he|she|it|they) (?:is|are)(?: only| just)? (?:an? )?(?:\w+ )?(?:toddler|baby|child|kid|adult|teenager"
-    r"|pregnant)\b"
+    r"\b(?:he|she|it|they) (?:is|are)(?: only| just)? (?:an? )?(?:\w+ )?"
+    r"(?:toddler|baby|child|kid|adult|teenager|pregnant)\b"
     r"|\b(?:he|she) (?:is|was)(?: only| just)? (?:NUMBER|DURATION|one|two|three|four|five|six|seven|eight|nine|ten)"
     r"(?: (?:months?|years?|weeks?)(?: old)?)?$"
 )

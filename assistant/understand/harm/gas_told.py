@@ -13,22 +13,21 @@ _SORT = (
     r"(?:(?:a|an|the|some|lots of|loads of|chlorine|chloramine|toxic|poison\w*|green|yellow|BOTTLE|white|AGENT|of) )*"
 )
 _WHERE = (
-    r"(?: (?:in here|in there|here|there|everywhere|now|coming out|coming off it|coming up|rising|all over"
-    r"|in (?:the|my|this) (?:\w+ )?(?:room|house|tank|bottle|tub)|in (?:the )?(?:BOTTLE|ENCLOSURE)|already|from it"
+    r"(?: (?:in here|in there|here|there|everywhere|now|coming out|coming off it|coming up|rising|all over|in "
+    r"(?:the|my|this) (?:\w+ )?(?:room|house|tank|bottle|tub)|in (?:the )?(?:BOTTLE|ENCLOSURE)|already|from it"
     r"|i think|help|quick|out of it))*"
 )
 _GAS = Pattern(
-    rf"^{_LEAD}(?:(?:there is|there 's|there was|it is|that is|that was|it was|i have"
-    rf"|i have got|i got|we have|we have got|i made|we made|i have made|i just made|i might have made|it makes|it"
-    rf" made|it is making|they made|it gave off"
-    rf"|it gives off|i smell|i can smell|i am smelling|we smell|smells like|i see|i can see|i am breathing"
-    rf"|i breathed in|i breathed) )?{_SORT}(?:gas|gasses|gases|(?<=green )smoke|(?<=BOTTLE )smoke|(?<=yellow )smoke)"
-    rf"{_WHERE}[ .!]*$"
-    rf"|^{_LEAD}(?:(?:there is|there 's|i see|i can see|it is making|it made|it gives off|it gave off) )?(?:(?:a|some"
-    rf"|this|big|little|thick|the) )*(?:green\w*|yellow\w*|BOTTLE|white|brown|choking|AGENT|toxic) (?:cloud|vapou?r"
-    rf"|haze|gas|fumes?)(?: of \w+)?{_WHERE}[ .!]*$"
-    rf"|^{_LEAD}(?:it|that|this|the (?:room|bottle|mix|stuff|sink|bucket|tank)|BOTTLE|ENCLOSURE)(?: (?:smells?|stinks?"
-    rf"|reeks?|smelt))+ (?:\w+ )?(?:like|of) (?:rotten |bad |off )*eggs?{_WHERE}[ .!]*$"
+    rf"^{_LEAD}(?:(?:there is|there 's|there was|it is|that is|that was|it was|i have|i have got|i got|we have"
+    r"|we have got|i made|we made|i have made|i just made|i might have made|it makes|it made|it is making|they made"
+    r"|it gave off|it gives off|i smell|i can smell|i am smelling|we smell|smells like|i see|i can see|i am breathing"
+    rf"|i breathed in|i breathed) )?{_SORT}(?:gas|gasses|gases|(?<=green )smoke|(?<=BOTTLE )smoke|"
+    rf"(?<=yellow )smoke){_WHERE}[ .!]*$"
+    rf"|^{_LEAD}(?:(?:there is|there 's|i see|i can see|it is making|it made|it gives off|it gave off) )?"
+    r"(?:(?:a|some|this|big|little|thick|the) )*(?:green\w*|yellow\w*|BOTTLE|white|brown|choking|AGENT|toxic) "
+    rf"(?:cloud|vapou?r|haze|gas|fumes?)(?: of \w+)?{_WHERE}[ .!]*$"
+    rf"|^{_LEAD}(?:it|that|this|the (?:room|bottle|mix|stuff|sink|bucket|tank)|BOTTLE|ENCLOSURE)"
+    rf"(?: (?:smells?|stinks?|reeks?|smelt))+ (?:\w+ )?(?:like|of) (?:rotten |bad |off )*eggs?{_WHERE}[ .!]*$"
     rf"|^{_LEAD}(?:the|my|this|whole|our) (?:\w+ )?(?:room|house|kitchen|bathroom|place)(?: is| 's)? (?:now )?"
     rf"(?:full of|filled with|filling(?: up)? with) {_SORT}(?:gas|fumes?|smoke){_WHERE}[ .!]*$",
     *("gas", "smoke", "fumes", "cloud", "vapo", "haze", "egg"),
@@ -36,20 +35,22 @@ _GAS = Pattern(
 _WORKS = r"(?:fizz\w*|bubbl\w*|hiss\w*|foam\w*|smok\w+|steam\w*|seeth\w*|gass\w+)"
 _AND_STINKS = r"(?:stink\w*|smell\w*|reek\w*|sting\w*|burn\w*|smok\w*|steam\w*|fum\w*|get\w* (?:hot|warm))"
 _FIZZES = Pattern(
-    rf"^{_LEAD}(?:it|this|that|BOTTLE|the bottle|the mix|the stuff|ENCLOSURE)(?: is| 's| has| just| really| all"
-    rf"| started| starts| to)* (?:fizz\w*|hiss\w*)(?: (?:now|a lot|like mad|away|in there|in here|up|over))*[ .!]*$"
-    rf"|^{_LEAD}(?:it|this|that|BOTTLE|the bottle|the mix|the stuff)(?: is| 's| has| all| started| to)* {_WORKS}"
-    rf" (?:and|,)(?: it)?(?: is| 's)? (?:\w+ )?(?:{_AND_STINKS}|{_WORKS})\b[^?]*$"
-    rf"|^{_LEAD}(?:the |my )?(?:bottle|sprayer|mix|jug|bucket|BOTTLE|STOCK)(?: is| 's| has| feels| just| all| really"
-    rf"| suddenly| gone| going| got| getting| turned| so)* hot(?: now| to touch| to the touch| all by itself"
-    rf"| in my hand| and \w+)*[ .!]*$"
-    rf"|\b(?:poured|mixed|put|tipped|added|emptied)\b.*\b(?:and|,) (?:now )?(?:it|that|the bottle|BOTTLE)(?: is| 's"
-    rf"| has| started| to| just| all)* {_WORKS}[^?]*$",
+    rf"^{_LEAD}(?:it|this|that|BOTTLE|the bottle|the mix|the stuff|ENCLOSURE)"
+    r"(?: is| 's| has| just| really| all| started| starts| to)* (?:fizz\w*|hiss\w*)"
+    r"(?: (?:now|a lot|like mad|away|in there|in here|up|over))*[ .!]*$"
+    rf"|^{_LEAD}(?:it|this|that|BOTTLE|the bottle|the mix|the stuff)(?: is| 's| has| all| started| to)* {_WORKS} "
+    rf"(?:and|,)(?: it)?(?: is| 's)? (?:\w+ )?(?:{_AND_STINKS}|{_WORKS})\b[^?]*$"
+    rf"|^{_LEAD}(?:the |my )?(?:bottle|sprayer|mix|jug|bucket|BOTTLE|STOCK)"
+    r"(?: is| 's| has| feels| just| all| really| suddenly| gone| going| got| getting| turned| so)* hot"
+    r"(?: now| to touch| to the touch| all by itself| in my hand| and \w+)*[ .!]*$"
+    r"|\b(?:poured|mixed|put|tipped|added|emptied)\b.*\b(?:and|,) (?:now )?(?:it|that|the bottle|BOTTLE)"
+    rf"(?: is| 's| has| started| to| just| all)* {_WORKS}[^?]*$",
     *("fizz", "bubbl", "hiss", "foam", "smok", "steam", "seeth", "gass", "hot"),
 )
 _NONE = Pattern(
-    r"\?$|(?<!oh )\bno\b|\b(?:not|never|without|if|does|is there|can|could|will|would|how|why|what|man"
-    r"|station|stove|hob|boiler|heater|bill|meter|cooker|mask)\b"
+    r"\?$|(?<!oh )\bno\b"
+    r"|\b(?:not|never|without|if|does|is there|can|could|will|would|how|why|what|man|station|stove|hob|boiler|heater"
+    r"|bill|meter|cooker|mask)\b"
 )
 _TELLS_OF_GAS = Pattern(rf"\bgas\w*\b|\bsmoke\b|\b{_WORKS}\b")
 

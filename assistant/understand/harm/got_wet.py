@@ -19,49 +19,47 @@ from assistant.understand.text.patterns import Pattern
 _OH = r"^(?:(?:oh|no|help|ugh|now|and|crap|god|shit|great|damn|yuck|well|,) ?)*"
 _END = r"(?: (?:now|too|through|right through|all over|again|wet|with (?:it|that)))*(?: ?[.!])*$"
 _WITH = (
-    r"(?: (?:in|with|from|by) (?:it|that|this|(?:the |some )?(?:AGENT|STOCK|BOTTLE|MIX|spray|mist|stuff|product"
-    r"|disinfectant)))?"
+    r"(?: (?:in|with|from|by) (?:it|that|this|(?:the |some )?"
+    r"(?:AGENT|STOCK|BOTTLE|MIX|spray|mist|stuff|product|disinfectant)))?"
 )
 _WORN = (
     r"(?:sleeves?|shirt|top|jumper|jeans|trousers|clothes|apron|socks?|shoes?|dress|hands?|arms?|gloves?|face|hair"
     r"|feet|foot|legs?|lap|front)"
 )
 _I_AM_WET = Pattern(
-    rf"{_OH}(?:i am|i was|i got|i have got|i have been|we are)(?: all| completely| totally| a bit| really| just|"
-    rf" absolutely)* (?:soaked|drenched|doused|soaking|sopping|dripping|sprayed|splashed){_WITH}{_END}"
-    rf"|{_OH}my (?:\w+ )?{_WORN}(?: is| are| 's| got| have| has)(?: all| completely| totally| really| just| been)*"
-    rf" (?:soaked|drenched|sopping|soaking|dripping){_WITH}{_END}"
-    rf"|{_OH}my (?:\w+ )?{_WORN}(?: is| are| 's| got)(?: all)? wet (?:in|with|from) (?:it|that|(?:the )?(?:AGENT"
-    rf"|STOCK|BOTTLE|MIX"
-    rf"|spray|mist|stuff|product)){_END}",
+    rf"{_OH}(?:i am|i was|i got|i have got|i have been|we are)"
+    r"(?: all| completely| totally| a bit| really| just| absolutely)* "
+    rf"(?:soaked|drenched|doused|soaking|sopping|dripping|sprayed|splashed){_WITH}{_END}"
+    rf"|{_OH}my (?:\w+ )?{_WORN}(?: is| are| 's| got| have| has)(?: all| completely| totally| really| just| been)* "
+    rf"(?:soaked|drenched|sopping|soaking|dripping){_WITH}{_END}"
+    rf"|{_OH}my (?:\w+ )?{_WORN}(?: is| are| 's| got)(?: all)? wet (?:in|with|from) "
+    rf"(?:it|that|(?:the )?(?:AGENT|STOCK|BOTTLE|MIX|spray|mist|stuff|product)){_END}",
     *words_of("soak drench dous sopping dripping sprayed splashed wet"),
 )
 _SOMEBODY_SPRAYED = Pattern(rf"{_OH}(?:just )?got (?:sprayed|splashed|soaked|drenched){_WITH}{_END}", "got")
 
 _DROPS = (
-    r"(?:AGENT|STOCK|BOTTLE|MIX|(?:over ?)?spray|mist|product|stuff|disinfectant|some(?: of (?:it|that|the \w+))?|a"
-    r" (?:bit|drop|few drops"
-    r"|little)(?: of (?:it|that|the \w+))?|drops?|droplets?|the (?:yellow|pink|green|clear|red|blue|white|orange"
-    r"|purple)(?: one)?)"
+    r"(?:AGENT|STOCK|BOTTLE|MIX|(?:over ?)?spray|mist|product|stuff|disinfectant|some(?: of (?:it|that|the \w+))?|a "
+    r"(?:bit|drop|few drops|little)(?: of (?:it|that|the \w+))?|drops?|droplets?|the "
+    r"(?:yellow|pink|green|clear|red|blue|white|orange|purple)(?: one)?)"
 )
 _INTO = r"(?:in|into|on|onto|over|through to|across to|over to|under|as far as|inside|down)"
 _OTHER = (
-    r"(?:(?:the |my )?ENCLOSURE|the (?:other|next|one next door|neighbouring)(?: (?:one|tank|box|cage|tub|viv"
-    r"|vivarium|enclosure))?)"
+    r"(?:(?:the |my )?ENCLOSURE|the (?:other|next|one next door|neighbouring)"
+    r"(?: (?:one|tank|box|cage|tub|viv|vivarium|enclosure))?)"
 )
 _NEXT_DOOR = Pattern(
-    rf"\b{_DROPS}(?: has| have| just| also| must have| accidentally)* (?:drip\w*|ran|run|leaked|leaking|splash\w*"
-    rf"|spill\w*|spilt|drift\w*"
-    rf"|blew|blown|went|gone|got|came|fell|trickl\w*|seep\w*|floated|landed|sprayed)(?: \w+)? {_INTO} {_OTHER}(?! 's)"
-    rf"|^(?:(?:oh|no|and|it|,) ?)*(?:drip\w*|leaked|splash\w*|drift\w*|blew|trickl\w*|seep\w*) {_INTO} {_OTHER}(?! 's)"
-    rf"|\bover ?spray (?:(?:has |just )*(?:got|went|hit|landed) )?(?:{_INTO} )?{_OTHER}(?! 's)"
-    rf"|\bsprayed (?:a bit|a little|some|a few drops|a drop)(?: of it| of (?:the )?(?:AGENT|BOTTLE|STOCK))? {_INTO}"
-    rf" {_OTHER}(?! 's)"
-    rf"|\bsprayed (?:\w+ )?(?:next to|beside|near|above|right by|too close to|close to) {_OTHER}(?! 's).*\b(?:still"
-    rf" )?in(?:side| there| it)?"
-    r"(?: ?[.!])*$"
-    rf"|{_OH}the (?:other|next)(?: (?:one|tank|box|cage|tub|viv|vivarium|enclosure))? (?:got|has|caught) (?:some|a"
-    rf" bit|a little|it|sprayed|hit)\b",
+    rf"\b{_DROPS}(?: has| have| just| also| must have| accidentally)* "
+    r"(?:drip\w*|ran|run|leaked|leaking|splash\w*|spill\w*|spilt|drift\w*|blew|blown|went|gone|got|came|fell"
+    rf"|trickl\w*|seep\w*|floated|landed|sprayed)(?: \w+)? {_INTO} {_OTHER}(?! 's)"
+    rf"|^(?:(?:oh|no|and|it|,) ?)*(?:drip\w*|leaked|splash\w*|drift\w*|blew|trickl\w*|seep\w*) {_INTO} {_OTHER}"
+    rf"(?! 's)|\bover ?spray (?:(?:has |just )*(?:got|went|hit|landed) )?(?:{_INTO} )?{_OTHER}(?! 's)"
+    r"|\bsprayed (?:a bit|a little|some|a few drops|a drop)"
+    rf"(?: of it| of (?:the )?(?:AGENT|BOTTLE|STOCK))? {_INTO} {_OTHER}(?! 's)"
+    rf"|\bsprayed (?:\w+ )?(?:next to|beside|near|above|right by|too close to|close to) {_OTHER}(?! 's).*\b"
+    r"(?:still )?in(?:side| there| it)?(?: ?[.!])*$"
+    rf"|{_OH}the (?:other|next)(?: (?:one|tank|box|cage|tub|viv|vivarium|enclosure))? (?:got|has|caught) "
+    r"(?:some|a bit|a little|it|sprayed|hit)\b",
     *words_of(
         "drip ran run leak splash spil drift blew blown went gone got came fell trickl seep float land spray has caught"
     ),
@@ -81,20 +79,19 @@ def keeper_wet(look: Look) -> Cry | None:
 
 
 _WHO = (
-    rf"(?:(?:the |my |our )?(?:\w+ )?(?:ANIMAL|ENCLOSURE|{ONE_ANIMAL}|cat|dog"
-    r"|kitten"
-    r"|puppy)|he|she|it|they|one of them)(?: has| have| just| 's| went and| then)*"
+    rf"(?:(?:the |my |our )?(?:\w+ )?(?:ANIMAL|ENCLOSURE|{ONE_ANIMAL}|cat|dog|kitten|puppy)|he|she|it|they"
+    r"|one of them)(?: has| have| just| 's| went and| then)*"
 )
 _RAN = (
-    r"(?:ran|run|walked|stepped|crawled|slithered|climbed|jumped|trod|rolled|shot|darted|scuttled|scurried|bolted|slid"
-    r"|stood|sat|lay|landed)(?: right| straight| all)?"
+    r"(?:ran|run|walked|stepped|crawled|slithered|climbed|jumped|trod|rolled|shot|darted|scuttled|scurried|bolted"
+    r"|slid|stood|sat|lay|landed)(?: right| straight| all)?"
 )
 _OVER = r"(?:across|through|over|on|onto|in|into|along|up)"
 _WET_PLACE = r"(?:the |that |all that |some )?(?:still )?(?:wet|sprayed|damp|dripping) (?:\w+)|the spray\b"
 _ACROSS = Pattern(
-    rf"\b{_WHO} {_RAN} {_OVER} (?:{_WET_PLACE})|\b{_WHO} {_RAN} (?:across|through|over) (?:it|the (?:glass|tank|box"
-    rf"|cage"
-    r"|floor|walls?|enclosure|viv\w*|whole thing)|ENCLOSURE)\b",
+    rf"\b{_WHO} {_RAN} {_OVER} (?:{_WET_PLACE})"
+    rf"|\b{_WHO} {_RAN} (?:across|through|over) (?:it|the (?:glass|tank|box|cage|floor|walls?|enclosure|viv\w*"
+    r"|whole thing)|ENCLOSURE)\b",
     *words_of("across through over on in along up"),
 )
 _ACROSS_BY_ITSELF = Pattern(rf"{_OH}{_RAN} {_OVER} (?:{_WET_PLACE})", *words_of("across through over on in along up"))

@@ -27,20 +27,19 @@ _SAFE = Pattern(
     r"(?: all along| the whole time| after all| still| asleep)*$"
     rf"|^{_OPENS}{_THAT_ONE} (?:only|just) (?:pooped|pooed|peed)\b"
     rf"|^{_OPENS}{_THAT_ONE} (?:is|was|has|did) (?:not|never) (?:out|loose|escape\w*|get out|got out|gone|missing)"
-    r"(?: after all| at all)?$"
-    rf"|^{_OPENS}{_THAT_ONE} never (?:got out|escaped|left|was out)$"
+    rf"(?: after all| at all)?$|^{_OPENS}{_THAT_ONE} never (?:got out|escaped|left|was out)$"
     rf"|^{_OPENS}(?:nobody|no one) (?:is loose|escaped|got out)$",
     *("alarm", "panic", "here", " in ", "only", "just", "not", "never", "nobody", "no one"),
 )
 _DENIED = Pattern(r"\?$|\b(?:if|unless|maybe|perhaps|hope|think|should|might)\b|\b(?:not|nobody|no one) (?:\w+ )?in\b")
 _AT_WORK_IN_THE_TUB = Pattern(
-    rf"\b{_ONE}(?: is| 's| has| keeps| was)?(?: just| only| still| all)* (?:pooped|pooed|peed|pissed|curled up"
-    rf"|coiled up|asleep|sleeping|resting|sitting|hiding|digging|climbing|shedding|drinking|soaking)\b"
-    rf"(?: \S+){{0,3}}? in(?: the \w+ of)? {_HER_TUB}\b"
+    rf"\b{_ONE}(?: is| 's| has| keeps| was)?(?: just| only| still| all)* "
+    r"(?:pooped|pooed|peed|pissed|curled up|coiled up|asleep|sleeping|resting|sitting|hiding|digging|climbing"
+    rf"|shedding|drinking|soaking)\b(?: \S+){{0,3}}? in(?: the \w+ of)? {_HER_TUB}\b"
     rf"|\b{_ONE}(?: is| 's| keeps| was)?(?: just| only| still)* (?:pushing|bumping|scratching|nosing|rubbing)"
     rf"(?: (?:at|against|on|up))+ (?:the )?(?:lid|sides?|walls?|{_HER_TUB})\b"
-    rf"|\b{_ONE}(?: is| 's| keeps| was)?(?: just| only| still| always)* (?:trying|tries|wants|wanting) to (?:get out"
-    rf"|escape|climb out|come out|push the lid)\b|\blooking for a way out\b"
+    rf"|\b{_ONE}(?: is| 's| keeps| was)?(?: just| only| still| always)* (?:trying|tries|wants|wanting) to "
+    r"(?:get out|escape|climb out|come out|push the lid)\b|\blooking for a way out\b"
     rf"|\b(?:i )?(?:took|have taken|lifted|got) (?:him|her|it|them) out of {_HER_TUB} to\b"
     rf"|\bout of {_HER_TUB} ?,? (?:and |but )?(?:i am |i have |i 'm )?(?:holding|got (?:him|her|it)|on my|in my)\b",
     *("in", "at", "on", "against", "out", "to"),
@@ -48,9 +47,9 @@ _AT_WORK_IN_THE_TUB = Pattern(
 _GOT_LOOSE = Pattern(r"\b(?:managed|succeeded|did it|got out|is out|escaped|help|loose)\b(?!.*\bholding\b)")
 _LOOKED = Pattern(
     rf"^(?:{_OPENS})(?:i )?(?:have )?(?:checked|looked|had a look|double checked)(?: again)?(?: ,| and)* ?{_ONE}"
-    rf"(?: is| 's) not (?:still )?(?:in there|inside|in it)$"
-    rf"|^{_OPENS}(?:(?:there (?:is|are) )?no (?:ANIMAL|animals?|{ANIMALS})(?: left)?|there is (?:nobody|no one))"
-    r" (?:in there|inside|in it)(?: any ?more| now| right now| at the moment)?$"
+    r"(?: is| 's) not (?:still )?(?:in there|inside|in it)$"
+    rf"|^{_OPENS}(?:(?:there (?:is|are) )?no (?:ANIMAL|animals?|{ANIMALS})(?: left)?|there is (?:nobody|no one)) "
+    r"(?:in there|inside|in it)(?: any ?more| now| right now| at the moment)?$"
     rf"|^{_OPENS}(?:there is )?nothing (?:left )?(?:in there|inside|in it)(?: any ?more| now)$"
     rf"|^{_OPENS}{_ONE}(?: is| 's) not still (?:in there|inside|in it)$",
     *("check", "look", "no ", "nothing", "not still", "nobody"),

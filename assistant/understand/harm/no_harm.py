@@ -18,50 +18,45 @@ _END = r"(?: (?:now|again|today|already|though|too|by the way|this morning|earli
 _ONE = r"(?:he|she|it|they|(?:the |my )?(?:\w+ )?(?:ANIMAL|ENCLOSURE))"
 _P = r"(?:AGENT|STOCK|BOTTLE)"
 _AWAY = (
-    r"(?:\w+ )?(?:shelf|cupboard|rack|drawer|counter|table|desk|bench|windowsill|cabinet|shed|garage|kitchen"
-    r"|house|fridge|bathroom|room|bag|bucket|sink|car|hall|pantry|utility)"
+    r"(?:\w+ )?(?:shelf|cupboard|rack|drawer|counter|table|desk|bench|windowsill|cabinet|shed|garage|kitchen|house"
+    r"|fridge|bathroom|room|bag|bucket|sink|car|hall|pantry|utility)"
 )
 _DIRT = r"(?:soil|dirt|mud|substrate|poop|poo|urates|coconut|sand|bark|moss|dust|peat|compost)"
 _WEAR = r"(?:jeans|shirt|t shirt|trousers|clothes|top|socks|jumper|carpet|towels?|apron)"
 _ORDINARY = Pattern(
     rf"{_LEAD}(?:nobody|no one|none of us) (?:is |was |has been )?(?:coughing|hurt|sick|dizzy|choking){_END}"
-    rf"|{_LEAD}{_ONE}(?: is| 's)? breathing (?:nice and |nicely and |all )*(?:slow\w*|normal\w*|fine|well|calm\w*|easy"
-    rf"|easily|steadily|regularly|ok|okay){_END}"
-    rf"|{_LEAD}(?:i am|i feel|we are|i 'm)(?: so| really| getting| a bit)* sick of (?!(?:the |this |that )?(?:smell"
-    rf"|fumes"
-    rf"|stink|air|gas))(?:\S+ ?){{1,5}}$"
-    rf"|{_LEAD}i (?:am |have |keep |just |was )*cough\w*(?: a bit)? ?(?:,|but|and|from)? ?(?:it is |that is |'s"
-    rf" )*(?:only "
-    rf"|just )*(?:from )?(?:a|my|the|some)? ?(?:cold|hay ?fever|allerg\w+|asthma|(?:\w+ )?dust)(?: from the \w+)?{_END}"
-    rf"|{_LEAD}{_ONE}(?: is| has| 's| just)* (?:had|having|taking|taken|got) (?:a |some |another |her |his"
-    rf" )*(?:drink|sip"
-    rf"|water)(?: of (?:fresh |clean |her |his |some )*water)?{_END}"
+    rf"|{_LEAD}{_ONE}(?: is| 's)? breathing (?:nice and |nicely and |all )*"
+    rf"(?:slow\w*|normal\w*|fine|well|calm\w*|easy|easily|steadily|regularly|ok|okay){_END}"
+    rf"|{_LEAD}(?:i am|i feel|we are|i 'm)(?: so| really| getting| a bit)* sick of "
+    r"(?!(?:the |this |that )?(?:smell|fumes|stink|air|gas))(?:\S+ ?){1,5}$"
+    rf"|{_LEAD}i (?:am |have |keep |just |was )*cough\w*(?: a bit)? ?(?:,|but|and|from)? ?(?:it is |that is |'s )*"
+    r"(?:only |just )*(?:from )?(?:a|my|the|some)? ?(?:cold|hay ?fever|allerg\w+|asthma|(?:\w+ )?dust)"
+    rf"(?: from the \w+)?{_END}"
+    rf"|{_LEAD}{_ONE}(?: is| has| 's| just)* (?:had|having|taking|taken|got) (?:a |some |another |her |his )*"
+    rf"(?:drink|sip|water)(?: of (?:fresh |clean |her |his |some )*water)?{_END}"
     rf"|{_LEAD}my (?:knees?|back|feet|shoulders?|legs?|neck|arms?)(?: is| are) killing me{_END}"
-    rf"|{_LEAD}my (?:hands?|fingers?)(?: is| are) (?:\w+ )?(?:raw|itchy|sweaty|wrinkl\w+|prun\w+) from (?:the |these )?"
-    rf"gloves{_END}"
-    rf"|{_LEAD}(?:i )?(?:have )?(?:got|have|had) (?:some |a bit of )*{_DIRT} (?:on|all over|under) my (?:hands?|nails"
-    rf"|fingers?|knees?|arms?|gloves?|{_WEAR}){_END}"
-    rf"|{_LEAD}(?:i )?(?:splashed|spilled|spilt|dripped|got|flicked) (?:some |a bit of |plain |clean |tap |fresh"
-    rf" )*water"
-    rf" (?:on|over|all over|down) (?:me|myself|my (?:feet|legs?|shoes?|sleeves?|arms?|{_WEAR})|the (?:ANIMAL|floor)"
-    rf"|ANIMAL){_END}"
+    rf"|{_LEAD}my (?:hands?|fingers?)(?: is| are) (?:\w+ )?(?:raw|itchy|sweaty|wrinkl\w+|prun\w+) from "
+    rf"(?:the |these )?gloves{_END}"
+    rf"|{_LEAD}(?:i )?(?:have )?(?:got|have|had) (?:some |a bit of )*{_DIRT} (?:on|all over|under) my "
+    rf"(?:hands?|nails|fingers?|knees?|arms?|gloves?|{_WEAR}){_END}"
+    rf"|{_LEAD}(?:i )?(?:splashed|spilled|spilt|dripped|got|flicked) "
+    r"(?:some |a bit of |plain |clean |tap |fresh )*water (?:on|over|all over|down) "
+    rf"(?:me|myself|my (?:feet|legs?|shoes?|sleeves?|arms?|{_WEAR})|the (?:ANIMAL|floor)|ANIMAL){_END}"
     rf"|{_LEAD}(?:i )?bleached my {_WEAR}{_END}"
-    rf"|{_LEAD}(?:i )?(?:dried|rubbed|wiped) my (?:eyes|tears|nose|face|forehead){_END}|{_LEAD}(?:my )?eyes(?: are)?"
-    rf" watering from (?:the )?onions{_END}"
+    rf"|{_LEAD}(?:i )?(?:dried|rubbed|wiped) my (?:eyes|tears|nose|face|forehead){_END}"
+    rf"|{_LEAD}(?:my )?eyes(?: are)? watering from (?:the )?onions{_END}"
     rf"|{_LEAD}(?:i )?washed my (?:face|hands|hair){_END}"
     rf"|{_LEAD}(?:i )?(?:got )?(?:some|a bit|it|a drop)(?: has)? (?:of it )?(?:dripped |ran |splashed |got |went )?"
     rf"(?:on|onto|down) the outside(?: of (?:ENCLOSURE|it|the \w+))?{_END}"
-    rf"|{_LEAD}(?:i )?(?:have )?(?:got|put|left|dropped) (?:a|the|my) (?:sponge|brush|cloth|scraper) in the"
-    rf" (?:bucket|sink|basin){_END}"
-    rf"|{_LEAD}(?:the )?gas (?:man|engineer|bill|meter|company|fitter)\b[^?]*$"
-    rf"|{_LEAD}i (?:have )?(?:have|got|have got) a (?:\w+ )?headache from (?:the |last |too much |my |no )*(?:game"
-    rf"|night"
-    rf"|wine|beer|party|work|heat|sun|screen|coffee|music|kids|weather)(?: last night)?{_END}"
+    rf"|{_LEAD}(?:i )?(?:have )?(?:got|put|left|dropped) (?:a|the|my) (?:sponge|brush|cloth|scraper) in the "
+    rf"(?:bucket|sink|basin){_END}|{_LEAD}(?:the )?gas (?:man|engineer|bill|meter|company|fitter)\b[^?]*$"
+    rf"|{_LEAD}i (?:have )?(?:have|got|have got) a (?:\w+ )?headache from (?:the |last |too much |my |no )*"
+    rf"(?:game|night|wine|beer|party|work|heat|sun|screen|coffee|music|kids|weather)(?: last night)?{_END}"
     rf"|{_LEAD}(?:poop?|towels?|suds|water|substrate|soap|hair|feathers?|cables)(?: is| 's| are)? everywhere{_END}"
     rf"|{_LEAD}(?:a )?puddle (?:on|in|at) the (?:floor|bottom|corner)(?: of)? ?(?:ENCLOSURE|the tank|the box)?{_END}"
-    rf"|{_LEAD}(?:i )?(?:filled the (?:water )?bowl ?,? ?(?:and |but )?)?(?:spilled|spilt) (?:a bit|some|a little"
-    rf"|(?:some"
-    rf" |the |a bit of )*(?:soapy |clean |fresh |plain |bowl |rinse )?water|the (?:water )?bowl)(?: of it)?{_END}",
+    rf"|{_LEAD}(?:i )?(?:filled the (?:water )?bowl ?,? ?(?:and |but )?)?(?:spilled|spilt) "
+    r"(?:a bit|some|a little|(?:some |the |a bit of )*(?:soapy |clean |fresh |plain |bowl |rinse )?water|the "
+    rf"(?:water )?bowl)(?: of it)?{_END}",
     *("nobody", "no one", "none of", "breathing", "sick of", "cough", "drink", "sip", "water", "killing", "glove"),
     *(
         "soil",
@@ -82,27 +77,25 @@ _ORDINARY = Pattern(
     *("spil", "bowl"),
 )
 _BACK_ON_ITS_SHELF = Pattern(
-    rf"{_LEAD}(?:the |my )?{_P}(?: is| 's| are| goes)* (?:back |safe |away )*(?:on|in|at|standing on|under) (?:the |my"
-    rf" |its )?{_AWAY}{_END}"
-    rf"|{_LEAD}(?:i )?(?:have )?(?:put|left|stood|placed) (?:the |my )?{_P} (?:back |away )*(?:on|in|under) (?:the "
-    rf"|my |its"
-    rf" )?{_AWAY}{_END}"
-    rf"|{_LEAD}(?:the |my )?{_P} (?:is |'s )?(?:standing|sitting|right|just|still) (?:right |just )?(?:next to"
-    rf"|beside|by)"
-    rf" (?:it|me|ENCLOSURE|the \w+){_END}",
+    rf"{_LEAD}(?:the |my )?{_P}(?: is| 's| are| goes)* (?:back |safe |away )*(?:on|in|at|standing on|under) "
+    rf"(?:the |my |its )?{_AWAY}{_END}"
+    rf"|{_LEAD}(?:i )?(?:have )?(?:put|left|stood|placed) (?:the |my )?{_P} (?:back |away )*(?:on|in|under) "
+    rf"(?:the |my |its )?{_AWAY}{_END}"
+    rf"|{_LEAD}(?:the |my )?{_P} (?:is |'s )?(?:standing|sitting|right|just|still) (?:right |just )?"
+    rf"(?:next to|beside|by) (?:it|me|ENCLOSURE|the \w+){_END}",
     "AGENT",
     "STOCK",
     "BOTTLE",
 )
 _OTHER_THING = (
     r"(?:(?:the|my|a|her|his) (?:\w+ )?(?:bowls?|dish|dishes|kitchen|worktop|counter|sink|bath|bathroom|table|desk"
-    r"|kettle|car|toilet|shower|fridge|cooker|oven|outside|tongs|hook|(?:front |back )?glass outside"
-    r"|front (?:glass )?outside|outside of (?:ENCLOSURE|the \w+)))"
+    r"|kettle|car|toilet|shower|fridge|cooker|oven|outside|tongs|hook|(?:front |back )?glass outside|front "
+    r"(?:glass )?outside|outside of (?:ENCLOSURE|the \w+)))"
 )
 _DID = r"(?:used|wiped|cleaned|scrubbed|descaled|washed|sprayed|soaked|rinsed|polished|put|did)"
 _ON_SOMETHING_ELSE = Pattern(
-    rf"{_LEAD}(?:i |we )?(?:have )?{_DID} (?:down )?(?:{_OTHER_THING}|the (?:front )?(?:glass )?outside)(?: down)?"
-    rf" (?:with|in|using) (?:the |some |a bit of |my )*{_P}{_END}"
+    rf"{_LEAD}(?:i |we )?(?:have )?{_DID} (?:down )?(?:{_OTHER_THING}|the (?:front )?(?:glass )?outside)(?: down)? "
+    rf"(?:with|in|using) (?:the |some |a bit of |my )*{_P}{_END}"
     rf"|{_LEAD}(?:i |we )?(?:have )?{_DID} (?:the |some |a bit of |my )*{_P} on {_OTHER_THING}{_END}",
     *("AGENT", "STOCK", "BOTTLE"),
 )
@@ -124,8 +117,8 @@ def ordinary(text: str, world: World) -> bool:
 
 
 _PUT_AWAY = Pattern(
-    rf"{_LEAD}(?:i |we )?(?:have )?(?:put|left|stood|placed|got|have|keep|kept|stuck|popped) (?:the |my |some |a )*{_P}"
-    rf"(?: bottle)? (?:back |away )*(?:in|on|under) (?:the |my |its )?{_AWAY}{_END}",
+    rf"{_LEAD}(?:i |we )?(?:have )?(?:put|left|stood|placed|got|have|keep|kept|stuck|popped) "
+    rf"(?:the |my |some |a )*{_P}(?: bottle)? (?:back |away )*(?:in|on|under) (?:the |my |its )?{_AWAY}{_END}",
     *("AGENT", "STOCK", "BOTTLE"),
 )
 

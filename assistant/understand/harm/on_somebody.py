@@ -13,42 +13,41 @@ _OH = r"^(?:(?:oh|no|help|god|shit|damn|quick|and|now|,) ?)*"
 _ON_IT = r"(?:AGENT|STOCK|BOTTLE|MIX|disinfectant|cleaner|concentrate|(?:over ?)?spray|mist|product)"
 _BEING = rf"(?:him|her|them|himself|herself|me|(?:the |my |our |poor )*(?:\w+ )?{ANIMAL})"
 _LIES_ON = Pattern(
-    rf"\b(?:has|have|is|got|had|gets)\b(?: \S+){{0,3}}? {_ON_IT} (?:all )?(?:on|over|in|down) (?:him|her|them|himself"
-    rf"|herself)\b"
+    rf"\b(?:has|have|is|got|had|gets)\b(?: \S+){{0,3}}? {_ON_IT} (?:all )?(?:on|over|in|down) "
+    r"(?:him|her|them|himself|herself)\b"
     rf"|{_OH}(?:there is )?(?:\w+ )?{_ON_IT} (?:all )?(?:on|over) (?:him|her|them|me|us)(?: now)?(?: ?[.!])*$"
-    rf"|\b(?:{_ON_IT}|some(?: of it)?|drops?|droplets?) (?:has |have |just |must have )*(?:drift\w*|blew|blown"
-    rf"|float\w*|settled|carried|rained|came down|got|landed) (?:\w+ )?(?:on|onto|over|at) {_BEING}\b"
-    rf"|{_OH}(?:there is )?{_ON_IT} (?:all )?(?:on|over) (?:his|her|its|their) (?:\w+ )?(?:tail|belly|skin|back|head"
-    rf"|face|feet|foot|legs?|shell|scales|nose|neck|side|body)(?: now)?(?: ?[.!])*$"
+    rf"|\b(?:{_ON_IT}|some(?: of it)?|drops?|droplets?) (?:has |have |just |must have )*"
+    r"(?:drift\w*|blew|blown|float\w*|settled|carried|rained|came down|got|landed) (?:\w+ )?"
+    rf"(?:on|onto|over|at) {_BEING}\b"
+    rf"|{_OH}(?:there is )?{_ON_IT} (?:all )?(?:on|over) (?:his|her|its|their) (?:\w+ )?"
+    r"(?:tail|belly|skin|back|head|face|feet|foot|legs?|shell|scales|nose|neck|side|body)(?: now)?(?: ?[.!])*$"
     rf"|{_OH}over ?spray (?:on|over|onto|hit|got|all over) {_BEING}\b"
-    rf"|{_OH}(?:there is )?{_ON_IT} (?:got |is |went |has got )?(?:in|into) (?:a|the|my|his|her|this) (?:\w+ )?cut(?:"
-    rf" now)?(?: ?[.!])*$",
+    rf"|{_OH}(?:there is )?{_ON_IT} (?:got |is |went |has got )?(?:in|into) (?:a|the|my|his|her|this) (?:\w+ )?cut"
+    r"(?: now)?(?: ?[.!])*$",
 )
 _REACTS = Pattern(
-    r"\b(?:mixed|combined|put|poured|used|added) (?:them|the two|both|it all|the \w+)\b.*\b(?:fizz\w*|bubbl\w*"
-    r"|smok\w*|foam\w*|steam\w*|hiss\w*|gas\w*)\b"
-    r"|\b(?:BOTTLE|MIX|bottle|sprayer|bucket|jug|canister|container|mix|sink|drain|it)(?: is| are| 's|"
-    r" has| started| keeps)*"
-    r" (?:fizzing|fizzed|bubbling(?: up| over)|hissing|steaming|swelling(?: up)?|swollen up|bulging|blowing up"
-    r"|ballooning|about to burst)\b(?!.* on (?:the |his |her )?(?:lime\w*|scale|urates?|stains?|glass|rocks?"
-    r"|poo\w*))(?!.*\b(?:eye|skin|hand|face|lip|mouth|finger|arm|leg|foot)\w*\b)",
+    r"\b(?:mixed|combined|put|poured|used|added) (?:them|the two|both|it all|the \w+)\b.*\b"
+    r"(?:fizz\w*|bubbl\w*|smok\w*|foam\w*|steam\w*|hiss\w*|gas\w*)\b"
+    r"|\b(?:BOTTLE|MIX|bottle|sprayer|bucket|jug|canister|container|mix|sink|drain|it)"
+    r"(?: is| are| 's| has| started| keeps)* (?:fizzing|fizzed|bubbling(?: up| over)|hissing|steaming|swelling"
+    r"(?: up)?|swollen up|bulging|blowing up|ballooning|about to burst)\b"
+    r"(?!.* on (?:the |his |her )?(?:lime\w*|scale|urates?|stains?|glass|rocks?|poo\w*))"
+    r"(?!.*\b(?:eye|skin|hand|face|lip|mouth|finger|arm|leg|foot)\w*\b)",
     *words_of("fizz bubbl smok foam steam hiss gas swel swollen bulg balloon blowing burst"),
 )
 """A mix that fizzes or a bottle that swells: out first, whatever is in it."""
 _PUT_BACK_WET = Pattern(
-    rf"\b(?:put|popped|moved|let|placed) (?:him|her|them|(?:the |my )?(?:\w+ )?(?:{ANIMAL}|ENCLOSURE)) (?:straight "
-    rf"|right )?(?:back|in)\b"
-    r".*\b(?:(?:wet|damp|dripping|slimy|covered|soaked)(?: \S+){0,2} (?:with|in|from) (?:the |some )*(?:AGENT|STOCK"
-    r"|BOTTLE|MIX|spray"
-    r"|product|disinfectant)|(?:never|not|forgot to|forgotten to|had not|did not|without)(?: been| ever| even)* rins\w+"
-    r"|(?:AGENT|STOCK|BOTTLE|spray|product|disinfectant)(?: was| is)? (?:still )?(?:in|on) (?:it|there|everything))\b",
+    rf"\b(?:put|popped|moved|let|placed) (?:him|her|them|(?:the |my )?(?:\w+ )?(?:{ANIMAL}|ENCLOSURE)) "
+    r"(?:straight |right )?(?:back|in)\b.*\b(?:(?:wet|damp|dripping|slimy|covered|soaked)(?: \S+){0,2} "
+    r"(?:with|in|from) (?:the |some )*(?:AGENT|STOCK|BOTTLE|MIX|spray|product|disinfectant)|"
+    r"(?:never|not|forgot to|forgotten to|had not|did not|without)(?: been| ever| even)* rins\w+|"
+    r"(?:AGENT|STOCK|BOTTLE|spray|product|disinfectant)(?: was| is)? (?:still )?(?:in|on) (?:it|there|everything))\b",
     *words_of("wet damp drip slimy covered soaked rins AGENT STOCK BOTTLE spray product disinf"),
 )
 _ASKED_OR_WISHED = Pattern(
     r"^(?:so |and |ok |please |just )*(?:can|could|should|may|might|shall|how|what|which|where|is|are|would|do|does"
-    r"|will|put|use"
-    r"|dab|rub|apply|spray(?= (?:the|some|it|him|her|them|my|ENCLOSURE|ANIMAL|AGENT|BOTTLE))|pour|give|try|safe|ok"
-    r"|best)\b|\bto (?:treat|heal|kill|help|clean)\b|\bfor (?:his|her|its|the|a)\b"
+    r"|will|put|use|dab|rub|apply|spray(?= (?:the|some|it|him|her|them|my|ENCLOSURE|ANIMAL|AGENT|BOTTLE))|pour|give"
+    r"|try|safe|ok|best)\b|\bto (?:treat|heal|kill|help|clean)\b|\bfor (?:his|her|its|the|a)\b"
     r"|\b(?:want|wish|need|try|going|like|plan\w*) to\b|\b(?:ok|okay|safe|alright)$"
 )
 

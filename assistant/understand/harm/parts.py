@@ -171,12 +171,9 @@ def _breath(said: Said) -> Found | None:
 
 _BARE_PLACE = Pattern(
     r"^(?:the |now |and |oh |my )*(?P<place>throat|arms?|legs?|foot|feet|neck|chest|pupils?|eyelids?|skin|lips|tongue"
-    r"|nose|fingers?|hands?|face) "
-    r"(?:is |are |has |'s |looks? |feels? |gone |went |all |a bit |really |so |going |turned )*"
-    r"(?:closed|closing|blotchy|white|red|raw|swollen|swelling|puffy|numb|peeling|blister\w*|sting\w*|burn\w*|sore"
-    r"|tight"
-    r"|itch\w*"
-    r"|hurts?|hurting|cloudy|blurr\w*)\b"
+    r"|nose|fingers?|hands?|face) (?:is |are |has |'s |looks? |feels? |gone |went |all |a bit |really |so |going "
+    r"|turned )*(?:closed|closing|blotchy|white|red|raw|swollen|swelling|puffy|numb|peeling|blister\w*|sting\w*"
+    r"|burn\w*|sore|tight|itch\w*|hurts?|hurting|cloudy|blurr\w*)\b"
 )
 """Said in a hurry, without whose it is."""
 
@@ -254,8 +251,8 @@ def _wetted(said: Said) -> Found | None:
     if (
         re.search(
             r"\b(?:i am|i got|i 've been|i have been|i was|we are|we got|he got|she got|^)(?: \w+)? ?"
-            r"(?:soaked|drenched|doused|covered|splashed|wearing)\b(?! (?:the|his|her|it|that|them|this|both|all"
-            r"|every\w*|ENCLOSURE)\b)"
+            r"(?:soaked|drenched|doused|covered|splashed|wearing)\b"
+            r"(?! (?:the|his|her|it|that|them|this|both|all|every\w*|ENCLOSURE)\b)"
             r"(?! from (?:wash|rins|scrub|clean)\w*)",
             text,
         )
@@ -264,8 +261,8 @@ def _wetted(said: Said) -> Found | None:
     ):
         return Found("skin", False)
     over = re.search(
-        r"\b(?:went|gone|is|got|poured|tipped|came|spilled|spilt|knocked|dropped|pulled"
-        r"|emptied)\b(?: \S+){0,4} (?:over|on|down) (?:me|us|myself|himself|herself)\b",
+        r"\b(?:went|gone|is|got|poured|tipped|came|spilled|spilt|knocked|dropped|pulled|emptied)\b(?: \S+){0,4} "
+        r"(?:over|on|down) (?:me|us|myself|himself|herself)\b",
         text,
     )
     barefoot = re.search(r"\bbare ?(?:foot|feet)\b", text)
@@ -288,10 +285,9 @@ def _animal_in_it(said: Said) -> Found | None:
     if being and re.search(r"\b(?:sprayed|misted|doused|bleached)\b", said.text) and INSIDE.search(said.text):
         return Found("skin", True)
     if re.search(
-        rf"\b(?:{'|'.join(sorted(ANIMALS))}|ENCLOSURE|he|she) (?:has |have |'s )?(?:got|had) (?:some "
-        rf"|a bit of |a drop of |the )*"
-        r"(?:AGENT|STOCK|BOTTLE|spray|mist|cleaner|disinfectant|stuff|it) (?:all )?(?:on|over|in) (?:it|him"
-        r"|her|them)\b",
+        rf"\b(?:{'|'.join(sorted(ANIMALS))}|ENCLOSURE|he|she) (?:has |have |'s )?(?:got|had) "
+        r"(?:some |a bit of |a drop of |the )*(?:AGENT|STOCK|BOTTLE|spray|mist|cleaner|disinfectant|stuff|it) "
+        r"(?:all )?(?:on|over|in) (?:it|him|her|them)\b",
         said.text,
     ):
         return Found("skin", True)
@@ -310,8 +306,7 @@ def _animal_in_it(said: Said) -> Found | None:
         if not {"bucket", "puddle"}.isdisjoint(what) and said.words[at] not in ("they",):
             return Found("skin", True)
     if said.used and re.search(
-        r"\b(?:he|she|ANIMAL|ENCLOSURE)(?: is| was| 's| got)?(?: all)? (?:covered|soaked|drenched) (?:in"
-        r"|with)\b",
+        r"\b(?:he|she|ANIMAL|ENCLOSURE)(?: is| was| 's| got)?(?: all)? (?:covered|soaked|drenched) (?:in|with)\b",
         said.text,
     ):
         return Found("skin", True)

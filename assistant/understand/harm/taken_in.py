@@ -18,59 +18,53 @@ from assistant.understand.harm.words import (
 from assistant.understand.text.patterns import Pattern, words_in
 
 _INTO_WHAT_HURTS = Pattern(
-    r"\b(?:hands?|fingers?|thumb|arms?|face|head|foot|feet|paws?|toes?|tongue|nose) (?:right |straight |deep )?(?:in"
-    r"|into)"
-    r" (?:the |my |a |that |some )?(?:bucket|BOTTLE|AGENT|STOCK|MIX|disinfectant|cleaner|puddle)\b"
+    r"\b(?:hands?|fingers?|thumb|arms?|face|head|foot|feet|paws?|toes?|tongue|nose) (?:right |straight |deep )?"
+    r"(?:in|into) (?:the |my |a |that |some )?(?:bucket|BOTTLE|AGENT|STOCK|MIX|disinfectant|cleaner|puddle)\b"
 )
 _FELT = Pattern(
     r"\bcan not (?:\w+ )?feel (?:my|his|her) (?:\w+ )?(?:fingers?|fingertips?|hands?|arms?|face|lips|tongue|feet|foot"
     r"|toes|legs?)\b"
     r"|\b(?:ran|run|runs|leaked|dripped|trickled|seeped|poured) (?:down |right |straight )*(?:inside|into|down) my "
     r"(?:\w+ )?(?:boots?|shoes?|socks?|gloves?|sleeves?|neck|back|collar|shirt)\b"
-    r"|\bgloves? (?:has |have |is |are |was )?(?:all )?(?:filled|full|filling|flooded)(?: up)? (?:with|of) (?:it"
-    r"|AGENT|BOTTLE|STOCK"
-    r"|disinfectant|cleaner)\b"
+    r"|\bgloves? (?:has |have |is |are |was )?(?:all )?(?:filled|full|filling|flooded)(?: up)? (?:with|of) "
+    r"(?:it|AGENT|BOTTLE|STOCK|disinfectant|cleaner)\b"
 )
 _NOT_RINSED = Pattern(
-    r"\b(?:did not|forgot to|never|not) rins\w*\b.*\b(?:he|she|they|him|her|ANIMAL|ENCLOSURE)\b.*\b(?:been in|in"
-    r" there|back in"
-    r"|sat in|put in)\b"
+    r"\b(?:did not|forgot to|never|not) rins\w*\b.*\b(?:he|she|they|him|her|ANIMAL|ENCLOSURE)\b.*\b"
+    r"(?:been in|in there|back in|sat in|put in)\b"
 )
 _FELL_IN = Pattern(
-    r"\b(?:dropped|fell|fallen|slipped|jumped|knocked)(?: (?:him|her|it|(?:the |my )?ANIMAL))? (?:in|into) (?:the |my"
-    r" |a )?(?:\w+ )?"
-    r"(?:bucket|AGENT|STOCK|BOTTLE|tray of \w+|puddle)\b"
+    r"\b(?:dropped|fell|fallen|slipped|jumped|knocked)(?: (?:him|her|it|(?:the |my )?ANIMAL))? (?:in|into) "
+    r"(?:the |my |a )?(?:\w+ )?(?:bucket|AGENT|STOCK|BOTTLE|tray of \w+|puddle)\b"
 )
 _IN_A_CUT = Pattern(
     r"\b(?:it|AGENT|STOCK|BOTTLE|MIX|disinfectant|cleaner|some|stuff|concentrate)\b(?: \S+){0,4} (?:in|into|inside) "
     r"(?:the |a |my |this )?(?:\w+ )?(?:cut|graze|scratch|sore|blister|wound) (?:on|of) my\b"
 )
 _INJECTED = Pattern(
-    r"\b(?:pricked|jabbed|stabbed|stuck|poked|injected|needled) (?:the (?:needle|syringe) (?:in|into) )?(?:myself|me"
-    r"|himself|herself|my \w+)\b.*\b(?:syringe|needle|MEASURE|AGENT|STOCK|BOTTLE|MIX|concentrate)\b"
+    r"\b(?:pricked|jabbed|stabbed|stuck|poked|injected|needled) (?:the (?:needle|syringe) (?:in|into) )?"
+    r"(?:myself|me|himself|herself|my \w+)\b.*\b(?:syringe|needle|MEASURE|AGENT|STOCK|BOTTLE|MIX|concentrate)\b"
     r"|\b(?:injected|needled) (?:myself|himself|herself|my (?:own )?(?:hand|finger|thumb|arm|leg|palm))\b"
     r"|\b(?:syringe|needle|MEASURE) (?:went|has gone|is|got|stuck|slipped)(?: \w+)? (?:in|into|through) my \w+",
     *("syringe", "needle", "inject", "prick", "jab", "stab", "stuck", "poke", "MEASURE"),
 )
 _OVER_ONE = Pattern(
     r"\b(?:sprayed|misted|poured|squirted|spritzed|tipped|hosed)\b(?: \S+){0,5}? (?:over|on|onto|across|at)"
-    rf"(?: the top of| top of)? (?:the |my |a |our )?(?:\w+ )?(?P<who>{'|'.join(sorted(ANIMALS | PEOPLE))})\b"
-    r"(?! ?'s)(?=.*\b(?:accident\w*|mistake|oops|whoops|oh no|help)\b)"
+    rf"(?: the top of| top of)? (?:the |my |a |our )?(?:\w+ )?(?P<who>{'|'.join(sorted(ANIMALS | PEOPLE))})\b(?! ?'s)"
+    r"(?=.*\b(?:accident\w*|mistake|oops|whoops|oh no|help)\b)"
 )
 
 
 _TAKEN_FOR_A_DRINK = Pattern(
-    r"\b(?:thought|thinking) (?:it|that|this|the (?:bottle|jug|bucket|cup|stuff)|BOTTLE|AGENT) was (?:just |only |a "
-    r"|an |my |some |his |her )*(?:\w+ )?(?:squash|tea"
-    r"|coffee"
-    r"|drink|juice|cola|beer|lemonade|pop|milk|wine|cordial|water)$"
+    r"\b(?:thought|thinking) (?:it|that|this|the (?:bottle|jug|bucket|cup|stuff)|BOTTLE|AGENT) was "
+    r"(?:just |only |a |an |my |some |his |her )*(?:\w+ )?"
+    r"(?:squash|tea|coffee|drink|juice|cola|beer|lemonade|pop|milk|wine|cordial|water)$"
 )
 _ON_IT = Pattern(
-    r"\b(?:he|she|ANIMAL|ENCLOSURE)(?: is| 's| has| feels)?(?: all| a bit| really)* (?:slimy|sticky|wet|damp"
-    r"|soaked)\b.*"
-    r"\b(?:AGENT|STOCK|disinfectant|cleaner)\b"
+    r"\b(?:he|she|ANIMAL|ENCLOSURE)(?: is| 's| has| feels)?(?: all| a bit| really)* "
+    r"(?:slimy|sticky|wet|damp|soaked)\b.*\b(?:AGENT|STOCK|disinfectant|cleaner)\b"
     r"|\b(?:he|she|ANIMAL) (?:smells?|reeks?|stinks?) of (?:AGENT|STOCK|disinfectant|cleaner|chemicals?)\b"
-    rf"|\bthere is (?:\w+ )?(?:AGENT|STOCK|BOTTLE|disinfectant|cleaner) in (?:my |the |our |his |her )?(?:\w+ )?"
+    r"|\bthere is (?:\w+ )?(?:AGENT|STOCK|BOTTLE|disinfectant|cleaner) in (?:my |the |our |his |her )?(?:\w+ )?"
     rf"(?:{'|'.join(sorted(ANIMALS))}|fish)(?: 's)? (?:tank|water|pond|bowl)\b"
 )
 
@@ -119,9 +113,8 @@ def swallowed(said: Said) -> Found | None:
     if _TAKEN_FOR_A_DRINK.search(said.text):
         return Found("mouth", False)
     if re.search(
-        r"\b(?:mistook|taken|took|mistaken)(?: \S+){1,3} for (?:a |his |her |my |some )?(?:\w+ )?(?:squash|tea|coffee"
-        r"|drink"
-        r"|water|juice|cola|beer|lemonade|pop|milk|food|sweets?)\b",
+        r"\b(?:mistook|taken|took|mistaken)(?: \S+){1,3} for (?:a |his |her |my |some )?(?:\w+ )?"
+        r"(?:squash|tea|coffee|drink|water|juice|cola|beer|lemonade|pop|milk|food|sweets?)\b",
         said.text,
     ):
         return Found("mouth", said.of_animal)
@@ -129,8 +122,8 @@ def swallowed(said: Said) -> Found | None:
     if cup and said.hazard and (MISTAKEN.search(said.text) or not said.general):
         return Found("mouth", False)
     if re.search(
-        r"\b(?:BOTTLE|bottle|nozzle|AGENT|tube|it|cap|lid|brush|sponge|cloth) (?:\w+ )?(?:to|in|into) (?:my|his|her"
-        r"|their) (?:mouth|lips)\b",
+        r"\b(?:BOTTLE|bottle|nozzle|AGENT|tube|it|cap|lid|brush|sponge|cloth) (?:\w+ )?(?:to|in|into) "
+        r"(?:my|his|her|their) (?:mouth|lips)\b",
         said.text,
     ):
         return Found("mouth", said.of_animal)

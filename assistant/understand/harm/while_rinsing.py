@@ -15,8 +15,8 @@ from assistant.understand.text.known_words import words_of
 from assistant.understand.text.patterns import Pattern
 
 _OF_EITHER = Pattern(
-    r"\b(?:rins(?:ed|ing)|washed|washing|flushed|flushing|wiped|dried|dry|done|finished|good|fine|ok|okay|alright|better"
-    r"|clean|all right)\b"
+    r"\b(?:rins(?:ed|ing)|washed|washing|flushed|flushing|wiped|dried|dry|done|finished|good|fine|ok|okay|alright"
+    r"|better|clean|all right)\b"
 )
 """What may be said of a body and of an enclosure alike."""
 _SMALL = ANIMAL_WORDS | words_of(
@@ -32,8 +32,8 @@ _SMALL = ANIMAL_WORDS | words_of(
 )
 """Every word of such a text: whatever names an enclosure, a product or another step is none."""
 _OF_THE_BODY = Pattern(
-    rf"\b(?:eyes?|arm|hands?|face|skin|fingers?|leg|wrist|foot|ANIMAL|{ANIMALS}|i am|we are|she (?:is|'s)"
-    r"|he (?:is|'s))\b"
+    rf"\b(?:eyes?|arm|hands?|face|skin|fingers?|leg|wrist|foot|ANIMAL|{ANIMALS}|i am|we are|she (?:is|'s)|he "
+    r"(?:is|'s))\b"
 )
 _TAKES_BACK = Pattern(r"\bnot\b|\?$")
 

@@ -19,9 +19,10 @@ _HE = Pattern(r"\b(?:he|she|his|her|him|hers|they|their|them|it|its)\b")
 _HE_ALONE = Pattern(r"\b(?:he|she|his|her|him|they|their|them)\b")
 _NAMED = Pattern(rf"\b(?:{ANIMAL}|ENCLOSURE|fish|bird|rabbit|hamster)\b")
 _OF_AN_ANIMAL = Pattern(
-    r"\b(?:tails?|scales?|scutes?|shell|claws?|paws?|fur|vent|wings?|tank|tub|viv|vivs|vivarium|cage|box|enclosure|hide"
-    r"|inside|in there|in it|still in|was in|were in|crawl\w*|slither\w*|swam|swimming|climbed|shed|shedding|lick\w*"
-    r"|walked|stepped|ran|through|puddle|jumped|dived|waddled|put (?:him|her|them|it)|puffing|hissing|gaping)\b"
+    r"\b(?:tails?|scales?|scutes?|shell|claws?|paws?|fur|vent|wings?|tank|tub|viv|vivs|vivarium|cage|box|enclosure"
+    r"|hide|inside|in there|in it|still in|was in|were in|crawl\w*|slither\w*|swam|swimming|climbed|shed|shedding"
+    r"|lick\w*|walked|stepped|ran|through|puddle|jumped|dived|waddled|put (?:him|her|them|it)|puffing|hissing"
+    r"|gaping)\b"
 )
 """What only an animal has or does here."""
 _PRODUCT = Pattern(r"\b(?:AGENT|STOCK|BOTTLE|MIX)\b")
@@ -47,15 +48,15 @@ _WHICH = (
     r"|bearded) )?"
 )
 _WHOM_ALONE = Pattern(
-    rf"^{_OH}(?:it (?:is|was) |that (?:is|was) |not me )*(?P<who>(?:(?:the|my|our|a) )?{_WHICH}(?:{ANIMAL}|fish)"
-    rf"|ENCLOSURE|(?:the|my|our|a|his|her) {_WHICH}{SOMEONE.pattern}|me)"
-    r"(?: (?:did|has|was|is|i mean|too|as well|drank it|swallowed it|got it))*(?: ?[.!])*$"
+    rf"^{_OH}(?:it (?:is|was) |that (?:is|was) |not me )*"
+    rf"(?P<who>(?:(?:the|my|our|a) )?{_WHICH}(?:{ANIMAL}|fish)|ENCLOSURE|"
+    rf"(?:the|my|our|a|his|her) {_WHICH}{SOMEONE.pattern}|me)(?: (?:did|has|was|is|i mean|too|as well|drank it"
+    r"|swallowed it|got it))*(?: ?[.!])*$"
 )
 _THERE_TOO = Pattern(
-    rf"^{_OH}(?:(?:it|some|he|she|some of it|they)(?: is| has| got| went| 's)* )?(?:(?:got )?(?:it )?(?:in|on|into"
-    rf"|onto|over|down) )?"
-    r"(?P<whose>his|her|their|its|my|the|both|both his|both her)"
-    r" (?:other |left |right |whole |bare )?(?P<place>[a-z]+)(?: too| as well| also| now)*(?: ?[.!])*$"
+    rf"^{_OH}(?:(?:it|some|he|she|some of it|they)(?: is| has| got| went| 's)* )?"
+    r"(?:(?:got )?(?:it )?(?:in|on|into|onto|over|down) )?(?P<whose>his|her|their|its|my|the|both|both his|both her) "
+    r"(?:other |left |right |whole |bare )?(?P<place>[a-z]+)(?: too| as well| also| now)*(?: ?[.!])*$"
 )
 
 

@@ -29,10 +29,10 @@ USED = words_of(
 )
 AFTER_WORK = Pattern(
     r"\b(?:since|after|from) (?:i |the |that |a |my )*(?:cleaned|clean|cleaning|used|disinfect\w*|spray\w*|bleach\w*"
-    r"|washed|misted)\b|\b(?:put|popped|moved|rehoused|rehomed) (?:him|her|them|it|(?:the |my )?ANIMAL)\b.*\b(?:wet"
-    r"|damp|early|too soon)\b"
-    r"|\b(?:cleaner|disinfectant|rinse|the clean|wrong bottle)\b|\bi (?:have )?used (?:the |my )?(?:\w+ )?(?:AGENT"
-    r"|BOTTLE)"
+    r"|washed|misted)\b"
+    r"|\b(?:put|popped|moved|rehoused|rehomed) (?:him|her|them|it|(?:the |my )?ANIMAL)\b.*\b"
+    r"(?:wet|damp|early|too soon)\b|\b(?:cleaner|disinfectant|rinse|the clean|wrong bottle)\b"
+    r"|\bi (?:have )?used (?:the |my )?(?:\w+ )?(?:AGENT|BOTTLE)"
 )
 """An animal's sign that comes after the work is asked about as the work's doing."""
 FUMES = words_of("fumes fume vapour vapours gas smell chlorine mist")
@@ -112,9 +112,9 @@ BREATH_SAID = Pattern(
     r"|\b(?:can not|can hardly|hardly|trying to|struggling to) (?:catch|get) (?:my|his|her|their) breath\b"
     r"|\b(?:my|his|her) breathing (?:is |'s |has |feels )*(?:gone |going |a bit |all )*"
     r"(?:tight|funny|bad|hard|odd|fast|laboured|shallow|wrong|weird)\b|\bdown the wrong way\b"
-    r"|\broom (?:is |'s )?(?:going round|spinning|swimming|tilting)\b|\blight headed\b|\b(?:feel\w*|going|went"
-    r"|nearly|bit|about to) (?:\w+ )?faint\b|\bfaint(?:ed|ing)\b"
-    r"|\bpass(?:ed|ing) out\b|\bkeel(?:ed|ing) over\b|\bseeing stars\b|\b(?:threw|throwing|throw) up\b"
+    r"|\broom (?:is |'s )?(?:going round|spinning|swimming|tilting)\b|\blight headed\b"
+    r"|\b(?:feel\w*|going|went|nearly|bit|about to) (?:\w+ )?faint\b|\bfaint(?:ed|ing)\b|\bpass(?:ed|ing) out\b"
+    r"|\bkeel(?:ed|ing) over\b|\bseeing stars\b|\b(?:threw|throwing|throw) up\b"
     r"|\bhead (?:is |'s )?(?:spinning|swimming|pounding|thumping|banging)\b"
     r"|\b(?:feel\w*|been|being|makes? me|making me|made me) (?:\w+ )?(?:sick|ill|poorly|rough)\b(?! of)"
 )
@@ -135,8 +135,7 @@ BREATHED = words_of(
 )
 MISTAKEN = Pattern(
     r"\b(?:wrong|by (?:mistake|accident)|accident\w*|thought it was|thinking it was|instead of|poison\w*"
-    r"|before i noticed"
-    r"|without thinking)\b"
+    r"|before i noticed|without thinking)\b"
 )
 NO_MEAL = words_of(
     "rat mouse mice crickets cricket locust food dinner meal pinky coffee tea whole worms bowl rats water"
@@ -167,56 +166,51 @@ IN = words_of("in into through inside under over across down on")
 ANIMAL_SIGNS = Pattern(
     r"\b(?:gap(?:ing|es)|froth\w*|foam\w*|drool\w*|dribbl\w+|limp|floppy|twitch\w*|convuls\w*|fitting|seizures?"
     r"|sneez\w+|gasp\w*|wheez\w*|bubbl\w+|retch\w+|vomit\w*|collapsed?|unresponsive|lethargic|shaking|trembling|dying"
-    r"|(?:breathing|breathes|moving|acting|walking) (?:\w+ )?(?:funny|odd\w*|weird\w*|strange\w*|fast|hard"
-    r"|heav\w+|badly)"
-    r"|not (?:moving|breathing|right|eating)|gone stiff|on the (?:\w+ )?(?:floor|bottom|ground)|(?:lying|laid|flipped"
-    r"|is) on"
-    r" (?:his|her|its) (?:back|side)$|rubbing (?:his|her|its|their) (?:face|eyes?|nose|mouth)|cough\w*|chok\w+"
-    r"|gone (?:red|white|raw|pale))\b"
+    r"|(?:breathing|breathes|moving|acting|walking) (?:\w+ )?"
+    r"(?:funny|odd\w*|weird\w*|strange\w*|fast|hard|heav\w+|badly)|not (?:moving|breathing|right|eating)|gone stiff"
+    r"|on the (?:\w+ )?(?:floor|bottom|ground)|(?:lying|laid|flipped|is) on (?:his|her|its) (?:back|side)$|rubbing "
+    r"(?:his|her|its|their) (?:face|eyes?|nose|mouth)|cough\w*|chok\w+|gone (?:red|white|raw|pale))\b"
 )
 INSIDE = Pattern(
-    r"\b(?:was|were|is|are|been|had)(?: all)* (?:in there|inside|in it|in the ENCLOSURE)\b|\bin (?:the|his|her"
-    r"|its|their) hide\b|\bstill in (?:there|it|the \w+)\b"
+    r"\b(?:was|were|is|are|been|had)(?: all)* (?:in there|inside|in it|in the ENCLOSURE)\b"
+    r"|\bin (?:the|his|her|its|their) hide\b|\bstill in (?:there|it|the \w+)\b"
 )
 FIRST_AID = Pattern(
     r"\bfirst (?:aid|thing to do)\b|\bmake (?:myself|himself|herself|him|her|them) (?:be )?(?:sick|vomit|throw up)\b"
     r"|\b(?:poison (?:centre|center|control|line)|ambulance)\b"
     r"|\b(?:someone|somebody|anyone|a person|a kid|a child) (?:gets|is|has|'s|has been|'s been|is been) (?:\w+ )?"
-    r"(?:splashed|sprayed|burnt|burned|poisoned|swallowed|drunk|hurt)\b"
-    r"|\bhurt (?:myself|himself|herself)\b|\b(?:it|this|that) (?:is |really |does |bloody |so )*(?:hurts"
-    r"|stings|burns|hurting|stinging|burning)\b(?! (?:smell|plastic|oil|wood|bright))"
-    r"|\b(?:burn\w*|stung|poison\w*) (?:myself|himself|herself|my \w+)\b"
-    r"|\b(?:AGENT|chemical|acid|disinfectant|cleaner) (?:splash|splashes|burns?|poisoning"
-    r"|inhalation)\b(?! (?:off|through|a hole|the|in|plastic|goggles|guard|proof))"
-    r"|\b(?:rinse|flush|wash)(?: \w+)?(?: out| out of| from)? (?:my|the|his|her) (?:own |left |right "
-    r"|poor )?eyes?\b(?! cap)"
-    r"|\beye ?wash\b|(?<!keep )(?<!keeping )\b(?:AGENT|STOCK|MIX|it|disinfectant|cleaner) "
-    r"(?:off|out of|from) (?:my|his|her) "
+    r"(?:splashed|sprayed|burnt|burned|poisoned|swallowed|drunk|hurt)\b|\bhurt (?:myself|himself|herself)\b"
+    r"|\b(?:it|this|that) (?:is |really |does |bloody |so )*(?:hurts|stings|burns|hurting|stinging|burning)\b"
+    r"(?! (?:smell|plastic|oil|wood|bright))|\b(?:burn\w*|stung|poison\w*) (?:myself|himself|herself|my \w+)\b"
+    r"|\b(?:AGENT|chemical|acid|disinfectant|cleaner) (?:splash|splashes|burns?|poisoning|inhalation)\b"
+    r"(?! (?:off|through|a hole|the|in|plastic|goggles|guard|proof))"
+    r"|\b(?:rinse|flush|wash)(?: \w+)?(?: out| out of| from)? (?:my|the|his|her) (?:own |left |right |poor )?eyes?\b"
+    r"(?! cap)|\beye ?wash\b"
+    r"|(?<!keep )(?<!keeping )\b(?:AGENT|STOCK|MIX|it|disinfectant|cleaner) (?:off|out of|from) (?:my|his|her) "
     r"(?:own )?(?:skin|hands?|eyes?|face|arms?|legs?|hair|mouth|feet|fingers)\b"
-    r"|\b(?:everything|it|all|vision)(?: is| 's| has)? (?:all )?(?:gone|going|went) (?:all )?(?:blurr\w+|fuzzy"
-    r"|misty|double)"
-    r"|\b(?:burnt|burned|burning|poisoned|poisoning|stung|choking) me\b|\b(?:fumes|gas|smell|AGENT|stuff"
-    r"|spray) (?:is |are |'s )?killing me\b"
+    r"|\b(?:everything|it|all|vision)(?: is| 's| has)? (?:all )?(?:gone|going|went) (?:all )?"
+    r"(?:blurr\w+|fuzzy|misty|double)|\b(?:burnt|burned|burning|poisoned|poisoning|stung|choking) me\b"
+    r"|\b(?:fumes|gas|smell|AGENT|stuff|spray) (?:is |are |'s )?killing me\b"
     r"|^(?:burning|stinging|dizzy|choking|it burns|it stings)(?: burning| stinging| here| help)*$"
 )
 BACK = Pattern(
-    r"\bmy (?:back|feet|legs|knees|arms|shoulders?|neck)(?: (?:is|are|'s|really|so|bit"
-    r"|\w+ing))* (?:hurts?|ach\w+|killing|sore|stiff|in pain)\b"
+    r"\bmy (?:back|feet|legs|knees|arms|shoulders?|neck)(?: (?:is|are|'s|really|so|bit|\w+ing))* "
+    r"(?:hurts?|ach\w+|killing|sore|stiff|in pain)\b"
 )
 GENERAL = Pattern(
     r"^(?:so |and |um |ok )*(?:do|does|will|would|can|could|may|should|shall|is|are|how (?:long|much|many|do)|which"
     r"|what (?:kills?|is the best|should|do i (?:need|wear|use|put|want)))\b(?! not\b)"
 )
 WASHED = Pattern(
-    r"\b(?:wash|washed|washing|rinse|rinsed|scrub|dry|dried|clean|cleaned)(?: \w+)? (?:my"
-    r"|your) (?:\w+ )?(?:hands?|gloves?|boots)"
+    r"\b(?:wash|washed|washing|rinse|rinsed|scrub|dry|dried|clean|cleaned)(?: \w+)? (?:my|your) (?:\w+ )?"
+    r"(?:hands?|gloves?|boots)"
 )
 NO_HARM = Pattern(
-    r"\bhand (?:gel|saniti[sz]er|cream|soap|wash)\b|\bsting\w* nettles?\b|\b(?:drinking|drinks?|water) (?:bowl|dish"
-    r"|bottle)\b|"
-    r"\b(?:no|not|nobody|never|nothing|stopped|without)(?: \w+){0,2} (?:cough\w*|chok\w*|dizzy|hurt|stings?"
-    r"|burns?|sick)\b"
-    r"|\bout of puff\b|\bsick (?:of|one|animal|tank|snake)\b|\b(?:head|hair) ?(?:start|band)\b"
+    r"\bhand (?:gel|saniti[sz]er|cream|soap|wash)\b|\bsting\w* nettles?\b"
+    r"|\b(?:drinking|drinks?|water) (?:bowl|dish|bottle)\b"
+    r"|\b(?:no|not|nobody|never|nothing|stopped|without)(?: \w+){0,2} "
+    r"(?:cough\w*|chok\w*|dizzy|hurt|stings?|burns?|sick)\b|\bout of puff\b|\bsick (?:of|one|animal|tank|snake)\b"
+    r"|\b(?:head|hair) ?(?:start|band)\b"
 )
 
 
@@ -254,16 +248,15 @@ WORDS = frozenset(
 )
 """Every word that a rule here turns on: known words, so that none is mended into another."""
 CUT_OFF = Pattern(
-    r"\b(?:AGENT|STOCK|BOTTLE|MIX|disinfectant|cleaner|concentrate|spray)(?: \w+)? (?:in|on|into|onto|over|up"
-    r"|down|inside) "
-    r"(?:all )?(?:my|me|mi) (?P<place>[a-z]{2,7})\b"
+    r"\b(?:AGENT|STOCK|BOTTLE|MIX|disinfectant|cleaner|concentrate|spray)(?: \w+)? "
+    r"(?:in|on|into|onto|over|up|down|inside) (?:all )?(?:my|me|mi) (?P<place>[a-z]{2,7})\b"
 )
 LIKE = 77.0
 """Of rapidfuzz's ratio, for a place cut off or misspelt: "on my han" 86, "in my ey" 80; "list" is 75 like "lips"."""
 
 ASKS_OF_WORK = Pattern(
-    r"\b(?:how (?:long|strong|much|often)|what strength|which (?:one|bottle|product|agent|disinfectant|of)"
-    r"|what (?:should|do|can) i use|what is (?:best|safest)|how (?:toxic|poisonous|dangerous|bad|harmful)|(?:AGENT"
-    r"|STOCK) or (?:AGENT|STOCK))\b"
+    r"\b(?:how (?:long|strong|much|often)|what strength|which (?:one|bottle|product|agent|disinfectant|of)|what "
+    r"(?:should|do|can) i use|what is (?:best|safest)|how (?:toxic|poisonous|dangerous|bad|harmful)|"
+    r"(?:AGENT|STOCK) or (?:AGENT|STOCK))\b"
 )
 """A question about the work, that no hurt person asks."""

@@ -19,44 +19,42 @@ from assistant.understand.text.patterns import Pattern
 
 _PRODUCT = r"(?:AGENT|STOCK|BOTTLE|OTHER|soap|detergent|dish soap)"
 MET = Pattern(
-    rf"\b(?:poured|added|tipped|put|squirted|dumped|chucked|got|splashed|topped(?: up)?|emptied"
-    rf"|dropped|knocked|spilled|spilt|kicked)\b(?: \S+){{0,4}}? {_PRODUCT}(?: \S+){{0,3}}?"
-    rf" (?:in|into|to|on|onto|over|with|on top of|top of|in with) (?:the |my |some |a |top of )*(?:\S+ )?{_PRODUCT}"
-    rf"|\b(?:sprayed|used|applied|misted|wiped)\b(?: \S+)? {_PRODUCT}(?: \S+){{0,4}}? (?:on top of"
-    rf"|over|on|onto|after|right after|straight after|with|and) (?:the |some |my )?{_PRODUCT}"
+    r"\b(?:poured|added|tipped|put|squirted|dumped|chucked|got|splashed|topped(?: up)?|emptied|dropped|knocked"
+    rf"|spilled|spilt|kicked)\b(?: \S+){{0,4}}? {_PRODUCT}(?: \S+){{0,3}}? "
+    rf"(?:in|into|to|on|onto|over|with|on top of|top of|in with) (?:the |my |some |a |top of )*(?:\S+ )?{_PRODUCT}"
+    rf"|\b(?:sprayed|used|applied|misted|wiped)\b(?: \S+)? {_PRODUCT}(?: \S+){{0,4}}? "
+    rf"(?:on top of|over|on|onto|after|right after|straight after|with|and) (?:the |some |my )?{_PRODUCT}"
     rf"|\b(?:sprayed|used|applied|misted|put)\b(?: \S+){{0,4}}? {_PRODUCT}"
-    rf"(?: (?!rins|wash|dr[iy]|wip|hos|flush)\S+){{0,7}}? (?:then|followed by|and after that)"
+    r"(?: (?!rins|wash|dr[iy]|wip|hos|flush)\S+){0,7}? (?:then|followed by|and after that)"
     rf"(?: the| some| my)? {_PRODUCT}"
-    rf"|\b(?:mixed|combined|blended)(?: up| together)? (?:the |some |my "
-    rf"|in )*{_PRODUCT}(?: \S+){{0,3}}? (?:and|with|in|into|to) (?:the |some |my )*{_PRODUCT}"
-    r"|\b(?:filled|refilled|mixed|made up|topped up)\b(?: \S+){0,6}? (?:AGENT|STOCK) (?:and|with|plus)"
-    r" (?:the |some |my )*(?:AGENT|STOCK)\b"
-    rf"|\b{_PRODUCT}(?: \S+){{0,3}} (?:got|went|fell|dripped|ran|spilled|splashed|leaked|is|was) (?:in"
-    rf"|into|on|onto|over|on top of|mixed with) (?:the |some |my )?{_PRODUCT}"
+    rf"|\b(?:mixed|combined|blended)(?: up| together)? (?:the |some |my |in )*{_PRODUCT}(?: \S+){{0,3}}? "
+    rf"(?:and|with|in|into|to) (?:the |some |my )*{_PRODUCT}"
+    r"|\b(?:filled|refilled|mixed|made up|topped up)\b(?: \S+){0,6}? (?:AGENT|STOCK) (?:and|with|plus) "
+    r"(?:the |some |my )*(?:AGENT|STOCK)\b"
+    rf"|\b{_PRODUCT}(?: \S+){{0,3}} (?:got|went|fell|dripped|ran|spilled|splashed|leaked|is|was) "
+    rf"(?:in|into|on|onto|over|on top of|mixed with) (?:the |some |my )?{_PRODUCT}"
     rf"|\b{_PRODUCT} and (?:the |some )?{_PRODUCT}(?: are| is)? (?:both |all |now )*on (?:it|there|that|ENCLOSURE)\b"
     rf"|\bthere (?:was|is) (?:still |some )?{_PRODUCT} (?:in|on) (?:the |my )?{_PRODUCT}"
-    rf"|\bthere (?:was|is)(?: \S+){{0,2}} {_PRODUCT} (?:\S+ )?in (?:there|it)\b.*\b(?:poured|added|put|sprayed"
-    rf"|filled)"
-    rf"(?: \S+){{0,4}} {_PRODUCT}"
+    rf"|\bthere (?:was|is)(?: \S+){{0,2}} {_PRODUCT} (?:\S+ )?in (?:there|it)\b.*\b"
+    rf"(?:poured|added|put|sprayed|filled)(?: \S+){{0,4}} {_PRODUCT}"
 )
 USE_THAT_BOTTLE = Pattern(
-    r"\b(?:use|using|reuse|keep|fill|refill|save|trust)\b(?: \w+)? (?:that|this|the) (?:bottle|mix|one|sprayer"
-    r"|stuff)\b"
+    r"\b(?:use|using|reuse|keep|fill|refill|save|trust)\b(?: \w+)? (?:that|this|the) "
+    r"(?:bottle|mix|one|sprayer|stuff)\b"
 )
 """A wish to use a bottle again; meant of one that holds an unknown mix."""
 
 ASKED = Pattern(
     r"^(?:i |we |he |she |my \w+ |have |has |had |only |just )*(?:nearly|almost|about to) "
-    r"|^(?:my \w+|someone|somebody|people|a friend|a mate|they|i) (?:\w+ )?(?:mixed|combined|used|put"
-    r"|poured)\b.*\b(?:once|years? ago"
-    r"|last year|back then|as a kid|in the past)$|^(?:my \w+|someone|somebody|people|i) once "
-    r"|^(?:so |and |um |ok |wait |but |what if |hey )*(?:can|could|may|should|shall|is|are|do|does"
-    r"|will|would|what|how|when|why|which|am)\b|\bif i\b|\bwhat happens\b"
-    r"|\bshould i\b|\bcan i\b|\bok to\b|\bsafe to\b|[,.] (?:so |now )?(?:is|are|may|could|would|will) "
+    r"|^(?:my \w+|someone|somebody|people|a friend|a mate|they|i) (?:\w+ )?(?:mixed|combined|used|put|poured)\b.*\b"
+    r"(?:once|years? ago|last year|back then|as a kid|in the past)$|^(?:my \w+|someone|somebody|people|i) once "
+    r"|^(?:so |and |um |ok |wait |but |what if |hey )*(?:can|could|may|should|shall|is|are|do|does|will|would|what"
+    r"|how|when|why|which|am)\b|\bif i\b|\bwhat happens\b|\bshould i\b|\bcan i\b|\bok to\b|\bsafe to\b"
+    r"|[,.] (?:so |now )?(?:is|are|may|could|would|will) "
 )
 DENIED = Pattern(
-    r"\b(?:not|never|nobody|no one)(?: has| have| ever| let| you)*"
-    r" (?:mix|mixed|combined?|poured?|added|add|put|use|used)\b",
+    r"\b(?:not|never|nobody|no one)(?: has| have| ever| let| you)* "
+    r"(?:mix|mixed|combined?|poured?|added|add|put|use|used)\b",
     *("not", "never", "nobody", "no one"),
 )
 """ "I never mixed bleach and vinegar"."""
@@ -64,10 +62,9 @@ _NOT_AT_ONCE = Pattern(
     r"\b(?:dry|dried|drying|last (?:week|month|time|year)|yesterday|days? ago|weeks? ago|shopping|list)\b"
 )
 _MEETING = Pattern(
-    r"\b(?:mix|mixes|mixed|mixing|together|combine\w*|combining|after|before|meet|meets|react\w*|on"
-    r" top of|over|follow\w*|blend|between|compatible|touch\w*|add|pour"
-    r"|plus|topping|topped|tipping|pouring|adding|putting|combos?|combination|deadly|gas|go with|goes with"
-    r"|alongside|in with|straight after|next to|then)\b"
+    r"\b(?:mix|mixes|mixed|mixing|together|combine\w*|combining|after|before|meet|meets|react\w*|on top of|over"
+    r"|follow\w*|blend|between|compatible|touch\w*|add|pour|plus|topping|topped|tipping|pouring|adding|putting"
+    r"|combos?|combination|deadly|gas|go with|goes with|alongside|in with|straight after|next to|then)\b"
 )
 _DOSES = Pattern(r"\b(?:MIX|VOLUME)\b|\bhow (?:much|many|long)\b")
 _BETTER = Pattern(r"\b(?:better|best|which|stronger|cheaper|difference|instead|rather|work|works|kill|kills|or)\b")
@@ -82,8 +79,8 @@ def unknown_bottle_again(plain: str, slots: Slots, world: World) -> str | None:
 
 
 _MAY_I_USE = Pattern(
-    r"^(?:(?:and|so|ok|but|then) )*(?:can|may|could|should|shall|is it ok|am i|do) .*\b(?:use|using|reuse|spray"
-    r"|trust|keep) (?:the |my )?BOTTLE\b"
+    r"^(?:(?:and|so|ok|but|then) )*(?:can|may|could|should|shall|is it ok|am i|do) .*\b"
+    r"(?:use|using|reuse|spray|trust|keep) (?:the |my )?BOTTLE\b"
 )
 
 
@@ -161,9 +158,9 @@ def meets(parsed: Parsed, slots: Slots, world: World, chance: float) -> bool | N
 
 
 _WITH_SOMETHING = Pattern(
-    r"\b(?:can|may|could|should|ok to|safe to) (?:i |we )?(?:mix|combine)"
-    r" (?!.*\b(?:water|MIX|VOLUME|NUMBER|together)\b)"
-    rf"(?:\S+ ){{1,3}}(?:with|and) (?:the |my |some )?\w+|\b(?:mix|combine) {_PRODUCT} with (?!water)\w+\?"
+    r"\b(?:can|may|could|should|ok to|safe to) (?:i |we )?(?:mix|combine) "
+    r"(?!.*\b(?:water|MIX|VOLUME|NUMBER|together)\b)(?:\S+ ){1,3}(?:with|and) (?:the |my |some )?\w+"
+    rf"|\b(?:mix|combine) {_PRODUCT} with (?!water)\w+\?"
 )
 """ "Can I mix tomato juice with bleach": what the other is, nobody knows, and it is asked."""
 _LIES_ON_IT = Pattern(
@@ -173,10 +170,10 @@ _LIES_ON_IT = Pattern(
 """A product that is on something already: "there's descaler on the glass, can I bleach it"."""
 
 _PUTS_ON = Pattern(
-    rf"\b(?:spray|spraying|mist|misting|wipe|wiping|hit|hitting|squirt|squirting|put|putting|pour|pouring|use"
-    rf"|using|apply|applying)\b(?: \S+){{0,4}}? {_PRODUCT}\b"
-    rf"|\bgo(?:ing)? over (?:it|that|them|ENCLOSURE|the \w+) with (?:the |some )?{_PRODUCT}\b|\b{_PRODUCT} (?:goes"
-    rf"|is going|going) (?:on|over|in)\b"
+    r"\b(?:spray|spraying|mist|misting|wipe|wiping|hit|hitting|squirt|squirting|put|putting|pour|pouring|use|using"
+    rf"|apply|applying)\b(?: \S+){{0,4}}? {_PRODUCT}\b"
+    rf"|\bgo(?:ing)? over (?:it|that|them|ENCLOSURE|the \w+) with (?:the |some )?{_PRODUCT}\b"
+    rf"|\b{_PRODUCT} (?:goes|is going|going) (?:on|over|in)\b"
     rf"|^(?:and |so |ok |right )*(?:now|next|then) (?:for )?(?:the |some )?{_PRODUCT}$"
     rf"|\b(?:do|doing|clean|cleaning|polish\w*|scrub\w*)\b(?: \S+){{0,4}}? with (?:the |some |my )?{_PRODUCT}\b"
     rf"|^(?:and |so |ok |right |now )*(?:the |some )?{_PRODUCT} (?:now|next|then|after that)(?: ?\?)?$"
@@ -215,8 +212,8 @@ def _side_by_side(plain: str) -> bool:
     """Hardly more than two products: "bleach and vinegar?"."""
     return (
         re.match(
-            rf"^(?:what about |is |are |and )*(?:the )?{_PRODUCT} (?:and|with|plus|then|after|on)"
-            rf" (?:the )?{_PRODUCT}(?: \S+){{0,3}}$",
+            rf"^(?:what about |is |are |and )*(?:the )?{_PRODUCT} (?:and|with|plus|then|after|on) (?:the )?{_PRODUCT}"
+            r"(?: \S+){0,3}$",
             plain,
         )
         is not None

@@ -30,8 +30,8 @@ _PAIR = rf"{_P}(?: bottles?)? {_AND} {_SOME}{_P}(?: bottles?)?"
 _PAIR_POURED = rf"{_POURED} {_AND} {_SOME}{_POURED}"
 _VESSEL = (
     r"(?:(?:the|my|a|an|one|this|that|same|kitchen|mop|spray|old|empty|cleaning|utility|bathroom|floor) )*"
-    r"(?:bucket|pail|bottle|sprayer|sink|drain|plughole|bowl|tub|jug|toilet|loo|bath|basin|shower|cup|tray|puddle|pump"
-    r"|container|canister|BOTTLE|it|there|here)"
+    r"(?:bucket|pail|bottle|sprayer|sink|drain|plughole|bowl|tub|jug|toilet|loo|bath|basin|shower|cup|tray|puddle"
+    r"|pump|container|canister|BOTTLE|it|there|here)"
 )
 _ON_IT = (
     r"(?:it|that|there|them|ENCLOSURE|the (?:\w+ )?(?:glass|walls?|tank|cage|viv\w*|floor|tiles|lid|inside|sides?))"
@@ -43,40 +43,41 @@ _PUT = rf"(?:{_POUR}|put|added|squirted|splashed|got|had|stuck|used|mixed)"
 _MET = Pattern(
     # the two, and what became of them
     rf"\b{_PAIR}{_WENT} (?:mixed(?! up)|combined|blended|reacted|touched|met)\b"
-    rf"|\b{_PAIR}{_WENT} (?:got|gotten|went|gone|ended up|came|ran|flowed)(?: \w+)? (?:mixed(?! up)|combined|blended"
-    rf"|together|in together|in one|into each other|into one another|on top of each other)\b"
-    rf"|\b{_PAIR_POURED}{_WENT}(?: (?:got|gotten|went|gone|ended up|came|ran|flowed|poured|tipped|dripped))?(?: \w+)?"
-    rf" (?:in|into|down|inside) {_VESSEL}\b"
+    rf"|\b{_PAIR}{_WENT} (?:got|gotten|went|gone|ended up|came|ran|flowed)(?: \w+)? "
+    r"(?:mixed(?! up)|combined|blended|together|in together|in one|into each other|into one another"
+    r"|on top of each other)\b"
+    rf"|\b{_PAIR_POURED}{_WENT}(?: (?:got|gotten|went|gone|ended up|came|ran|flowed|poured|tipped|dripped))?"
+    rf"(?: \w+)? (?:in|into|down|inside) {_VESSEL}\b"
     rf"|\b{_PAIR_POURED}{_WENT} (?:got|went|ended up)(?: \w+)? on {_ON_IT}"
     # the two put somewhere in one breath
-    rf"|\b{_PUT}(?: \w+)? {_SOME}{_PAIR_POURED}(?: \w+)? (?:(?:in|into|down|inside) {_VESSEL}|together|at once|at the"
-    rf" same time|on {_ON_IT})"
+    rf"|\b{_PUT}(?: \w+)? {_SOME}{_PAIR_POURED}(?: \w+)? (?:(?:in|into|down|inside) {_VESSEL}|together|at once"
+    rf"|at the same time|on {_ON_IT})"
     rf"|\b{_POUR}(?: \w+)? {_SOME}{_PAIR}(?: \w+)? (?:(?:in|into|down|inside) {_VESSEL}|together)\b"
-    rf"|\b{_PUT}(?: \w+)? {_SOME}{_P} (?:in|into|down) {_VESSEL}(?: \S+){{0,2}}? (?:after|right after|straight after|on"
-    rf" top of|followed by|and then|then|with|where there was|that had|as well as) {_SOME}{_P}\b"
-    rf"|\b{_POURED}{_WENT}(?: (?:went|got|gone|poured))? (?:in|into|down) {_VESSEL} (?:where|that|which|and)"
-    rf" (?:there was|there is|had|has|i had|we had|held|still had)(?: \w+){{0,2}} {_POURED}\b"
-    rf"|\b{_POURED} (?:mix |water |solution |bucket )?(?:has|had|still had|contained|has got)(?: \w+){{0,2}} {_POURED}"
-    rf" in (?:it|there)\b"
-    rf"|\b(?:made|made up|got|have|brewed|concocted|it is|that is|that was|it was|there is|using|used|created)"
+    rf"|\b{_PUT}(?: \w+)? {_SOME}{_P} (?:in|into|down) {_VESSEL}(?: \S+){{0,2}}? "
+    r"(?:after|right after|straight after|on top of|followed by|and then|then|with|where there was|that had"
+    rf"|as well as) {_SOME}{_P}\b"
+    rf"|\b{_POURED}{_WENT}(?: (?:went|got|gone|poured))? (?:in|into|down) {_VESSEL} (?:where|that|which|and) "
+    rf"(?:there was|there is|had|has|i had|we had|held|still had)(?: \w+){{0,2}} {_POURED}\b"
+    rf"|\b{_POURED} (?:mix |water |solution |bucket )?(?:has|had|still had|contained|has got)"
+    rf"(?: \w+){{0,2}} {_POURED} in (?:it|there)\b"
+    r"|\b(?:made|made up|got|have|brewed|concocted|it is|that is|that was|it was|there is|using|used|created)"
     rf"(?: \w+){{0,2}} (?:mix|mixture|cocktail|blend|brew|combo|combination|concoction|solution) of {_SOME}{_PAIR}\b"
     # one on the cloth, the other under it
     rf"|\b(?:used|wiped|mopped|dipped|put|cleaned|soaked|dropped|dunked)(?: \S+){{0,4}}? {_P} {_CLOTH}"
     rf"(?: \S+){{0,3}}? (?:for|on|with|in|into|over) {_SOME}{_P}\b"
     rf"|\b(?:wiped|mopped|soaked|cleaned|dabbed|took) {_SOME}{_P} (?:\w+ )?(?:with|using) {_SOME}{_P} {_CLOTH}\b"
     # what was in the bottle still
-    rf"|{_SOME}{_P}{_WENT}(?: still| left)* (?:in|at the bottom of|inside) (?:it|there|the bottle|BOTTLE)"
-    rf" (?:when|before|as|and then) (?:i|we|he|she|my \w+|somebody|someone)(?: \w+)?"
-    rf" (?:put|poured|added|filled|tipped|mixed|sprayed|used)(?: \S+){{0,4}}? {_P}\b"
+    rf"|{_SOME}{_P}{_WENT}(?: still| left)* (?:in|at the bottom of|inside) (?:it|there|the bottle|BOTTLE) "
+    r"(?:when|before|as|and then) (?:i|we|he|she|my \w+|somebody|someone)(?: \w+)? "
+    rf"(?:put|poured|added|filled|tipped|mixed|sprayed|used)(?: \S+){{0,4}}? {_P}\b"
     rf"|\b(?:filled|refilled|made up|topped up)\b(?: \S+){{0,6}}? {_POURED} (?:and|with|plus) {_SOME}{_POURED}\b",
     *("AGENT", "STOCK", "BOTTLE", "OTHER"),
 )
 _BOTTLES = Pattern(
-    rf"^(?:(?:oh|no|oops|shit|and|so|i|we|have|has|had|just|accidentally|think|went|my \w+|he|she|they|somebody"
-    rf"|someone) ,? ?)*(?:mixed|combined|blended)(?: up)? {_SOME}BOTTLE(?: bottles?)?"
-    rf" (?P<with>and|with|into|,) {_SOME}BOTTLE(?: bottles?)?"
-    r"(?P<sure>(?: (?:together|in one|by mistake|by accident|accidentally|now|oops|help|just now|what now|!|\.|,))*)"
-    r"$",
+    r"^(?:(?:oh|no|oops|shit|and|so|i|we|have|has|had|just|accidentally|think|went|my \w+|he|she|they|somebody"
+    rf"|someone) ,? ?)*(?:mixed|combined|blended)(?: up)? {_SOME}BOTTLE(?: bottles?)? "
+    rf"(?P<with>and|with|into|,) {_SOME}BOTTLE(?: bottles?)?"
+    r"(?P<sure>(?: (?:together|in one|by mistake|by accident|accidentally|now|oops|help|just now|what now|!|\.|,))*)$",
     "BOTTLE",
 )
 """ "Mixed yellow and green", and no more: no strength, no day for which it is. Each by itself is "made up"."""

@@ -30,8 +30,8 @@ _ACROSS = Pattern(
     rf"|\b{_PUT} {_INTO}(?P<first>BOTTLE) {_SOME}BOTTLE\b"
     rf"|\b(?P<holds>BOTTLE) (?:now )?(?:has got|had got|got|has|holds|had|contains) {_SOME}BOTTLE\b"
     rf"|\b(?:there is|there was|there 's|i have|i have got) {_SOME}BOTTLE {_INTO}(?P<there>BOTTLE)\b"
-    rf"|\b(?:filled|refilled|topped|filling|topping|refilling)(?: up)? (?:the |my )?(?P<filled>BOTTLE)"
-    rf" (?:up )?(?:with|from) {_SOME}BOTTLE\b",
+    r"|\b(?:filled|refilled|topped|filling|topping|refilling)(?: up)? (?:the |my )?(?P<filled>BOTTLE) (?:up )?"
+    rf"(?:with|from) {_SOME}BOTTLE\b",
     "BOTTLE",
 )
 """Of two bottles the one that is named here as a group took what was in the other."""
@@ -75,8 +75,8 @@ def _products_of(masked: str) -> list[tuple[int, str]]:
 
 
 _ONE_ON_ANOTHER = Pattern(
-    r"^(?:(?:oh|no|it|that|this|i think|was|is|'s|just) )+(?:the |my |some )*(?:BOTTLE|AGENT|STOCK)"
-    r" (?:on|onto|with|and|over|on top of|in) (?:the |my |some )*(?:BOTTLE|AGENT|STOCK)(?: on it| together| i think)?$",
+    r"^(?:(?:oh|no|it|that|this|i think|was|is|'s|just) )+(?:the |my |some )*(?:BOTTLE|AGENT|STOCK) "
+    r"(?:on|onto|with|and|over|on top of|in) (?:the |my |some )*(?:BOTTLE|AGENT|STOCK)(?: on it| together| i think)?$",
     *("BOTTLE", "AGENT", "STOCK"),
 )
 _MASK = Pattern(r"\b(?:BOTTLE|STOCK|AGENT)\b")

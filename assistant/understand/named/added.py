@@ -22,22 +22,21 @@ _KINDS: tuple[tuple[Adds, Pattern], ...] = (
 )
 _ADDS = Pattern(
     r"^(?:(?:ok|right|so|please|hey|can|could|would|will|may|let|us|me|i|we|you|want|need|like|to|how|do|and|now|go"
-    r"|about) )*"
-    rf"{_VERB} (?:a|an|another|one more|NUMBER more|new|my|the)"
-    r"(?: (?:new|NUMBER|other|second|third|small|big|spray|measuring))*"
-    r" (?:bottle|sprayer|enclosure|tank|tub|viv|vivarium|cage|terrarium|product|cleaner|disinfectant|concentrate|stock"
-    r"|syringe|spoon|measure|cup|jug|beaker|pipette)\b"
-    r"(?! (?:of|with|to (?:the|my|it)\b(?! (?:list|household|shelf|file|record))))"
+    rf"|about) )*{_VERB} (?:a|an|another|one more|NUMBER more|new|my|the)"
+    r"(?: (?:new|NUMBER|other|second|third|small|big|spray|measuring))* "
+    r"(?:bottle|sprayer|enclosure|tank|tub|viv|vivarium|cage|terrarium|product|cleaner|disinfectant|concentrate|stock"
+    r"|syringe|spoon|measure|cup|jug|beaker|pipette)\b(?! "
+    r"(?:of|with|to (?:the|my|it)\b(?! (?:list|household|shelf|file|record))))"
 )
 
 
 _BOUGHT = Pattern(
     r"^(?:(?:ok|right|so|hey|oh|well|and|now|also) ,? ?)*(?:(?:i|we) )?(?:have )?(?:just |also )*"
-    r"(?:bought|got|purchased|picked up|ordered|been given|was given)(?: (?:me|myself|us))?"
-    r" (?:(?:a|an|my|some) (?:brand )?new|another|one more|a second|a third|a spare|an extra)"
+    r"(?:bought|got|purchased|picked up|ordered|been given|was given)(?: (?:me|myself|us))? "
+    r"(?:(?:a|an|my|some) (?:brand )?new|another|one more|a second|a third|a spare|an extra)"
     r"(?: (?:small|big|large|little|spray|measuring|VOLUME|\w+))? "
-    r"(?:bottle|sprayer|enclosure|tank|viv|vivarium|cage|terrarium|product|cleaner|disinfectant|concentrate|syringe|spoon"
-    r"|measure|cup|jug|beaker)(?: (?:for|of|called) [^,?]*)?$"
+    r"(?:bottle|sprayer|enclosure|tank|viv|vivarium|cage|terrarium|product|cleaner|disinfectant|concentrate|syringe"
+    r"|spoon|measure|cup|jug|beaker)(?: (?:for|of|called) [^,?]*)?$"
 )
 _OF_A_PRODUCT = Pattern(r"\b(?:bottle|jug) of (?:AGENT|STOCK)\b|\bnew MEASURE of (?:AGENT|STOCK)\b")
 """What is bought by the jug is the product."""

@@ -13,16 +13,15 @@ from assistant.understand.text.patterns import Pattern
 
 _BODY = (
     r"(?:skin|shell|scales?|scutes?|tail|mouth|belly|bely|bellies|foot|feet|legs?|nose|nostrils?|nares|eyes?|vent"
-    r"|cloaca"
-    r"|head|toes?|gums?|face|neck|jaw|tongue|plastron|carapace|stump|claws?|ears?|throat|lips?|spine|wounds?|sores?"
-    r"|cuts?|burns?|bites?|graz\w+|scratch\w*|abscess\w*|ulcers?|blisters?|scabs?|stitches|rot|prolapse\w*|infection)"
+    r"|cloaca|head|toes?|gums?|face|neck|jaw|tongue|plastron|carapace|stump|claws?|ears?|throat|lips?|spine|wounds?"
+    r"|sores?|cuts?|burns?|bites?|graz\w+|scratch\w*|abscess\w*|ulcers?|blisters?|scabs?|stitches|rot|prolapse\w*"
+    r"|infection)"
 )
 _ITS = Pattern(rf"'s (?:\w+ ){{0,2}}?{_BODY}\b")
 _DOES = Pattern(
     r"(?:(?:has|have|is|was|'s|just|got|been) )*(?:swallow\w*|drank|drunk|drinking|licked|licking|ate|eaten|bitten"
-    r"|burnt|burned|bleeding|breath\w*|inhal\w*|cough\w*|gasp\w*|wheez\w*|gaping|limp|hurt|injured|covered in|soaked"
-    r" in|splashed"
-    r"|sprayed in)\b"
+    r"|burnt|burned|bleeding|breath\w*|inhal\w*|cough\w*|gasp\w*|wheez\w*|gaping|limp|hurt|injured|covered in"
+    r"|soaked in|splashed|sprayed in)\b"
 )
 
 

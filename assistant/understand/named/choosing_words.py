@@ -29,16 +29,16 @@ _JOBS: tuple[tuple[str, Pattern], ...] = (
     (
         "scale",
         Pattern(
-            r"\b(?:lime ?scale|limescale|calcium|hard water|water ?(?:marks?|spots?|stains?)|mineral|descal\w*"
-            r"|(?:white|chalky|crusty|water) (?:scale|crust|marks?|rings?|stains?|spots?|film|lines?)|scale"
-            r"|scaled up|scaly)\b(?! rot)"
+            r"\b(?:lime ?scale|limescale|calcium|hard water|water ?(?:marks?|spots?|stains?)|mineral|descal\w*|"
+            r"(?:white|chalky|crusty|water) (?:scale|crust|marks?|rings?|stains?|spots?|film|lines?)|scale|scaled up"
+            r"|scaly)\b(?! rot)"
         ),
     ),
     (
         "illness",
         Pattern(
-            r"\b(?:sick|ill|illness|infect\w*|disease\w*|died|dead|death|outbreak|tested positive|diagnosed"
-            r"|poorly|contagious|virus|parasites?|respiratory|after (?:he|she|it|they) (?:was|were) ill)\b"
+            r"\b(?:sick|ill|illness|infect\w*|disease\w*|died|dead|death|outbreak|tested positive|diagnosed|poorly"
+            r"|contagious|virus|parasites?|respiratory|after (?:he|she|it|they) (?:was|were) ill)\b"
         ),
     ),
     (

@@ -19,8 +19,7 @@ Apart = tuple[tuple[str, tuple[str, ...]], ...]
 
 _PARTS = Pattern(
     r" ?[,;.] ?| (?:and then|and|then|plus|while|whereas) "
-    r"|(?<! all)(?<! everyone)(?<! everybody)(?<! everything)(?<! lot)"
-    r" but (?!not\b|for\b)"
+    r"|(?<! all)(?<! everyone)(?<! everybody)(?<! everything)(?<! lot) but (?!not\b|for\b)"
 )
 _HOME = Pattern(r"\b(?:ENCLOSURE|ANIMAL)\b")
 _REST = Pattern(r"\b(?:the (?:rest|others?)|every(?:one|body) else|all the (?:rest|others?)|the other ones)\b")
@@ -113,8 +112,8 @@ def on_two_days(plain: str) -> bool:
 
 _TODAY = Pattern(r"this (?:morning|afternoon|evening)|tonight|just now")
 _DAY = Pattern(
-    r"\b(day before yesterday|yesterday|today|tonight|just now|this (?:morning|afternoon|evening)|last night"
-    r"|(?:mon|tues|wednes|thurs|fri|satur|sun)day)\b"
+    r"\b(day before yesterday|yesterday|today|tonight|just now|this (?:morning|afternoon|evening)|last night|"
+    r"(?:mon|tues|wednes|thurs|fri|satur|sun)day)\b"
 )
 
 

@@ -25,8 +25,7 @@ _CHORES = (
     (
         "deep clean",
         Pattern(
-            r"\b(?:deep|full|big|proper|thorough) (?:clean|scrub)\w*\b"
-            r"|\bcleaned \S+ (?:fully|properly|thoroughly)\b"
+            r"\b(?:deep|full|big|proper|thorough) (?:clean|scrub)\w*\b|\bcleaned \S+ (?:fully|properly|thoroughly)\b"
         ),
     ),
 )
@@ -50,16 +49,15 @@ _CLEANS = (
 _ANYTHING = Pattern(r"\bwhat (?:did|have|was the last thing) (?:\S+ ){0,3}(?:do|did|done) (?:to|in|with|for)\b")
 """Asks for whatever was done, so every chore counts."""
 _EVERYBODY = Pattern(
-    r"\b(?:everybody|everyone|everything|the (?:whole )?lot|all of them"
-    r"|all (?:of )?(?:the |my )?(?:waters?|water bowls|water dishes|bowls|dishes)"
-    r"|all the (?:tanks|tubs|boxes|enclosures|cages|animals))\b"
+    r"\b(?:everybody|everyone|everything|the (?:whole )?lot|all of them|all (?:of )?(?:the |my )?"
+    r"(?:waters?|water bowls|water dishes|bowls|dishes)|all the (?:tanks|tubs|boxes|enclosures|cages|animals))\b"
 )
 
 
 _WATERED = Pattern(
     r"^(?:(?:i|we|and|also|just|have|ok|so|then|already|he|she|they|my \w+) )*"
-    r"(?:did(?! (?:i|we|you|he|she|they|any\w*|some\w*|my (?!ANIMAL|ENCLOSURE)) )|done"
-    r"|changed|refilled|filled|topped up|freshened|gave|given)\b(?: \S+){0,5}? waters?\b(?! (?:to|into|in) )"
+    r"(?:did(?! (?:i|we|you|he|she|they|any\w*|some\w*|my (?!ANIMAL|ENCLOSURE)) )|done|changed|refilled|filled"
+    r"|topped up|freshened|gave|given)\b(?: \S+){0,5}? waters?\b(?! (?:to|into|in) )"
 )
 
 

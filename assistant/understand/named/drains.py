@@ -39,9 +39,8 @@ _UNKNOWN = Pattern(
     r"\b(?:unlabell?ed|unmarked|mystery|nameless) (?:\w+ )?(?:bottles?|BOTTLE|sprays?|sprayer|jug|container)\b"
     r"|\b(?:label|sticker|writing|tape|name)(?: \w+){0,3} (?:off|gone|rubbed off|fallen off|unreadable)\b"
     r"|\b(?:no|without (?:a|any)|has not got a|lost its) label\b"
-    r"|\b(?:do not know|not know|no idea|forgot|forget|can not remember|not sure"
-    r"|nobody knows)(?: \w+){0,4} what(?: \w+){0,3}"
-    r" (?:in|into|with|holds?) ?(?:the |my |this |that )?(?:BOTTLE|bottle)?"
+    r"|\b(?:do not know|not know|no idea|forgot|forget|can not remember|not sure|nobody knows)(?: \w+){0,4} what"
+    r"(?: \w+){0,3} (?:in|into|with|holds?) ?(?:the |my |this |that )?(?:BOTTLE|bottle)?"
 )
 
 
@@ -51,9 +50,9 @@ def nobody_knows(plain: str) -> bool:
 
 
 _STORED = Pattern(
-    r"^(?:(?:and|so|ok|um) )*(?:can|could|may|should|is it|are|do|does|where|how)\b.*\b(?:keep|kept|store|stored"
-    r"|storing|stand|stash"
-    r"|live)\b.*\b(?:next to|beside|by|together|with|near|shelf|cupboard|side|alongside|under)\b"
+    r"^(?:(?:and|so|ok|um) )*(?:can|could|may|should|is it|are|do|does|where|how)\b.*\b"
+    r"(?:keep|kept|store|stored|storing|stand|stash|live)\b.*\b"
+    r"(?:next to|beside|by|together|with|near|shelf|cupboard|side|alongside|under)\b"
 )
 
 

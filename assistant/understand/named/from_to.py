@@ -19,19 +19,17 @@ PLACE = Pattern(
     r"|(?P<healthy>{healthy}))\b".format(**_GROUP_WORDS)
 )
 _FROM_BEFORE = Pattern(
-    r"\b(?:from|after|off|out of|between|of|used (?:\S+ ){0,3}(?:in|on|for|with)|been (?:in|on|near"
-    r"|with)"
-    r"|was (?:in|on)|were (?:in|on)|did|done|doing|finished(?: with)?|touched|touching|handled|handling|cleaned|fed"
-    r"|feeding)"
-    r"(?: (?:the|my|a|an|our|his|her|that|this|those|these))*(?: \w+)?$"
+    r"\b(?:from|after|off|out of|between|of|used (?:\S+ ){0,3}(?:in|on|for|with)|been (?:in|on|near|with)|was "
+    r"(?:in|on)|were (?:in|on)|did|done|doing|finished(?: with)?|touched|touching|handled|handling|cleaned|fed"
+    r"|feeding)(?: (?:the|my|a|an|our|his|her|that|this|those|these))*(?: \w+)?$"
 )
 _TO_BEFORE = Pattern(
     r"\b(?:to|into|on|onto|in|for|with|at|and|near|over to|across to|touch|do|clean|feed|handle)"
     r"(?: (?:the|my|a|an|our|his|her|that|this|all|both|those|these))*(?: \w+)?$"
 )
 _TOOL = (
-    r"(?:tongs?|tweezers|forceps|hooks?|scoops?|nets?|tools?|brush(?:es)?|cloths?|gloves?|sponges?|rags?|bowls?"
-    r"|dish(?:es)?|hides?|branch(?:es)?|scissors|bucket|tub|things|stuff|kit|gear|equipment|spatula|bottle|bag)"
+    r"(?:tongs?|tweezers|forceps|hooks?|scoops?|nets?|tools?|brush(?:es)?|cloths?|gloves?|sponges?|rags?|bowls?|dish"
+    r"(?:es)?|hides?|branch(?:es)?|scissors|bucket|tub|things|stuff|kit|gear|equipment|spatula|bottle|bag)"
 )
 _OWN_TOOL = Pattern(rf"^(?: ?'s)?(?: (?:ones?|box|tub|tank|room|rack|{ONE_ANIMAL}|animals?|viv))?(?: ?'s)? {_TOOL}\b")
 

@@ -26,8 +26,8 @@ _GERM = r"(?:ORGANISM|mites?|ticks?|parasites?|bugs?)"
 _SICK = r"(?:sick|ill|poorly|unwell|infected|contagious|positive)"
 _LITTLE = r"(?:have|had|has|got|get|see|seen|find|found|be|been|a|an|any|the|it|really|actually|after all|single|more)"
 _NONE = Pattern(
-    r"\b(?:test\w*|swab\w*|results?|samples?|he|she|it|they|ANIMAL|ENCLOSURE|(?:came|comes|come) back)\b.*\bnegative\b"
-    r"|\bnegative for\b"
+    r"\b(?:test\w*|swab\w*|results?|samples?|he|she|it|they|ANIMAL|ENCLOSURE|"
+    r"(?:came|comes|come) back)\b.*\bnegative\b|\bnegative for\b"
     rf"|\bno (?:more |signs? of |trace of |sight of |sick |new )*{_GERM}\b"
     rf"|\b(?:is|was|are|were|have|has|had|does|do|did) (?:not|never) (?:{_LITTLE} )*{_GERM}\b"
     rf"|\bnever (?:{_LITTLE} )+{_GERM}\b|\bnot {_GERM} after all\b|\b(?:free|clear) of {_GERM}\b|\b{_GERM} free\b"
@@ -36,20 +36,19 @@ _NONE = Pattern(
     r"(?:all |just |perfectly )?(?:fine|ok|okay|well|clear|healthy|good)\b"
 )
 _BAD_AFTER_ALL = Pattern(
-    rf"\bnot (?:\w+ )?(?:fine|ok|well|clear|healthy|good|right|negative|cleared)\b|{_GERM}.*{_GERM}|\bfalse negative\b"
-    r"|\bbut\b|\bbefore\b|\blike (?:this|that|these|those)\b|(?:ENCLOSURE|ANIMAL)\b.*\b(?:ENCLOSURE|ANIMAL)\b"
-    r"|\b(?:will|going to|should|could|might|may) (?:\w+ )?be\b"
-    rf"|\bvet\b.*\b(?:fine|ok|okay|well|clear|good)\b (?:to|for|idea|that)\b|\b(?:fine|ok|okay"
-    rf"|good)\b.*\b(?:{_GERM}|{_SICK})\b"
-    r"|\bpositive\b.*\bnegative\b|\bnegative\b.*\bpositive\b"
+    rf"\bnot (?:\w+ )?(?:fine|ok|well|clear|healthy|good|right|negative|cleared)\b|{_GERM}.*{_GERM}"
+    r"|\bfalse negative\b|\bbut\b|\bbefore\b|\blike (?:this|that|these|those)\b"
+    r"|(?:ENCLOSURE|ANIMAL)\b.*\b(?:ENCLOSURE|ANIMAL)\b|\b(?:will|going to|should|could|might|may) (?:\w+ )?be\b"
+    r"|\bvet\b.*\b(?:fine|ok|okay|well|clear|good)\b (?:to|for|idea|that)\b"
+    rf"|\b(?:fine|ok|okay|good)\b.*\b(?:{_GERM}|{_SICK})\b|\bpositive\b.*\bnegative\b|\bnegative\b.*\bpositive\b"
 )
 _UNMARKED = Pattern(
-    r"\b(?:do not|never|should not|did not (?:want to|mean to)) (?:mark|list|set|count)\b"
-    r"|\b(?:not|never) to mark\b|\bunmark\b|\bvet (?:has |have )?(?:not|never) (?:\w+ )?(?:cleared|passed)\b"
+    r"\b(?:do not|never|should not|did not (?:want to|mean to)) (?:mark|list|set|count)\b|\b(?:not|never) to mark\b"
+    r"|\bunmark\b|\bvet (?:has |have )?(?:not|never) (?:\w+ )?(?:cleared|passed)\b"
 )
 _ASKED = Pattern(
-    rf"^(?:(?:and|so|ok|but|wait) )*(?:(?:is|are|was|were) .*\b(?:{_SICK}|healthy|well|quarantined?|in quarantine)\b"
-    r"|(?:did|have|has) (?:i|we|you|anyone|somebody|someone) .*\b(?:mark|marked|list|listed|put|set|move|moved)\b)"
+    rf"^(?:(?:and|so|ok|but|wait) )*(?:(?:is|are|was|were) .*\b(?:{_SICK}|healthy|well|quarantined?|in quarantine)\b|"
+    r"(?:did|have|has) (?:i|we|you|anyone|somebody|someone) .*\b(?:mark|marked|list|listed|put|set|move|moved)\b)"
 )
 _IS_ONE_ILL = Pattern(
     r"^(?:(?:and|so|ok|but|wait) )*(?:is|are) (?:the |my )?(?:ENCLOSURE|ANIMAL|he|she) (?:still |now |really )?"

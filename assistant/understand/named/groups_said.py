@@ -31,8 +31,7 @@ _GROUPS: tuple[tuple[str, Pattern], ...] = (
 _MARKS = Pattern(
     r"\b(?:mark|move|put|set|change|make|list|record|note|log|flag|switch|add|treat|count)\b"
     r"|\b(?:is|are|'s|looks?|seems?) (?:now )?(?:sick|ill|poorly|unwell|healthy|well again|better|clear|cleared"
-    r"|recovered"
-    r"|in quarantine)\b|\bcleared by\b|\bvet (?:has |'s )?(?:cleared|passed)\b"
+    r"|recovered|in quarantine)\b|\bcleared by\b|\bvet (?:has |'s )?(?:cleared|passed)\b"
 )
 
 
@@ -47,8 +46,8 @@ def _groups_in(plain: str) -> tuple[str, ...]:
 
 _OF_A_GROUP = r"(?:healthy|sick|ill|new|quarantined?|hospital)"
 _ALL_OF_A_GROUP = Pattern(
-    rf"\b(?:all|every|each|both|only)(?: of)?(?: the| my)? {_OF_A_GROUP}\b|\b(?:the |my )?{_OF_A_GROUP}"
-    rf" (?:ones|animals|tanks|tubs|boxes|enclosures|lot|group|reptiles|{ANIMALS})\b"
+    rf"\b(?:all|every|each|both|only)(?: of)?(?: the| my)? {_OF_A_GROUP}\b"
+    rf"|\b(?:the |my )?{_OF_A_GROUP} (?:ones|animals|tanks|tubs|boxes|enclosures|lot|group|reptiles|{ANIMALS})\b"
     r"|\bthe (?:sick|quarantined?) one\b"
 )
 _THE_RACK = Pattern(r"\bthe (?:whole )?rack\b")

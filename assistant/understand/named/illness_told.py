@@ -11,10 +11,9 @@ from assistant.understand.named.animal_words import ONE_ANIMAL
 from assistant.understand.text.patterns import Pattern
 
 _TOLD = Pattern(
-    r"\b(?:tested|came back|come back|swab\w*|results?|test)\b.*\bpositive\b|\bpositive for\b|\b(?:cleared"
-    r"|clear) by the vet\b"
-    r"|\bvet (?:has |'s )?(?:cleared|passed)\b|\b(?:saw|seen|found|spotted|got|has|have) (?:a |some "
-    r"|the )?(?:mites?|ORGANISM)\b"
+    r"\b(?:tested|came back|come back|swab\w*|results?|test)\b.*\bpositive\b|\bpositive for\b"
+    r"|\b(?:cleared|clear) by the vet\b|\bvet (?:has |'s )?(?:cleared|passed)\b"
+    r"|\b(?:saw|seen|found|spotted|got|has|have) (?:a |some |the )?(?:mites?|ORGANISM)\b"
 )
 
 
@@ -25,8 +24,8 @@ def outbreak_told(plain: str) -> bool:
 
 _NEW_ONE = rf"(?:{ONE_ANIMAL}|one|animal|reptile|ANIMAL)"
 _NEWCOMER = Pattern(
-    rf"\b(?:new (?:\w+ |ANIMAL )?(?:{_NEW_ONE}|arrival)|newcomer|newbie|rescue)\b.*\b(?:came|comes|coming|arriv\w+"
-    r"|join\w*|moved|moving|here|brought|today)\b"
+    rf"\b(?:new (?:\w+ |ANIMAL )?(?:{_NEW_ONE}|arrival)|newcomer|newbie|rescue)\b.*\b"
+    r"(?:came|comes|coming|arriv\w+|join\w*|moved|moving|here|brought|today)\b"
     rf"|\b(?:got|took in|bought|brought(?: home)?|have) (?:a|another|one more) (?:new )?(?:\w+ )?{_NEW_ONE}\b"
     r"|\banother (?:one|newcomer) (?:came|arrived|joined)\b"
 )

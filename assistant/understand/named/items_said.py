@@ -24,17 +24,18 @@ _WAYS: tuple[tuple[str, Pattern], ...] = (
     ("sun", Pattern(r"\b(?:in the sun|sunlight|uv light)\b")),
 )
 _BEGUN = Pattern(
-    r"(?:\b(?:is|are|have|has)|'s)(?: now| all| been| just| gone)* (?:in(?:to)? the (?:oven|pot|pan|wash"
-    r"|washing machine|machine"
-    r"|soak|bleach|AGENT|BOTTLE)|soaking|boiling|baking|in (?:soak|AGENT)|on (?:the )?boil)\b"
+    r"(?:\b(?:is|are|have|has)|'s)(?: now| all| been| just| gone)* "
+    r"(?:in(?:to)? the (?:oven|pot|pan|wash|washing machine|machine|soak|bleach|AGENT|BOTTLE)|soaking|boiling|baking"
+    r"|in (?:soak|AGENT)|on (?:the )?boil)\b"
     r"|\b(?:put|popped|chucked|stuck|got)(?: \S+){1,5} (?:in(?:to)? the (?:oven|pot|pan|wash|washing machine|machine)"
     r"|(?:on )?to (?:soak|boil|bake)|in (?:to )?soak|on (?:the )?boil)\b"
     r"|^(?:i am |i 'm |now |ok |right )*(?:soaking|boiling|baking) (?:the|my|his|her|its|their|all the|both)\b"
     r"|\bstarted (?:soaking|boiling|baking|washing)\b|\b(?:soaking|boiling|baking) (?:it|them|the \w+) now\b"
 )
 _WET_YET = Pattern(
-    r"\b(?:sprayed|soaked|bleached|misted|treated|wet)\b|\b(?:fell|fallen|dropped|landed|slipped)(?: \w+)? in(?:to)?"
-    r" (?:the |a )?(?:\w+ )?(?:AGENT|STOCK|BOTTLE|bucket|mix|solution)\b"
+    r"\b(?:sprayed|soaked|bleached|misted|treated|wet)\b"
+    r"|\b(?:fell|fallen|dropped|landed|slipped)(?: \w+)? in(?:to)? (?:the |a )?(?:\w+ )?"
+    r"(?:AGENT|STOCK|BOTTLE|bucket|mix|solution)\b"
 )
 _RINSED_AND_DRY = Pattern(r"\brinsed\b.*\b(?:dry|dried)\b|\b(?:dry|dried)\b.*\brinsed\b")
 
@@ -81,8 +82,7 @@ def still_wet_in(plain: str) -> bool:
 _ASKS = Pattern(rf"{ASKED}|, (?:can|could|may|same|is|will|would)\b|\bbest way\b|^same\b")
 _TREAT = Pattern(
     r"\b(?:clean|cleaning|disinfect\w*|steril\w*|steral\w*|sanitis\w*|sanitiz\w*|wash|washing|boil\w*|bak(?:e|ing)"
-    r"|soak\w*"
-    r"|oven|freez\w*|microwav\w*|dishwasher|bin|throw|chuck|reuse|save|keep|rid|steam\w*)\b"
+    r"|soak\w*|oven|freez\w*|microwav\w*|dishwasher|bin|throw|chuck|reuse|save|keep|rid|steam\w*)\b"
 )
 _SHARE = Pattern(
     r"\b(?:use|used|using|share|sharing|same|take|taking|move|go|goes|have|swap|borrow|change|give|lend|both|one)\b"

@@ -12,8 +12,9 @@ from assistant.understand.named.groups_said import groups_named, racks_in
 from assistant.understand.parsing import Parsed
 
 EXCEPT = re.compile(
-    r"(?<![\w'])(?:except(?:ing)?|excluding|bar|apart from|aside from|other than|besides|minus|but not|but for|save for"
-    r"|just not|(?<=everyone )but|(?<=everybody )but|(?<=everything )but|(?<=all )but|(?<=the lot )but|, not)(?= |$)"
+    r"(?<![\w'])(?:except(?:ing)?|excluding|bar|apart from|aside from|other than|besides|minus|but not|but for"
+    r"|save for|just not|(?<=everyone )but|(?<=everybody )but|(?<=everything )but|(?<=all )but|(?<=the lot )but"
+    r"|, not)(?= |$)"
 )
 _ALL = re.compile(r"\b(?:all|every|each|both|any)\b")
 

@@ -12,12 +12,11 @@ from assistant.understand.text.patterns import Pattern
 _ENDS = frozenset((",", ".", ";", "!", "but", "then", "before", "while"))
 _HOMES = frozenset(("ENCLOSURE", "ANIMAL"))
 _NOT_NOW = Pattern(
-    r"(?<!\S)(?:is|are|'s|has been|have|has|just|already|i) (?:\w+ )?(?:did|done|finished|cleaned|sorted)\b|\b(?:did"
-    r"|finished) (?:the |my )?(?:ENCLOSURE|ANIMAL)\b"
-    r"|\b(?:can|must|will|has to|have to) wait\b|\b(?:skip(?:ping)?|leave|leaving|forget) (?:out )?(?:the "
-    r"|my )?(?:ENCLOSURE|ANIMAL)\b"
-    r"|\bnot (?:the |my )?(?:ENCLOSURE|ANIMAL)\b|\b(?:later|tomorrow|another day|next time|some other time"
-    r"|afterwards)\b"
+    r"(?<!\S)(?:is|are|'s|has been|have|has|just|already|i) (?:\w+ )?(?:did|done|finished|cleaned|sorted)\b"
+    r"|\b(?:did|finished) (?:the |my )?(?:ENCLOSURE|ANIMAL)\b|\b(?:can|must|will|has to|have to) wait\b"
+    r"|\b(?:skip(?:ping)?|leave|leaving|forget) (?:out )?(?:the |my )?(?:ENCLOSURE|ANIMAL)\b"
+    r"|\bnot (?:the |my )?(?:ENCLOSURE|ANIMAL)\b"
+    r"|\b(?:later|tomorrow|another day|next time|some other time|afterwards)\b"
 )
 _FIRST = Pattern(r"\bfirst\b", "first")
 

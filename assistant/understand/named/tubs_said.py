@@ -37,9 +37,8 @@ def tubs_in(plain: str) -> tuple[str, ...]:
 _THE_OTHER = Pattern(r"\bin(?:to)? the ([a-z]+) one\b", " one")
 """ "... in the blue tub and pepper's in the grey one"."""
 _INTO = Pattern(
-    r"(?:\b|(?='))(?:put|popped|moved|got|placed|shut|stuck|tubbed|taken|lifted|is|are|'s|went|goes|gone"
-    r"|has been)\b(?: \S+){0,5} in(?:to)?"
-    rf" (?:the |a |my |his |her |their )?(?:[a-z]+ ){{1,2}}{NAMED_TUB}\b"
+    r"(?:\b|(?='))(?:put|popped|moved|got|placed|shut|stuck|tubbed|taken|lifted|is|are|'s|went|goes|gone|has been)\b"
+    rf"(?: \S+){{0,5}} in(?:to)? (?:the |a |my |his |her |their )?(?:[a-z]+ ){{1,2}}{NAMED_TUB}\b"
 )
 _ASKS = Pattern(rf"{ASKED}|^(?:and |so )?since\b|\b(?:what is|which|best)\b")
 _NOT_YET = Pattern(r"\b(?:not|never|will|going to|about to|let me|want to|need to|should|before|cannot)\b")
@@ -57,8 +56,8 @@ def into_a_tub(plain: str) -> bool:
 
 
 _STAYS = Pattern(
-    r"^(?:please |just |then |ok |so |and )*(?:keep|leave) (?:\S+ ){1,3}?in (?:the|his|her|its|their) (?:\w+ )?"
-    rf"{SCRUBBED_TUB}\b|\bstays? in (?:the|his|her|its|their) (?:\w+ )?{SCRUBBED_TUB}\b"
+    r"^(?:please |just |then |ok |so |and )*(?:keep|leave) (?:\S+ ){1,3}?in (?:the|his|her|its|their) "
+    rf"(?:\w+ )?{SCRUBBED_TUB}\b|\bstays? in (?:the|his|her|its|their) (?:\w+ )?{SCRUBBED_TUB}\b"
 )
 
 
@@ -69,8 +68,7 @@ def stays_in_the_tub(plain: str) -> bool:
 
 _SHUT_IN = Pattern(
     r"\b(?:shut|closed|locked|clipped|zipped) (?:back )?(?:in|up|away)\b|\blid (?:is )?(?:on|shut|closed|clipped)\b"
-    r"|\b(?:secure|secured|tubbed|boxed)\b"
-    rf"|\bin(?:to)? (?:the|a|an|his|her|its|their) (?:\w+ )?{NAMED_TUB}\b"
+    rf"|\b(?:secure|secured|tubbed|boxed)\b|\bin(?:to)? (?:the|a|an|his|her|its|their) (?:\w+ )?{NAMED_TUB}\b"
 )
 
 
@@ -80,10 +78,9 @@ def shut_in(plain: str) -> bool:
 
 
 _ALL_OUT = Pattern(
-    r"^(?:(?:and|so|ok) )*(?:are |is )?(?:all (?:three|two|four|five|NUMBER|of them)|both|everyone|everybody"
-    r"|they all|they both)"
-    r"(?: of them)? out ?\?$|^(?:(?:and|so|ok) )*(?:who is where|where is every(?:one|body)"
-    r"|where are they all)(?: \?)?$"
+    r"^(?:(?:and|so|ok) )*(?:are |is )?(?:all (?:three|two|four|five|NUMBER|of them)|both|everyone|everybody|they all"
+    r"|they both)(?: of them)? out ?\?$"
+    r"|^(?:(?:and|so|ok) )*(?:who is where|where is every(?:one|body)|where are they all)(?: \?)?$"
 )
 
 
@@ -94,20 +91,20 @@ def asks_who_is_out(plain: str) -> bool:
 
 _CLEAN = r"(?:clean|cleaned|washed|disinfected|sanitised|sanitized|sterilised|sterilized|scrubbed|bleached|rinsed)"
 _CLEANED = Pattern(
-    r"\b(?:washed|cleaned|disinfected|sanitised|sanitized|sterilised|sterilized|scrubbed|bleached|rinsed"
-    r"|(?:not|never|did \w+) (?:wash|clean|disinfect|sanitise|sanitize|sterilise|sterilize|scrub|bleach|rinse))\b"
-    rf"(?: \S+){{0,4}} (?:\w+ ){SCRUBBED_TUB}\b|\b(?:\w+ ){SCRUBBED_TUB}"
-    rf"(?: is| are| were| was| 's| has| have| had| been| not| never| yet| still| really| all| now| both)* {_CLEAN}\b"
+    r"\b(?:washed|cleaned|disinfected|sanitised|sanitized|sterilised|sterilized|scrubbed|bleached|rinsed|"
+    r"(?:not|never|did \w+) (?:wash|clean|disinfect|sanitise|sanitize|sterilise|sterilize|scrub|bleach|rinse))\b"
+    rf"(?: \S+){{0,4}} (?:\w+ ){SCRUBBED_TUB}\b"
+    rf"|\b(?:\w+ ){SCRUBBED_TUB}(?: is| are| were| was| 's| has| have| had| been| not| never| yet| still| really| all"
+    rf"| now| both)* {_CLEAN}\b"
 )
 _DISINFECTED = Pattern(r"\b(?:disinfect|saniti[sz]e|sterili[sz]e|bleach)\w*\b")
 _ASKS_IF_CLEAN = Pattern(
-    r"^(?:(?:and|so|ok|but|wait|um|hey) ,? ?)*(?:(?:is|are|was|were|has)\b|did (?:i|we|he|she|they"
-    r"|you|any\w*|some\w*)\b"
-    r"|(?:have|had) (?:i|we|you|they|any\w*|some\w*)\b)|\?$"
+    r"^(?:(?:and|so|ok|but|wait|um|hey) ,? ?)*(?:(?:is|are|was|were|has)\b|did "
+    r"(?:i|we|he|she|they|you|any\w*|some\w*)\b|(?:have|had) (?:i|we|you|they|any\w*|some\w*)\b)|\?$"
 )
 _ASKS_ELSE = Pattern(
-    r"^(?:(?:and|so|ok|but) )*(?:how|what|when|where|which|who|why|should|shall|can|could|do|does"
-    r"|must|may|will|would)\b"
+    r"^(?:(?:and|so|ok|but) )*(?:how|what|when|where|which|who|why|should|shall|can|could|do|does|must|may|will"
+    r"|would)\b"
 )
 _WASHED_IN_IT = Pattern(
     r"\b(?:washed|cleaned|disinfected|scrubbed|bleached|rinsed|soaked) (?:\S+ ){1,4}in (?:the |a |my )?"
@@ -115,9 +112,10 @@ _WASHED_IN_IT = Pattern(
 )
 """ "Washed the tongs in the blue tub": they, and not the tub."""
 _NOT_CLEANED = Pattern(
-    r"\b(?:not|never|nobody|no one|noone|none of|neither|without|nearly|almost|half|only|just rinsed|just washed|forgot"
-    r"|forgotten|forget|need\w*|should|will|would|going to|gonna|about to|want\w*|have to|has to|must|meant to|supposed"
-    r"|trying|tried|thought|think|maybe|perhaps|might|may|if|whether|unless|until|tomorrow|hardly|barely|let me|sure)\b"
+    r"\b(?:not|never|nobody|no one|noone|none of|neither|without|nearly|almost|half|only|just rinsed|just washed"
+    r"|forgot|forgotten|forget|need\w*|should|will|would|going to|gonna|about to|want\w*|have to|has to|must|meant to"
+    r"|supposed|trying|tried|thought|think|maybe|perhaps|might|may|if|whether|unless|until|tomorrow|hardly|barely"
+    r"|let me|sure)\b"
 )
 """It isn't so, isn't yet, or nobody is sure: not taken as clean."""
 

@@ -14,20 +14,20 @@ OF_A_GERM = frozenset({"works_on", "choose_agent", "hold_time"})
 """Questions that may name one."""
 
 _KNOWN_TO_PEOPLE = Pattern(
-    r"\b(?:(?:black|green|white|grey|gray|pink|red|blue|toxic|slime) )?(?:giardia|ringworms?|listeria|e ?\.? ?coli"
-    r"|moulds?|molds?|mildew|algae|fung(?:us|i|al infections?)|yeasts?|candida|aspergill(?:us|osis)|trichophyton"
-    r"|dermatophytes?|flagellates?|trichomonas|hexamita|staph(?:ylococcus)?|mrsa|strep(?:tococcus)?|klebsiella"
-    r"|campylobacter|legionella|citrobacter|aeromonas|proteus|chlamydia|norovirus|parvo(?:virus)?|covid"
-    r"|coronavirus(?:es)?|influenza|flu|rotavirus|hepatitis|rabies|sunshine virus"
-    r"|(?:(?:tape|round|hook|whip|lung|thread|tongue) ?)?worms?|nematodes?|strongyl\w+|cestodes?|trematodes?|flukes?"
+    r"\b(?:(?:black|green|white|grey|gray|pink|red|blue|toxic|slime) )?"
+    r"(?:giardia|ringworms?|listeria|e ?\.? ?coli|moulds?|molds?|mildew|algae|fung(?:us|i|al infections?)|yeasts?"
+    r"|candida|aspergill(?:us|osis)|trichophyton|dermatophytes?|flagellates?|trichomonas|hexamita|staph(?:ylococcus)?"
+    r"|mrsa|strep(?:tococcus)?|klebsiella|campylobacter|legionella|citrobacter|aeromonas|proteus|chlamydia|norovirus"
+    r"|parvo(?:virus)?|covid|coronavirus(?:es)?|influenza|flu|rotavirus|hepatitis|rabies|sunshine virus|"
+    r"(?:(?:tape|round|hook|whip|lung|thread|tongue) ?)?worms?|nematodes?|strongyl\w+|cestodes?|trematodes?|flukes?"
     r"|parasites?|protozoa|lice|louse|ticks|fleas?|ants|gnats?|springtails?|fruit flies|scale rot|shell rot|mouth rot"
     r"|stomatitis|blister disease|respiratory infections?|tetanus|botulism|anthrax|prions?|tuberculosis|tb"
     r"|leptospirosis|toxoplasma|toxoplasmosis|biofilms?)\b"
 )
 """What keepers worry about by name; the facts' own names are masked before this is looked for."""
 _ON_A_WORD = Pattern(
-    r"\b(?:works?|effective|good|any good|ok|enough|strong enough|do anything|does anything|active|help)"
-    r" (?:on|against|for|with) (?:the |a |any |some |that )?(?P<germ>[a-z]{3,}(?: [a-z]{3,})?)$"
+    r"\b(?:works?|effective|good|any good|ok|enough|strong enough|do anything|does anything|active|help) "
+    r"(?:on|against|for|with) (?:the |a |any |some |that )?(?P<germ>[a-z]{3,}(?: [a-z]{3,})?)$"
     r"|\b(?:kills?|killing|against) (?:the |a |any |some |off )?(?P<killed>[a-z]{3,}(?: [a-z]{3,})?)$"
 )
 """Any other word where a germ is named."""

@@ -120,12 +120,12 @@ NOT_SO_STRONG = Pattern(r" ?,? (?:and )?(?:not|instead of|rather than) (?:MIX|NU
 _IS_SO_STRONG = Pattern(
     r"(?:(?:and|but|what|so|ok|or|then|oh|no|sorry|actually|wait|well|suppose|say) ,? ?)*(?:if )?"
     r"(?:it|that|this|mine|(?:the |my |our |this |that )?(?:AGENT|STOCK|stuff|concentrate|product|label)"
-    r"(?: (?:bottle|i have))?)"
-    r" ?(?:is|was|were|says|'s)(?: only| actually| now| about| really)* MIX(?: AGENT| STOCK| instead| though)*"
+    r"(?: (?:bottle|i have))?) ?(?:is|was|were|says|'s)(?: only| actually| now| about| really)* MIX"
+    r"(?: AGENT| STOCK| instead| though)*"
 )
 _WITH_ONE_OF = Pattern(
-    r"(?:(?:and|but|what|about|how|so|ok|or|then) )*(?:with|using|from|for) (?:a |the |my |some )?MIX"
-    r" (?:AGENT|STOCK|one)"
+    r"(?:(?:and|but|what|about|how|so|ok|or|then) )*(?:with|using|from|for) (?:a |the |my |some )?MIX "
+    r"(?:AGENT|STOCK|one)"
 )
 _ALONE = Pattern(r"(?:(?:and|it is|um|ok|so) )*MIX(?: AGENT| STOCK)?")
 _OF_A_STOCK = ("dose", "mix_strength", "read_ratio", "top_up")

@@ -10,21 +10,20 @@ from assistant.understand.named.groups_said import homes_of
 from assistant.understand.text.patterns import Pattern
 
 _MIX = (
-    r"(?:mix|solution|spray|ready mix|(?:made up )?stuff|liquid|product|disinfectant"
-    r"|(?:of )?(?:the )?(?:BOTTLE|AGENT|STOCK))"
+    r"(?:mix|solution|spray|ready mix|(?:made up )?stuff|liquid|product|disinfectant|(?:of )?(?:the )?"
+    r"(?:BOTTLE|AGENT|STOCK))"
 )
 _ASKED = Pattern(
-    rf"^(?:(?:so|and|ok|right|now|then|well|um) ,? ?)*(?:(?:how much|what)(?: more)?(?: of)?(?: the)?"
-    rf"(?: ready| made up)?(?: {_MIX})?"
-    r"|how many (?:bottles?|fills?|squirts|strokes|pulls|BOTTLE)(?: of (?:the )?(?:BOTTLE|AGENT|STOCK))?"
-    r"|(?:is|will|would) (?:one|a|1|NUMBER|the)? ?(?:bottle|fill|BOTTLE)(?: be)?(?: enough)?)"
-    r"(?: (?:do|will|would|should|shall|am|is|'ll|does|must|to|i|we|need|needs|needed|make|made|mix|up|take|takes|want"
-    r"|have|use|going|get|spray|cover|prepare|enough|it|that|be))*"
-    r" (?:for|to do|to spray|to cover|do|spray|cover|in)\b(?! (?:how|the concentrate))"
+    r"^(?:(?:so|and|ok|right|now|then|well|um) ,? ?)*(?:(?:how much|what)(?: more)?(?: of)?(?: the)?"
+    rf"(?: ready| made up)?(?: {_MIX})?|how many (?:bottles?|fills?|squirts|strokes|pulls|BOTTLE)"
+    r"(?: of (?:the )?(?:BOTTLE|AGENT|STOCK))?|(?:is|will|would) (?:one|a|1|NUMBER|the)? ?(?:bottle|fill|BOTTLE)"
+    r"(?: be)?(?: enough)?)(?: (?:do|will|would|should|shall|am|is|'ll|does|must|to|i|we|need|needs|needed|make|made"
+    r"|mix|up|take|takes|want|have|use|going|get|spray|cover|prepare|enough|it|that|be))* "
+    r"(?:for|to do|to spray|to cover|do|spray|cover|in)\b(?! (?:how|the concentrate))"
 )
 _TAKES = Pattern(
-    rf"^(?:(?:so|and|ok|right|now) ,? ?)*(?:how much|how many (?:bottles?|fills?|squirts|strokes|pulls))(?: {_MIX})?"
-    r" (?:will|would|does|do|is)\b.* (?:take|need|want|use)s?\b"
+    rf"^(?:(?:so|and|ok|right|now) ,? ?)*(?:how much|how many (?:bottles?|fills?|squirts|strokes|pulls))(?: {_MIX})? "
+    r"(?:will|would|does|do|is)\b.* (?:take|need|want|use)s?\b"
 )
 _OTHERWISE = Pattern(
     r"\b(?:longer|time|minutes|hours|days|water|food|heat|left|airing|concentrate|MIX|VOLUME|DURATION|syringes?)\b"

@@ -17,21 +17,21 @@ from assistant.understand.text.patterns import Pattern
 
 _SO = r"(?:(?:and|so|ok|but|then|right|um) ,? ?)*"
 _CONCENTRATE = Pattern(
-    rf"{_SO}how much (?:of the )?(?:concentrate|product|stuff)(?: is (?:that|it)| do i (?:need|put in|use|add)"
-    r"| goes in| again| then| was (?:that|it))*"
+    rf"{_SO}how much (?:of the )?(?:concentrate|product|stuff)"
+    r"(?: is (?:that|it)| do i (?:need|put in|use|add)| goes in| again| then| was (?:that|it))*"
 )
 _WATER = Pattern(
-    rf"{_SO}(?:(?:how much|what about(?: the)?|the) (?:of the )?water(?: is (?:that|it)| do i (?:need|put in|use|add)"
-    r"| goes in| to| with| again| then| on top)*|how much of (?:it|that) is water)"
+    rf"{_SO}(?:(?:how much|what about(?: the)?|the) (?:of the )?water"
+    r"(?: is (?:that|it)| do i (?:need|put in|use|add)| goes in| to| with| again| then| on top)*|how much of "
+    r"(?:it|that) is water)"
 )
 _HOW_STRONG = Pattern(
     rf"{_SO}how strong (?:is|will|would|does) (?:that|it|this|the mix)(?: be| come out| make it)?"
     rf"|{_SO}how strong does that (?:make it|come out)|{_SO}what (?:strength|percent|percentage) is (?:that|it)"
 )
 _HOW_EXACT = Pattern(
-    rf"{_SO}how (?:far off|exact|accurate|precise|wrong|close)\b(?: (?:could|can|may|might|would|will|is|be|it"
-    rf"|that|i|the"
-    r" dose|get|come))*|(?:and )?what is the error"
+    rf"{_SO}how (?:far off|exact|accurate|precise|wrong|close)\b"
+    r"(?: (?:could|can|may|might|would|will|is|be|it|that|i|the dose|get|come))*|(?:and )?what is the error"
 )
 _HOW_MUCH = Pattern(rf"{_SO}how much(?: (?:do i (?:need|put in|use)|is that|of what|then|goes in))?")
 _A_PART_OF_IT = Pattern(
@@ -39,8 +39,8 @@ _A_PART_OF_IT = Pattern(
 )
 _GOOD_FOR = Pattern(
     rf"{_SO}(?:is |will )?(?:it|that|this)(?: is| 's| be|'ll be| will be)?(?: then| now)? good (?:for|until|till)\b.*"
-    rf"|{_SO}(?:does|will) (?:it|that) (?:keep|last)\b.*|{_SO}how long (?:is|does|will) (?:it|that) (?:good"
-    rf"|keep|last|be good)\b.*"
+    rf"|{_SO}(?:does|will) (?:it|that) (?:keep|last)\b.*"
+    rf"|{_SO}how long (?:is|does|will) (?:it|that) (?:good|keep|last|be good)\b.*"
 )
 _OF_A_DOSE = frozenset({"dose", "top_up"})
 

@@ -14,8 +14,8 @@ from assistant.understand.text.patterns import Pattern
 _WATER = Pattern(r"(?:of )?(?:the |some |plain |clean |cold |tap |warm |fresh )*water\b(?! mix| solution)")
 _PRODUCT = Pattern(r"(?:of )?(?:the |my |your |our |this )*(?:stuff|concentrate|product|stock|undiluted|neat)\b")
 _TOTAL = Pattern(
-    r"(?:of )?(?:the |ready |made |finished |spray )*(?:in all|in total|total|altogether|all told|(?:ready )?mix|"
-    r"mixture|solution|spray|worth)\b"
+    r"(?:of )?(?:the |ready |made |finished |spray )*(?:in all|in total|total|altogether|all told|(?:ready )?mix"
+    r"|mixture|solution|spray|worth)\b"
 )
 _TOGETHER = Pattern(
     r"(?:of )?(?:the )?(?:water and (?:the |my )?(?:\w+ ){1,3}|(?:\w+ ){1,3}and (?:the )?water )"
@@ -24,8 +24,8 @@ _TOGETHER = Pattern(
 _LEFT = Pattern(r"(?:or so )?(?:of (?:it|that|the \w+|\w+) )?(?:still )?(?:left|remaining|still in)\b")
 _WHOLE_BEFORE = Pattern(r"(?:\bup to|\bmakes?|\bmade|\bmaking|\bto make)(?: up)?(?: a| the| about)*$")
 _LEFT_BEFORE = Pattern(
-    r"(?:\bthere (?:is|are|be)(?: still| about| maybe| only)*|\bleft with|\bstill (?:has|have|holds|got)"
-    r"|\bhas (?:still )?(?:got )?|\bdown to)(?: about| a| only)*$"
+    r"(?:\bthere (?:is|are|be)(?: still| about| maybe| only)*|\bleft with|\bstill (?:has|have|holds|got)|\bhas "
+    r"(?:still )?(?:got )?|\bdown to)(?: about| a| only)*$"
 )
 _USES_UP = Pattern(
     r"\bus(?:e|ing) (?:it |that |them )?up\b|\b(?:the )?last of (?:the|my)\b|\b(?:only|just) (?:have|got|has)\b"
@@ -131,8 +131,8 @@ def share_wanted(parsed: Parsed) -> Fraction | None:
 _PART_OF_A_BOTTLE = Pattern(
     r"\b(?:half|NUMBER)(?: of)? (?:the |my |a |that |this )*(?:BOTTLE|bottle)\b|\bhalf fill\w*\b"
     r"|\b(?:only|just) (?:want|need|make|making|fill|filling|do|use|using|mix|mixing)(?: up)? half\b(?! strength| as)"
-    r"|\b(?:fill|filled|filling|make|mix|do|only|just|to|up)\b(?: (?:it|the|my|up|BOTTLE|only|just|about|to))*"
-    r" (?:(?:half|NUMBER)(?: (?:way|full|of the way|the way))+|halfway)\b"
+    r"|\b(?:fill|filled|filling|make|mix|do|only|just|to|up)\b(?: (?:it|the|my|up|BOTTLE|only|just|about|to))* "
+    r"(?:(?:half|NUMBER)(?: (?:way|full|of the way|the way))+|halfway)\b"
 )
 
 

@@ -14,10 +14,10 @@ from assistant.understand.text.patterns import Pattern
 
 _PART = r"half|twice|double|triple|a quarter|a third|three times|two thirds|three quarters"
 _AMOUNT = Pattern(
-    rf"\b(?P<part>{_PART}) (?:(?:of )?(?:that|it|this|what you said|as much|as many"
-    r"|the (?:amount|volume|size|mix|lot)|a batch)"
-    r"|the bottle|a bottle|full)\b|^(?:(?:and|what|how|about|just|only|no|for|make|it|ok|but) )*"
-    rf"(?P<alone>{_PART})(?: \?)?$|\bonly (?P<only>half)\b"
+    rf"\b(?P<part>{_PART}) (?:(?:of )?(?:that|it|this|what you said|as much|as many|the "
+    r"(?:amount|volume|size|mix|lot)|a batch)|the bottle|a bottle|full)\b"
+    rf"|^(?:(?:and|what|how|about|just|only|no|for|make|it|ok|but) )*(?P<alone>{_PART})(?: \?)?$"
+    r"|\bonly (?P<only>half)\b"
 )
 _STRENGTH = Pattern(
     rf"\b(?P<part>{_PART}) (?:the |that |its )?strength\b|\b(?P<as>half|twice|three times) as strong\b"

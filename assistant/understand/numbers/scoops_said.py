@@ -29,8 +29,8 @@ _BETWEEN = frozenset({"-", "measuring", "medicine", "dosing", "plastic", "little
 _WORD = "|".join(_TOOLS)
 _WITH = Pattern(r"\b(?:with|using|have|got|has)(?: only| just| got)*(?: a| an| the| my| one| this| that)*$")
 _HOLDS_BEFORE = Pattern(
-    rf"\b(?P<tool>{_WORD})(?: \w+){{0,2}}?"
-    r" (?:is|are|holds?|takes?|measures?|has|contains?|fits|=|'s|of|comes to|does)(?: about| only| exactly| just| a)*$"
+    rf"\b(?P<tool>{_WORD})(?: \w+){{0,2}}? (?:is|are|holds?|takes?|measures?|has|contains?|fits|=|'s|of|comes to"
+    r"|does)(?: about| only| exactly| just| a)*$"
 )
 _HOLDS_AFTER = Pattern(rf"^(?:(?:a|per|each|every|to|in|for|one|the|my) ){{1,2}}(?P<tool>{_WORD})\b")
 _HOW_MANY = Pattern(

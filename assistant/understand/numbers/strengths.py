@@ -13,12 +13,12 @@ from assistant.understand.parsing import Parsed
 from assistant.understand.text.patterns import Pattern
 
 _STOCK_BEFORE = Pattern(
-    r"(?:\bfrom|\busing|\bmy|\bwith|\bout of|\bhave|\bgot|\bof (?:the|my)|\bis|\bhow much"
-    r"|\bmany \w+ of|\bstock|\bconcentrate)(?: a| the| my| some| only)*$"
+    r"(?:\bfrom|\busing|\bmy|\bwith|\bout of|\bhave|\bgot|\bof (?:the|my)|\bis|\bhow much|\bmany \w+ of|\bstock"
+    r"|\bconcentrate)(?: a| the| my| some| only)*$"
 )
 _TARGET_BEFORE = Pattern(
-    r"(?i)(?:\bmake|\bmix|\bwant|\bneed|\bget|\bat|\bto|\bfor|\bin|\ba|\bmaking|\breach|\bof"
-    r"|\binto)(?: up| me| a| some| about| around| volume)*$",
+    r"(?i)(?:\bmake|\bmix|\bwant|\bneed|\bget|\bat|\bto|\bfor|\bin|\ba|\bmaking|\breach|\bof|\binto)"
+    r"(?: up| me| a| some| about| around| volume)*$",
 )
 
 

@@ -15,9 +15,8 @@ from assistant.understand.text.known_words import AIRS, ASKS_WHO, HURT, SHARED
 from assistant.understand.text.patterns import Pattern
 
 LOOKS_BACK = Pattern(
-    r"^(?:so |and |but |wait |ok |um )*(?:did|have|has|had|is|are|was|were)\b"
-    r"|, (?:did|have) (?:i|we) \?$|\b(?:not i|not it|right"
-    r"|yes|yeah) \?$|^(?:\S+ ){0,3}\S+ \?$"
+    r"^(?:so |and |but |wait |ok |um )*(?:did|have|has|had|is|are|was|were)\b|, (?:did|have) (?:i|we) \?$"
+    r"|\b(?:not i|not it|right|yes|yeah) \?$|^(?:\S+ ){0,3}\S+ \?$"
     r"|\b(?:remember|sure|know|see|check|tell me|forget|forgot) (?:if|whether)\b"
 )
 _TOOLS = frozenset({"hook", "hooks", "tongs", "tweezers", "forceps", "scoop", "net", "gloves", "bowl", "hide", "tub"})
@@ -36,10 +35,9 @@ _NOT_A_START = Pattern(
 
 _NOT_TOLD = Pattern(
     rf"{ASKED}|^(?:(?:so|and|but|ok|wait|um|right|hey) )*(?:remind|pretend|let)\b"
-    r"|\b(?:not|never|nobody|no one|noone|none of (?:us|them)|about to|going to|go to|i will|we will"
-    r"|let me|need to|needs to|want to|have to|has to|meant to"
-    r"|forgot to(?! (?:say|tell|log|mention|note|record)\b)"
-    r"|forget to|remember to|nearly|almost|trying to|tried to|if i|should i|when i|once i|before i)\b"
+    r"|\b(?:not|never|nobody|no one|noone|none of (?:us|them)|about to|going to|go to|i will|we will|let me|need to"
+    r"|needs to|want to|have to|has to|meant to|forgot to(?! (?:say|tell|log|mention|note|record)\b)|forget to"
+    r"|remember to|nearly|almost|trying to|tried to|if i|should i|when i|once i|before i)\b"
 )
 
 
@@ -71,14 +69,13 @@ _DOUBTS = frozenset({"no", "not", "but", "wait", "what", "never", "nearly", "alm
 _DRY = Pattern(r"\b(?:dry|dried)\b")
 _OF_DRYING = Pattern(
     r"\b(?:dr[iy]\w*|evaporat\w*|wet\w*|damp|moist\w*|patch\w*|bare|gone|vanish\w*|disappear\w*|drops?|film|liquid"
-    r"|spray|shin\w*|sheen"
-    r"|soak\w*|time|early|soon|AGENT|BOTTLE|STOCK|air|nothing left|off)\b"
+    r"|spray|shin\w*|sheen|soak\w*|time|early|soon|AGENT|BOTTLE|STOCK|air|nothing left|off)\b"
 )
 _SOMEBODY_IS_BACK = Pattern(r"(?:(?:ok|oh|so|and|hi|hey) ,? ?)*(?:my |the |our |her |his )?\w+(?: is| 's| are) back\b")
 """ "My wife's back" takes nothing back."""
 _OF_AN_ILLNESS = Pattern(
-    r"\b(?:ORGANISM|mites?|ticks?|worms?|parasites?|sick\w*|ill\w*|unwell|poorly|positive|test\w*|results?|swab\w*|vet"
-    r"|outbreak|isolat\w*|contag\w*|spread\w*|quarantin\w*|healthy|well|better|clear\w*|wheez\w*|bubbl\w*|specks?"
+    r"\b(?:ORGANISM|mites?|ticks?|worms?|parasites?|sick\w*|ill\w*|unwell|poorly|positive|test\w*|results?|swab\w*"
+    r"|vet|outbreak|isolat\w*|contag\w*|spread\w*|quarantin\w*|healthy|well|better|clear\w*|wheez\w*|bubbl\w*|specks?"
     r"|infect\w*|caught|catch|going round|germs?|diseases?|symptoms?|letharg\w*|regurgitat\w*|runny|diarrh\w*|rot"
     r"|mark|hospital|new|dots?|bugs?|crawl\w*|blood|thin|losing|lost|eating|mouth|nose|breath\w*|died|dead|dying)\b"
 )

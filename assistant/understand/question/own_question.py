@@ -65,8 +65,8 @@ _BEGINS_AS_ASKED = Pattern(
     r"(?:so |and |but |ok )*(?:for |at |in |by |about |since )?(?:what|how|which|when|where|why)\b"
 )
 _ENDS_AS_ASKED = Pattern(
-    r"[,.;!] (?:so |and |but |then |now )*(?:how (?:much|long|many|strong|old|soon)|what|which|when|where|can i"
-    r"|may i|should i|is it)\b[^.;!]*$"
+    r"[,.;!] (?:so |and |but |then |now )*(?:how (?:much|long|many|strong|old|soon)|what|which|when|where|can i|may i"
+    r"|should i|is it)\b[^.;!]*$"
 )
 
 
@@ -220,9 +220,8 @@ def _is_drying(look: Look) -> bool:
 
 _NEARLY = Pattern(r"\b(?:nearly|almost|about to)\b")
 _DRYING = Pattern(
-    r"^(?:(?:oh|no|um|but|and|help|,) ?)*(?:it|this|that|the \w+|ENCLOSURE|\w+ one)(?: is| are| 's| has"
-    r"| looks?)(?: \w+){0,2}?"
-    r" (?:drying|(?:starting|beginning|going|about) to dry|getting dry|nearly dry|almost dry)\b"
+    r"^(?:(?:oh|no|um|but|and|help|,) ?)*(?:it|this|that|the \w+|ENCLOSURE|\w+ one)(?: is| are| 's| has| looks?)"
+    r"(?: \w+){0,2}? (?:drying|(?:starting|beginning|going|about) to dry|getting dry|nearly dry|almost dry)\b"
     r"(?! (?:off|with|him|her))(?!.*\b(?:sprayed|misted|again|spritzed)\b)"
 )
 
@@ -291,18 +290,17 @@ def says_it_dried(look: Look) -> bool:
 
 _HALF_ENOUGH = {
     "dry_time": re.compile(
-        r"\b(?:how|when|will|does|do|going to)\b.*"
-        r"\b(?:dry|dries|dried|drying|evaporates?|(?:stay|keep)\w* (?:it )?wet)\b"
-        r"|\b(?:dry|drying) times?\b"
+        r"\b(?:how|when|will|does|do|going to)\b.*\b(?:dry|dries|dried|drying|evaporates?|(?:stay|keep)\w* "
+        r"(?:it )?wet)\b|\b(?:dry|drying) times?\b"
     ),
     "air_time": re.compile(
         r"\b(?:how|when|will|would|is|what|for)\b.*\b(?:air|aired|airing|ventilat\w+|windows?|fumes|smell)\b"
     ),
 }
 _PLEASE_NOTE = Pattern(
-    r"^(?:(?:can|could|would|will) you (?:please )?(?:just )?(?:put|log|note|write|record|mark|jot|add)(?: (?:it"
-    r"|this|that|down|in|on|the|my|book"
-    r"|record|log|diary))* (?:that )?|did (?=(?:the|both|all|everyone|ENCLOSURE|ANIMAL)\b))|\bbefore i forget(?: it)?\b"
+    r"^(?:(?:can|could|would|will) you (?:please )?(?:just )?(?:put|log|note|write|record|mark|jot|add)"
+    r"(?: (?:it|this|that|down|in|on|the|my|book|record|log|diary))* (?:that )?|did "
+    r"(?=(?:the|both|all|everyone|ENCLOSURE|ANIMAL)\b))|\bbefore i forget(?: it)?\b"
 )
 """Words around a chore that is told, and is neither asked nor still to come."""
 _OF_THE_TALK = frozenset({"undo", "repeat", "help"})
@@ -338,8 +336,8 @@ _ANOTHER_MATTER = Pattern(
 )
 """Not about whether a step was done, though one is named in it."""
 _ASKS_OF_AN_ITEM = Pattern(
-    r"^(?:so |and |ok )*(?:can|could|may|should|how|what|is it ok|do) .*"
-    r"\b(?:bake|boil|soak|freeze|microwave|oven|dishwasher)\b"
+    r"^(?:so |and |ok )*(?:can|could|may|should|how|what|is it ok|do) .*\b"
+    r"(?:bake|boil|soak|freeze|microwave|oven|dishwasher)\b"
 )
 """Asked what may be done with a branch or a bowl."""
 _NOT_WATCHED = Pattern(
@@ -349,6 +347,6 @@ _NOT_WATCHED = Pattern(
 )
 """Of a surface that nobody watched; alone, right after it was asked."""
 _HAS_STEP_WORD = Pattern(
-    r"\b(?:rins\w+|wash\w*|spray\w*|dry|dried|drying|wet|damp|wip\w+|air\w*|clear\w*|appl\w+|scrub\w*"
-    r"|mist\w*|back|hos\w+)\b"
+    r"\b(?:rins\w+|wash\w*|spray\w*|dry|dried|drying|wet|damp|wip\w+|air\w*|clear\w*|appl\w+|scrub\w*|mist\w*|back"
+    r"|hos\w+)\b"
 )

@@ -20,28 +20,29 @@ from assistant.understand.text.patterns import Pattern
 
 _EVERY = Pattern(
     r"\bthey(?: are| have)? all\b"
-    r"|\b(?:both|all|every|each)(?: of)?(?: the| my| these| those)? (?:them|tubs?|tanks?|boxes|box"
-    r"|cages?|vivs?|vivariums?|enclosures?|homes?|of them"
-    r"|racks?|two|three|NUMBER|animals?)\b|\b(?:everyone|everybody)\b|\beither(?: one| of them)?$"
-    r"|\bboth\b(?! windows| doors| bottles| the windows)|\ball of"
-    r" (?:them|em)\b|\ball (?:are|is|done|sprayed|rinsed|dry|washed)\b"
-    r"(?=.*\b(?:are|tubs|tanks|boxes)\b)|\beverything is (?:sprayed|rinsed|washed)\b"
+    r"|\b(?:both|all|every|each)(?: of)?(?: the| my| these| those)? "
+    r"(?:them|tubs?|tanks?|boxes|box|cages?|vivs?|vivariums?|enclosures?|homes?|of them|racks?|two|three|NUMBER"
+    r"|animals?)\b|\b(?:everyone|everybody)\b|\beither(?: one| of them)?$"
+    r"|\bboth\b(?! windows| doors| bottles| the windows)|\ball of (?:them|em)\b"
+    r"|\ball (?:are|is|done|sprayed|rinsed|dry|washed)\b(?=.*\b(?:are|tubs|tanks|boxes)\b)"
+    r"|\beverything is (?:sprayed|rinsed|washed)\b"
 )
 _CHILLED = Pattern(
-    rf"\b(?:he|she|it|they|ANIMAL|ENCLOSURE|{ONE_ANIMAL}|little one)(?: is| are| 's| looks?"
-    r"| feels?| seems?| was| getting| all| so| very| really| a bit| too)* (?:cold|chilly|freezing|shivering|chilled)\b"
+    rf"\b(?:he|she|it|they|ANIMAL|ENCLOSURE|{ONE_ANIMAL}|little one)"
+    r"(?: is| are| 's| looks?| feels?| seems?| was| getting| all| so| very| really| a bit| too)* "
+    r"(?:cold|chilly|freezing|shivering|chilled)\b"
 )
 """The animal, not the heater: "he is cold"."""
 
 _WARMTH = Pattern(r"\b(?:cold|cool|chilly|freezing|warm|hot|temperature|degrees|heat)\b")
 """Of a waiting tub: how warm it may be is asked."""
 _COLD = Pattern(
-    r"\b(?:heat\w*|heat (?:mat|lamp)|lamps?|mats?|bulbs?)\b.*\b(?:off|cold|cool|unplugged)\b|\b(?:off"
-    r"|unplugged) and cold\b"
+    r"\b(?:heat\w*|heat (?:mat|lamp)|lamps?|mats?|bulbs?)\b.*\b(?:off|cold|cool|unplugged)\b"
+    r"|\b(?:off|unplugged) and cold\b"
 )
 _OVER = Pattern(
-    r"\bstart (?:it |this |that |him |her |(?:the |my )?(?:ENCLOSURE|ANIMAL) )?(?:over|again|afresh"
-    r"|anew)\b|\bfrom (?:scratch|the beginning|the start|the top)\b|\bbegin again\b|\brestart\b"
+    r"\bstart (?:it |this |that |him |her |(?:the |my )?(?:ENCLOSURE|ANIMAL) )?(?:over|again|afresh|anew)\b"
+    r"|\bfrom (?:scratch|the beginning|the start|the top)\b|\bbegin again\b|\brestart\b"
 )
 _ON = Pattern(r"\b(?:go on|carry on|continue|keep going|resume|pick up|go on with it)\b")
 _PRESSED = Pattern(r"\b(?:just|please|only) (?:say|tell)\b|\bsay (?:yes|it is)\b|\bsurely\b|\bis not it\b|\bgo on\b")

@@ -19,8 +19,8 @@ _NOT_IN = Pattern(
 """ "Back in a minute", "back asleep", "back on"."""
 _NOBODY = Pattern(r"\b(?:nobody|no one|noone|none of us)(?: \w+){0,3} $", "no")
 _ONE = (
-    rf"(?:he|she|they|it|him|her|them|ANIMAL|ENCLOSURE|(?:the |my )?(?:animal|{ONE_ANIMAL}|baby|guy|girl|boy)"
-    r"|both(?: of them)?|all of them)"
+    rf"(?:he|she|they|it|him|her|them|ANIMAL|ENCLOSURE|(?:the |my )?(?:animal|{ONE_ANIMAL}|baby|guy|girl|boy)|both"
+    r"(?: of them)?|all of them)"
 )
 IS_BACK = Pattern(
     rf"\b{_ONE}(?: is| are| 's| has| have| was| went| goes| got| climbed| crawled| slipped| put| gone| safe| safely"
@@ -32,8 +32,9 @@ IS_BACK = Pattern(
 IT_IS_IN = Pattern(r"^(?:ok |and |so |now )*it(?: is| 's)(?: now| all)* in(?: now| again)?$", "it")
 """ "It's in": the animal, or the bowl."""
 UNSURE = Pattern(
-    rf"{ASKED}|\b(?:not|never|nobody|no one|if|unless|until|till|before|will|would|going to|about to|let me|want|wants"
-    r"|should|tries|trying|soon|later|once|when)\b"
+    rf"{ASKED}"
+    r"|\b(?:not|never|nobody|no one|if|unless|until|till|before|will|would|going to|about to|let me|want|wants|should"
+    r"|tries|trying|soon|later|once|when)\b"
 )
 
 
@@ -47,7 +48,6 @@ def is_no_return(before: str, after: str) -> bool:
 
 WAITING = Pattern(
     r"\b(?:holding|spare|travel|travelling|temporary|temp|waiting|plastic|carry|transport|feeding|other|shoe ?box"
-    r"|blue|grey|gray"
-    r"|red|green|white|black|clear|small|big|little)\b"
+    r"|blue|grey|gray|red|green|white|black|clear|small|big|little)\b"
 )
 """A tub that no home is called by."""

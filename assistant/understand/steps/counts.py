@@ -14,8 +14,8 @@ from assistant.understand.steps.with_what import NOT_CLEAN_WATER
 from assistant.understand.text.patterns import Pattern
 
 EARLY = Pattern(
-    r"\b(?:dr(?:y|ied) (?:out|up|early|too|before|already|again)|before (?:time|its time|the time)"
-    r"|again|dries|drying too|too (?:soon|fast|early|quick))\b"
+    r"\b(?:dr(?:y|ied) (?:out|up|early|too|before|already|again)|before (?:time|its time|the time)|again|dries"
+    r"|drying too|too (?:soon|fast|early|quick))\b"
 )
 """It dried before its time, which is no step of drying."""
 _WISHED = Pattern(r"\bto (?:\w+ )?$", "to ")
@@ -57,8 +57,8 @@ _TAKING = Pattern(
 )
 """ "Taking them out", "move the snake out": it isn't out yet."""
 _OUT_OF = Pattern(
-    r" of (?!(?:the |his |her |their |its |my |a )*(?:\w+ )?(?:ENCLOSURE|there|tank|box|cage|viv"
-    r"|vivarium|tub|enclosure|it|home|house|terrarium|hide)\b)"
+    r" of (?!(?:the |his |her |their |its |my |a )*(?:\w+ )?"
+    r"(?:ENCLOSURE|there|tank|box|cage|viv|vivarium|tub|enclosure|it|home|house|terrarium|hide)\b)"
 )
 """ "Out of food", "out of his skin"."""
 _OUT_OF_A_TUB = Pattern(
@@ -99,8 +99,8 @@ def _is_spraying(words: str, before: str, after: str) -> bool:
 
 _WITH_WATER = Pattern(r"(?: \S+){0,4}? with (?:just |only |plain |clean |warm |some |tap )*water\b", "water")
 _TOLD_TO = Pattern(
-    r"\b(?:use|using|apply|try|stick|pour|squirt|chuck|slap|spray|about|of|for|prefer|like|recommend)"
-    r" (?:some |the |my |a |more |any )*$"
+    r"\b(?:use|using|apply|try|stick|pour|squirt|chuck|slap|spray|about|of|for|prefer|like|recommend) "
+    r"(?:some |the |my |a |more |any )*$"
 )
 """Before "bleach on the tank", which alone is a claim: told or asked to, it is none."""
 _ON_ME = Pattern(r"(?: \w+)? (?:in|on) (?:my|me)\b")

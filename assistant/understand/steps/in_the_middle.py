@@ -9,13 +9,13 @@ from assistant.understand.text.patterns import Pattern
 _DOING = Pattern(
     r"^(?:(?:ok|yes|no|right|well|just|i am|am|we are|i|still|now|halfway|half way|partway|busy|in the middle of"
     r"|through|about halfway|not done|,) ?)*(?:spraying|rinsing|drying|washing|wiping|scrubbing|clearing)"
-    r"(?: (?:it|that|them|this|everything|out|off|down|the (?:walls?|lid|tank|box|cage|inside|rest)|now|still|right now"
-    r"|just now|at the moment|as we speak|,|ok))*$",
+    r"(?: (?:it|that|them|this|everything|out|off|down|the (?:walls?|lid|tank|box|cage|inside|rest)|now|still"
+    r"|right now|just now|at the moment|as we speak|,|ok))*$",
     "ing",
 )
 _ALL_WET = Pattern(
-    r"^(?:ok |so |now |right )*(?:it is |it 's |everything is |that is )?(?:all|dripping|soaking|sopping|properly"
-    r"|nice and|good and) wet(?: now)?$",
+    r"^(?:ok |so |now |right )*(?:it is |it 's |everything is |that is )?"
+    r"(?:all|dripping|soaking|sopping|properly|nice and|good and) wet(?: now)?$",
     "wet",
 )
 

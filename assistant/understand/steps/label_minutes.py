@@ -17,8 +17,8 @@ from assistant.understand.text.asking import asks
 from assistant.understand.text.patterns import Pattern
 
 _ALONE = Pattern(
-    r"(?:(?:it|its|the|label|says|said|is|that|um|er|oh|ok|about) ,? ?)*(?:DURATION|NUMBER)(?: wet| on it"
-    r"| it says| it said)?"
+    r"(?:(?:it|its|the|label|says|said|is|that|um|er|oh|ok|about) ,? ?)*(?:DURATION|NUMBER)"
+    r"(?: wet| on it| it says| it said)?"
 )
 
 

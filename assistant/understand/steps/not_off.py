@@ -18,57 +18,53 @@ from assistant.understand.text.patterns import Pattern, words_in
 
 _SOMETHING = r"(?:AGENT|BOTTLE|STOCK|spray|product|disinfectant|liquid|residue|stuff|BOTTLE stuff)"
 _LEFT_ON = Pattern(
-    r"\b(?:still|bit of|little|some|traces? of|see|smear of|puddle of|left over|drops? of)(?: \w+){0,3}? (?:soap|suds"
-    r"|bubbles|foam|residue|AGENT|BOTTLE|STOCK)(?: \w+){0,2}? (?:in|on|at|down|along|under|left)\b"
+    r"\b(?:still|bit of|little|some|traces? of|see|smear of|puddle of|left over|drops? of)(?: \w+){0,3}? "
+    r"(?:soap|suds|bubbles|foam|residue|AGENT|BOTTLE|STOCK)(?: \w+){0,2}? (?:in|on|at|down|along|under|left)\b"
     r"|\bstill (?:a |some )?(?:bit|little|trace|smear|drop)s? of \w+ (?:on|in)\b"
     r"|\b(?:soap|suds|bubbles|foam|residue) (?:is |are |'s )?(?:still|left|in|on)\b"
     r"|\bstill (?:feels? |feeling |a bit |quite |very )*(?:soapy|slimy|slippery|slick|greasy|sticky|sudsy|foamy)\b"
     r"|\bfeels? (?:still )?(?:a bit |quite |very )*(?:soapy|slimy|slippery|sticky)\b"
     r"|\brinse water (?:was|is|came|looked|ran) (?:\w+ )?(?:dirty|cloudy|soapy|brown|foamy|bleachy)\b"
-    r"|\b(?:film|residue|streaks?|smears?) (?:on|left on|all over|across|down)\b|\b(?:is|looks|'s)(?: all| a bit"
-    r"| still)? (?:streaky|smeary|filmy)\b|\bonly rinsed (?:the|one|half|part|some|a)\b"
-    rf"|\b(?:there is|is|are|'s|see|found|spotted)(?: still| some| more| a (?:bit|little|puddle|pool|drop|drip) of"
-    rf"| the)* {_SOMETHING}"
-    rf"(?: left| sitting| pooled| pooling| trapped| stuck| standing)* (?:in|on|under|along|behind|inside) (?:the "
-    rf"|a |one )*{PARTS}\b"
+    r"|\b(?:film|residue|streaks?|smears?) (?:on|left on|all over|across|down)\b"
+    r"|\b(?:is|looks|'s)(?: all| a bit| still)? (?:streaky|smeary|filmy)\b"
+    r"|\bonly rinsed (?:the|one|half|part|some|a)\b"
+    r"|\b(?:there is|is|are|'s|see|found|spotted)(?: still| some| more| a (?:bit|little|puddle|pool|drop|drip) of"
+    rf"| the)* {_SOMETHING}(?: left| sitting| pooled| pooling| trapped| stuck| standing)* "
+    rf"(?:in|on|under|along|behind|inside) (?:the |a |one )*{PARTS}\b"
     r"|\bstill (?:has|have|got) (?:some |a bit of |a little )?\w+(?: \w+)? (?:on|in|under) (?:it|them)\b"
     r"|\b(?:full of|still (?:soaking|sitting|standing) in) (?:the |some )?(?:AGENT|STOCK|BOTTLE)\b"
-    rf"|\b{_SOMETHING}(?: is| has| 's)* (?:pooled|pooling|collected|trapped|sitting|left|puddled)(?: up)? (?:in|on"
-    rf"|under|along|behind|inside)\b",
+    rf"|\b{_SOMETHING}(?: is| has| 's)* (?:pooled|pooling|collected|trapped|sitting|left|puddled)(?: up)? "
+    r"(?:in|on|under|along|behind|inside)\b",
     *("soap", "suds", "bubbl", "foam", "residue", "AGENT", "BOTTLE", "STOCK", "still", "rinse", "film", "streak"),
     *("smear", "only", "spray", "product", "stuff", "liquid", "feel", "disinfectant"),
 )
 _NOT_ALL_RINSED = Pattern(
-    rf"\b(?:missed|forgot|skipped|left out|overlooked) (?:to do )?{THING} (?:when|with|while|in|during|on) (?:i "
-    rf"|the |my )*rins\w+\b"
-    rf"|\b(?:missed|forgot|skipped) (?:to rinse|rinsing) {THING}\b"
+    rf"\b(?:missed|forgot|skipped|left out|overlooked) (?:to do )?{THING} (?:when|with|while|in|during|on) "
+    rf"(?:i |the |my )*rins\w+\b|\b(?:missed|forgot|skipped) (?:to rinse|rinsing) {THING}\b"
     rf"|\b(?:not|never)(?: yet| even| actually)? rinsed (?:the |his |her |its |any of the )?{FITTING}\b"
-    rf"|\b{FITTING}(?: is| are| was| were| 's| has| have| got| in| back| ,| but)* (?:not|never)(?: been| got| yet)*"
-    rf" rinsed\b"
-    rf"|\bstill (?:need|needs|have|has|got)?(?: got)? ?to (?:rinse|hose)\b|\bhave still got to (?:rinse|hose)\b"
+    rf"|\b{FITTING}(?: is| are| was| were| 's| has| have| got| in| back| ,| but)* (?:not|never)"
+    r"(?: been| got| yet)* rinsed\b|\bstill (?:need|needs|have|has|got)?(?: got)? ?to (?:rinse|hose)\b"
+    r"|\bhave still got to (?:rinse|hose)\b"
     rf"|\b(?:need|needs|have|has|got|ought) to (?:rinse|hose) (?:{THING} )?again\b"
-    rf"|\b(?:not|hardly) (?:so |too |very |really )?(?:sure|certain)(?: that| if| whether)? i (?:have )?(?:(?:rinsed"
-    rf"|got|did)(?: off)? {THING}\b|rinsed$)"
-    rf"|\b(?:do not|can not) (?:think|remember|know)(?: that| if| whether)? (?:i )?(?:have )?rins(?:ed|ing)(?:"
-    rf" {THING}\b|$)"
-    r"|\b(?:one|another|a second) (?:more )?rinse (?:to go|left|needed|to do|still)\b|\b(?:needs?"
-    r"|wants?) (?:another|a second|one more) rinse\b",
+    r"|\b(?:not|hardly) (?:so |too |very |really )?(?:sure|certain)(?: that| if| whether)? i (?:have )?"
+    rf"(?:(?:rinsed|got|did)(?: off)? {THING}\b|rinsed$)"
+    r"|\b(?:do not|can not) (?:think|remember|know)(?: that| if| whether)? (?:i )?(?:have )?rins(?:ed|ing)"
+    rf"(?: {THING}\b|$)|\b(?:one|another|a second) (?:more )?rinse (?:to go|left|needed|to do|still)\b"
+    r"|\b(?:needs?|wants?) (?:another|a second|one more) rinse\b",
     "rins",
 )
 _SOAP_ON = Pattern(
     r"\b(?:soap|suds|detergent|bubbles|foam)(?: is| are| 's)? (?:still )?(?:on|in|there|left|all over)\b"
-    r"|\bstill (?:a bit |all |quite )*"
-    r"(?:soapy|sudsy|foamy)\b|\bstill (?:some |a bit of )?(?:soap|suds)\b|\b(?:not|never|without)(?: yet| been"
-    r"| even)?"
-    r" (?:rins\w+|got|gotten|taken|wash\w+)(?: off)? (?:the |all the |that )?(?:soap|suds|detergent)\b|\b(?:soap"
-    r"|suds|detergent)"
-    r"(?: is| was| has| are)? (?:not|never)(?: been)? (?:off|rinsed|gone)\b",
+    r"|\bstill (?:a bit |all |quite )*(?:soapy|sudsy|foamy)\b|\bstill (?:some |a bit of )?(?:soap|suds)\b"
+    r"|\b(?:not|never|without)(?: yet| been| even)? (?:rins\w+|got|gotten|taken|wash\w+)(?: off)? "
+    r"(?:the |all the |that )?(?:soap|suds|detergent)\b"
+    r"|\b(?:soap|suds|detergent)(?: is| was| has| are)? (?:not|never)(?: been)? (?:off|rinsed|gone)\b",
     *("soap", "suds", "detergent", "bubbles", "foam", "sudsy"),
 )
 _NO_SOAP = Pattern(
     r"\b(?:no|without(?: any)?|did not use(?: any)?|never used(?: any)?) (?:soap|detergent|washing up liquid)\b"
-    r"|\b(?:just|only) (?:with |used |rinsed (?:it |that )?(?:with )?|plain |a rinse with )*(?:water"
-    r"|a rinse)\b(?=.*\bno (?:soap|detergent)\b)",
+    r"|\b(?:just|only) (?:with |used |rinsed (?:it |that )?(?:with )?|plain |a rinse with )*(?:water|a rinse)\b"
+    r"(?=.*\bno (?:soap|detergent)\b)",
     *("soap", "detergent", "washing up"),
 )
 _NO_SOAP_THEN = Pattern(
@@ -79,8 +75,9 @@ _NO_SOAP_THEN = Pattern(
 )
 """ "She didn't rinse the soap off before": before the spraying, whatever was rinsed later."""
 _ASKS_OR_AHEAD = Pattern(
-    rf"{ASKED}(?! not)|\b(?:if|in case|make sure|nothing|nowhere|none|no (?:more|longer)|about to|going to|will"
-    r"|before|until|all off|gone)\b"
+    rf"{ASKED}(?! not)"
+    r"|\b(?:if|in case|make sure|nothing|nowhere|none|no (?:more|longer)|about to|going to|will|before|until|all off"
+    r"|gone)\b"
 )
 
 

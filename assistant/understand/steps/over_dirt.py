@@ -18,10 +18,10 @@ _DIRT = r"(?:urine|urates?|wee|pee|piss|poos?|poop|droppings?|faeces|turds?)"
 _PUT = r"(?:poured|sprayed|put|squirted|used|tipped|misted|splashed|bleached|got|wiped)"
 _P = r"(?:AGENT|STOCK|BOTTLE)"
 _OVER = Pattern(
-    rf"\b(?:there (?:is|was|were|are)|had|has|with)(?: \w+){{0,3}} {_DIRT} (?:in|on|all over|under|still)\b.*\b{_PUT}\b"
-    rf"(?: \S+){{0,3}}? {_P}\b"
-    rf"|\b{_PUT}(?: \S+){{0,2}}? {_P}(?: \w+)? (?:on|over|onto|on top of|across)"
-    rf" (?:the |his |her |some |old |dried |its )*{_DIRT}\b"
+    rf"\b(?:there (?:is|was|were|are)|had|has|with)(?: \w+){{0,3}} {_DIRT} "
+    rf"(?:in|on|all over|under|still)\b.*\b{_PUT}\b(?: \S+){{0,3}}? {_P}\b"
+    rf"|\b{_PUT}(?: \S+){{0,2}}? {_P}(?: \w+)? (?:on|over|onto|on top of|across) "
+    rf"(?:the |his |her |some |old |dried |its )*{_DIRT}\b"
     rf"|\b{_PUT}(?: \w+)? (?:on|over|onto)? ?(?:the |his |her |some )*{_DIRT} (?:with|in) (?:the |some )?{_P}\b",
     *("AGENT", "STOCK", "BOTTLE"),
 )

@@ -16,23 +16,23 @@ _CLEARED = Pattern(
 )
 """Of what is cleared out all there is; "the bowl's out" is one thing."""
 _WHOLE_TOO = Pattern(
-    r"\b(?:everything(?: else)?|all of it|the (?:lot|rest|whole)|whole (?:thing|tank|box|cage|viv\w*|tub)|inside and"
-    r" out|all over|everywhere|top to bottom|and (?:the |my )?(?:ENCLOSURE|tank|box|cage|viv\w*|tub|enclosure))\b"
+    r"\b(?:everything(?: else)?|all of it|the (?:lot|rest|whole)|whole (?:thing|tank|box|cage|viv\w*|tub)"
+    r"|inside and out|all over|everywhere|top to bottom|and (?:the |my )?"
+    r"(?:ENCLOSURE|tank|box|cage|viv\w*|tub|enclosure))\b"
     r"|\b(?:all|every|each)(?: of)?(?: the| its)? (?:inch|surfaces?|corners?|sides?)\b|\bcorners too\b"
 )
 """ "The lid and everything else": all of it."""
 LEFT_OUT = Pattern(
-    rf"\b(?:but|except|bar|save|not|minus|apart from|aside from|other than|without)(?: for)?(?: not)? "
+    r"\b(?:but|except|bar|save|not|minus|apart from|aside from|other than|without)(?: for)?(?: not)? "
     rf"(?:the |one |a |his |her |its |that |this |their )(?:\w+ )?(?:{PART}|{FITTING}|rest)\b"
-    rf"|\b(?:missed|skipped|forgot|left out|overlooked|could not reach|did not (?:get|do|reach|hit|cover))"
+    r"|\b(?:missed|skipped|forgot|left out|overlooked|could not reach|did not (?:get|do|reach|hit|cover))"
     rf"(?: (?:to do|about|at|to))? {_DET}{WHICH}(?:{PART}|{FITTING})\b"
     rf"|\bonly (?:\w+ed |did |done |got )?{_DET}{WHICH}(?:{PART}|{FITTING}|NUMBER)\b(?! (?:times?|minutes?|hours?))"
     rf"|\b{WHICH}{PART} (?:only|so far|first|for now)\b"
-    rf"|\b{_DET}{WHICH}{PART}(?: is| are| 's)? (?:still )?(?:to go|to do|to come|left|next|waiting)\b(?! to dry| open"
-    rf"| ajar| week)"
+    rf"|\b{_DET}{WHICH}{PART}(?: is| are| 's)? (?:still )?(?:to go|to do|to come|left|next|waiting)\b"
+    r"(?! to dry| open| ajar| week)"
     r"|\b(?:but|and|though|while) (?:the |his |her |its |their |my |one |some |that )?(?:\w+ ){1,3}"
-    r"(?:is|are|was|were|has|have) not(?: yet)?$"
-    rf"|\bbut left {_DET}(?:\w+ )?(?:{PART}|{FITTING})\b"
+    rf"(?:is|are|was|were|has|have) not(?: yet)?$|\bbut left {_DET}(?:\w+ )?(?:{PART}|{FITTING})\b"
     rf"|\b{_DET}(?:{PART}|{FITTING}) (?:is|are|'s) (?:staying|still in|not out)\b|\b{FITTING} stays\b"
     r"|\bnot (?:all|everything|everywhere)\b",
     *("but", "except", "bar", "save", "not", "minus", "apart", "aside", "other", "without", "missed", "skipped"),
@@ -41,10 +41,11 @@ LEFT_OUT = Pattern(
 )
 """What is said not to be done."""
 CUT_SHORT = Pattern(
-    r"\b(?:ran|run|running|runs) (?:out|dry|low)\b|\b(?:nozzle|sprayer|trigger|bottle|pump|BOTTLE)(?: \w+){0,2}?"
-    r" (?:clogged|blocked|jammed|broke|broken|packed up|gave up|empty|died|stuck)\b|\bhalf ?way\b|\bpart way\b"
-    r"|\b(?:sprayed|rinsed|washed|dried|misted|did) (?:it|that|them) (?:all )?(?:wrong|badly|a bit|a little|roughly)\b"
-    r"|\bnot enough\b",
+    r"\b(?:ran|run|running|runs) (?:out|dry|low)\b"
+    r"|\b(?:nozzle|sprayer|trigger|bottle|pump|BOTTLE)(?: \w+){0,2}? "
+    r"(?:clogged|blocked|jammed|broke|broken|packed up|gave up|empty|died|stuck)\b|\bhalf ?way\b|\bpart way\b"
+    r"|\b(?:sprayed|rinsed|washed|dried|misted|did) (?:it|that|them) (?:all )?"
+    r"(?:wrong|badly|a bit|a little|roughly)\b|\bnot enough\b",
     *("ran ", "run", "clog", "block", "jam", "bro", "pack", "gave", "empty", "died", "stuck", "half", "part way"),
     *("wrong", "badly", "a bit", "a little", "roughly", "enough"),
 )
@@ -52,9 +53,8 @@ CUT_SHORT = Pattern(
 
 
 _IN_THERE = Pattern(
-    rf"\bORGANISM (?:is |are |still |crawling |sitting )*(?:in there|in it|inside|(?:on|in|under|behind) (?:the |its "
-    rf"|a )*"
-    rf"{WHICH}(?:{PART}|{FITTING}|ENCLOSURE|tank|box|cage|viv\w*|tub)\b)",
+    r"\bORGANISM (?:is |are |still |crawling |sitting )*(?:in there|in it|inside|(?:on|in|under|behind) "
+    rf"(?:the |its |a )*{WHICH}(?:{PART}|{FITTING}|ENCLOSURE|tank|box|cage|viv\w*|tub)\b)",
     "ORGANISM",
 )
 

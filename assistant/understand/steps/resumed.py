@@ -12,12 +12,12 @@ from assistant.understand.text.patterns import Pattern
 _OPENS = r"(?:(?:ok|right|so|now|and|let us|let me|i am|i will|going|please|time to|can we|we are) ,? ?)*"
 _ONE = r"(?:with |on |to |at |in )*(?:the |my )?(?:ENCLOSURE|ANIMAL|it|that one|that|the clean)(?: 's)?(?: clean)?"
 _RESUMES = Pattern(
-    rf"{_OPENS}(?:(?:get |go |coming |going )?back (?:to|on|at|with)|carry(?:ing)? on|go(?:ing)? on"
-    rf"|pick(?:ing)? up|resum(?:e|ing)"
-    rf"|continu(?:e|ing)|unpaus(?:e|ing)|take up|restart(?:ing)? where) {_ONE}(?: again| now| then| please)*"
-    rf"|{_OPENS}(?:resume|unpause|pick(?:ing)? (?:it )?(?:back )?up(?: again)?|(?:pick(?:ing)? up"
-    rf"|carry(?:ing)? on|continu(?:e|ing)|start(?:ing)?"
-    r"|go(?:ing)? on)(?: again)?(?: from)? where (?:i|we) (?:left off|stopped|was|were|got to))(?: now| then| please)*",
+    rf"{_OPENS}(?:(?:get |go |coming |going )?back (?:to|on|at|with)|carry(?:ing)? on|go(?:ing)? on|pick(?:ing)? up"
+    rf"|resum(?:e|ing)|continu(?:e|ing)|unpaus(?:e|ing)|take up|restart(?:ing)? where) {_ONE}"
+    r"(?: again| now| then| please)*"
+    rf"|{_OPENS}(?:resume|unpause|pick(?:ing)? (?:it )?(?:back )?up(?: again)?|"
+    r"(?:pick(?:ing)? up|carry(?:ing)? on|continu(?:e|ing)|start(?:ing)?|go(?:ing)? on)(?: again)?(?: from)? where "
+    r"(?:i|we) (?:left off|stopped|was|were|got to))(?: now| then| please)*",
     *("back", "on", "up", "resum", "continu", "unpaus"),
 )
 

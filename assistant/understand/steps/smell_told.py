@@ -13,39 +13,34 @@ _SMELL = (
     r"|odou?rs?|scents?|vapou?rs?)"
 )
 _SMELLS = Pattern(
-    rf"\b{_SMELL}\b|\b(?:bit|hint|trace|touch|little) of (?:a |an )?(?:AGENT )?(?:smell|odou?r|AGENT (?:in the air"
-    rf"|left|still))\b",
+    rf"\b{_SMELL}\b"
+    r"|\b(?:bit|hint|trace|touch|little) of (?:a |an )?(?:AGENT )?(?:smell|odou?r|AGENT (?:in the air|left|still))\b",
 )
 _NO_SMELL = Pattern(
-    r"\b(?:have|has|did|do|can|could) not (?:really )?(?:smell|smelled|smelt|notice|noticed) (?:any|anything"
-    r"|a thing|much|it)\b|"
-    rf"\bnothing (?:to smell|smells|smelly|there to smell)\b|\b(?:any {_SMELL}|does it smell|is there a smell"
-    rf"|{_SMELL}) ?\? ?,? ?(?:no|none|nope|nothing)\b"
-    rf"|\b(?:no|zero|not any|without|free of|nothing of a|not a|not even a|never a) (?:more |longer any |longer a "
-    rf"|bad |chemical |AGENT"
-    rf" |faint |hint of |trace of |sign of |lingering |trace of a |hint of a )*{_SMELL}\b"
-    rf"|\b{_SMELL}(?: of (?:the )?AGENT)?(?: is| are| 's| has| have| seems?)?(?: all| now| completely| finally|"
-    rf" totally| pretty much)*"
-    r" (?:gone|went away|cleared|cleared up|aired out|faded away|disappeared|vanished|over|away)\b"
-    r"|\b(?:can|could|do) not (?:really )?(?:smell|detect)(?: (?:any|anything|a thing|it|AGENT|much|the|that|any"
-    r" more|anymore|AGENT any"
-    r"|fumes))+"
+    r"\b(?:have|has|did|do|can|could) not (?:really )?(?:smell|smelled|smelt|notice|noticed) "
+    r"(?:any|anything|a thing|much|it)\b|\bnothing (?:to smell|smells|smelly|there to smell)\b"
+    rf"|\b(?:any {_SMELL}|does it smell|is there a smell|{_SMELL}) ?\? ?,? ?(?:no|none|nope|nothing)\b"
+    r"|\b(?:no|zero|not any|without|free of|nothing of a|not a|not even a|never a) "
+    r"(?:more |longer any |longer a |bad |chemical |AGENT |faint |hint of |trace of |sign of |lingering |trace of a "
+    rf"|hint of a )*{_SMELL}\b"
+    rf"|\b{_SMELL}(?: of (?:the )?AGENT)?(?: is| are| 's| has| have| seems?)?"
+    r"(?: all| now| completely| finally| totally| pretty much)* "
+    r"(?:gone|went away|cleared|cleared up|aired out|faded away|disappeared|vanished|over|away)\b"
+    r"|\b(?:can|could|do) not (?:really )?(?:smell|detect)"
+    r"(?: (?:any|anything|a thing|it|AGENT|much|the|that|any more|anymore|AGENT any|fumes))+"
     r"|\bno longer (?:smells?|smell)\b|\b(?:does|do|did) not (?:smell|stink|reek)\b"
     r"|\bsmells? (?:fine|ok|good|fresh|clean|normal|neutral|of nothing|of water|all right|alright|like nothing"
-    r"|perfectly)\b"
-    rf"|\b(?:odou?r|smell|scent|fume) free\b|\bsmells? of nothing\b|\bsmell nothing\b|\bthe air is (?:clear|clean"
-    rf"|fresh)\b",
+    r"|perfectly)\b|\b(?:odou?r|smell|scent|fume) free\b|\bsmells? of nothing\b|\bsmell nothing\b"
+    r"|\bthe air is (?:clear|clean|fresh)\b",
 )
 _NOT_GONE = Pattern(
-    r"\b(?:not|never|has not|is not|have not)(?: all| quite| completely| really| yet)* (?:gone|cleared|faded"
-    r"|aired)\b|\bwill not go\b|\bnot (?:the |any )?(?:smell|odou?r|fumes) (?:is |are |all )*(?:gone|cleared|faded)\b"
+    r"\b(?:not|never|has not|is not|have not)(?: all| quite| completely| really| yet)* (?:gone|cleared|faded|aired)\b"
+    r"|\bwill not go\b|\bnot (?:the |any )?(?:smell|odou?r|fumes) (?:is |are |all )*(?:gone|cleared|faded)\b"
 )
 _NO_ANSWER_TO_SMELL = Pattern(
     r"\b(?:how|why|what|when|where|who|if|will|would|should|could|might|may|get rid|mask|hide|hate|love|like the"
-    r"|until|till|wait for"
-    r"|check for|sniff for|waiting|once|before|after|funny|of rain|weird|of poo|of poop|poo|poop|shed|gym|dinner"
-    r"|feet|candle|perfume"
-    r"|in my eyes?|cough\w*|dizzy|breathe|breathed|breathing|inhaled)\b"
+    r"|until|till|wait for|check for|sniff for|waiting|once|before|after|funny|of rain|weird|of poo|of poop|poo|poop"
+    r"|shed|gym|dinner|feet|candle|perfume|in my eyes?|cough\w*|dizzy|breathe|breathed|breathing|inhaled)\b"
 )
 
 
@@ -71,7 +66,7 @@ def smell_told(plain: str) -> bool | None:
 
 
 _HARDLY_NONE = Pattern(
-    rf"\b(?:almost|nearly|next to|practically|virtually) (?:no|none|nothing)\b|\b(?:of|but) nothing but\b"
+    r"\b(?:almost|nearly|next to|practically|virtually) (?:no|none|nothing)\b|\b(?:of|but) nothing but\b"
     rf"|\b{_SMELL} of nothing but\b"
 )
 """ "Almost no smell": a smell."""
@@ -82,21 +77,19 @@ _DRY_BUT = Pattern(
 _IN_PART = Pattern(
     r"\b(?:except|apart from|aside from|other than|but for|bar|save|besides|unless you count|just not|not so|only)\b"
     r"|\bgone from the (?:floor|lid|back|front|top|bottom|sides?|walls?|left|right|glass|door|corners?|inside"
-    r"|outside)\b"
-    r"|\bbut (?:a bit|a little|some|there is|still|the|in|at|near|by)\b(?! window)"
+    r"|outside)\b|\bbut (?:a bit|a little|some|there is|still|the|in|at|near|by)\b(?! window)"
 )
 """ "No smell except in the corner": a smell."""
 _GONE_IN_PART = Pattern(r"\bgone from the\b", "gone")
 _NOT_SURE = Pattern(
-    r"\b(?:i (?:think|guess|suppose|reckon|hope|believe)|maybe|probably|perhaps|not sure|can not (?:tell|say"
-    r"|be sure)|hard to (?:say|tell)"
-    r"|should be|nose is|blocked|bunged|stuffed|have a cold|got a cold|mask on|with (?:the|my) mask|through (?:the"
-    r"|my) mask|seems?)\b"
+    r"\b(?:i (?:think|guess|suppose|reckon|hope|believe)|maybe|probably|perhaps|not sure|can not (?:tell|say|be sure)"
+    r"|hard to (?:say|tell)|should be|nose is|blocked|bunged|stuffed|have a cold|got a cold|mask on|with "
+    r"(?:the|my) mask|through (?:the|my) mask|seems?)\b"
 )
 """Said with a blocked nose, or as a hope."""
 _NOT_FROM_THERE = Pattern(
-    rf"\b{_SMELL}\b.* from (?:here|outside|over here|the (?:door|hall|hallway|landing|sofa|kitchen)|across|next door)\b"
-    rf"|\bgone from (?:the|my) (?!(?:ENCLOSURE|tank|box|cage|viv\w*|tub|room|air|inside|whole)\b)"
+    rf"\b{_SMELL}\b.* from (?:here|outside|over here|the (?:door|hall|hallway|landing|sofa|kitchen)|across"
+    r"|next door)\b|\bgone from (?:the|my) (?!(?:ENCLOSURE|tank|box|cage|viv\w*|tub|room|air|inside|whole)\b)"
     rf"|\b{_SMELL} (?:on|in|at|by|near|under|behind) (?:the |its )?{WHICH}(?:{PART}|left|right)\b"
     r"|\b(?:air freshener|freshener|deodori[sz]er|perfume|scented|incense|candle)\b"
 )
@@ -112,9 +105,9 @@ _OF_ANOTHER_THING = Pattern(
     r"\b(?:hallway|landing|bathroom|kitchen|bedroom|street|garden|car|gloves?|hands?|hair|clothes|shirt|sleeves?|skin"
     r"|towels?|cloths?|sponges?|mop|sink|drain|bin|bowls?|fridge|dog|cat|breath|feet|shoes|fingers)"
     rf"(?: still| all| really| now| just| is| are| do| does| not| 's)* {_SMELL}\b"
-    rf"|\b{_SMELL} (?:of|like|a bit like|a bit of) (?:a |the |an |my |old |wet )*(?:ANIMAL|{ANIMALS}"
-    r"|animals?|gas stations?|petrol|paint|coffee|soap|toast|smoke|dogs?|cats?|cooking|food|lemons?"
-    r"|flowers|earth|soil|wood)\b",
+    rf"|\b{_SMELL} (?:of|like|a bit like|a bit of) (?:a |the |an |my |old |wet )*"
+    rf"(?:ANIMAL|{ANIMALS}|animals?|gas stations?|petrol|paint|coffee|soap|toast|smoke|dogs?|cats?|cooking|food"
+    r"|lemons?|flowers|earth|soil|wood)\b",
     *("sm", "st", "reek", "whiff", "pong", "niff", "fume", "odo", "scent", "vapo"),
 )
 """ "My hands smell of bleach", "it smells of snake": not what is being aired."""
@@ -139,9 +132,8 @@ _SHORT_NONE = Pattern(
     r"(?:dry ,? ?|and |it is )*(?:none|nothing|nope none|none at all|not a thing|all clear|clear)(?: now)?$"
 )
 _SHORT_SMELL = Pattern(
-    r"(?:\w+ ,? ?){0,4}\b(?:bit|hint|touch|trace|whiff|little|slight|faint)\b(?: \w+)?(?: of (?:a )?| )?(?:AGENT"
-    r"|STOCK)?"
-    r"|(?:\w+ ,? ?){0,3}(?:slightly|a bit|a little|some|faint|only just|barely)$"
+    r"(?:\w+ ,? ?){0,4}\b(?:bit|hint|touch|trace|whiff|little|slight|faint)\b(?: \w+)?(?: of (?:a )?| )?"
+    r"(?:AGENT|STOCK)?|(?:\w+ ,? ?){0,3}(?:slightly|a bit|a little|some|faint|only just|barely)$"
 )
 
 

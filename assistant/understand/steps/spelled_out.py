@@ -31,8 +31,8 @@ _SEVERAL = Pattern(
     ),
 )
 _TICKED = Pattern(
-    rf"\b(?:(?:mark|put|log|record) (?:off )?(?:the )?({_STEP_NOUN})(?: of| for| on)?(?: the)?(?: ENCLOSURE)?"
-    rf" (?:down )?as {DONE}|(?:tick|mark) off (?:the )?({_STEP_NOUN}))\b",
+    rf"\b(?:(?:mark|put|log|record) (?:off )?(?:the )?({_STEP_NOUN})(?: of| for| on)?(?: the)?(?: ENCLOSURE)? "
+    rf"(?:down )?as {DONE}|(?:tick|mark) off (?:the )?({_STEP_NOUN}))\b",
     *("mark ", "put ", "log ", "record ", "tick "),
 )
 _LISTED = Pattern(rf"\b({_STEP_NOUN}) : (?:check|done|yes|tick|ok|finished)\b", " : ")
@@ -67,13 +67,10 @@ _VERB_OF = {
     "airing": "aired",
 }
 _NOMINAL = Pattern(
-    r"\b(?:given|gave|had|got|done|did)"
-    r"(?: (?P<what>it|that|them|this|both|everything|all of it|(?:the )?ENCLOSURE"
-    r"|the (?:lot|whole \w+|inside|glass|tank|tub|box|cage|walls|viv\w*)))?"
-    r" (?:a|an|the|its|his|her|their|another)"
+    r"\b(?:given|gave|had|got|done|did)(?: (?P<what>it|that|them|this|both|everything|all of it|(?:the )?ENCLOSURE"
+    r"|the (?:lot|whole \w+|inside|glass|tank|tub|box|cage|walls|viv\w*)))? (?:a|an|the|its|his|her|their|another)"
     r"(?: (?:good|quick|thorough|proper|final|nice|second|full|decent|really|very|first|last|bit of a|right|complete"
-    r"|careful|hard|long|light|rough|gentle|hot|soapy|double))*"
-    rf" (?P<noun>{'|'.join(_VERB_OF)})\b",
+    rf"|careful|hard|long|light|rough|gentle|hot|soapy|double))* (?P<noun>{'|'.join(_VERB_OF)})\b",
     *("given", "gave", "had ", "got ", "done ", "did "),
 )
 

@@ -7,8 +7,9 @@ from assistant.understand.named.tub_words import TUB
 from assistant.understand.text.patterns import Pattern
 
 _ONE = (
-    rf"(?:he|she|they|it|him|her|them|this one|ANIMAL|(?:the |my |our |his |her )?(?:animals?|{ONE_ANIMAL}"
-    rf"|reptile|critter|baby|babies|little one|little guy|big guy|guy|girl|boy|\w+ {ONE_ANIMAL}))"
+    r"(?:he|she|they|it|him|her|them|this one|ANIMAL|(?:the |my |our |his |her )?"
+    rf"(?:animals?|{ONE_ANIMAL}|reptile|critter|baby|babies|little one|little guy|big guy|guy|girl|boy"
+    rf"|\w+ {ONE_ANIMAL}))"
 )
 _ALL_OF_THEM = (
     r"(?:both(?: of them)?|all (?:two|three|four|five|NUMBER|of them)(?: of them)?|everyone|everybody|they all)"
@@ -16,20 +17,18 @@ _ALL_OF_THEM = (
 )
 _IS = r"(?: is| are| was| were| 's| has been| have been| has| am)?"
 _NOW = (
-    r"(?: all| now| safely| already| been| both| finally| just| fully| completely| totally| properly"
-    r"| really| nice and| safe and"
+    r"(?: all| now| safely| already| been| both| finally| just| fully| completely| totally| properly| really"
+    r"| nice and| safe and"
 )
 _NOW += r"| out and)*"
 _WAIT = r"(?:(?:holding|spare|travel|travelling|temporary|temp|waiting|plastic|carry|transport|feeding|other) )"
 _LITTER = (
-    r"(?:substrate|bedding|litter|paper|decor|decorations|furniture|furnishings|dishes|bowls?|hides?"
-    r"|branches|plants|everything|muck|mess|poop?|droppings"
-    r"|all (?:the |his |her |its )?(?:stuff|bits|things))"
+    r"(?:substrate|bedding|litter|paper|decor|decorations|furniture|furnishings|dishes|bowls?|hides?|branches|plants"
+    r"|everything|muck|mess|poop?|droppings|all (?:the |his |her |its )?(?:stuff|bits|things))"
 )
 DONE = (
     r"(?:(?:all |both |now )*(?:done(?: with)?|finished(?: up| off)?(?: with)?|through(?= with)|over|completed?"
-    r"|sorted"
-    r"|taken care of|dealt with|ticked off|out of the way|seen to|behind (?:us|me)|wrapped up|crossed off))"
+    r"|sorted|taken care of|dealt with|ticked off|out of the way|seen to|behind (?:us|me)|wrapped up|crossed off))"
 )
 _WET_STUFF = r"(?:AGENT|STOCK|BOTTLE|disinfectant|spray)"
 
@@ -51,13 +50,13 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("move out", rf"(?<!keep )(?<!leave )(?<!keeping )(?<!leaving )\b{_ONE}{_IS}{_NOW} in (?:the |a )?{TUB}\b"),
     (
         "move out",
-        rf"\b(?:took|got|taken|lifted|scooped|removed|pulled|fetched|moved|have|brought|coaxed|tempted|carried)"
-        rf" {_ONE}{_NOW} out\b",
+        r"\b(?:took|got|taken|lifted|scooped|removed|pulled|fetched|moved|have|brought|coaxed|tempted"
+        rf"|carried) {_ONE}{_NOW} out\b",
     ),
     (
         "move out",
-        rf"\b(?:took|got|lifted|moved|brought|have) both(?: of)?(?: the| my| these| those| them)?(?:"
-        rf" (?!{_LITTER})\w+){{0,2}} out\b",
+        r"\b(?:took|got|lifted|moved|brought|have) both(?: of)?(?: the| my| these| those| them)?"
+        rf"(?: (?!{_LITTER})\w+){{0,2}} out\b",
     ),
     ("move out", rf"\bmoved {_ONE}(?: across| over)?(?: to| into|$)"),
     ("move out", r"\bmoved (?:ENCLOSURE )?out\b|\b(?:moving|move) out(?: is| 's)? " + DONE),
@@ -80,22 +79,21 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("return", rf"\b(?:put|popped|placed) (?:{_ONE}|(?:the |my )?(?:ANIMAL|ENCLOSURE)) in (?:already|again)$"),
     (
         "return",
-        rf"\b(?:{_ONE}|{_ALL_OF_THEM}|he|she|they|it|(?:the |my )?(?:ANIMAL|ENCLOSURE))(?: has| have| is| are"
-        rf"| 's)?{_NOW}"
-        r" (?:got|climbed|crawled|crept|slipped|jumped|ran|went|wandered|snuck|hopped|escaped|sneaked|gone) "
-        rf"(?:straight |right )?back (?:in(?!to)|inside|into (?:it|there|the wet|ENCLOSURE))\b(?! {TUB})"
+        rf"\b(?:{_ONE}|{_ALL_OF_THEM}|he|she|they|it|(?:the |my )?(?:ANIMAL|ENCLOSURE))"
+        rf"(?: has| have| is| are| 's)?{_NOW} (?:got|climbed|crawled|crept|slipped|jumped|ran|went|wandered|snuck"
+        r"|hopped|escaped|sneaked|gone) (?:straight |right )?back "
+        rf"(?:in(?!to)|inside|into (?:it|there|the wet|ENCLOSURE))\b(?! {TUB})"
         rf"(?! (?:the|his|her|their|a|its) (?:{_WAIT})?{TUB})",
     ),
     (
         "return",
-        rf"\b{_ONE}(?: has| have)?{_NOW} (?:fell|fallen|jumped|dropped|climbed|crawled|slipped|ran"
-        rf"|hopped) (?:straight )?in"
-        r"(?:to)?(?: it| there| the wet)?(?=$| ,| and\b| now\b)",
+        rf"\b{_ONE}(?: has| have)?{_NOW} (?:fell|fallen|jumped|dropped|climbed|crawled|slipped|ran|hopped) "
+        r"(?:straight )?in(?:to)?(?: it| there| the wet)?(?=$| ,| and\b| now\b)",
     ),
     (
         "return",
-        rf"^(?:{_ONE}|ENCLOSURE|both(?: of them)?|all of them|they both)(?: is| are| 's){_NOW} in(?: now"
-        rf"| again)?(?=$| ,)",
+        rf"^(?:{_ONE}|ENCLOSURE|both(?: of them)?|all of them|they both)(?: is| are| 's){_NOW} in(?: now| again)?"
+        r"(?=$| ,)",
     ),
     ("return", rf"\b{_ALL_OF_THEM}(?: are| is| 's| have| has)?{_NOW} (?:gone )?(?:back|home|returned)\b"),
     (
@@ -104,66 +102,62 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ),
     (
         "return",
-        rf"\b{_ONE}{_IS}{_NOW} (?:gone )?(?:back|home|returned)\b|\breturned {_ONE}"
-        r"|^(?:all )?back (?:in|home)\b|^returned$",
+        rf"\b{_ONE}{_IS}{_NOW} (?:gone )?(?:back|home|returned)\b|\breturned {_ONE}|^(?:all )?back (?:in|home)\b"
+        r"|^returned$",
     ),
     (
         "dry",
-        r"\b(?:wiped|gave (?:it|that|them) a wipe|wiped (?:it|that|them))(?: \w+){0,3}? with (?:a |the "
-        r"|some )?(?:clean )?dry"
-        r" (?:paper )?(?:towels?|cloths?|rags?|paper)\b",
+        r"\b(?:wiped|gave (?:it|that|them) a wipe|wiped (?:it|that|them))(?: \w+){0,3}? with (?:a |the |some )?"
+        r"(?:clean )?dry (?:paper )?(?:towels?|cloths?|rags?|paper)\b",
     ),
     (
         "dry",
         r"\b(?:wiped|rubbed|patted|mopped|buffed)(?: (?!with\b)\w+){0,3}? dry\b"
-        r"|\b(?:wiped|rubbed|patted|mopped|buffed)(?: \w+){0,3}? with (?:\w+ )?(?:kitchen (?:roll|paper|towel)|paper"
-        r" towels?"
-        r"|loo roll|toilet paper)\b",
+        r"|\b(?:wiped|rubbed|patted|mopped|buffed)(?: \w+){0,3}? with (?:\w+ )?"
+        r"(?:kitchen (?:roll|paper|towel)|paper towels?|loo roll|toilet paper)\b",
     ),
     (
         "rinse",
-        r"\bwashed (?:it |that |this |them |everything |all of it |ENCLOSURE )?(?:all )?(?:down|off"
-        r"|out) with (?:\w+ ){0,2}?water\b",
+        r"\bwashed (?:it |that |this |them |everything |all of it |ENCLOSURE )?(?:all )?(?:down|off|out) with "
+        r"(?:\w+ ){0,2}?water\b",
     ),
     (
         "rinse",
-        r"\b(?:washed|hosed) (?:it |that |this |them |everything |all of it |all |ENCLOSURE )?(?:all )?off(?=$| ,"
-        r"| now\b| and\b)",
+        r"\b(?:washed|hosed) (?:it |that |this |them |everything |all of it |all |ENCLOSURE )?(?:all )?off"
+        r"(?=$| ,| now\b| and\b)",
     ),
     (
         "rinse",
-        r"\b(?:washed|hosed|flushed|wiped)(?: \S+){0,3} (?:AGENT|STOCK|BOTTLE) off\b|\b(?:washed|wiped)"
-        r" off (?:the )?AGENT"
+        r"\b(?:washed|hosed|flushed|wiped)(?: \S+){0,3} (?:AGENT|STOCK|BOTTLE) off\b"
+        r"|\b(?:washed|wiped) off (?:the )?AGENT"
         r"|^(?:all )?(?:the )?(?:AGENT|STOCK|disinfectant)(?: is| 's) (?:all |now )*off(?: now| it)?$",
     ),
     ("clear", r"\b(?:cleared|emptied|stripped|gutted|clearing(?: out)?(?: is| 's)? " + DONE + ")"),
     (
         "clear",
-        r"\b(?:hoovered|vacuumed|brushed|swept)(?: (?:it|that|them|everything|all of it|ENCLOSURE|the \w+))? (?:all"
-        r" )?out\b",
+        r"\b(?:hoovered|vacuumed|brushed|swept)(?: (?:it|that|them|everything|all of it|ENCLOSURE|the \w+))? "
+        r"(?:all )?out\b",
     ),
     (
         "clear",
-        rf"\b(?:took|taken|got|pulled|removed|scooped|binned|chucked|threw|thrown|tossed|tipped|lifted)(?: out"
-        rf"| away)? (?:the "
-        rf"|all |old |dirty |used |soiled |wet |rest of )*{_LITTER}",
+        r"\b(?:took|taken|got|pulled|removed|scooped|binned|chucked|threw|thrown|tossed|tipped|lifted)"
+        rf"(?: out| away)? (?:the |all |old |dirty |used |soiled |wet |rest of )*{_LITTER}",
     ),
     (
         "clear",
-        rf"\b(?:ENCLOSURE|it|both|they|the (?:tank|box|cage|tub|viv\w*))(?: is| are| 's){_NOW}"
-        r" (?:empty|bare|stripped|emptied|stripped out)(?: now)?(?=$| ,| and\b)",
+        rf"\b(?:ENCLOSURE|it|both|they|the (?:tank|box|cage|tub|viv\w*))(?: is| are| 's){_NOW} "
+        r"(?:empty|bare|stripped|emptied|stripped out)(?: now)?(?=$| ,| and\b)",
     ),
     (
         "clear",
-        r"^(?:ok |so |and |right |now |all )*(?:(?:the |my )?(?:tank|cage|box|viv|vivarium|enclosure)(?: is"
-        r"| 's)?(?: all| now)* )?"
-        r"empty(?: now)?(?=$| ,| and\b)|\bnothing(?: is)? left in (?:it|there|ENCLOSURE)\b",
+        r"^(?:ok |so |and |right |now |all )*(?:(?:the |my )?(?:tank|cage|box|viv|vivarium|enclosure)(?: is| 's)?"
+        r"(?: all| now)* )?empty(?: now)?(?=$| ,| and\b)|\bnothing(?: is)? left in (?:it|there|ENCLOSURE)\b",
     ),
     (
         "clear",
         rf"\b{_LITTER}(?: and {_LITTER})*{_IS}{_NOW} in the (?:bin|trash|rubbish|sink|bucket|garbage)\b"
-        rf"|\b(?:stuff|everything|all the stuff|his things|her things){_IS}{_NOW} out(?: of (?:it|there))?(?=$| ,"
-        rf"| and\b)",
+        rf"|\b(?:stuff|everything|all the stuff|his things|her things){_IS}{_NOW} out(?: of (?:it|there))?"
+        r"(?=$| ,| and\b)",
     ),
     ("clear", rf"\bcleaned out (?:the |all the |his |her )?(?:sand|soil|{_LITTER})"),
     ("clear", rf"\b{_LITTER}(?: and {_LITTER})*{_IS}{_NOW} (?:out|gone|removed|binned)\b"),
@@ -174,12 +168,11 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ),
     (
         "wash",
-        r"\b(?:cleaned|sponged|mopped|brushed|did|done|went over|wiped|given|gave) (?:it|that|this|them|everything"
-        r"|ENCLOSURE"
-        r"|the \w+)(?: (?:all|out|down|over|a"
-        r"|good|quick|wash|scrub|clean|going))* with (?:the |some |warm |hot |plenty of )*(?:dish )?(?:soap"
-        r"|detergent|soapy water"
-        r"|washing up liquid|suds)\b|^(?:ok |and |so )*soap and water(?=$| ,| done| and\b)",
+        r"\b(?:cleaned|sponged|mopped|brushed|did|done|went over|wiped|given|gave) "
+        r"(?:it|that|this|them|everything|ENCLOSURE|the \w+)"
+        r"(?: (?:all|out|down|over|a|good|quick|wash|scrub|clean|going))* with (?:the |some |warm |hot |plenty of )*"
+        r"(?:dish )?(?:soap|detergent|soapy water|washing up liquid|suds)\b"
+        r"|^(?:ok |and |so )*soap and water(?=$| ,| done| and\b)",
     ),
     ("wash", rf"\b{DONE} (?:with )?(?:the )?(?:washing|scrubbing)|\b(?:done|finished) (?:with )?the wash\b"),
     ("rinse", r"\b(?:done|finished) (?:with )?the rinse\b"),
@@ -187,47 +180,42 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ("wash", r"\b(?:soap|suds|detergent)(?: is| are| 's| has been| all)* (?:rinsed|off|gone|washed)"),
     (
         "apply",
-        r"\b(?:sprayed|resprayed|applied|spritzed|squirted|doused|drenched|coated|slathered|misted|saturated"
-        r"|soaked|wetted)\b",
+        r"\b(?:sprayed|resprayed|applied|spritzed|squirted|doused|drenched|coated|slathered|misted|saturated|soaked"
+        r"|wetted)\b",
     ),
     ("apply", rf"\b{DONE} (?:with )?(?:the )?(?:spraying|applying)|\b(?:spraying|spray)(?: is| 's)? {DONE}"),
     (
         "apply",
-        rf"(?<![a-z]){_WET_STUFF}(?: is| 's| has)?(?: gone| all| now)* (?:on|down|on there|on it"
-        r"|applied)(?: now| everywhere| the (?:glass|walls?|tank|viv\w*|box|tub|cage|enclosure|lid"
-        r"|lot|surfaces?|sides|branches|hide|decor|base|inside)| ENCLOSURE| the ENCLOSURE)*(?: walls?| glass"
-        r"| floor)?$",
+        rf"(?<![a-z]){_WET_STUFF}(?: is| 's| has)?(?: gone| all| now)* (?:on|down|on there|on it|applied)"
+        r"(?: now| everywhere| the (?:glass|walls?|tank|viv\w*|box|tub|cage|enclosure|lid|lot|surfaces?|sides"
+        r"|branches|hide|decor|base|inside)| ENCLOSURE| the ENCLOSURE)*(?: walls?| glass| floor)?$",
     ),
     ("apply", rf"\b(?:done|finished) putting (?:the |my )?{_WET_STUFF} (?:on|over|down)\b"),
     ("apply", rf"\bbeen (?:all )?over (?:\S+ ){{1,3}}?with (?:the |my )?(?:{_WET_STUFF}|sprayer)\b"),
     (
         "apply",
-        r"\b(?:put|got|have|poured|brushed|wiped|used|laid|slapped|sloshed)(?: \S+){0,4}? (?:AGENT|STOCK"
-        r"|BOTTLE)(?: all)? (?:on|over|onto|in|down)\b",
+        r"\b(?:put|got|have|poured|brushed|wiped|used|laid|slapped|sloshed)(?: \S+){0,4}? (?:AGENT|STOCK|BOTTLE)"
+        r"(?: all)? (?:on|over|onto|in|down)\b",
     ),
     (
         "apply",
-        r"\b(?:is|are|'s) (?:all |now |nicely )*(?:covered|dripping|drenched|coated)"
-        rf" (?:in|with) (?:the )?{_WET_STUFF}",
+        r"\b(?:is|are|'s) (?:all |now |nicely )*(?:covered|dripping|drenched|coated) (?:in|with) "
+        rf"(?:the )?{_WET_STUFF}",
     ),
     ("apply", r"\bwiped(?: \S+){0,5}? (?:with|in) (?:the |my )?(?:AGENT|STOCK|BOTTLE)"),
     (
         "apply",
-        r"\bkept (?:it|that|them|everything|ENCLOSURE)(?: \w+)? wet (?:with|using) (?:the |some |more )*(?:AGENT"
-        r"|STOCK|BOTTLE)\b"
-        r"|\b(?:gave|given) (?:it|that|them|ENCLOSURE|the \w+) (?:a |an |another |one )*(?:\w+ )?(?:wipe|wash"
-        r"|scrub|spray|rinse|once over)"
-        r" (?:of|with|in) (?:the |some )?(?:AGENT|STOCK|BOTTLE)\b|\b(?:a )?(?:bit|drop|splash|little|dab"
-        r"|squirt) of (?:the )?"
-        r"(?:AGENT|STOCK|BOTTLE) went (?:on|in|over)\b|\bused (?:the |a bit of |some |a little )*(?:AGENT|STOCK"
-        r"|BOTTLE) to (?:get|take|clean|lift)\b",
+        r"\bkept (?:it|that|them|everything|ENCLOSURE)(?: \w+)? wet (?:with|using) (?:the |some |more )*"
+        r"(?:AGENT|STOCK|BOTTLE)\b"
+        r"|\b(?:gave|given) (?:it|that|them|ENCLOSURE|the \w+) (?:a |an |another |one )*(?:\w+ )?"
+        r"(?:wipe|wash|scrub|spray|rinse|once over) (?:of|with|in) (?:the |some )?(?:AGENT|STOCK|BOTTLE)\b"
+        r"|\b(?:a )?(?:bit|drop|splash|little|dab|squirt) of (?:the )?(?:AGENT|STOCK|BOTTLE) went (?:on|in|over)\b"
+        r"|\bused (?:the |a bit of |some |a little )*(?:AGENT|STOCK|BOTTLE) to (?:get|take|clean|lift)\b",
     ),
     (
         "apply",
-        r"\b(?:rinsed|dried|hosed|flushed|mopped|washed|scrubbed)(?: \S+){0,3}? (?:with|in|using) (?:the |some "
-        r"|my |a |a bit of "
-        r"|more )*"
-        r"(?:\w+ )?(?:AGENT|STOCK|BOTTLE)\b(?! off)",
+        r"\b(?:rinsed|dried|hosed|flushed|mopped|washed|scrubbed)(?: \S+){0,3}? (?:with|in|using) "
+        r"(?:the |some |my |a |a bit of |more )*(?:\w+ )?(?:AGENT|STOCK|BOTTLE)\b(?! off)",
     ),
     ("wash", r"\b(?:rinsed|wiped)(?: \S+){0,3}? with (?:\w+ ){0,2}?(?:soapy|soap|suds)\b"),
     ("apply", r"\bused (?:the |my )?(?:AGENT|STOCK|BOTTLE) (?:on|in) "),
@@ -244,8 +232,8 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     ),
     (
         "hold",
-        r"\b(?:stayed|kept|remained|been)(?: it| everything| all of it| nice and| really| good and"
-        r"| properly| soaking)* wet\b",
+        r"\b(?:stayed|kept|remained|been)(?: it| everything| all of it| nice and| really| good and| properly"
+        r"| soaking)* wet\b",
     ),
     ("hold", r"\bwet (?:the )?(?:whole|entire|full|all) (?:the )?(?:time|way|through|DURATION)|\bit never dried\b"),
     (

@@ -17,27 +17,26 @@ from assistant.understand.text.asking import ASKED
 from assistant.understand.text.patterns import Pattern
 
 _IT = (
-    r"(?:he|she|it|they|ANIMAL|ENCLOSURE|one(?: of (?:them|ANIMAL))?|one ANIMAL|the other(?: one| ANIMAL)?"
-    r"|another(?: one)?)"
+    r"(?:he|she|it|they|ANIMAL|ENCLOSURE|one(?: of (?:them|ANIMAL))?|one ANIMAL|the other(?: one| ANIMAL)?|another"
+    r"(?: one)?)"
 )
 _HOME = "|".join(sorted(HOMES - {"tub"}))
 _IN_THERE = rf"(?:inside|in there|in here|in it|in (?:the |his |her |their |its )?(?:ENCLOSURE|{_HOME}))"
 _STILL_INSIDE = Pattern(
-    rf"\b{_IT} (?:is|'s|are|was|were)? ?(?:actually |really )?still (?:{_IN_THERE}\b|in(?= ?(?:[.,!]|$|and\b"
-    rf"|sprayed\b)))"
-    rf"|\bstill (?:a |one |an )?ANIMAL {_IN_THERE}\b|\bthere is (?:still )?(?:another|one|a second"
-    rf"|(?:DURATION|a|an)(?= ANIMAL))(?: one| ANIMAL)? (?:still |left |hiding )*{_IN_THERE}\b"
-    rf"|\bfound (?:a |the |an |another |one |his |her |its )*(?:baby|babies|one|other|second|ANIMAL|juvenile|hatchling)"
-    rf"(?: one)? (?:still )?{_IN_THERE}\b"
-    rf"|\b{_IT} (?:is|are|was|were|has|have) (?:not|never) (?:been |come |moved |taken "
-    rf"|even )?out\b(?! of (?:quarantine|sight|date))"
-    rf"|\b{_IT} never (?:came|went|got) out\b|\b(?:i|we) (?:did not|have not|never) (?:take|took|taken|move|moved"
-    rf"|get|got|lift|lifted)"
-    rf" (?:(?:he|him|she|her|it|them|the|my) )*(?:ANIMAL )?out\b|\bonly (?:one|NUMBER)(?: of (?:them"
-    rf"|ANIMAL))? (?:is|are|was|came) out\b"
-    rf"|\b(?:crawled|climbed|slipped|slithered|snuck|sneaked|ran|jumped|hopped|went|got) back (?:in|into|inside"
-    rf"|{_IN_THERE})\b(?= by |.*\bon (?:his|her|its) own\b)"
-    rf"|\b(?:crawled|climbed|slipped|slithered|snuck|sneaked) (?:right |straight )?back\b"
+    rf"\b{_IT} (?:is|'s|are|was|were)? ?(?:actually |really )?still "
+    rf"(?:{_IN_THERE}\b|in(?= ?(?:[.,!]|$|and\b|sprayed\b)))|\bstill (?:a |one |an )?ANIMAL {_IN_THERE}\b"
+    r"|\bthere is (?:still )?(?:another|one|a second|(?:DURATION|a|an)(?= ANIMAL))(?: one| ANIMAL)? "
+    rf"(?:still |left |hiding )*{_IN_THERE}\b"
+    r"|\bfound (?:a |the |an |another |one |his |her |its )*"
+    rf"(?:baby|babies|one|other|second|ANIMAL|juvenile|hatchling)(?: one)? (?:still )?{_IN_THERE}\b"
+    rf"|\b{_IT} (?:is|are|was|were|has|have) (?:not|never) (?:been |come |moved |taken |even )?out\b"
+    rf"(?! of (?:quarantine|sight|date))|\b{_IT} never (?:came|went|got) out\b"
+    r"|\b(?:i|we) (?:did not|have not|never) (?:take|took|taken|move|moved|get|got|lift|lifted) "
+    r"(?:(?:he|him|she|her|it|them|the|my) )*(?:ANIMAL )?out\b"
+    r"|\bonly (?:one|NUMBER)(?: of (?:them|ANIMAL))? (?:is|are|was|came) out\b"
+    r"|\b(?:crawled|climbed|slipped|slithered|snuck|sneaked|ran|jumped|hopped|went|got) back "
+    rf"(?:in|into|inside|{_IN_THERE})\b(?= by |.*\bon (?:his|her|its) own\b)"
+    r"|\b(?:crawled|climbed|slipped|slithered|snuck|sneaked) (?:right |straight )?back\b"
     rf"|\b(?:one|{_IT}) (?:is |are )?(?:hides|hiding|hid) (?:{_IN_THERE}|in (?:the|his|her) hide)\b",
     "still",
     "out",
@@ -48,9 +47,8 @@ _STILL_INSIDE = Pattern(
 )
 _ASKED = Pattern(
     rf"{ASKED}|\b(?:if|unless|in case|quarantine|loose|escap\w+)\b"
-    r"|\b(?:one|NUMBER|it|he|she|they|ANIMAL|ENCLOSURE|them)(?: has| have| 's| just)*"
-    r" (?:got|gotten|broke|broken|jumped|ran|run|bolted|shot) out\b"
-    r"|\bout ?!"
+    r"|\b(?:one|NUMBER|it|he|she|they|ANIMAL|ENCLOSURE|them)(?: has| have| 's| just)* "
+    r"(?:got|gotten|broke|broken|jumped|ran|run|bolted|shot) out\b|\bout ?!"
 )
 """What asks, and a cry that one got out by itself: that is no moving out, however many live there."""
 _OF_A_THING = Pattern(
@@ -121,8 +119,8 @@ _ONE_BACK = Pattern(r"^(?:i |we |only |ok |and |so )*(?:have )?(?:put |popped |p
 """ "One is back in", of two: whether the other is, is asked."""
 _WENT_BACK = Pattern(r"\bback\b", "back")
 _ALL_THE_TIME = Pattern(
-    r"\b(?:still|never|not|only|found|second|another|left|DURATION|forgot|neither|along|time|one|other|both|tail"
-    r"|head|see|saw|spotted|wait|god|oh|no)\b"
+    r"\b(?:still|never|not|only|found|second|another|left|DURATION|forgot|neither|along|time|one|other|both|tail|head"
+    r"|see|saw|spotted|wait|god|oh|no)\b"
 )
 """Said so that it can be no return: without any of them, "the snake's in the tank" may be one."""
 

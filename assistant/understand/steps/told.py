@@ -18,8 +18,8 @@ from assistant.understand.text.patterns import Pattern, words_in
 
 _PART = (
     r"(?:lid|floor|base|bottom|top|sides?|back wall|back|front|doors?|glass|walls?|corners?|ends?|hide|branch(?:es)?"
-    r"|shelf|seams?|edges?|one side|one wall|one corner|one end|(?:one|some|half|part|parts|bits|most) of it"
-    r"|a patch|patches|the rest)"
+    r"|shelf|seams?|edges?|one side|one wall|one corner|one end|(?:one|some|half|part|parts|bits|most) of it|a patch"
+    r"|patches|the rest)"
 )
 _A_PART = Pattern(
     rf"\b({_PART})(?: of (?:ENCLOSURE|it))?(?: is| are| 's| has| have| was| were| looks?)?"
@@ -29,12 +29,9 @@ _A_PART = Pattern(
 
 _EARLY = Pattern(
     r"\bbefore (?:its |the |their |it was )?(?:time|DURATION|(?:ten|five|NUMBER)?(?: minutes?| mins?)|wet time|timer"
-    r"|clock)"
-    r"(?: (?:was|were|is|ran|went))?(?: up| out| over| done| off)?\b"
-    r"|\bbefore (?:the |its |my )?DURATION\b|\bbefore (?:it|the time) (?:was|should) (?:up|over|done|time|supposed"
-    r" to|meant to|have)?\b|\bbefore time\b"
-    r"|\bahead of (?:its )?time\b"
-    r"|\b(?:too|way too|so) (?:early|soon|fast|quick|quickly)\b|\bdried early\b|\bearly\b"
+    r"|clock)(?: (?:was|were|is|ran|went))?(?: up| out| over| done| off)?\b|\bbefore (?:the |its |my )?DURATION\b"
+    r"|\bbefore (?:it|the time) (?:was|should) (?:up|over|done|time|supposed to|meant to|have)?\b|\bbefore time\b"
+    r"|\bahead of (?:its )?time\b|\b(?:too|way too|so) (?:early|soon|fast|quick|quickly)\b|\bdried early\b|\bearly\b"
     r"|\bdid not (?:even )?(?:stay|keep|remain|last)\b|\bhas not stayed wet\b|\bdidnt stay\b"
     r"|\bnot (?:had|got|done|served) (?:its|the|his|all its|all the) (?:full |whole )?"
     r"(?:time|minutes|DURATION|NUMBER)\b",
@@ -44,33 +41,27 @@ _DRIED = Pattern(
     r"|\b(?:a bit|bit|slightly|getting|quite) dry (?:on|at|in|near|along|round|around|there|here)\b"
     r"|^(?:it is |it 's )?drying (?:already|out|off|up|fast)\b"
     r"|\bdried off (?:on (?:me|us)|already|too|before|early)\b"
-    r"|(?<!\bi )(?<!\bwe )(?<!i have )(?<!we have )(?<!i just )"
-    r"\bdried off(?! (?:all|now|nicely|fully|properly|completely|well|everywhere|with|ok)\b)"
+    r"|(?<!\bi )(?<!\bwe )(?<!i have )(?<!we have )(?<!i just )\bdried off"
+    r"(?! (?:all|now|nicely|fully|properly|completely|well|everywhere|with|ok)\b)"
     r"|\bdried (?:out|up|early|too|so|way|before|already|again|on me|on us|ahead)\b"
     r"|\b(?:it|that|this|ENCLOSURE|surface|spray|film|AGENT|everything|some of it|half of it|part of it|the lot)"
-    r"(?: is| has| 's| have)?(?: all| gone| just| now| already| completely)* dried\b(?! (?:it|off with|with|the|that"
-    r"|this|him|her))"
-    r"|\bhas (?:already |gone and |gone )?dried\b"
-    r"|\b(?:is|are|gone|has gone|went|'s|going|looks) (?:all |bone |completely |totally )*dry (?:already|again"
-    r"|before|too|in (?:places"
-    r"|patches|spots|one corner))\b"
-    r"|\b(?:already|gone|went|has gone) (?:all |bone |completely )?dry\b|\bdry already\b|\bdry (?:patch|patches|spot"
-    r"|spots)\b"
-    r"|\bdid not (?:stay|keep|remain)(?: \w+){0,2} wet\b|\bhas not stayed wet\b|\bnot wet (?:any more|anymore|any"
-    r" longer)\b"
-    r"|\bno longer wet\b|\b(?:is|was) not wet\b|\bdid not stay wet\b|\bdid not last\b|\bdry before\b"
-    r"|\b(?:evaporated|dried up|run dry)\b|\bdrying too\b(?=.*\balready dry\b)",
+    r"(?: is| has| 's| have)?(?: all| gone| just| now| already| completely)* dried\b"
+    r"(?! (?:it|off with|with|the|that|this|him|her))|\bhas (?:already |gone and |gone )?dried\b"
+    r"|\b(?:is|are|gone|has gone|went|'s|going|looks) (?:all |bone |completely |totally )*dry "
+    r"(?:already|again|before|too|in (?:places|patches|spots|one corner))\b"
+    r"|\b(?:already|gone|went|has gone) (?:all |bone |completely )?dry\b|\bdry already\b"
+    r"|\bdry (?:patch|patches|spot|spots)\b|\bdid not (?:stay|keep|remain)(?: \w+){0,2} wet\b|\bhas not stayed wet\b"
+    r"|\bnot wet (?:any more|anymore|any longer)\b|\bno longer wet\b|\b(?:is|was) not wet\b|\bdid not stay wet\b"
+    r"|\bdid not last\b|\bdry before\b|\b(?:evaporated|dried up|run dry)\b|\bdrying too\b(?=.*\balready dry\b)",
     *("dr", "wet", "last", "evap", "patchy"),
 )
 _NOT_DRIED = Pattern(
     r"\b(?:if|until|till|unless|will|would|should|could|might|may|going to|gonna|want|wants|let it|let the|how|why"
-    r"|what"
-    r"|when will|does|nearly|almost|about to|starting to|never|not dried|not dry|not yet|has not dried|did not dry"
-    r"|keep it from|so that|so it|to stop|to keep|prevent|in case|hope|hoping|afraid|worried|supposed|wait for"
-    r"|waiting"
-    r"|mealworms?|flowers|herbs|shrimp|mince|my hands|hands|towel|towel dried|gloves|laundry|clothes|air is|in here"
-    r"|outside"
-    r"|before it (?:dries|dried)|once it|after it|as soon as|make sure|is dry now|rinsed|after rinsing)\b"
+    r"|what|when will|does|nearly|almost|about to|starting to|never|not dried|not dry|not yet|has not dried"
+    r"|did not dry|keep it from|so that|so it|to stop|to keep|prevent|in case|hope|hoping|afraid|worried|supposed"
+    r"|wait for|waiting|mealworms?|flowers|herbs|shrimp|mince|my hands|hands|towel|towel dried|gloves|laundry|clothes"
+    r"|air is|in here|outside|before it (?:dries|dried)|once it|after it|as soon as|make sure|is dry now|rinsed"
+    r"|after rinsing)\b"
 )
 _GIVES_UP = Pattern(
     r"\b(?:can not|could not|cannot) (?:do|wait|spare|face|stay|manage|be doing with|start|spray|hang)\b"
@@ -78,21 +69,19 @@ _GIVES_UP = Pattern(
     r"|\bnot doing (?:another|it all|that)\b|\bno way (?:i am|i can)\b|\bhave to go\b|\bneed to go\b"
 )
 _AGAIN = Pattern(
-    r"\b(?:misted|sprayed|spritzed|wetted|(?<!\bgot )(?<!\bis )(?<!\bwas )wet|squirted|soaked|rewetted"
-    r"|rewet|re-wet)(?: (?:it|that|this|them|ENCLOSURE|'s|the \w+|over"
-    r"|down|all|a bit|some))* (?:again|once more|another time|a second time|twice|over again|another)\b"
-    r"|\b(?:gave|given|giving|got|had|put|added|laid)(?: (?:it|ENCLOSURE|that|them|the \w+|on|down))* (?:another|a"
-    r" second|some more"
-    r"|more|a bit more|a fresh|one more|an extra|a quick|a little)"
-    r" (?:light |quick |good |little )?(?:spray|mist|misting|coat|squirt|go|splash|wetting|pass|dose|round|spritz"
-    r"|AGENT)\b"
-    r"|\b(?:another|one more|a second) (?:light |quick )?(?:spray|misting|coat|squirt|wetting|spritz)\b"
+    r"\b(?:misted|sprayed|spritzed|wetted|(?<!\bgot )(?<!\bis )(?<!\bwas )wet|squirted|soaked|rewetted|rewet|re-wet)"
+    r"(?: (?:it|that|this|them|ENCLOSURE|'s|the \w+|over|down|all|a bit|some))* "
+    r"(?:again|once more|another time|a second time|twice|over again|another)\b"
+    r"|\b(?:gave|given|giving|got|had|put|added|laid)(?: (?:it|ENCLOSURE|that|them|the \w+|on|down))* "
+    r"(?:another|a second|some more|more|a bit more|a fresh|one more|an extra|a quick|a little) "
+    r"(?:light |quick |good |little )?(?:spray|mist|misting|coat|squirt|go|splash|wetting|pass|dose|round|spritz"
+    r"|AGENT)\b|\b(?:another|one more|a second) (?:light |quick )?(?:spray|misting|coat|squirt|wetting|spritz)\b"
     r"|\b(?:sprayed|resprayed|misted|spritzed|squirted)(?: \S+){0,3} (?:to keep|so it (?:stays|keeps|is))\b"
     r"|\b(?:rewetted|rewet|re wetted|re wet|remisted|re misted|re sprayed|resprayed)\b|\bmore AGENT on\b"
     r"|\btopped (?:it |the film |the wet |the spray )?up(?: with the (?:BOTTLE|spray))?(?: so it| to keep| while)\b"
-    r"|\b(?:kept|keeping|been keeping) (?:it|ENCLOSURE|that|them|everything|the \w+|the whole thing)(?: nice and|"
-    r" good and| all)?"
-    r" (?:wet|topped up|damp|soaked|misted)\b(?! (?:the |for the )?(?:whole|entire|full|all))",
+    r"|\b(?:kept|keeping|been keeping) (?:it|ENCLOSURE|that|them|everything|the \w+|the whole thing)"
+    r"(?: nice and| good and| all)? (?:wet|topped up|damp|soaked|misted)\b"
+    r"(?! (?:the |for the )?(?:whole|entire|full|all))",
     *(
         "again",
         "more",
@@ -111,47 +100,42 @@ _AGAIN = Pattern(
     ),
 )
 _STILL_WET = Pattern(
-    r"\bstill (?:all |nice and |good and |properly |soaking |dripping |really |very |glistening |shiny )*(?:wet"
-    r"|glistening|dripping|shiny|soaked)\b"
-    r"|\b(?:wet|glistening|dripping|soaking|soaked) (?:all over )?still\b|\b(?:has not|have not|not) dried (?:at all"
-    r"|yet|out)?\b"
-    r"|\b(?:staying|stays) (?:nice and )?wet\b|\bwet as anything\b|\bwet all over\b|\bnice and wet\b",
+    r"\bstill (?:all |nice and |good and |properly |soaking |dripping |really |very |glistening |shiny )*"
+    r"(?:wet|glistening|dripping|shiny|soaked)\b|\b(?:wet|glistening|dripping|soaking|soaked) (?:all over )?still\b"
+    r"|\b(?:has not|have not|not) dried (?:at all|yet|out)?\b|\b(?:staying|stays) (?:nice and )?wet\b"
+    r"|\bwet as anything\b|\bwet all over\b|\bnice and wet\b",
     *("wet", "glisten", "dripping", "shiny", "soak", "dried"),
 )
 
 _WET_PATCH = Pattern(
     r"\b(?:wet|damp|moist|soggy)(?:ish)? (?:patch|patches|spot|spots|corner|corners|bit|bits|area|areas|edge|edges"
-    r"|seam|seams|floor|base"
-    r"|lid|wall|walls|side|places|streaks?|drips?|drops?)\b|\bpuddles?\b|\b(?:drops|droplets|drips|water) (?:left|in"
-    r" the|on the|still)\b"
+    r"|seam|seams|floor|base|lid|wall|walls|side|places|streaks?|drips?|drops?)\b|\bpuddles?\b"
+    r"|\b(?:drops|droplets|drips|water) (?:left|in the|on the|still)\b"
     r"|\bstill (?:a (?:bit|little|touch|tad) |slightly |rather |quite |pretty )*(?:damp|moist|wettish|dampish)\b"
     rf"|\b{_PART}(?: is| are| 's| feels?| looks?)(?: still| a bit| a little| slightly)* (?:wet|damp|moist)\b"
-    r"|\bcondensation\b|\b(?:water )?bowl(?: has| got| was| is)? (?:tipped|spilled|spilt|knocked|fell|fallen"
-    r"|leaked)\b"
-    r"|\b(?:tipped|spilled|spilt|knocked|dropped) (?:over )?(?:the |his |her |some |a bit of )*(?:water"
-    r"|bowl)(?: \w+)? "
-    r"(?:in|over|inside)\b|\bput (?:\w+ ){0,3}wet (?:\w+ )?(?:back|in)\b"
+    r"|\bcondensation\b"
+    r"|\b(?:water )?bowl(?: has| got| was| is)? (?:tipped|spilled|spilt|knocked|fell|fallen|leaked)\b"
+    r"|\b(?:tipped|spilled|spilt|knocked|dropped) (?:over )?(?:the |his |her |some |a bit of )*(?:water|bowl)"
+    r"(?: \w+)? (?:in|over|inside)\b|\bput (?:\w+ ){0,3}wet (?:\w+ )?(?:back|in)\b"
     r"|\b(?:feels|is|it is|that is|looks) (?:a (?:bit|little|touch) |slightly |quite )?(?:damp|moist)\b"
     rf"|\b{WHICH}(?:{PART}|{FITTING}|{FILLING})(?: is| are| 's| feels?| looks?| got| still| all| a bit| a little"
     r"| slightly| quite| really)* (?:wet|damp|moist|soggy|dripping|sodden|sopping)\b"
     rf"|\b{WHICH}(?:{PART}|{FITTING}|{FILLING})(?: is| are| 's)? still soaking\b(?! in)"
     rf"|\b{WHICH}(?:{PART}|{FILLING})(?: is| are| 's)?(?: all)? (?:soaking|soaked)\b(?! in)"
     r"|\b(?:wet|damp|moist) (?:under|behind|beneath|below|inside)\b|\bbut (?:still |a bit |it is )*(?:wet|damp)\b"
-    r"|\b(?:cold and wet|clammy)\b|\b(?:fogged|misted|steamed) up$|\bwater (?:everywhere|pooled|pooling|standing"
-    r"|got in|came in)\b|\b(?:is|'s) pooling\b|\brain (?:came|got|blew) in\b|\b(?:bowl|dish)(?: has| is)? (?:leak"
-    r"\w*|overflow\w*)\b"
-    r"|\b(?:rags?|cloths?|sponges?|towels?|bucket)(?: is| are| 's) still (?:standing |sitting |lying )?in (?:it|there"
-    r"|here)\b"
-    rf"|\bput (?:(?:some|the|in|his|her|a) )*(?:wet|damp|moist|soaking) (?:\w+ ){{1,2}}(?:back|in)\b",
+    r"|\b(?:cold and wet|clammy)\b|\b(?:fogged|misted|steamed) up$"
+    r"|\bwater (?:everywhere|pooled|pooling|standing|got in|came in)\b|\b(?:is|'s) pooling\b"
+    r"|\brain (?:came|got|blew) in\b|\b(?:bowl|dish)(?: has| is)? (?:leak\w*|overflow\w*)\b"
+    r"|\b(?:rags?|cloths?|sponges?|towels?|bucket)(?: is| are| 's) still (?:standing |sitting |lying )?in "
+    r"(?:it|there|here)\b|\bput (?:(?:some|the|in|his|her|a) )*(?:wet|damp|moist|soaking) (?:\w+ ){1,2}(?:back|in)\b",
     *("wet", "damp", "moist", "soggy", "puddle", "drop", "drip", "water", "condens", "bowl", "dish", "rain", "soak"),
     *("still", "sodden", "sopping", "clammy", "up", "pooling"),
 )
 _NO_PATCH = Pattern(
     r"\b(?:no|not any|without|zero) (?:more |longer any )?(?:wet|damp|moist) (?:patch\w*|spots?|bits?|corners?)\b"
     r"|\bno puddles?\b|\bno damp\b|\bno (?:more )?water(?: left| in| on|$)|\bnothing(?: is)? wet\b"
-    r"|\b(?:patch|patches|spot|puddle|damp|damp bit|wet bit)(?: is| has| are| have| 's)?(?: all| now)* (?:gone|dry"
-    r"|dried|dried up|wiped up)\b"
-    r"|\b(?:not|no longer) (?:wet|damp|moist)\b",
+    r"|\b(?:patch|patches|spot|puddle|damp|damp bit|wet bit)(?: is| has| are| have| 's)?(?: all| now)* "
+    r"(?:gone|dry|dried|dried up|wiped up)\b|\b(?:not|no longer) (?:wet|damp|moist)\b",
     *("patch", "spot", "puddle", "damp", "wet", "moist", "no water", "no more water"),
 )
 
@@ -215,23 +199,23 @@ def _partly_dry(plain: str, kept: Literal["sprayed", "seen"]) -> bool:
 
 _HAD_DRIED = Pattern(
     r"(?<!is )(?<!was )(?<!nearly )(?<!almost )(?<!never )(?<!not )(?<!before it )\b(?:had |has |have |all |bone )*"
-    r"(?:dried|went dry|gone dry|was dry|is dry)(?: out| up| off| on me| a bit| a little| there| here)* ?,?"
-    r" (?:so|and|but|then|i|,|gave|sprayed|misted|re)"
+    r"(?:dried|went dry|gone dry|was dry|is dry)(?: out| up| off| on me| a bit| a little| there| here)* ?,? "
+    r"(?:so|and|but|then|i|,|gave|sprayed|misted|re)"
     r"|\b(?:the|those|some|a few|any|all) dry (?:bits?|patch(?:es)?|spots?|parts?|areas?|places?|corners?)\b",
     "dr",
 )
 _BUT_FOR_A_PART = Pattern(
-    rf"\bwet(?: \w+)? (?:apart from|except(?: for)?|but for|bar|other than|aside from|all but|save for|but not)"
-    rf" (?:the |a |one |in |on |at |its )*(?:{_PART}|top|bit|spot|place|rest|middle)\b|\b(?:but|and"
-    rf"|,) (?:not )?(?:the |a |one )*{_PART}"
-    rf"(?: is| are| 's| has| went| looks?)?(?: already| all| bone)* (?:dry|dried)\b",
+    r"\bwet(?: \w+)? (?:apart from|except(?: for)?|but for|bar|other than|aside from|all but|save for|but not) "
+    rf"(?:the |a |one |in |on |at |its )*(?:{_PART}|top|bit|spot|place|rest|middle)\b"
+    rf"|\b(?:but|and|,) (?:not )?(?:the |a |one )*{_PART}(?: is| are| 's| has| went| looks?)?"
+    r"(?: already| all| bone)* (?:dry|dried)\b",
     "wet",
     "dr",
 )
 _OF_THE_BOWLS = Pattern(
-    r"^(?:(?:ok|and|so|oh|now) ,? ?)*(?:the |his |her |its |their |both )?(?:water |food )?(?:bowls?|dish(?:es)?"
-    r"|tongs|towels?|tools?)"
-    r"(?: is| are| 's)(?: \w+){0,3} (?:dry|dried|wet)(?: too| now| as well)*[ .!]*$"
+    r"^(?:(?:ok|and|so|oh|now) ,? ?)*(?:the |his |her |its |their |both )?(?:water |food )?"
+    r"(?:bowls?|dish(?:es)?|tongs|towels?|tools?)(?: is| are| 's)(?: \w+){0,3} (?:dry|dried|wet)"
+    r"(?: too| now| as well)*[ .!]*$"
 )
 """Of what stands beside the enclosure, and not of its surface."""
 _DRY_AT_THE_END = Pattern(
@@ -244,9 +228,9 @@ _THEN_ASKS = Pattern(r" ?[,.;] ?(?:so |and |now )?(?:what|how|now what|can|may|c
 
 
 _NOT_SPRAYED = Pattern(
-    r"^(?:not|never|have not|did not|forgot|do i|should i)\b|\b(?:have not|did not|forgot to|(?:need|needs|have"
-    r"|has) to"
-    r"|going to|will|should|must|shall|could|can)\b(?! not keep)"
+    r"^(?:not|never|have not|did not|forgot|do i|should i)\b"
+    r"|\b(?:have not|did not|forgot to|(?:need|needs|have|has) to|going to|will|should|must|shall|could|can)\b"
+    r"(?! not keep)"
 )
 """Not sprayed again, or not yet."""
 
@@ -278,8 +262,8 @@ def _wet(plain: str) -> bool | None:
     if _NO_PATCH.search(plain):
         return False
     if _WET_PATCH.search(plain) and not re.search(
-        r"\b(?:if|until|how|why|what|my hands?|towel|cloth|grass|floor mat|slipped|slippers"
-        r"|mopp\w+|water in (?:the|his|her|its|their) (?:bowl|dish|bucket|jug|kettle|sink))\b",
+        r"\b(?:if|until|how|why|what|my hands?|towel|cloth|grass|floor mat|slipped|slippers|mopp\w+|water in "
+        r"(?:the|his|her|its|their) (?:bowl|dish|bucket|jug|kettle|sink))\b",
         plain,
     ):
         return True

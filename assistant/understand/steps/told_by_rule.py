@@ -21,21 +21,22 @@ _A_CLEAN_TO_DO = Pattern(
 )
 """ "Just a spot clean of the river tank": wanted, and not said to be done."""
 _IS_IT_ENOUGH = Pattern(
-    r"(?:(?:so|and|ok|but) )*(?:will|would|is|are|does) (?:VOLUME|NUMBER)(?: of (?:the |that )?(?:AGENT|STOCK|it|stuff"
-    r"|concentrate))? (?:be )?(?:do|enough|right|ok|fine|plenty|too much|too little|about right|correct)\b.*\bBOTTLE\b",
+    r"(?:(?:so|and|ok|but) )*(?:will|would|is|are|does) (?:VOLUME|NUMBER)"
+    r"(?: of (?:the |that )?(?:AGENT|STOCK|it|stuff|concentrate))? (?:be )?"
+    r"(?:do|enough|right|ok|fine|plenty|too much|too little|about right|correct)\b.*\bBOTTLE\b",
     "BOTTLE",
 )
 """ "Will ten mils do for the yellow bottle?": of the concentrate, in the whole bottle."""
 _FOR_A_PART = Pattern(
-    r"(?:(?:so|and|ok|but) )*(?:how much|what)(?: \w+){0,4}? (?:for|in|goes in|to fill) (?:a |about |only "
-    r"|just )*(?:half|quarter"
-    r"|third|NUMBER)(?: of)? (?:a |the |my )?BOTTLE\b",
+    r"(?:(?:so|and|ok|but) )*(?:how much|what)(?: \w+){0,4}? (?:for|in|goes in|to fill) (?:a |about |only |just )*"
+    r"(?:half|quarter|third|NUMBER)(?: of)? (?:a |the |my )?BOTTLE\b",
     "BOTTLE",
 )
 """ "How much for a quarter of the yellow one?" """
 _MADE_IN = Pattern(
-    r"(?:and |so |my |the |what about |how about )*(?:AGENT|STOCK)(?: that was| was)? (?:made|bought|opened|dated|from)"
-    r"(?: in)? (?:january|february|march|april|may|june|july|august|september|october|november|december)\b"
+    r"(?:and |so |my |the |what about |how about )*(?:AGENT|STOCK)(?: that was| was)? "
+    r"(?:made|bought|opened|dated|from)(?: in)? (?:january|february|march|april|may|june|july|august|september"
+    r"|october|november|december)\b"
 )
 """ "Bleach made in March 2025": how strong it is by now; nothing was mixed."""
 _IS_IT_NEEDED = Pattern(
@@ -43,114 +44,103 @@ _IS_IT_NEEDED = Pattern(
     r"(?:needed|necessary|required)\b"
 )
 _WHICH_MIX = Pattern(
-    r"(?:so |and |ok )*(?:what|which) (?:ratio|dilution|mix|strength|concentration)(?: should| do| must| shall| would)?"
-    r"(?: i| we)?(?: use| mix| make| need| want)?(?: it| them)?(?: up)? (?:for|of|with|at) (?:the |my )?"
-    r"(?:AGENT|STOCK|BOTTLE) ?\??$"
+    r"(?:so |and |ok )*(?:what|which) (?:ratio|dilution|mix|strength|concentration)"
+    r"(?: should| do| must| shall| would)?(?: i| we)?(?: use| mix| make| need| want)?(?: it| them)?(?: up)? "
+    r"(?:for|of|with|at) (?:the |my )?(?:AGENT|STOCK|BOTTLE) ?\??$"
 )
 """ "What ratio should I use for bleach?": how it is mixed, not what to wear."""
 _INTO_ANOTHER_UNIT = Pattern(
-    r"(?:(?:what is|how much is|how big is|convert|what 's) )?(?:an? |one |the )?(?:imperial|us|uk|british|american)"
-    r" (?:gallon|pint|quart|fluid ounce|fl oz|ounce|cup)(?: is)? (?:in|to|into|as) \w+"
+    r"(?:(?:what is|how much is|how big is|convert|what 's) )?(?:an? |one |the )?(?:imperial|us|uk|british|american) "
+    r"(?:gallon|pint|quart|fluid ounce|fl oz|ounce|cup)(?: is)? (?:in|to|into|as) \w+"
 )
 """ "Imperial gallon in litres": no change of the setting."""
 _BEGINS = Pattern(
-    r"(?:^|^.*[,.;] (?:so |and |then )*)(?:(?:ok|so|right|now|let us|i will|i am going to|going to|please|can you"
-    r"|and|hey) ,? ?)*(?:start|begin"
-    r"|starting|starting on"
-    r"|start on|begin on|beginning|doing|do) (?:on |with |a clean of |cleaning )?(?:the |my )?(?:ENCLOSURE|ANIMAL)"
-    r"(?: (?:and|,) (?:the |my )?(?:ENCLOSURE|ANIMAL))* (?:(?:with|using|in|,) )?(?:the |some |my )?(?:BOTTLE|AGENT"
-    r"|STOCK)"
-    r"(?: please)?(?:$| ?[,.;]| and\b| so\b)"
+    r"(?:^|^.*[,.;] (?:so |and |then )*)(?:(?:ok|so|right|now|let us|i will|i am going to|going to|please|can you|and"
+    r"|hey) ,? ?)*(?:start|begin|starting|starting on|start on|begin on|beginning|doing|do) "
+    r"(?:on |with |a clean of |cleaning )?(?:the |my )?(?:ENCLOSURE|ANIMAL)"
+    r"(?: (?:and|,) (?:the |my )?(?:ENCLOSURE|ANIMAL))* (?:(?:with|using|in|,) )?(?:the |some |my )?"
+    r"(?:BOTTLE|AGENT|STOCK)(?: please)?(?:$| ?[,.;]| and\b| so\b)"
 )
 """ "Start the river tank with bleach, how long does it stay wet?": begun, whatever is asked in the same breath."""
 _READY = Pattern(
-    r"(?:(?:so|ok|and|um|well|right) ,? ?)*(?:(?:is|are) (?:it|we|they|he|she"
-    r"|everything) )?(?:all )?ready(?: now| yet| then)? ?\??"
+    r"(?:(?:so|ok|and|um|well|right) ,? ?)*(?:(?:is|are) (?:it|we|they|he|she|everything) )?(?:all )?ready"
+    r"(?: now| yet| then)? ?\??"
 )
 """ "Ready?": the animal's home, and no step."""
 _WHAT_LIFTS_IT = Pattern(
-    r"(?:(?:so|ok|and|um) ,? ?)*(?:what|which (?:one|bottle|product|stuff))(?: will| would| can)? (?:removes?"
-    r"|shifts?|lifts?|gets? (?:rid of"
-    r"|off)|takes? off|dissolves?|cuts?) (?:the |this |these |that )?(?:\w+ )?(?:lime ?scale|scale|calcium"
-    r"|hard water|water ?(?:marks?|spots?"
-    r"|stains?))\b"
+    r"(?:(?:so|ok|and|um) ,? ?)*(?:what|which (?:one|bottle|product|stuff))(?: will| would| can)? "
+    r"(?:removes?|shifts?|lifts?|gets? (?:rid of|off)|takes? off|dissolves?|cuts?) (?:the |this |these |that )?"
+    r"(?:\w+ )?(?:lime ?scale|scale|calcium|hard water|water ?(?:marks?|spots?|stains?))\b"
 )
 _SHELF_LIFE = Pattern(r"\bshelf life of (?:a |the |my |mixed |diluted )*(?:AGENT|STOCK|BOTTLE)\b", "shelf life")
 _RATIO_AS = Pattern(
-    r"(?:(?:so|and|ok|what is|what 's) ,? ?)*MIX (?:of )?(?:AGENT|STOCK)(?: is| in| makes| gives| comes to| as)*"
-    r" (?:how (?:many|much)|what) (?:percent|percentage|ppm|parts per million) ?\??$"
-    r"|(?:(?:so|and|ok|what is|what 's|how much is) ,? ?)*MIX (?:in|as) (?:a |an )?(?:percent|percentage|ppm"
-    r"|parts per million)"
-    r"(?: (?:for|of|with|from) (?:MIX )?(?:AGENT|STOCK)) ?\??$",
+    r"(?:(?:so|and|ok|what is|what 's) ,? ?)*MIX (?:of )?(?:AGENT|STOCK)(?: is| in| makes| gives| comes to| as)* "
+    r"(?:how (?:many|much)|what) (?:percent|percentage|ppm|parts per million) ?\??$"
+    r"|(?:(?:so|and|ok|what is|what 's|how much is) ,? ?)*MIX (?:in|as) (?:a |an )?"
+    r"(?:percent|percentage|ppm|parts per million)(?: (?:for|of|with|from) (?:MIX )?(?:AGENT|STOCK)) ?\??$",
     "MIX",
 )
 """ "1:64 bleach is how many ppm?" """
 _HOW_MUCH_OF_IT = Pattern(
-    r"(?:(?:so|and|ok|right|now|um) ,? ?)*(?:how much|how many mils of) (?:of (?:the|my) )?(?:the |my )?(?:AGENT|STOCK"
-    r"|concentrate)(?: (?:do|should|must|shall|will|would|am) (?:i|we)(?: going to)? (?:need|use|put in|want"
-    r"|add|mix|take"
-    r"|measure)(?: in| out| up)?)?(?: now| then| please)? ?\??$"
+    r"(?:(?:so|and|ok|right|now|um) ,? ?)*(?:how much|how many mils of) (?:of (?:the|my) )?(?:the |my )?"
+    r"(?:AGENT|STOCK|concentrate)(?: (?:do|should|must|shall|will|would|am) (?:i|we)(?: going to)? "
+    r"(?:need|use|put in|want|add|mix|take|measure)(?: in| out| up)?)?(?: now| then| please)? ?\??$"
 )
 """ "How much bleach do I need?": for which bottle, is asked."""
 _WHAT_TO_PUT_IN = Pattern(
-    r"(?:(?:so|and|ok|right|now) ,? ?)*(?:what|how much)(?: of what)? (?:do|should|must|shall|would) (?:i|we)"
-    r" (?:put|pour|mix|measure|make)(?: up)? (?:in|into) (?:the |my )?BOTTLE ?\??$",
+    r"(?:(?:so|and|ok|right|now) ,? ?)*(?:what|how much)(?: of what)? (?:do|should|must|shall|would) (?:i|we) "
+    r"(?:put|pour|mix|measure|make)(?: up)? (?:in|into) (?:the |my )?BOTTLE ?\??$",
     "BOTTLE",
 )
 """ "What do I put in the pink bottle?": the product, the mix and how much."""
 _AT_ANOTHER_STRENGTH = Pattern(
-    r"(?:(?:so|and|ok|right|now|i want|make|mix|do|can i have) ,? ?)*(?:a )?(?:(?:half|double|twice"
-    r"|triple)(?: the)? strength"
-    r"(?: mix)? (?:in|for|into) (?:the |my )?BOTTLE|(?:the |my )?BOTTLE (?:at )?(?:(?:half|double|twice"
-    r"|triple)(?: the)?"
-    r" strength|twice as strong|half as strong)) ?\??$",
+    r"(?:(?:so|and|ok|right|now|i want|make|mix|do|can i have) ,? ?)*(?:a )?"
+    r"(?:(?:half|double|twice|triple)(?: the)? strength(?: mix)? (?:in|for|into) (?:the |my )?BOTTLE|"
+    r"(?:the |my )?BOTTLE (?:at )?(?:(?:half|double|twice|triple)(?: the)? strength|twice as strong"
+    r"|half as strong)) ?\??$",
     "BOTTLE",
 )
 _ALL_GONE = Pattern(
-    r"(?:(?:so|oh|and|ok|damn|no|we|i|have|that is) ,? ?)*(?:(?:the |my |our )?(?:AGENT|STOCK)(?: is| 's| has| are)?"
-    r"(?: all| now| been)* (?:gone|finished|run out|used up|empty)|(?:finished|used up|emptied)(?: off)?"
-    r" (?:the |my )?(?:last of the )?(?:AGENT|STOCK))$"
+    r"(?:(?:so|oh|and|ok|damn|no|we|i|have|that is) ,? ?)*"
+    r"(?:(?:the |my |our )?(?:AGENT|STOCK)(?: is| 's| has| are)?(?: all| now| been)* "
+    r"(?:gone|finished|run out|used up|empty)|(?:finished|used up|emptied)(?: off)? (?:the |my )?(?:last of the )?"
+    r"(?:AGENT|STOCK))$"
 )
 """ "The vinegar's all gone": told, of what keeping.toml counts."""
 _FILLED_WHICH = Pattern(
-    r"(?:(?:ok|right|i|we|have|just|so|and) ,? ?)*(?:(?:filled|refilled|topped up) (?:all|both|all of|both"
-    r" of)?(?: ?the| ?my)?"
-    r" ?(?:bottles|sprays|sprayers|of them|them|both|all)(?: up| again)*|mixed (?:some |it )?(?:up )?(?:fresh"
-    r"|afresh|a new lot"
-    r"|a fresh (?:lot|batch|mix)))$"
+    r"(?:(?:ok|right|i|we|have|just|so|and) ,? ?)*(?:(?:filled|refilled|topped up) (?:all|both|all of|both of)?"
+    r"(?: ?the| ?my)? ?(?:bottles|sprays|sprayers|of them|them|both|all)(?: up| again)*|mixed (?:some |it )?(?:up )?"
+    r"(?:fresh|afresh|a new lot|a fresh (?:lot|batch|mix)))$"
 )
 """ "Filled both", "mixed fresh": of which bottle, is asked."""
 _IS_LOW = Pattern(
-    r"(?:(?:oh|so|and|ok|right) ,? ?)*(?:the |my )?BOTTLE(?: one)?(?: is| 's)? (?:nearly|almost|getting|running|about)"
-    r"(?: nearly| to)* (?:gone|empty|out|low|run out|finished|done)$",
+    r"(?:(?:oh|so|and|ok|right) ,? ?)*(?:the |my )?BOTTLE(?: one)?(?: is| 's)? "
+    r"(?:nearly|almost|getting|running|about)(?: nearly| to)* (?:gone|empty|out|low|run out|finished|done)$",
     "BOTTLE",
 )
 _MAY_I_USE = Pattern(
-    r"(?:(?:so|and|ok|but|or) ,? ?)*(?:(?:can|could|may|should) (?:i|we) use (?:the |some |a )?(?:AGENT|STOCK)"
-    r"|(?:is|are) (?:the |some )?(?:AGENT|STOCK) (?:ok|okay|fine|safe|allowed|any good)(?: to use)?) ?\??$"
+    r"(?:(?:so|and|ok|but|or) ,? ?)*(?:(?:can|could|may|should) (?:i|we) use (?:the |some |a )?(?:AGENT|STOCK)|"
+    r"(?:is|are) (?:the |some )?(?:AGENT|STOCK) (?:ok|okay|fine|safe|allowed|any good)(?: to use)?) ?\??$"
 )
 """ "Can I use pine cleaner?": on what, is asked, unless it is refused anywhere."""
 _WITH_WATER = Pattern(
-    r"(?:(?:so|and|ok|can|could|may|should|do|i|we|is it|add|put|mix|pour|use|the|some) ,? ?)*(?:AGENT|STOCK)"
-    r" (?:and|with|in|into|to) (?:hot|warm|boiling|cold) (?:tap )?water(?: ok| safe| fine)? ?\??$"
-    r"|\b(?:AGENT|STOCK) (?:in|into|to) (?:the )?water or (?:the )?water (?:in|into|to|onto) (?:the"
-    r" )?(?:AGENT|STOCK|it)\b"
-    r"|\bwater (?:in|into|to|onto) (?:the )?(?:AGENT|STOCK) or (?:the )?(?:AGENT|STOCK) (?:in|into|to|onto)"
-    r" (?:the )?(?:water|it)\b",
+    r"(?:(?:so|and|ok|can|could|may|should|do|i|we|is it|add|put|mix|pour|use|the|some) ,? ?)*(?:AGENT|STOCK) "
+    r"(?:and|with|in|into|to) (?:hot|warm|boiling|cold) (?:tap )?water(?: ok| safe| fine)? ?\??$"
+    r"|\b(?:AGENT|STOCK) (?:in|into|to) (?:the )?water or (?:the )?water (?:in|into|to|onto) (?:the )?"
+    r"(?:AGENT|STOCK|it)\b"
+    r"|\bwater (?:in|into|to|onto) (?:the )?(?:AGENT|STOCK) or (?:the )?(?:AGENT|STOCK) (?:in|into|to|onto) (?:the )?"
+    r"(?:water|it)\b",
     "water",
 )
 _OVER_A_MESS = Pattern(
-    r"(?:(?:so|and|ok|but) ,? ?)*(?:can|could|may|should) (?:i|we) (?:just )?(?:AGENT|bleach|spray|put|use"
-    r"|pour)(?: (?:AGENT|STOCK|BOTTLE"
-    r"|it|straight))* (?:over|on|onto|on top of) (?:the |some |his |her |that )?(?:wee|pee|urine|urates?|poo"
-    r"|poop|droppings"
-    r"|mess|dirt)\b"
+    r"(?:(?:so|and|ok|but) ,? ?)*(?:can|could|may|should) (?:i|we) (?:just )?(?:AGENT|bleach|spray|put|use|pour)"
+    r"(?: (?:AGENT|STOCK|BOTTLE|it|straight))* (?:over|on|onto|on top of) (?:the |some |his |her |that )?"
+    r"(?:wee|pee|urine|urates?|poo|poop|droppings|mess|dirt)\b"
 )
 """ "Can I bleach over the wee?" """
 _IN_ITS_TUB = Pattern(
-    r"(?:(?:ok|right|so|and|yes) ,? ?)*(?:he|she|it|they|both|(?:the |my )?ANIMAL|ENCLOSURE|both of them)(?: is"
-    r"| are| 's)?"
-    rf"(?: now| safely| all| both| safe| already)* in (?:his|her|its|their|a|the) (?:own )?{TUBS}"
+    r"(?:(?:ok|right|so|and|yes) ,? ?)*(?:he|she|it|they|both|(?:the |my )?ANIMAL|ENCLOSURE|both of them)"
+    rf"(?: is| are| 's)?(?: now| safely| all| both| safe| already)* in (?:his|her|its|their|a|the) (?:own )?{TUBS}"
     r"(?: (?:now|with|and|the|its|his|lid|lids|on|shut|shut in|closed|safe|safely|sound|,))*[ .!]*$"
 )
 """ "He's in his tub with the lid on": moved out."""

@@ -29,8 +29,9 @@ from assistant.understand.text.patterns import Pattern
 
 _ANSWER = Pattern(r"^(?:(?:yes|ok|um|er|oh) ?,? ?)*")
 _CORRECTS = Pattern(
-    r"^(?:no|nope|not|wait|sorry|i said|i meant|i mean|actually|make that|rather)\b|\b(?:i said|i"
-    r" meant|i mean|make that|instead)\b|\b(?:not|rather than) (?:the )?(?:NUMBER|MIX|VOLUME|DURATION|BOTTLE)$"
+    r"^(?:no|nope|not|wait|sorry|i said|i meant|i mean|actually|make that|rather)\b"
+    r"|\b(?:i said|i meant|i mean|make that|instead)\b"
+    r"|\b(?:not|rather than) (?:the )?(?:NUMBER|MIX|VOLUME|DURATION|BOTTLE)$"
 )
 _ANOTHER = Pattern(
     r"(?:\btoo|\bas well|\balso)(?: \?)?$"
@@ -363,10 +364,10 @@ def _over(plain: str) -> bool | None:
 
 
 _ONLY_OF_GOING_ON = Pattern(
-    r"(?:(?:yes|yeah|yep|ok|no|nope|please|just|then|now|um|er|oh|well|right|so|actually|i|we|let|us|want|to|will|would"
-    r"|like|better|rather|can|could|start|begin|do|go|going|over|again|afresh|anew|new|fresh|one|scratch|beginning|top"
-    r"|restart|from|the|a|it|this|that|with|on|carry|continue|keep|resume|finish|ENCLOSURE|ANIMAL|him|her|clean|round"
-    r"|where|left|off|am|was|and|my|think|guess|,)(?: |$))+"
+    r"(?:(?:yes|yeah|yep|ok|no|nope|please|just|then|now|um|er|oh|well|right|so|actually|i|we|let|us|want|to|will"
+    r"|would|like|better|rather|can|could|start|begin|do|go|going|over|again|afresh|anew|new|fresh|one|scratch"
+    r"|beginning|top|restart|from|the|a|it|this|that|with|on|carry|continue|keep|resume|finish|ENCLOSURE|ANIMAL|him"
+    r"|her|clean|round|where|left|off|am|was|and|my|think|guess|,)(?: |$))+"
 )
 _FROM_THE_START = Pattern(
     r"\b(?:over|afresh|anew|scratch|beginning|restart|top)\b|\b(?:start|begin|do)\b.*\bagain\b|\b(?:new|fresh)\b"

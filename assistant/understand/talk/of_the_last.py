@@ -58,8 +58,8 @@ def _on_another(look: Look, before: Reading) -> Reading | None:
 
 
 _ON_WHOM = Pattern(
-    r"(?:(?:no|nope|sorry|wait|actually|and|it|that|he|is|was|i|mean|meant|saw) ,? ?)*(?:it )?(?:on|in|from|with)"
-    r" (?:the |my )?(?:ENCLOSURE|ANIMAL)(?: one)?"
+    r"(?:(?:no|nope|sorry|wait|actually|and|it|that|he|is|was|i|mean|meant|saw) ,? ?)*(?:it )?(?:on|in|from|with) "
+    r"(?:the |my )?(?:ENCLOSURE|ANIMAL)(?: one)?"
 )
 
 
@@ -144,24 +144,23 @@ def _put_in_instead(look: Look, dose: Reply) -> Reading | None:
 
 
 _ENOUGH_FOR_IT = Pattern(
-    r"(?:so |and |but |ok )*(?:is|will|would|does|can) (?:the |my |some )?(?:BOTTLE|AGENT|STOCK) (?:be )?(?:enough"
-    r"|do|ok"
-    r"|any good|strong enough|good enough|work|kill it|right|do it|fix it)\b|(?:and |what about |or )(?:the )?(?:BOTTLE"
-    r"|AGENT|STOCK)$"
+    r"(?:so |and |but |ok )*(?:is|will|would|does|can) (?:the |my |some )?(?:BOTTLE|AGENT|STOCK) (?:be )?"
+    r"(?:enough|do|ok|any good|strong enough|good enough|work|kill it|right|do it|fix it)\b"
+    r"|(?:and |what about |or )(?:the )?(?:BOTTLE|AGENT|STOCK)$"
 )
 _OF_A_GERM = frozenset({"works_on", "choose_agent", "outbreak"})
 _DAY_BEFORE = Pattern(
-    r"(?:(?:no|nope|actually|wait|sorry|i meant|i mean|it was|make that|that was) ,? ?)*the day before"
-    r"(?: that)?(?: sorry)?"
+    r"(?:(?:no|nope|actually|wait|sorry|i meant|i mean|it was|make that|that was) ,? ?)*the day before(?: that)?"
+    r"(?: sorry)?"
 )
 _AND_THAT_ONE = Pattern(
     r"(?:and|also|plus)(?: i)?(?: did)? (?:the |my )?(?:ENCLOSURE|ANIMAL)"
     r"(?:(?: ,)?(?: and)?(?: the| my)? (?:ENCLOSURE|ANIMAL))*"
 )
 _TOO = Pattern(
-    r"(?:(?:and|i|we|also|then|oh|yes|plus) )*(?:(?:did|done|do|log|logged|same (?:for|with)|the same for|as well as)"
-    r" )?(?:the )?(?:ENCLOSURE|ANIMAL)(?:(?: ,)?(?: and)?(?: the)? (?:ENCLOSURE|ANIMAL))*(?: \S+){0,3}?"
-    r" (?:too|as well|also|the same)"
+    r"(?:(?:and|i|we|also|then|oh|yes|plus) )*(?:(?:did|done|do|log|logged|same (?:for|with)|the same for"
+    r"|as well as) )?(?:the )?(?:ENCLOSURE|ANIMAL)(?:(?: ,)?(?: and)?(?: the)? (?:ENCLOSURE|ANIMAL))*(?: \S+){0,3}? "
+    r"(?:too|as well|also|the same)"
 )
 _ONLY_ANOTHER = Pattern(
     r"(?:(?:no|nope|wait|sorry|oops|actually|not that one|i meant|i mean|it was|that was) ,? ?)+(?:the |my )?"
@@ -182,15 +181,14 @@ _PUT_IN = Pattern(
 _DID_IT = Pattern(
     r"(?:(?:um|uh|oh|oh no|well|but|ok|no|yes|sorry|too late|god|shit|help) ?,? ?)*"
     r"(?:(?:i|we|he|she|my \w+) (?:have )?(?:already |just )*(?:did|done|mixed|put|poured)"
-    r"(?: it| that| them| both| this)?(?: already| just now| together| now| before)*"
-    r"|too late|it is (?:already )?(?:done|mixed)(?: already)?)"
+    r"(?: it| that| them| both| this)?(?: already| just now| together| now| before)*|too late|it is (?:already )?"
+    r"(?:done|mixed)(?: already)?)"
 )
 """ "I already did", right after it was asked whether two may meet."""
 _AND_THAT = Pattern(
     r"(?:and|or|so|ok|but) (?!i |he |she |it |the timer)|(?:what|how) about\b"
     r"|(?:how much|how strong|what strength|diluted|weaker|watered down|just (?:a |one )?(?:bit|little|drop|dab)"
-    r"|only (?:a "
-    r")?(?:bit|little|drop|dab)|even (?:a |one )?(?:bit|little|drop)|at what|which one|what with)\b"
+    r"|only (?:a )?(?:bit|little|drop|dab)|even (?:a |one )?(?:bit|little|drop)|at what|which one|what with)\b"
 )
 """ "What about iodine?", right after a wish to treat an animal was refused."""
 _FOR_HOW_LONG = Pattern(r"(?:and |ok )?(?:for )?how long(?: for| then)?|how (?:hot|strong|warm)(?: then)?")

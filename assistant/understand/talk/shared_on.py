@@ -67,14 +67,13 @@ _GOES_ON = Pattern(
     r"(?:(?:ok|so|no|sorry) )*(?:and|or|what|how|if|from|then)\b(?! (?:he|she|it|ENCLOSURE|ANIMAL) ?(?:is|'s)\b)"
 )
 _NOTHING_ELSE = Pattern(
-    r"(?:(?:ENCLOSURE|ANIMAL|and|or|so|ok|no|nope|not|wait|sorry|actually|i|we|you|meant|mean|said|rather|what|how|about"
-    r"|if|it|they|them|that|those|this|these|the|a|an|my|our|his|her|its|their|any|all|one|ones|same|same for"
-    r"|was|were|been|has|have|had|can|could|may|should|use|used|using|go|goes|going|come|came|comes|then|now"
-    r"|from|to|into|in|on|onto|of|off|out|after|for|with|at|over|between|back|again|round|around|other|opposite"
-    r"|wrong|way|direction|vice|versa|reverse|too|also|as|well|instead|straight"
-    r"|new|quarantined?|isolation|newcomers?|arrivals?|animals?|sick|ill|poorly|infected|hospital|crypto|positive"
-    r"|healthy|residents?|clean|normal|others|rest|tub|tank|box|cage|viv"
-    r"|tongs?|tweezers|forceps|hooks?|scoops?|nets?|tools?|brush(?:es)?|cloths?|gloves?|sponges?|rags?|bowls?"
-    r"|dish(?:es)?|hides?|branch(?:es)?|scissors|bucket|spatula)(?: ?'s)?(?: |$|(?= ?[,?]))|[,?] ?)+"
+    r"(?:(?:ENCLOSURE|ANIMAL|and|or|so|ok|no|nope|not|wait|sorry|actually|i|we|you|meant|mean|said|rather|what|how"
+    r"|about|if|it|they|them|that|those|this|these|the|a|an|my|our|his|her|its|their|any|all|one|ones|same|same for"
+    r"|was|were|been|has|have|had|can|could|may|should|use|used|using|go|goes|going|come|came|comes|then|now|from|to"
+    r"|into|in|on|onto|of|off|out|after|for|with|at|over|between|back|again|round|around|other|opposite|wrong|way"
+    r"|direction|vice|versa|reverse|too|also|as|well|instead|straight|new|quarantined?|isolation|newcomers?|arrivals?"
+    r"|animals?|sick|ill|poorly|infected|hospital|crypto|positive|healthy|residents?|clean|normal|others|rest|tub"
+    r"|tank|box|cage|viv|tongs?|tweezers|forceps|hooks?|scoops?|nets?|tools?|brush(?:es)?|cloths?|gloves?|sponges?"
+    r"|rags?|bowls?|dish(?:es)?|hides?|branch(?:es)?|scissors|bucket|spatula)(?: ?'s)?(?: |$|(?= ?[,?]))|[,?] ?)+"
 )
 """Places, things, and the small words between them: nothing that is another question."""

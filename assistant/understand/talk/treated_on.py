@@ -33,13 +33,13 @@ def treated_on(look: Look) -> Reading | None:
 
 
 _HOW_MUCH_OF_IT = Pattern(
-    r"(?:(?:and|ok|so|but|then) )*(?:for )?(?:how (?:hot|long|warm)|how many (?:degrees|minutes|hours)|(?:at |to )?what"
-    r" (?:temperature|heat)|what oven temperature)(?: is that| then| for| in all)?"
+    r"(?:(?:and|ok|so|but|then) )*(?:for )?(?:how (?:hot|long|warm)|how many (?:degrees|minutes|hours)|"
+    r"(?:at |to )?what (?:temperature|heat)|what oven temperature)(?: is that| then| for| in all)?"
 )
 _A_THING = (
-    r"(?:tongs?|tweezers|forceps|hooks?|scoops?|brush(?:es)?|cloths?|gloves?|sponges?|bowls?"
-    r"|dish(?:es)?|hides?|branch(?:es)?"
-    r"|cork(?: bark| hides?)?|wood|driftwood|plants?|rocks?|stones?|slate|log|logs|tiles?|towels?|hammock|substrate)"
+    r"(?:tongs?|tweezers|forceps|hooks?|scoops?|brush(?:es)?|cloths?|gloves?|sponges?|bowls?|dish(?:es)?|hides?"
+    r"|branch(?:es)?|cork(?: bark| hides?)?|wood|driftwood|plants?|rocks?|stones?|slate|log|logs|tiles?|towels?"
+    r"|hammock|substrate)"
 )
 _ANOTHER = Pattern(
     r"(?:(?:and|or|ok|so|then|what about|how about|same for|the same for) )*(?:(?:the|my|his|her|its|a|an|some) )*"
@@ -52,7 +52,7 @@ _IN_A_PRODUCT = Pattern(
     r"|(?:(?:and|ok|so) )*(?:can|could|may|should) i (?:just |only )*AGENT (?:it|them|that|those)(?: instead)?"
 )
 _WET = Pattern(
-    r"(?:(?:and|but|ok|so) )*(?:(?:what if|even if|if) )?(?:it|they|that|those) (?:is|are|was"
-    r"|were) (?:still |just |a bit )*"
-    r"(?:wet|damp|sprayed|soaked)(?: with (?:AGENT|STOCK)| from (?:the )?(?:AGENT|STOCK|BOTTLE|spray))?"
+    r"(?:(?:and|but|ok|so) )*(?:(?:what if|even if|if) )?(?:it|they|that|those) (?:is|are|was|were) "
+    r"(?:still |just |a bit )*(?:wet|damp|sprayed|soaked)"
+    r"(?: with (?:AGENT|STOCK)| from (?:the )?(?:AGENT|STOCK|BOTTLE|spray))?"
 )

@@ -8,23 +8,22 @@ from __future__ import annotations
 import re
 
 _NO = (
-    r"(?:no|nope|nah|naw|not|never|not yet|not really|not at all|negative|(?:i )?doubt it|i do(?:n't"
-    r"| not) think so|i(?:'m| am) not sure"
-    r"|not sure|can(?:'t|not) tell|can(?:'t|not) say|no(?:,? it| i| they)? (?:didn't|did not|isn't|is not|wasn't"
-    r"|was not|haven't|have not))"
+    r"(?:no|nope|nah|naw|not|never|not yet|not really|not at all|negative|(?:i )?doubt it|i do(?:n't| not) think so|i"
+    r"(?:'m| am) not sure|not sure|can(?:'t|not) tell|can(?:'t|not) say|no(?:,? it| i| they)? "
+    r"(?:didn't|did not|isn't|is not|wasn't|was not|haven't|have not))"
 )
 _AFTER = re.compile(
     rf"^\s*(?P<said>[^?]*\w{{3,}}[^?]*?)\s*(?:\?|,|;|\.\.\.?|…|\s[-–—])\s*{_NO}\s*[.!]*\s*$", re.IGNORECASE
 )
 _THERE_IS = re.compile(
-    r"^\s*no (?P<said>smells?|odou?rs?|fumes|wet patch(?:es)?|damp)\s*\?\s*(?:yes|yeah|there is|there are|yep"
-    r"|well)\b.*$",
+    r"^\s*no (?P<said>smells?|odou?rs?|fumes|wet patch(?:es)?|damp)\s*\?\s*"
+    r"(?:yes|yeah|there is|there are|yep|well)\b.*$",
     re.IGNORECASE,
 )
 _IT_WAS = re.compile(r"^(?:it|that|they|i|we)\s+(?:(?:was|were|is|has|have|did)\s+)?", re.IGNORECASE)
 _ALREADY = re.compile(
-    r"^\s*(?:no|not|nope|never|nothing|nobody|yes|yeah|ok|can|could|may|should|shall|do|does|did|is|are|was|what"
-    r"|how|when|which|why|who|where|will)\b",
+    r"^\s*(?:no|not|nope|never|nothing|nobody|yes|yeah|ok|can|could|may|should|shall|do|does|did|is|are|was|what|how"
+    r"|when|which|why|who|where|will)\b",
     re.IGNORECASE,
 )
 

@@ -69,8 +69,8 @@ _DATES: tuple[tuple[str, str], ...] = (
     ("just", r"just (?:now|this (?:minute|second))|a (?:moment|minute|second) ago"),
 )  # fmt: skip
 _CLOCKS: tuple[str, ...] = (
-    rf"(?:at )?(?P<to>half|quarter|five|ten|twenty(?: five)?|[1-5]?[0-9])(?: minutes?)? (?P<side>past|after)"
-    rf" (?P<hour>{_HOUR})(?: o'clock)?(?: (?P<half>{_HALF}))?",
+    r"(?:at )?(?P<to>half|quarter|five|ten|twenty(?: five)?|[1-5]?[0-9])(?: minutes?)? (?P<side>past|after) "
+    rf"(?P<hour>{_HOUR})(?: o'clock)?(?: (?P<half>{_HALF}))?",
     rf"at (?:a )?(?P<to>quarter|five|ten|twenty(?: five)?)(?: minutes?)? (?P<side>to|before) (?P<hour>{_HOUR})"
     rf"(?: o'clock)?(?: (?P<half>{_HALF}))?",
     rf"(?:a )?(?P<to>quarter) (?P<side>to) (?P<hour>{_HOUR})(?: (?P<half>{_HALF}))?",
@@ -86,8 +86,8 @@ _BARE_CLOCK = (
 HINT = Pattern(
     rf"\b(?:{_any((*WEEKDAYS, *SHORT_DAYS))}|yesterday|tomorrow|today|tonight|ago|am|pm|a \.|p \.|o'clock|noon|midday"
     rf"|midnight|past|after|earlier|week|month|weekend|(?:last|this) (?:{_DAYPARTS})|{_any(tuple(MONTHS))}"
-    rf"|{_any(tuple(SHORT_MONTHS))}|on the|20[0-9][0-9]|quarter to|at (?:{_HOUR}|half|ten|five|twenty)"
-    r"|in \w+ (?:days?|weeks?|months?)|just now)\b"
+    rf"|{_any(tuple(SHORT_MONTHS))}|on the|20[0-9][0-9]|quarter to|at (?:{_HOUR}|half|ten|five|twenty)|in \w+ "
+    r"(?:days?|weeks?|months?)|just now)\b"
 )
 """Words without one of which a text holds no date or time."""
 
