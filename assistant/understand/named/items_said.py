@@ -7,7 +7,6 @@ from functools import lru_cache
 
 from assistant.core.facts import Facts
 from assistant.understand.named.from_to import PLACE
-from assistant.understand.text.asking import ASKED
 from assistant.understand.text.patterns import Pattern
 
 _WAYS: tuple[tuple[str, Pattern], ...] = (
@@ -79,7 +78,13 @@ def still_wet_in(plain: str) -> bool:
     return _WET_YET.search(plain) is not None and _RINSED_AND_DRY.search(plain) is None
 
 
-_ASKS = Pattern(rf"{ASKED}|, (?:can|could|may|same|is|will|would)\b|\bbest way\b|^same\b")
+_ASKS = Pattern(
+    r"^(?:(?:and|so|ok|um|right|hey|wait|but) )*"
+    r"(?:how|what|which|can|could|may|should|do|does|is|are|would|will|shall|must)\b"
+    r"|\?$|, (?:can|could|may|same|is|will|would)\b|\bbest way\b|^same\b"
+)
+"""What may be done with a thing. Fewer words than `text.asking` has: "has the tub had its clean" and "when did I wash
+the bowls" ask what was done, which is another question."""
 _TREAT = Pattern(
     r"\b(?:clean|cleaning|disinfect\w*|steril\w*|steral\w*|sanitis\w*|sanitiz\w*|wash|washing|boil\w*|bak(?:e|ing)"
     r"|soak\w*|oven|freez\w*|microwav\w*|dishwasher|bin|throw|chuck|reuse|save|keep|rid|steam\w*)\b"
