@@ -16,7 +16,7 @@ from assistant.answer.plan import Supply, airing_with, supply_in, supply_of
 from assistant.answer.spraying import sprayed
 from assistant.answer.way_on import give_up_question, no_figure, step_now, way_on
 from assistant.answer.which import open_rounds, which_rounds
-from assistant.contract import Answer, Outcome, Reading, World
+from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.record.events import (
     BackTooSoon,
     DriedEarly,
@@ -88,10 +88,23 @@ def _with_steps(reading: Reading, world: World) -> Reading | Answer:
     rounds = [r for r in open_rounds(world) if not slots.enclosures or r.enclosure in slots.enclosures]
     if not rounds:
         return nothing_open(reading, world)
+    if any(doubt.kind == "meaning" for doubt in reading.doubts):
+        return _which_step(replace(reading, doubts=()), rounds, world)
     if len(rounds) > 1:
         return ask(reading, world, ("step",), "the_round.done_what", {})
     waits = waits_on_hold(rounds[0]) and not no_figure(rounds[0])  # whether it stayed wet is to be told first
     return replace(reading, slots=replace(slots, steps=("hold" if waits else step_now(rounds[0], world),)))
+
+
+def _which_step(reading: Reading, rounds: list[Round], world: World) -> Answer:
+    """Something is said to be done, in words that name no step: is it the one that comes next?"""
+    details = {"rounds": {round_.enclosure: step_now(round_, world) for round_ in rounds}}
+    asked = ask(reading, world, ("step",), "the_round.which_step", details)
+    if len(rounds) != 1 or waits_on_hold(rounds[0]):
+        return asked  # whether it stayed wet is a question of its own
+    step = step_now(rounds[0], world)
+    done = about(reading, rounds[0].enclosure, (step,))
+    return replace(asked, pending=Pending(reading, world.now, missing=("step",), on_yes=done))
 
 
 def _which(claim: Reading, step: str, world: World) -> tuple[str, ...] | Answer:

@@ -71,8 +71,9 @@ class Faulty:
 class Doubt:
     """Something that was not heard with certainty, so it is read back before it counts."""
 
-    kind: Literal["number", "polarity", "part", "hearing"]
-    """ "polarity": whether it was done at all; "part": whether all of it was."""
+    kind: Literal["number", "polarity", "part", "hearing", "meaning"]
+    """ "polarity": whether it was done at all; "part": whether all of it was; "meaning": it is only like that question,
+    and isn't plainly told."""
     heard: str
     """As taken: "15", or "rinsed", or all of what was heard badly."""
     others: tuple[str, ...] = ()

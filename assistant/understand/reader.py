@@ -38,7 +38,7 @@ from assistant.understand.named.unknown_germs import names_an_unknown_germ
 from assistant.understand.named.unknown_names import asks_of_the_unknown
 from assistant.understand.numbers.number_doubts import mean_posterior, with_guess_doubted
 from assistant.understand.parsing import Parser
-from assistant.understand.question.own_question import OwnQuestion, says_it_dried
+from assistant.understand.question.own_question import IS_IT, OwnQuestion, says_it_dried
 from assistant.understand.rule_words import OF_THE_RULES
 from assistant.understand.steps.after_spraying import came_to_nothing, done_over
 from assistant.understand.steps.back_where import back_where
@@ -159,7 +159,7 @@ class Reader:
             return look.reading("done", replace(look.slots("done"), steps=look.claims.done or ("move out",)), BY_RULE)
         if told is not None:
             return look.reading(told, look.slots(told), BY_RULE)
-        intent, confidence = self._own_question(look)
+        intent, confidence, plainly = self._own_question(look)
         plain = look.parsed.plain
         if intent == "done" and _names_a_material_alone(look):
             intent = "surface"
@@ -203,10 +203,20 @@ class Reader:
         reading = look.reading(intent, slots, confidence)
         if intent == "rinsed_out" and fills.only_emptied(plain):
             reading = replace(reading, slots=replace(slots, steps=()), doubts=(fills.NOT_ONLY_EMPTIED,))
+        if not plainly and intent in IS_IT and not (intent == "done" and slots.steps):
+            return _only_like(look, intent, slots, confidence)
         if intent == "done" and look.claims.polarity == "doubtful":
             step = slots.steps[0] if slots.steps else "done"
             reading = replace(reading, doubts=(Doubt("part" if look.claims.in_part else "polarity", step),))
         return reading if not look.parsed.guessed else with_guess_doubted(reading, look.parsed)
+
+
+def _only_like(look: Look, intent: str, slots: Slots, confidence: float) -> Reading:
+    """What is only like something told is asked about; since that may go unanswered, what matters in it is kept."""
+    slots = replace(slots, steps=slots.steps if intent == "rewet" else (), remark=is_remark(look))
+    of_the_dose = fills.of_the_dose(slots, look.world) if intent == "mixed" and not slots.bottles else None
+    slots = of_the_dose[0] if of_the_dose is not None else slots
+    return replace(look.reading(intent, slots, confidence), doubts=(Doubt("meaning", intent),))
 
 
 _MAY_DENY = (None, "status", "undo", "treat_item")

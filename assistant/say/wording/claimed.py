@@ -263,6 +263,14 @@ def _not_how_strong(answer: Answer) -> Line:
     return Line(f"{capital(bottle)}: {agent.name} went in, but you never told me how strong. One in how many?")
 
 
+def _which_step(answer: Answer) -> Line:
+    steps = answer.details["rounds"]
+    if len(steps) != 1:
+        return Line("Something is done, but what, and where? Say the step in a word, and the enclosure.")
+    name, step = next(iter(steps.items()))
+    return Line(f"{capital(name)}: I didn't catch which step. Is it {steps_done((step,))}?")
+
+
 def _holds_another(answer: Answer) -> Line:
     bottle, holds, said = (answer.details[key] for key in ("bottle", "holds", "said"))
     return Line(
@@ -304,6 +312,7 @@ LINES: dict[str, Callable[[Answer], Line]] = {
     "the_round.is_it_cold": _is_it_cold,
     "the_round.unknown_mix": _unknown_mix,
     "the_round.holds_another": _holds_another,
+    "the_round.which_step": _which_step,
     "the_round.not_how_strong": _not_how_strong,
     "the_round.which_was_it": _which_was_it,
     "the_round.refused_agent": _refused_agent,

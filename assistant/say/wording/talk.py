@@ -96,6 +96,9 @@ def _confirm(answer: Answer) -> Line:
         return Line(f"{whole}{capital(said)}, is that right?")
     if whole:
         return Line(f"{whole}Is that right?")
+    meant = [MEANT.get(doubt.heard) for doubt in doubts if doubt.kind == "meaning"]
+    if meant:
+        return Line(f"{name}{meant[0]}, is that it? Yes or no.")
     if steps == ("return",) and any(doubt.kind == "part" for doubt in doubts):
         return Line(f"{name}are all of them back in?")
     if steps and any(doubt.kind == "part" for doubt in doubts):
@@ -135,6 +138,13 @@ def _repeat(answer: Answer) -> Line:
     return Line("Again.")  # the turn puts the last words in
 
 
+MEANT = {
+    "mixed": "filled afresh",
+    "rinsed_out": "rinsed out and pumped through",
+    "log_clean": "a chore for the log",
+    "rewet": "sprayed again, and wet all the while",
+}
+"""What is asked about where it isn't plainly told."""
 LONGEST_READ_BACK = 18
 """Words of what was heard that a reply has room for."""
 KINDS = {

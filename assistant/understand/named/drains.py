@@ -60,8 +60,13 @@ _OF_ANIMALS = Pattern(rf"\b(?:ENCLOSURE|{ANIMAL}|males?|females?)\b")
 _OF_PRODUCTS = Pattern(r"\b(?:AGENT|STOCK|BOTTLE|bottles?|products?|chemicals?|acids?|cleaners?)\b")
 
 
+_OF_A_BODY = Pattern(r"\b(?:eyes?|hands?|arm|skin|face)\b")
+
+
 def stored(plain: str) -> bool:
     """True when it is asked whether products may be kept side by side."""
+    if _OF_A_BODY.search(plain) is not None:
+        return False  # "keep this eye under the tap"
     if _STORED.search(plain) is None or re.search(r"\b(?:wet|on top|surface|mix\w*)\b", plain):
         return False
     return _OF_ANIMALS.search(plain) is None or _OF_PRODUCTS.search(plain) is not None

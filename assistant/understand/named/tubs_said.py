@@ -40,7 +40,7 @@ _INTO = Pattern(
     r"(?:\b|(?='))(?:put|popped|moved|got|placed|shut|stuck|tubbed|taken|lifted|is|are|'s|went|goes|gone|has been)\b"
     rf"(?: \S+){{0,5}} in(?:to)? (?:the |a |my |his |her |their )?(?:[a-z]+ ){{1,2}}{NAMED_TUB}\b"
 )
-_ASKS = Pattern(rf"{ASKED}|^(?:and |so )?since\b|\b(?:what is|which|best)\b")
+_ASKS = Pattern(rf"{ASKED}|^(?:and |so )?since\b|\b(?:what is|which|best|is there|any(?:body|one))\b")
 _NOT_YET = Pattern(r"\b(?:not|never|will|going to|about to|let me|want to|need to|should|before|cannot)\b")
 
 

@@ -13,7 +13,25 @@ from assistant.understand.text.words import SIGNS, Token
 
 _ASKED_OF = frozenset({"convert", "dose", "mix_strength", "measure_with", "top_up", "make_up"})
 _SMALL = frozenset(
-    {"and", "what", "about", "how", "in", "i", "mean", "meant", "no", "sorry", "make", "it", "that", "is", "or", "ones"}
+    {
+        "and",
+        "what",
+        "about",
+        "how",
+        "in",
+        "i",
+        "mean",
+        "meant",
+        "no",
+        "sorry",
+        "make",
+        "it",
+        "that",
+        "is",
+        "or",
+        "one",
+        "ones",
+    }
     | {
         "but",
         "for",

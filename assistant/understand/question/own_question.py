@@ -8,6 +8,7 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping, Sequence
 from datetime import timedelta
+from typing import NamedTuple
 
 from assistant.contract import Question
 from assistant.core.round.rounds import a_hold_runs, hold_is_over, is_open, waits_on_hold
@@ -23,8 +24,10 @@ from assistant.understand.steps.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.steps.claimed_steps import bare_done, dried_early, only_dried
 from assistant.understand.steps.denied import only_partly
 from assistant.understand.steps.in_the_middle import in_the_middle
+from assistant.understand.steps.plainly_told import names_a_closing_step
 from assistant.understand.steps.stayed_wet import cannot_tell
 from assistant.understand.steps.surface import of_the_surface
+from assistant.understand.text.asking import ASKED
 from assistant.understand.text.known_words import CONNECTING
 from assistant.understand.text.patterns import Pattern
 from assistant.understand.times.moments import moment
@@ -57,15 +60,34 @@ OUTSIDE_WITH_NO_CLEAN = 0.5
 NOT_YET_OUTSIDE = 0.97
 """The same for "haven't rinsed", "will rinse later", which record nothing."""
 
-Found = tuple[str | None, float]
-"""A question and its confidence; None: no question."""
+ASKED_ABOUT = 0.9
+"""Chance from which on something told in words that no rule knows is asked about, and recorded after a "yes"."""
+IS_IT = frozenset({"mixed", "rinsed_out", "log_clean", "rewet", "done"})
+"""Questions that record something, and are asked about where they aren't plainly told."""
 
 
+class Found(NamedTuple):
+    """A question and its confidence; None: no question."""
+
+    intent: str | None
+    confidence: float
+    plainly: bool = True
+    """False: only like what is told so, and to be asked about."""
+
+
+_ASKS_OR_AHEAD = Pattern(
+    rf"{ASKED}|\b(?:if|going to|gonna|about to|will|should|shall|would|could|might|can i|before i|until|till|need to"
+    r"|needs to|want to|have to|has to|let me|let us|never|nobody|no one|none|did not|have not|has not|was not|were"
+    r" not|forgot"
+    r"|almost|nearly|remind|pretend|suppose|later|tomorrow|tonight|soon)\b|\?|\bno$|^not\b"
+)
+"""Asked, denied or still to come: nothing to ask about."""
 _BEGINS_AS_ASKED = Pattern(
     r"(?:so |and |but |ok )*(?:for |at |in |by |about |since )?(?:what|how|which|when|where|why)\b"
 )
 _ENDS_AS_ASKED = Pattern(
-    r"[,.;!] (?:so |and |but |then |now )*(?:how (?:much|long|many|strong|old|soon)|what|which|when|where|can i|may i"
+    r"[,.;!] (?:so |and |but |then |now )*(?:how (?:much|long|many|strong|old|soon|fast|quick\w*|often)|what|which"
+    r"|when|where|can i|may i"
     r"|should i|is it)\b[^.;!]*$"
 )
 
@@ -84,8 +106,9 @@ class OwnQuestion:
     def __call__(self, look: Look) -> Found:
         """The question and its confidence."""
         if _is_drying(look) or in_the_middle(look):
-            return "next", 0.9  # which says what is left, and to keep it wet
-        return of_the_surface(look) or self._claimed(look) or self._nearest(look)
+            return Found("next", 0.9)  # which says what is left, and to keep it wet
+        found = of_the_surface(look) or self._claimed(look)
+        return Found(*found) if found is not None else self._nearest(look)
 
     def _claimed(self, look: Look) -> tuple[str | None, float] | None:
         """`done` or `status` for what is said of steps; None: nothing is."""
@@ -112,6 +135,8 @@ class OwnQuestion:
             return None
         if claims.done and not _of_a_clean(look) and _ENDS_AS_ASKED.search(plain) and _another_question(look):
             return None  # "I've just bleached two tanks, so how long does the room want airing"
+        if claims.done and look.top == "log_clean" and _FOR_THE_LOG.search(plain) and "apply" not in claims.done:
+            return None  # "wiped the front over, jot that in the record": the day's chore
         if claims.done and only_partly(plain):
             return "status", 0.9
         if claims.done == ("move out",) and look.top == "tub" and is_told(plain) and _waits_to_be_moved(look):
@@ -162,11 +187,15 @@ class OwnQuestion:
             return "status", max(about, 0.8)
         return None
 
-    def _nearest(self, look: Look) -> tuple[str | None, float]:
+    def _nearest(self, look: Look) -> Found:
         """The likeliest question, if it is likely enough; a claim never comes in by likeness alone."""
         chances = dict(look.chances)
-        if chances.pop("done", 0.0) >= ENOUGH:
-            return None, chances[OUTSIDE]
+        done = chances.pop("done", 0.0)
+        if done >= ENOUGH:
+            likely = done >= ASKED_ABOUT and _under_way(look) and not _ASKS_OR_AHEAD.search(look.parsed.plain)
+            if likely and not look.claims.mentioned and not names_a_closing_step(look.parsed.plain):
+                return Found("done", done, plainly=False)
+            return Found(None, chances[OUTSIDE])
         if "in_bottle" in chances and fills.asked(look.parsed.plain):
             chances["in_bottle"] += chances.pop("mixed", 0.0)
         if says_it_dried(look):
@@ -177,13 +206,14 @@ class OwnQuestion:
         told = top not in self._told or is_told(_PLEASE_NOTE.sub("", plain) if top == "log_clean" else plain)
         fits = may_be(top, look.parsed, look.claims, chances[top])
         if top == OUTSIDE or chances[top] < needed or not told or not fits:
-            return None, chances[top] if top != OUTSIDE else max(
-                (v for k, v in chances.items() if k != OUTSIDE), default=0.0
-            )
+            if top in IS_IT and chances[top] >= ASKED_ABOUT and not _ASKS_OR_AHEAD.search(look.parsed.plain):
+                return Found(top, chances[top], plainly=False)
+            others = (chance for label, chance in chances.items() if label != OUTSIDE)
+            return Found(None, chances[top] if top != OUTSIDE else max(others, default=0.0))
         named = set(look.parsed.words)
         if top == "measure_with" and "{volume}" not in named and named & {"{bottle}", "{mix}"}:
-            return "dose", chances[top]  # what is to be measured for a bottle is its dose
-        return top, chances[top]
+            return Found("dose", chances[top])  # what is to be measured for a bottle is its dose
+        return Found(top, chances[top])
 
     def _needed(self, label: str, words: tuple[str, ...], plain: str) -> float:
         """Least chance of a question; a word that is strange to a question about the talk or the round counts against.
@@ -285,9 +315,17 @@ def _on_another_day(look: Look) -> bool:
 def says_it_dried(look: Look) -> bool:
     """That a surface didn't stay wet: no step, and not taken down as one, but not to be forgotten either."""
     stayed = look.claims.stayed_wet
+    if "dry" in look.claims.done and _DRIED_OFF.search(look.parsed.plain) and _all_rinsed(look):
+        return False  # after the rinse "it's all dried off" is the step
     return stayed is False or (stayed is None and dried_early(look.parsed.plain))
 
 
+def _all_rinsed(look: Look) -> bool:
+    sprayed = [r for r in look.world.state.rounds.values() if is_open(r) and "apply" in r.done]
+    return bool(sprayed) and all("rinse" in r.done for r in sprayed)
+
+
+_DRIED_OFF = Pattern(r"\bdried (?:off|up)\b(?!.*\b(?:early|soon|too|before|again)\b)", "dried")
 _HALF_ENOUGH = {
     "dry_time": re.compile(
         r"\b(?:how|when|will|does|do|going to)\b.*\b(?:dry|dries|dried|drying|evaporates?|(?:stay|keep)\w* "
@@ -297,6 +335,9 @@ _HALF_ENOUGH = {
         r"\b(?:how|when|will|would|is|what|for)\b.*\b(?:air|aired|airing|ventilat\w+|windows?|fumes|smell)\b"
     ),
 }
+_FOR_THE_LOG = Pattern(
+    r"\b(?:jot|put|pop|note|write|log|stick|record|enter)(?: \w+){0,3} (?:down|in the (?:record|log|book|diary))\b"
+)
 _PLEASE_NOTE = Pattern(
     r"^(?:(?:can|could|would|will) you (?:please )?(?:just )?(?:put|log|note|write|record|mark|jot|add)"
     r"(?: (?:it|this|that|down|in|on|the|my|book|record|log|diary))* (?:that )?|did "

@@ -30,7 +30,8 @@ _SUBJECTS = frozenset(
     | {"both", "all", "everyone", "everybody"}
 )
 _ASKED = Pattern(
-    r"\b(?:did i|have i|has (?:it|he|she|this|that)|had i|do i|am i|was i|were we|did we|have we|did"
+    r"\b(?:is there any(?:body|one|thing)|is any(?:body|one|thing)|did i|have i|has (?:it|he|she|this|that)|had i|do"
+    r" i|am i|was i|were we|did we|have we|did"
     r" you|do you|can (?:i|he|she|it|they|you)"
     r"|may i|should i|whether|remember if|know if|sure if|see if|check if|check that|make sure|(?<!that )is it"
     r"|(?<!that )was it|are they|is (?:he|she))\b"
@@ -272,7 +273,8 @@ def _polarity(clause: str, text: str) -> Polarity:
 
 
 _HARMLESS = Pattern(
-    r"\b(?:it did not dry(?: out)?|it never dried|not (?:a )?(?:problem|bad)|no problem|half (?:an hour|a"
+    r"\b(?:it did not dry(?: out)?|it never dried|not (?:a|one) (?:bubble|trace|drop|speck|sud|smear|bit)(?: of"
+    r" \w+)?(?: is)?(?: left)?|not (?:a )?(?:problem|bad)|no problem|half (?:an hour|a"
     r" litre|the (?:bottle|bleach|mix|stock|time))|wet the whole time|whole time"
     r"|nothing (?:is )?left|nothing else|still wet when|stayed wet|and a half|not long ago|too soon|too early"
     r"|no need to ask|half past|if you (?:must"

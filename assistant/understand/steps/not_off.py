@@ -81,10 +81,13 @@ _ASKS_OR_AHEAD = Pattern(
 )
 
 
+_SMELLS = Pattern(r"\b(?:smell|pong|stink|reek|whiff|niff)\w*", "smell", "pong", "stink", "reek", "whiff", "niff")
+
+
 def not_rinsed_off(look: Look) -> Slots | None:
     """The slots of a rinse that left something, or wasn't done all over; None: nothing is told."""
     plain = look.parsed.plain
-    if _ASKS_OR_AHEAD.search(plain) or "smell" in plain:
+    if _ASKS_OR_AHEAD.search(plain) or _SMELLS.search(plain):
         return None
     doubt = _NOT_ALL_RINSED.search(plain) is not None
     if not doubt and (_LEFT_ON.search(plain) is None or set(look.claims.done) - {"rinse"}):

@@ -83,6 +83,11 @@ _ONE_OF_THEM = Pattern(
 _WORD = Pattern(r"[A-Za-z']+")
 
 
+def names_a_closing_step(text: str) -> bool:
+    """Whether such a step is named that was found not to be told: "wiped twice with a soapy cloth"."""
+    return any(step in CLOSING and pattern.search(text) for step, pattern in STEPS)
+
+
 def on_second_thoughts(text: str, steps: Collection[str]) -> bool:
     """Whether a text that tells such steps has second thoughts, of whichever of them."""
     if not {"move out", "return"}.isdisjoint(steps) and _ONE_OF_THEM.search(text) is not None:

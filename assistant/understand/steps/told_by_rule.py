@@ -41,7 +41,7 @@ _MADE_IN = Pattern(
 """ "Bleach made in March 2025": how strong it is by now; nothing was mixed."""
 _IS_IT_NEEDED = Pattern(
     r"(?:(?:so|and|but|ok) )*(?:is|are) (?:the |all )?DURATION (?:really |actually |all )*"
-    r"(?:needed|necessary|required)\b"
+    r"(?:needed|necessary|required)\b(?!.*\b(?:newcomer|quarantine|new|isolation|isolate\w*)\b)"
 )
 _WHICH_MIX = Pattern(
     r"(?:so |and |ok )*(?:what|which) (?:ratio|dilution|mix|strength|concentration)"

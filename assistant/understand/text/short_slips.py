@@ -28,6 +28,8 @@ _HEARD_AS = (
     (("knecks",), ("next",)),
     (("hell", "p"), ("help",)),
     (("knope",), ("no",)),
+    (("dohnt",), ("do", "not")),
+    (("rite",), ("right",)),
 )
 _RUN = Pattern(r"(.)\1{2,}")
 _SHORTEST = 4
