@@ -100,7 +100,8 @@ class Parsed:
 def phrasing_words(phrasing: str) -> tuple[str, ...]:
     """A phrasing's words as they are matched."""
     words = phrasing.split()
-    if _PLAIN.fullmatch(phrasing) and not HINT.search(phrasing) and SHORT_FOR.keys().isdisjoint(words):
+    plain = _PLAIN.fullmatch(phrasing) and " in to " not in phrasing and SHORT_FOR.keys().isdisjoint(words)
+    if plain and not HINT.search(phrasing):
         return matched_words(words)  # most are so plain, and there are many to read at start-up
     tokens = tokens_of(phrasing)
     return matched_words(_masked(tokens, (), _NO_AMOUNTS, when_in(tokens)))

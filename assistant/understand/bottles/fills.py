@@ -16,7 +16,8 @@ from assistant.understand.text.asking import BEGINS_AS_ASKED
 from assistant.understand.text.patterns import Pattern
 
 _BARE = Pattern(
-    r"^(?:(?:ok|right|done|all|it is|that is|that 's|it 's|got it|and|now|i|have|just|yes|so|well|great|there) ?,? ?)*"
+    r"^(?:(?:ok|right|done|all|it is|that is it|that is|that 's|it 's|got it|and|now|i|have|just|yes|so|well|great"
+    r"|there) ?,? ?)*"
     r"(?:filled|mixed|made up|topped up|topped(?= it| that)|refilled|poured|poured in|made|mixed up|filled up)"
     r"(?: (?:it|that|them|up|in|now|then|the|bottle|BOTTLE|for today|and shaken|,|too|all))*$"
 )

@@ -123,7 +123,8 @@ _SPILLED = Pattern(
     r"|burst|split|leaked|leaking|smashed|cracked|dripping everywhere|gone everywhere|went everywhere|everywhere)\b"
     r"|\b(?:knocked|tipped|kicked|dropped|smashed|burst|split) (?:over )?(?:the |my |a |that )?(?:\w+ )?"
     rf"(?:of )?{_SOLID}\b(?! (?:in|into|on|onto|down|out|off))"
-    rf"|\b(?:puddle|pool|lake|flood) of (?:the |my )?{_PRODUCT}\b"
+    rf"|\b(?:puddle|pool|lake|flood) of (?:the |my )?{_PRODUCT}\b|\blet (?:fall|drop|go of) (?:the |my |a"
+    rf" )?{_PRODUCT}\b"
     rf"|{_PRODUCT} (?:is |has gone |went |got |gone )*(?:all )?(?:over|on|across) (?:the |my )?(?:\w+ )?"
     r"(?:floor|carpet|rug|floorboards|stairs|sofa)\b"
     rf"|{_PRODUCT} (?:is |has |have |just )*(?:gone|went|got|leaked|ran|all)(?: all)? (?:over|on|across|down) "
@@ -132,11 +133,12 @@ _SPILLED = Pattern(
         """
         spill spilt slopped sloshed knocked tipped kicked fell tumbled fallen toppled burst split leak
         smashed cracked everywhere dropped puddle pool lake flood floor carpet rug bench shelf worktop
-        counter table tiles stairs sofa room
+        counter table tiles stairs sofa room let
         """
     ),
 )
 _NOT_A_SPILL = Pattern(
+    r"\b(?:washing machine|dishwasher|radiator|boiler|roof|pipe|fridge|freezer|washer)\b(?!.*(?:AGENT|STOCK|BOTTLE))|"
     r"\b(?:spill (?:the )?beans|spill proof|do not spill|without spilling|not to spill|oil spill|dropped "
     rf"(?:off )?to)\b|\b(?:put|left|leave|stood|set|placed|sat) (?:the |my |some |a )?(?:\w+ )?(?:of )?{_PRODUCT}"
     r"|\b(?:water |food )?(?:bowl|dish|water|drink|tea|coffee|cup|mug|feeder)(?: has| is| was| got| 's| just| all)* "

@@ -100,7 +100,7 @@ def cry_in(text: str) -> Cry | None:
     if reacts(text) or gas_told(whole):
         return Cry("splash", "lungs", "person", certain=True)
     if put_back_wet(text) and not _of_people(text):
-        return Cry("splash", "skin", "animal")
+        return Cry("splash", "skin", "animal", certain=True)
     if lies_on_somebody(text):
         at: Place = "eye" if re.search(r"\beyes?\b", text) else "skin"
         return Cry("splash", at, _victim(text, at), _places_too(text, at))

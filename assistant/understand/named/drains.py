@@ -60,6 +60,10 @@ _OF_ANIMALS = Pattern(rf"\b(?:ENCLOSURE|{ANIMAL}|males?|females?)\b")
 _OF_PRODUCTS = Pattern(r"\b(?:AGENT|STOCK|BOTTLE|bottles?|products?|chemicals?|acids?|cleaners?)\b")
 
 
+_THEM = Pattern(
+    r"\b(?:keep|kept|store|stored|storing|stash)\b.*\b(?:them|they|these|those|two|both)\b"
+    r"|\b(?:them|they|these|those|two|both)\b.*\b(?:keep|kept|store|stored|live)\b"
+)
 _OF_A_BODY = Pattern(r"\b(?:eyes?|hands?|arm|skin|face)\b")
 
 
@@ -69,7 +73,9 @@ def stored(plain: str) -> bool:
         return False  # "keep this eye under the tap"
     if _STORED.search(plain) is None or re.search(r"\b(?:wet|on top|surface|mix\w*)\b", plain):
         return False
-    return _OF_ANIMALS.search(plain) is None or _OF_PRODUCTS.search(plain) is not None
+    if _OF_PRODUCTS.search(plain) is not None:
+        return True
+    return _OF_ANIMALS.search(plain) is None and _THEM.search(plain) is not None
 
 
 def drains_in(plain: str) -> tuple[str, ...]:

@@ -33,6 +33,12 @@ _HOW_EXACT = Pattern(
     rf"{_SO}how (?:far off|exact|accurate|precise|wrong|close)\b"
     r"(?: (?:could|can|may|might|would|will|is|be|it|that|i|the dose|get|come))*|(?:and )?what is the error"
 )
+_WHICH_TOOL = Pattern(
+    rf"{_SO}(?:and )?(?:which|what)(?: one)?(?: of (?:my|the|these|those))? (?:syringes?|tools?|spoons?|jugs?"
+    rf"|measures?|one)"
+    r"(?: (?:is|do|would|should|shall|i|it|that|this|be|use|best|right|for|with|measures?|take|want|the))*"
+)
+""" "Which of my syringes is right for that"."""
 _HOW_MUCH = Pattern(rf"{_SO}how much(?: (?:do i (?:need|put in|use)|is that|of what|then|goes in))?")
 _A_PART_OF_IT = Pattern(
     rf"{_SO}(?:what about |how about |only |just )*(?:NUMBER|half)(?: of (?:it|that|the bottle|that one))?"
@@ -67,7 +73,7 @@ def _on_from(look: Look, before: Reading, plain: str) -> Reading | None:
         return _again(look, before, slots)
     if _WATER.fullmatch(plain):
         return _again(look, before, replace(slots, setting=("told", "water")))
-    if _HOW_EXACT.fullmatch(plain):
+    if _HOW_EXACT.fullmatch(plain) or _WHICH_TOOL.fullmatch(plain):
         return look.reading("measure_with", Slots(measures=slots.measures), 0.9)
     if before.intent == "dose" and _HOW_STRONG.fullmatch(plain):
         kept = Slots(bottles=slots.bottles, stocks=slots.stocks, agents=slots.agents, mixes=slots.mixes)

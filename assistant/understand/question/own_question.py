@@ -87,7 +87,7 @@ _BEGINS_AS_ASKED = Pattern(
 )
 _ENDS_AS_ASKED = Pattern(
     r"[,.;!] (?:so |and |but |then |now )*(?:how (?:much|long|many|strong|old|soon|fast|quick\w*|often)|what|which"
-    r"|when|where|can i|may i"
+    r"|when|where|can (?:i|it|they|he|she)|may i"
     r"|should i|is it)\b[^.;!]*$"
 )
 

@@ -60,9 +60,13 @@ def smell_told(plain: str) -> bool | None:
         if _NOT_SURE.search(plain) or _NOT_FROM_THERE.search(plain):
             return None  # only what is surely gone is gone
         return None if re.search(r"\b(?:if|until|till|when|once|wait)\b", plain) else False
-    if _NO_ANSWER_TO_SMELL.search(plain):
+    if _NO_ANSWER_TO_SMELL.search(_WITH_MY_HEAD_IN.sub(" ", plain)):
         return None
     return True
+
+
+_WITH_MY_HEAD_IN = Pattern(r"\bwhen i (?:put|stick|lean|open|opened|bend|get close|get near|go near)\b", "when i")
+"""Where it was smelt, and no question of when."""
 
 
 _HARDLY_NONE = Pattern(

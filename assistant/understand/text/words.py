@@ -59,6 +59,10 @@ _HAD = re.compile(r"'d (?=(?:(?:not|never|just|already) )*(?:had|been|got|gone|d
 """ "It'd not had its time" """
 _TOO = re.compile(r"\bto (?=(?:early|soon|strong|weak)\b)", re.IGNORECASE)
 """ "It dried to early" """
+_INTO = re.compile(r"\bin to (?=(?:the|my|a|that|this|each|every)\b)", re.IGNORECASE)
+""" "Poured it in to the clear bottle"."""
+_AS_MANY = re.compile(r"\s*=\s*\?\s*([A-Za-z]+)")
+""" "1 tsp = ? ml"."""
 _SPOONS = re.compile(r"\b(table|tea|tee)[ -]spoon", re.IGNORECASE)
 """Measures that are written in two words."""
 _ENDINGS = {"re": "are", "ve": "have", "ll": "will", "d": "would", "m": "am"}
@@ -68,7 +72,7 @@ _OPEN_S = frozenset({"he", "she", "it", "that", "there", "what", "where", "how",
 def tokens_of(text: str) -> tuple[Token, ...]:
     """The words, numbers and signs of a text, in order."""
     text = _HAD.sub(" had ", text.translate(_SIGNS))
-    text = _TOO.sub("too ", text)
+    text = _INTO.sub("into ", _AS_MANY.sub(r" is how many \1", _TOO.sub("too ", text)))
     plain = _SPOONS.sub(r"\1spoon", _BETWEEN_WORDS.sub(" ", text)).replace("teespoon", "teaspoon")
     found: list[Token] = []
     end = -1
