@@ -29,7 +29,7 @@ _PLAIN = words_of(
     bone spotless squeaky tidy crisp hard
     afternoon afterwards again ago already anyway evening minute minutes moment morning since today
     bucket buckets chamois cloth cloths fan flannel hose hosed hairdryer jug jugs kitchen microfibre paper rag rags
-    roll shower sponge squeegee tap tissue towel towels
+    roll shower head sponge squeegee tap tissue towel towels
     air aired airing breeze door doors draught open opened opening shut window windows
     soap soapy suds residue bubbles phew yay hooray
     log logged mark marked note record tick ticked
