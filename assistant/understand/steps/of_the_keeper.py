@@ -4,16 +4,15 @@ from __future__ import annotations
 
 from assistant.understand.text.patterns import Pattern
 
-_WORN = (
-    r"(?:top|shirt|sleeve|hair|hand|glove|arm|trousers|jeans|jumper|shoe|sock|knee|back|coat|apron|mask)s?|feet|foot"
-)
+WORN = r"(?:top|shirt|sleeve|hair|hand|glove|arm|trousers|jeans|jumper|shoe|sock|knee|back|coat|apron|mask)s?|feet|foot"
+"""What is theirs, as alternatives."""
 _MY_OWN = Pattern(
     r"(?:oh |ok |and |no |now )*(?:my|our) (?!ENCLOSURE|ANIMAL|tank|box|cage|viv|tub|river)(?:\w+ )?"
-    rf"(?:{_WORN}|front)(?: is| are| 's| got| feels?)+ "
+    rf"(?:{WORN}|front)(?: is| are| 's| got| feels?)+ "
 )
 _OF_THEM = Pattern(
     r"\b(?:i|he|she|we) (?:have )?(?:slipped|fell|tripped|stepped)\b|\b(?:sick|tired|fed up) of\b"
-    rf"|\b(?:my|his|her) (?:{_WORN})\b"
+    rf"|\b(?:my|his|her) (?:{WORN})\b"
 )
 
 

@@ -15,8 +15,10 @@ from assistant.understand.steps.claimed_steps import claims_in
 from assistant.understand.steps.of_the_keeper import speaks_of_the_keeper
 from assistant.understand.steps.plainly_told import beside_it
 from assistant.understand.steps.smell_told import of_another_thing
+from assistant.understand.steps.what_happened import tells_an_event, tells_what_happened
 from assistant.understand.talk.takes import asks_only
 from assistant.understand.text.asking import ASKED
+from assistant.understand.text.parts_of_it import PART
 from assistant.understand.text.patterns import Pattern
 
 _MATTERS = Pattern(
@@ -44,7 +46,9 @@ _OF_OTHER_THINGS = Pattern(
 )
 _INTO_IT = Pattern(r"\b(?:in there|in it|inside|on it|back in|put (?:\w+ ){1,4}(?:back|in))\b")
 """ "Put the hide back in wet": what was beside it is inside by now."""
-_SPRAYED_BESIDE = Pattern(r"\b(?:sprayed|misted|spritzed|squirted|overspray)\b")
+_SPRAYED_BESIDE = Pattern(
+    r"\b(?:sprayed|misted|spritzed|squirted|overspray|used (?:the|a|my|some) (?:dirty|same|old|wrong))\b"
+)
 """ "Sprayed the hide": what was beside it has product on it, and goes back in."""
 _ONLY_WET = Pattern(r"\b(?:wet|dripping|soak\w*|shiny|glistening)\b")
 _FEWEST, _MOST = 2, 20
@@ -63,10 +67,18 @@ def is_remark(look: Look) -> bool:
         return False
     if _ONLY_WET.search(plain) and a_hold_runs(look.world.state.rounds.values(), look.world.now):
         return False  # wet is what it should be
-    told = _ASKS.search(plain) is None and _FEWEST <= len(look.parsed.words) <= _MOST
-    return told and _MATTERS.search(plain) is not None
+    told = not _asks(plain) and _FEWEST <= len(look.parsed.words) <= _MOST
+    return told and (_MATTERS.search(plain) is not None or tells_what_happened(plain))
 
 
+def _asks(plain: str) -> bool:
+    """Whether it asks or bids. "Did not do the ledge" begins as a question does, and tells."""
+    return _ASKS.search(plain) is not None and not (_BEGINS_DENIED.match(plain) and "?" not in plain)
+
+
+_BEGINS_DENIED = Pattern(
+    r"(?:(?:so|and|but|ok|well|oh|sorry) ,? ?)*(?:did|have|has|had|was|were|could) not\b(?! (?:i|you|it|we)\b)"
+)
 _SEEN = Pattern(
     r"\b(?:damp|moist|soggy|puddl\w*|drip\w*|pool(?:ed|ing)|poo|poop|pee|urates?|turds?|droppings?|dirt\w*|muck\w*"
     r"|mou?ld\w*|slime|stain\w*|residue|smear\w*|crickets?|roach\w*|locusts?|worms?|mites?|cat|dog|spiders?|hairs?"
@@ -78,6 +90,13 @@ _SEEN = Pattern(
 """What is there, whatever else a sentence asks; steps and products are known by rules of their own."""
 _DENIED = Pattern(r"\b(?:no|not|never|without|nothing)\b")
 _PARTS = Pattern(r"[.;,!]|\b(?:but|and|so)\b")
+_PUT_TO_A_QUESTION = frozenset(
+    {
+        *("last_done", "unknown_bottle", "protect", "order", "wound", "tub", "status", "why", "hold_time", "surface"),
+        *("treat_item", "splash"),
+    }
+)
+"""Questions that a text is taken for which nowhere asks: what it tells is kept."""
 _OF_THE_AIR_OR_FLOOR = frozenset(
     {"air_time", "still_smells", "dry_time", "protect", "treat_item", "share_tool", "wound"}
 )
@@ -91,11 +110,16 @@ def remarked_beside(reading: Reading, look: Look, questions: Mapping[str, Questi
     Of a part that tells and doesn't ask, and of what is seen there; what a step claims is on record as that.
     """
     intent = reading.intent
-    if intent is None or intent in _OF_THE_AIR_OR_FLOOR:
+    if intent is None or not any(is_open(r) and r.touched for r in look.world.state.rounds.values()):
+        return False
+    of_somebody = intent == "splash" and (reading.slots.place or not _INTO_IT.search(look.parsed.plain))
+    if intent in _PUT_TO_A_QUESTION and not of_somebody and _tells_throughout(look, intent):
+        return True
+    if intent == "protect" and _FELT_IN_THE_AIR.search(look.parsed.plain) and not _ASKS.search(look.parsed.plain):
+        return True
+    if intent in _OF_THE_AIR_OR_FLOOR:
         return False
     if not (asks_only(questions.get(intent)) or intent in (*_TELLS_BESIDE, "done")):
-        return False
-    if not any(is_open(r) and r.touched for r in look.world.state.rounds.values()):
         return False
     parts = (part.strip(" ?") for part in _PARTS.split(look.parsed.plain))
     told = [part for part in parts if part and not _ASKS.search(part) and not _DENIED.search(part)]
@@ -108,6 +132,27 @@ def remarked_beside(reading: Reading, look: Look, questions: Mapping[str, Questi
     return any(_SEEN.search(part) for part in told) and not (
         speaks_of_the_keeper(look.parsed.plain) or _NO_SMELL.search(look.parsed.plain)
     )
+
+
+def _tells_throughout(look: Look, intent: str) -> bool:
+    """Whether it asks nowhere and tells of something that happened, whatever question it is most like."""
+    plain = look.parsed.plain.strip(" .!,")
+    if _asks(plain) or speaks_of_the_keeper(plain) or not tells_an_event(plain):
+        return False
+    if intent == "status" and _DENIED.search(plain) and not _A_PART.search(plain):
+        return False  # a step that isn't on record either
+    beside = _OF_OTHER_THINGS.search(plain) or _GLOVED.search(plain)
+    return intent == "wound" or not beside or _DONE_TO_IT.search(plain) is not None
+
+
+_FELT_IN_THE_AIR = Pattern(
+    r"\b(?:eyes?|nose|throat) (?:(?:is|are|still|really) )*(?:water\w*|sting\w*|stream\w*|tickl\w*|itch\w*|prickl\w*|burn\w*)\b"
+)
+_A_PART = Pattern(rf"\b{PART}\b")
+_GLOVED = Pattern(
+    r"^(?:changed|swapped|washed|took off|put on|binned|dropped) (?:\w+ ){0,2}(?:gloves?|hands?|mask|apron)\b"
+)
+_DONE_TO_IT = Pattern(r"\b\w+ed (?:it|them)\b")
 
 
 def _rinsed(look: Look) -> bool:
