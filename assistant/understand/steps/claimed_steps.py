@@ -171,7 +171,8 @@ def claims_in(text: str) -> Claims:
     left_out = something_left_out(plain) and "return" not in done
     if done and (_NOT_ALL.search(plain) or (left_out and "apply" not in done)):
         against, done, worst = done + against, [], "not yet"
-    if (_ONLY_A_HEDGE.search(plain.strip(" .!")) and done) or on_second_thoughts(plain.strip(" .!"), done):
+    whole_text = text.strip(" .!")
+    if (_ONLY_A_HEDGE.search(plain.strip(" .!")) and done) or on_second_thoughts(whole_text, done, against):
         worst = "doubtful"
     if done and (left_out or cut_short(plain) or ("rinse" in against and done[-1:] == ["wash"])):
         worst, in_part = "doubtful", True  # that it touched a surface must not be lost

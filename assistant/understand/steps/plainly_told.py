@@ -38,6 +38,7 @@ _PLAIN = words_of(
     """
 )
 """Words beside a step that change nothing of it."""
+_BEFORE_A_RINSE = frozenset({"move out", "clear", "wash", "apply"})
 _NAMED = frozenset(
     [
         "ENCLOSURE",
@@ -72,8 +73,17 @@ _A_PART = Pattern(rf"\b(?:{PART}|{FITTING})\b")
 _SECOND_THOUGHTS = Pattern(
     r"\b(?:wait|hang on|hold on|no sorry|sorry no|i mean|tell a lie|or (?:was|is|did) (?:it|that|i)|or not)\b"
     r"|, ?no(?:,| wait| sorry| not| just|$)|\b(?:nearly|almost|mostly|ish|not quite)$"
+    r"|, ?(?:as if|if only|\w+ not|not|not really|so (?:he|she|they|it) (?:says?|said|claims?)|in theory|on paper)$"
+    r"|^(?:yeah|yes|oh|sure) ,? ?(?:right|sure|nah)\b|\ball but (?:\w+ed|dry|done)\b|\bmore to (?:go|do)$"
 )
 """ "It stayed wet, rinsed, wait no, just stayed wet"."""
+_BY_ITSELF = Pattern(r"(?:^|, ?)(?:\w+ )?(\w+ly)(?= ?(?:,|$))")
+""" "It's been rinsed, supposedly": a word of how it was, set apart."""
+_WITH_A_DIRTY_ONE = Pattern(
+    r"\b(?:towel|cloth|rag|sponge|paper|roll|mop|flannel|hose|water)(?: is| was| 's)+ (?:\w+ )?(?:wet|damp|dirty|filthy"
+    r"|soaked|soaking|used|soapy|brown|grubby|manky)\b"
+)
+""" "Wiped dry but the towel was wet"."""
 _ONE_OF_THEM = Pattern(
     r", ?(?:well|or|i mean|at least|no)? ?,? ?(?:only |just )?(?:one|two|some|half)(?: of (?:them|the (?:two|three"
     r"|lot)))?$"
@@ -88,11 +98,19 @@ def names_a_closing_step(text: str) -> bool:
     return any(step in CLOSING and pattern.search(text) for step, pattern in STEPS)
 
 
-def on_second_thoughts(text: str, steps: Collection[str]) -> bool:
-    """Whether a text that tells such steps has second thoughts, of whichever of them."""
+def on_second_thoughts(text: str, steps: Collection[str], denied: Collection[str] = ()) -> bool:
+    """Whether a text that tells such steps has second thoughts, of whichever of them.
+
+    denied: steps that it says aren't done: "haven't washed it but rinsed it".
+    """
     if not {"move out", "return"}.isdisjoint(steps) and _ONE_OF_THEM.search(text) is not None:
         return True
-    return not CLOSING.isdisjoint(steps) and _SECOND_THOUGHTS.search(text) is not None
+    if CLOSING.isdisjoint(steps):
+        return False
+    if not _BEFORE_A_RINSE.isdisjoint(denied) or _SECOND_THOUGHTS.search(text) or _WITH_A_DIRTY_ONE.search(text):
+        return True
+    by_itself = (found.group(1) for found in _BY_ITSELF.finditer(text))
+    return any(word not in _PLAIN for word in by_itself)
 
 
 def beside_it(clause: str, steps: Collection[str]) -> str | None:
