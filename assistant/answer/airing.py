@@ -5,10 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from assistant.answer.asking import ask
-from assistant.answer.plan import OPENINGS, airing_with, room_airing
+from assistant.answer.plan import airing_with, room_airing
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Outcome, Reading, Slots, World
-from assistant.core.air.airing import air_changes_needed, minutes
+from assistant.core.air.airing import OPENINGS, air_changes_needed, minutes
 from assistant.core.facts import Source
 from assistant.core.quantities.amounts import Amount, Percent
 from assistant.core.quantities.errors import OutOfRange

@@ -8,7 +8,7 @@ from assistant.answer import product
 from assistant.answer.asking import CLAIMS, ask
 from assistant.answer.meeting import agent_of, refused_meeting
 from assistant.contract import Answer, Reading, World
-from assistant.core.air.airing import air_changes_needed
+from assistant.core.air.airing import AIR_CHANGES, OPENINGS, air_changes_needed
 from assistant.core.choice.together import uncleared
 from assistant.core.facts import Agent, Facts, Material, Source
 from assistant.core.household import Bottle, Enclosure, Stock
@@ -16,15 +16,6 @@ from assistant.core.quantities.amounts import Mix, Percent
 from assistant.core.round.wet_time import Use, WetTime, wet_time
 from assistant.core.shelf.bottles import all_as_filled, as_filled, filled_with
 
-AIR_CHANGES = {
-    "shut": "airing-shut",
-    "one opening": "airing-one-opening",
-    "two openings": "airing-two-openings",
-    "three openings": "airing-three-openings",
-}
-"""Facts for how fast a room airs, by what keeping.toml calls it."""
-
-OPENINGS = tuple(AIR_CHANGES)
 STARTING = ("caution-label-first", "caution-gloves-eyes", "caution-heat-unplug", "caution-ventilate")
 """What is cautioned when a clean starts."""
 

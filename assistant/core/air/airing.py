@@ -6,6 +6,16 @@ from math import log
 
 from assistant.core.quantities.errors import OutOfRange
 
+AIR_CHANGES = {
+    "shut": "airing-shut",
+    "one opening": "airing-one-opening",
+    "two openings": "airing-two-openings",
+    "three openings": "airing-three-openings",
+}
+"""Facts for how fast a room airs, by what keeping.toml calls it."""
+
+OPENINGS = tuple(AIR_CHANGES)
+
 
 def air_changes_needed(removal: float) -> float:
     """Air changes after which that share of what hangs in the air is out.

@@ -8,6 +8,7 @@ from __future__ import annotations
 from datetime import datetime, timedelta
 
 from assistant.contract import SaidTime, World
+from assistant.core.air.airing import AIR_CHANGES, OPENINGS
 from assistant.core.quantities.amounts import Amount
 from assistant.core.quantities.units import convert
 from assistant.core.round.rounds import is_open
@@ -37,6 +38,9 @@ _SOMEBODY = (
 _IT_SHUT = Pattern(
     rf"^(?:(?:oh|no|sorry|so|and|but|i|we|have|had to|{_SOMEBODY}|just|then) ?,? ?)*(?:shut|closed|close) "
     r"(?:it|one(?: of (?:them|the two))?)\b(?! down| up)|\bclosed (?:it |everything )?up$"
+    rf"|^(?:\w+ ){{0,2}}?{_SOMEBODY}?(?: just)? ?(?:blew|blown|slammed|pushed|pulled|banged|knocked) (?:it|them"
+    r"|both|all)"
+    r"(?: \w+)? (?:shut|closed|to)\b"
     r"|^(?:it is |it was )?(?:only|just|barely) (?:open )?(?:a|an) (?:crack|slit|inch|tiny bit)(?: open)?$"
     r"|^(?:it is|they are|both|both are|both of them are|all) (?:shut|closed)$|\bnever opened it\b"
     r"|\bit is (?:not|no longer) open (?:any ?more|now)\b|\bit is (?:shut|closed) (?:again|now)\b",
@@ -53,7 +57,7 @@ _NONE = Pattern(
 _OPEN = Pattern(
     rf"\b(?:crack|cracked|cracking|tilt|tilted|opened|opening)(?: up| open)? {_THE_WINDOW}\b"
     rf"|^(?:now |then |and |so )*(?:i|we) (?:now )?(?:open|crack) {_THE_WINDOW}\b"
-    rf"|\b{_WINDOW}{_IS}(?: \w+)? (?:ajar|cracked|tilted|on the latch|on tilt|open|opened)\b",
+    rf"|\b{_WINDOW}{_IS}(?: \w+)? (?:ajar|(?<!door is )(?<!door 's )cracked|tilted|on the latch|on tilt|open|opened)\b",
     *("window", "door", "skylight"),
 )
 _IT_OPEN = Pattern(
@@ -105,10 +109,26 @@ def windows_told(parsed: Parsed, world: World) -> int | None:
         or _SHUT.search(plain) is not None
         or (_spoken_of(world) and _IT_SHUT.search(plain) is not None)
     ):
-        return 0
+        return _but_one(world) if _ONE_OF_THEM_SHUT.search(plain) else 0
     if _OPEN.search(plain) is not None or (_spoken_of(world) and _IT_OPEN.search(plain) is not None):
         return openings_in(plain) or 1
     return None
+
+
+_ONE_OF_THEM_SHUT = Pattern(r"\b(?:shut|closed|close) (?:just |only )?one(?: of (?:them|the \w+))?\b", "one")
+
+
+def _but_one(world: World) -> int:
+    """ "Shut one of them": how many of those that stood open are left; none, where nothing was said of any."""
+    rates = [
+        one.openings[-1].air_changes_per_hour for one in world.state.rounds.values() if is_open(one) and one.openings
+    ]
+    stood = [many for many in range(len(OPENINGS)) if rates and _rate(many, world) <= min(rates)]
+    return max(0, max(stood, default=1) - 1)
+
+
+def _rate(many: int, world: World) -> float:
+    return float(world.facts[AIR_CHANGES[OPENINGS[many]]].value)
 
 
 def shut_before(plain: str) -> bool:

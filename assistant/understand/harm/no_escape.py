@@ -57,6 +57,12 @@ _LOOKED = Pattern(
 _A_BOTTLE = Pattern(
     r"^(?:the |my )?(?:BOTTLE|AGENT|STOCK)(?: is| 's) (?:in|under|behind|on) (?:the |my )?\w+(?: \w+)?$"
 )
+_RUNS_DOWN = Pattern(
+    r"(?:(?:oh|so|and|but|most of|some of|all of) ?)*(?:it|the (?:spray|mix|film|AGENT|STOCK|stuff)|AGENT|STOCK)"
+    r"(?: is| has| 's| all| just| keeps?)* (?:run|ran|runs|running|slid|sliding|dripped|dripping) (?:off|down)"
+    r"(?: (?:of|all|the|its|one|both))* (?:sides?|walls?|glass|lid|roof|ceiling|doors?|front|back)\b"
+)
+""" "It's run off the sides": the spray, and nobody."""
 _TAKING_OUT = Pattern(rf"^{_OPENS}(?:i )?(?:have )?(?:got|caught) (?:him|her|them|ANIMAL|ENCLOSURE)(?: now)?$")
 _COMING_OUT = Pattern(rf"^{_OPENS}{_ONE}(?: is| 's) (?:coming|on (?:his|her) way) out(?: now)?$")
 
@@ -80,6 +86,10 @@ def no_escape(look: Look) -> Reading | None:
         return look.reading("tub", replace(look.slots("tub"), enclosures=(), choices=()), BY_RULE)
     if waits and _LOOKED.search(plain):
         return look.reading("done", replace(look.slots("done"), enclosures=(), steps=("move out",)), BY_RULE)
+    if any(one.touched for one in open_ones) and _RUNS_DOWN.match(plain):
+        return Reading(
+            look.parsed.text, None, replace(look.slots(None), remark=True), 0.0, look.nearest, (), look.spoken
+        )
     if _A_BOTTLE.match(plain):
         return Reading(look.parsed.text, None, look.slots(None), 0.0, look.nearest, (), look.spoken)
     if not waits and _COMING_OUT.match(plain):

@@ -43,9 +43,14 @@ _NO_MIX = Pattern(
     r"|\b(?:misted|sprayed|wetted|topped|kept)(?: (?:it|that|them|everything|all of it|ENCLOSURE|the glass"
     r"|the walls?|again|wet|up|down|over))* with (?:just |only |some |plain |clean |a bit of "
     r"|a little )*water\b"
+    r"|\b(?:mist|misting|spray|squirt|spritz|wetting|misted|sprayed|topped) (?:\w+ ){0,3}?(?:from|with"
+    r"|out of) (?:the |a |my )?"
+    r"(?:tap|water|misting|plant|pump)(?: water)? (?:sprayer|spray|mister|bottle)\b"
     r"|\badded (?:some |a bit of |a little |more )*water\b(?! to the (?:bottle|mix|BOTTLE))"
     r"|\b(?:mixed|diluted|made) (?:it|that) (?:up )?(?:wrong|too weak|too thin)\b",
     *(
+        "sprayer",
+        "mist",
         "water",
         "empty",
         "ran out",

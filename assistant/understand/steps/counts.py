@@ -48,8 +48,11 @@ def counts(step: str, match: re.Match[str]) -> bool:
 def _is_moving_out(words: str, before: str, after: str) -> bool:
     if _OUT_OF.match(after) or _TAKING.search(before) or of_whom(words) == "else":
         return False
-    return _OUT_OF_A_TUB.match(after) is None
+    return _OUT_OF_A_TUB.match(after) is None and _OF_ITS_OWN.match(after) is None
 
+
+_OF_ITS_OWN = Pattern(r" (?:and about|(?:it|him|her)self|(?:\w+ ){0,2}in there)\b")
+""" "Out and about in there", "moved itself": nobody took it out."""
 
 _TAKING = Pattern(
     r"\b(?:take|taking|move|moving|get|getting|lift|lifting|bring|bringing|fetch|fetching|pull|pulling|scoop|scooping)"

@@ -77,7 +77,8 @@ def _asks(plain: str) -> bool:
 
 
 _BEGINS_DENIED = Pattern(
-    r"(?:(?:so|and|but|ok|well|oh|sorry) ,? ?)*(?:did|have|has|had|was|were|could) not\b(?! (?:i|you|it|we)\b)"
+    r"(?:(?:so|and|but|ok|well|oh|sorry) ,? ?)*(?:did|have|has|had|was|were|could|can|do|does) not\b(?! (?:i|you"
+    r"|it|we)\b)"
 )
 _SEEN = Pattern(
     r"\b(?:damp|moist|soggy|puddl\w*|drip\w*|pool(?:ed|ing)|poo|poop|pee|urates?|turds?|droppings?|dirt\w*|muck\w*"
@@ -146,7 +147,8 @@ def _tells_throughout(look: Look, intent: str) -> bool:
 
 
 _FELT_IN_THE_AIR = Pattern(
-    r"\b(?:eyes?|nose|throat) (?:(?:is|are|still|really) )*(?:water\w*|sting\w*|stream\w*|tickl\w*|itch\w*|prickl\w*|burn\w*)\b"
+    r"\b(?:eyes?|nose|throat) (?:(?:is|are|still|really) )*(?:water\w*|sting\w*|stream\w*|tickl\w*|itch\w*"
+    r"|prickl\w*|burn\w*)\b"
 )
 _A_PART = Pattern(rf"\b{PART}\b")
 _GLOVED = Pattern(

@@ -46,7 +46,7 @@ _NO_ANSWER_TO_SMELL = Pattern(
 
 def smell_told(plain: str) -> bool | None:
     """Whether it smells; None: nothing plain is said of it."""
-    if _HARDLY_NONE.search(plain) or _DRY_BUT.search(plain):
+    if _HARDLY_NONE.search(plain) or _DRY_BUT.search(plain) or _BUT_I_CAN.search(plain):
         return True
     if of_another_thing(plain):
         return None
@@ -74,6 +74,10 @@ _HARDLY_NONE = Pattern(
     rf"|\b{_SMELL} of nothing but\b"
 )
 """ "Almost no smell": a smell."""
+_BUT_I_CAN = Pattern(
+    r"\b(?:can|could|does|do) not smell\b.*\b(?:but|though|only) (?:i|we|he|she) (?:can|do|does|still)\b"
+)
+""" "My daughter can't smell it but I can"."""
 _DRY_BUT = Pattern(
     r"\bdry\b[ ,.]*(?:but |and |with |still )*(?:a |the )*(?:bit|hint|trace|touch|little|faint)\b.*\bAGENT\b"
 )
@@ -138,6 +142,8 @@ _SHORT_NONE = Pattern(
 _SHORT_SMELL = Pattern(
     r"(?:\w+ ,? ?){0,4}\b(?:bit|hint|touch|trace|whiff|little|slight|faint)\b(?: \w+)?(?: of (?:a )?| )?"
     r"(?:AGENT|STOCK)?|(?:\w+ ,? ?){0,3}(?:slightly|a bit|a little|some|faint|only just|barely)$"
+    r"|(?:hardly|barely|scarcely|next to) (?:any|anything|none|nothing|there)$|not (?:much|a lot|strong(?:ly)?|really)$"
+    r"|(?:i )?(?:can not|could not|hard to) (?:tell|say)(?: really)?$|(?:no idea|not sure|do not know|i do not know)$"
 )
 
 

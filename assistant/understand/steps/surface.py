@@ -68,7 +68,14 @@ def sprayed_where_it_dried(look: Look) -> bool:
         return True
     if "apply" not in look.claims.done:
         return False
+    if _ON_THE_DRY.search(look.parsed.plain) is not None:
+        return True
     return look.told.wet_kept == "sprayed" and _PARTLY_DRY.search(look.parsed.plain) is not None
+
+
+_ON_THE_DRY = Pattern(
+    r"\b(?:on|over) (?:the|those|some|any|a few) dry (?:bits?|patch(?:es)?|spots?|parts?|areas?|places?|corners?)\b"
+)
 
 
 _PARTLY_DRY = Pattern(
@@ -152,6 +159,8 @@ def wet_answer(look: Look, pending: Pending) -> Reading | None:
     further = tuple(step for step in look.claims.done if step in AFTER_THE_HOLD) if plainly else ()
     if further and answer.slots.steps == ("hold",):  # "rinsed it, and yes, it stayed wet"
         answer = replace(answer, slots=replace(answer.slots, steps=("hold", *further)))
+    if further and look.slots("done").openings is not None:  # "stayed wet, rinsed, dried and opened both windows"
+        answer = replace(answer, slots=replace(answer.slots, openings=look.slots("done").openings))
     return replace(answer, question=look.parsed.text, confidence=BY_RULE, spoken=look.spoken)
 
 

@@ -1,7 +1,7 @@
 """Whether a text tells, in plain words, of something that happened to a surface or that was found there.
 
-There is no end to what may happen to one: a mouse runs through it, the mix was a guess, the roof was out of reach. So it
-isn't what matters that is listed, but what surely is of something else: the keeper, the house, the talk itself.
+There is no end to what may happen to one: a mouse runs through it, the mix was a guess, the roof was out of reach. So
+it isn't what matters that is listed, but what surely is of something else: the keeper, the house, the talk itself.
 """
 
 from __future__ import annotations
@@ -26,9 +26,11 @@ _IS_SO = Pattern(
 _OF_IT = Pattern(
     rf"\b(?:(?:in|on|onto|into|through|over|across|under|inside|near|next to|against|off|behind|around|by) (?:it|them"
     rf"|there|that one)|(?:the |its |my |one |both |some |all )(?:\w+ )?(?:{PART}|{FILLING}|walls?)"
-    rf"|(?:{PART}) ?(?:is|are|'s|still|was)|\w+ed (?:it|them)|ENCLOSURE|the (?:tank|box|cage|viv|vivarium|enclosure|tub)"
+    rf"|(?:{PART}) ?(?:is|are|'s|still|was)|\w+ed (?:it|them)|ENCLOSURE|the (?:tank|box|cage|viv|vivarium"
+    r"|enclosure|tub)"
     r"|mix|concentrate|BOTTLE|bottle|AGENT|STOCK|product|spray\w*|water|wet|gave it|did it|done it|strength|dose"
-    r"|wetting|beading|weeping|sick one|dirty|weak|pale|cloudy|foggy|greasy|sticky|gunk\w*|grime|grimy|crud\w*|filth\w*|rust\w*|chalky)\b"
+    r"|wetting|beading|weeping|sick one|dirty|weak|pale|cloudy|foggy|greasy|sticky|gunk\w*|grime|grimy|crud\w*"
+    r"|filth\w*|rust\w*|chalky)\b"
 )
 _BEGUN = r"(?:(?:oh|ok|well|so|and|but|just|sorry|um|er|ah|no|yeah|actually|honestly|to be honest|now|also) ?,? ?)*"
 _NOBODY = (
@@ -44,7 +46,8 @@ _OF_OTHERS = Pattern(
     rf"|^{_BEGUN}(?:i am|we are|i have(?! not)|i feel|i need|i want|i think|i hope|i love|i like|i hate|i wish|i would"
     r"|i could do|i better|we should|let us|you|your|there is a cloud|time)\b"
     rf"|^{_BEGUN}(?:he|she|they|ANIMAL|the (?:{ANIMALS})|my (?:{ANIMALS}))(?: is| are| 's| has| have| just| looks?)+\b"
-    rf"|\b(?:my|our|his|her|your) (?!ENCLOSURE|BOTTLE|ANIMAL)(?:\w+ )?(?:{WORN}|eyes?|nose|throat|head|neck|knees?|legs?"
+    rf"|\b(?:my|our|his|her|your) (?!ENCLOSURE|BOTTLE|ANIMAL)(?:\w+ )?(?:{WORN}|eyes?|nose|throat|head|neck|knees?"
+    r"|legs?"
     rf"|chest|stomach|tooth|teeth|ears?|face|skin|fingers?|nails?|ring|watch|keys?|glasses|wallet|purse|bag|{_NOBODY})\b"
     rf"|\b(?:a|the|some|of|for|to|had|ate|drank|at) (?:my )?(?:lunch|dinner|breakfast|tea|coffee|supper|beer|sandwich"
     r"|biscuits?|snack|work|home|school|church|bed|telly|kitchen|bathroom|toilet|garden|bus|car|truck|shops?|street"
@@ -67,12 +70,14 @@ _ASKS_AFTER_ALL = Pattern(
     r"|do (?:i|you|we|they)|did (?:i|he|she)|will it|should i|shall i|can i|may i)\b|\?"
 )
 _OF_A_BODY = Pattern(
-    rf"\b(?:his|her|their|its|ANIMAL 's|the (?:{ANIMALS}) 's|my (?:{ANIMALS}) 's) (?:tail|toes?|eyes?|nostrils|skin|shed|nose|mouth"
+    rf"\b(?:his|her|their|its|ANIMAL 's|the (?:{ANIMALS}) 's|my (?:{ANIMALS}) 's) (?:tail|toes?|eyes?|nostrils"
+    r"|skin|shed|nose|mouth"
     r"|head|tongue|droppings|belly|scales?|vent)\b(?!.* (?:on|in|through|across|over) (?:it|there)\b)"
     r"|\bold skin\b|\bto hatch\b|\beggs? take\b|\brefused\b|\boutside (?:is|was)\b|^i breathed\b"
 )
 _OF_OTHER_TIMES = Pattern(
-    r"\b(?:last (?:week|month|year|time)|years? ago|used to|once upon|when i was|tomorrow|next (?:week|month|year|time|day))\b"
+    r"\b(?:last (?:week|month|year|time)|years? ago|used to|once upon|when i was|tomorrow|next (?:week|month|year"
+    r"|time|day))\b"
 )
 _NO_OTHER_SUBJECT = Pattern(
     rf"^{_BEGUN}(?:only |just |then |i |we |it |that |this |they |all |some |one )*"
@@ -81,7 +86,8 @@ _NO_OTHER_SUBJECT = Pattern(
 _OWN_LIFE = Pattern(
     rf"^{_BEGUN}(?:i |we |(?:he|she|they|it) )?(?:just )?(?:had|ate|drank|slept|woke|watched|read|heard|saw|called|rang"
     r"|texted|paid|bought|sold|sneezed|coughed|yawned|laughed|cried|worked|drove|walked|cooked|wanted|needed|played"
-    r"|thought|hoped|wondered|knew|came|went(?! (?:over|round|easy|light|past|by))|learned|slipped|tripped|burned|burnt|broke|lost|closed|cut|got"
+    r"|thought|hoped|wondered|knew|came|went(?! (?:over|round|easy|light|past|by))|learned|slipped|tripped|burned"
+    r"|burnt|broke|lost|closed|cut|got"
     r"|dropped|has|opened|been)\b"
 )
 """ "Drank my tea", "lost my gloves": of the clean only where it is said to be."""
