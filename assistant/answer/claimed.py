@@ -196,6 +196,8 @@ def _claim(name: str, step: str, reading: Reading, ledger: Ledger) -> Answer | N
     if step == "hold" and reading.slots.stayed_wet is False and round_.hold is not None:
         # Whatever else stands open, an animal put back among it: that it dried is never dropped.
         ledger.note(DriedEarly(name))
+        if reading.slots.confirmed and round_.remarks:
+            ledger.note(Remarked(name, round_.remarks[-1], settled=True))
         return unrecorded(reading, "the_round.dried", world, name, judgement)
     if step == "move out" and round_.put_back and not (reading.slots.shut_in or reading.slots.confirmed):
         return _out_and_shut_in(judgement, name, reading, world)
@@ -230,7 +232,7 @@ def _against(judgement: Judgement, name: str, reading: Reading, ledger: Ledger) 
         case "vouch":
             return _did_it_stay_wet(judgement, name, reading, world)
         case "mid-hold":
-            ledger.note(HoldDoubted(name))
+            ledger.note(HoldDoubted(name), Remarked(name, reading.question))  # left open, it is asked at the end
             return _really_mid_hold(judgement, name, reading, world)
         case "too soon back":
             ledger.note(BackTooSoon(name))
@@ -286,7 +288,16 @@ def _out_and_shut_in(judgement: Judgement, name: str, reading: Reading, world: W
 def _really_mid_hold(judgement: Judgement, name: str, reading: Reading, world: World) -> Answer:
     """A later step while the wet time runs: if it is true, the wet time is lost; until that is told, it is in doubt."""
     lost = about(reading, name, ("hold",), stayed_wet=False)
-    return asking(reading, "the_round.mid_hold", world, name, judgement, lost)
+    lost = replace(lost, slots=replace(lost.slots, confirmed=True))
+    not_so = Answer(
+        "no",
+        Outcome.ANSWER,
+        "talk.not_recorded",
+        details={"steps": lost.slots.steps},
+        events=(Remarked(name, reading.question, settled=True),),
+    )
+    asked = asking(reading, "the_round.mid_hold", world, name, judgement, lost)
+    return replace(asked, pending=Pending(lost, world.now, on_yes=lost, on_no=not_so))
 
 
 # ---------------------------------------------------------------- off the surface, and windows

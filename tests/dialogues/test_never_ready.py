@@ -23,6 +23,23 @@ getting it rinsed now
 rinsed by tonight
 rinsed, dry enough
 rinsed it, or was that the other one, yeah the other one
+rinsed, obviously not
+rinsed, as if
+yeah nah rinsed
+scarcely rinsed it
+all but rinsed
+rinsed it, one more to go
+I thought I rinsed it
+it's been rinsed, supposedly
+apparently it's rinsed
+she claims it's rinsed
+he swears he rinsed it
+he said say rinsed
+the label says rinsed surfaces only
+get it rinsed
+I rinsed something
+I've rinsed it in my head
+haven't washed it but rinsed it
 """
 WET_TIME_IS_TOLD = """
 stayed wet, I mean it didn't
@@ -56,6 +73,74 @@ Sam dried it with the dirty towel
 I lied about the rinsing
 none of that happened
 the back glass didn't get sprayed
+it was only wet for a few minutes
+waited maybe eight
+I eyeballed the mix
+mix was a guess
+pink looked very pale
+the bottle was nearly all water
+there was no concentrate in that bottle
+I used less than usual
+didn't do under the ledge
+I couldn't reach the back
+ran out before the roof
+the door's not been cleaned
+lid's still off being cleaned
+I dried it with kitchen roll but it keeps weeping
+it's raining on it
+my eyes water when I lean in
+the cat's been in it
+a mouse ran through it
+a fly laid eggs in it
+she regurgitated in it
+there's a crack full of gunk
+used the dirty cloth to dry
+no gloves on and I touched the sick one first
+I put bleach in the water bowl
+rinsed it with the mop bucket water
+the glass is cloudy
+painted the wall next to it
+that was meant for the river tank
+"""
+WHILE_IT_RUNS = """
+sprayed a bit more on the dry bits
+gave it a mist from the tap sprayer
+I started rinsing too soon, stopped
+only gave it five
+moved on early
+gave up on the wait
+didn't wash the roof
+it's beading, not wetting
+it all ran to the bottom
+my wife wiped it down
+the cleaner wiped it
+I rinsed the lid already
+she wiped the front off
+my wife came and dried it
+snake touched it
+the gecko's tail dragged on it
+it's run off the sides
+"""
+DRY_IS_TOLD = """
+dry, obviously not
+dry as a swamp
+yeah right, dry
+I thought it was dry
+apparently dry
+supposedly dry
+he claims it's dry
+dry enough
+get it dry
+assume it's dry
+call it dry
+I dried it last week
+wiped dry but the towel was wet
+"""
+SMELL_IS_TOLD = """
+my daughter can't smell it but I can
+hardly any
+can't tell
+can't smell it any more but my nose is blocked
 """
 
 
@@ -86,6 +171,56 @@ def test_what_is_told_afterwards_is_never_passed_over(said: str) -> None:
     talk = a_talk(*BEGUN, minutes=10)
     talk.tells("it stayed wet", "rinsed", "dry", said)
     assert talk.tells("can they go back").values["ready"] is False
+
+
+@pytest.mark.parametrize("said", WHILE_IT_RUNS.strip().splitlines())
+def test_what_is_told_while_the_wet_time_runs_is_never_passed_over(said: str) -> None:
+    talk = a_talk(*BEGUN, minutes=3)
+    talk.tell(said)
+    talk.after(minutes=7)
+    assert talk.tells("stayed wet", "rinsed", "dry", "can they go back").values["ready"] is False
+
+
+@pytest.mark.parametrize("said", DRY_IS_TOLD.strip().splitlines())
+def test_what_is_no_plain_word_of_dry_is_asked_about(said: str) -> None:
+    talk = a_talk(*BEGUN, minutes=10)
+    talk.tells("it stayed wet", "rinsed", said)
+    assert talk.tell("can they go back").values["ready"] is False
+
+
+@pytest.mark.parametrize("said", SMELL_IS_TOLD.strip().splitlines())
+def test_a_smell_half_told_is_one(said: str) -> None:
+    talk = a_talk("start river tank with the yellow bottle", "snake out, cleared, washed", "sprayed", minutes=10)
+    talk.tells("yes", "rinsed", "dry", "window open")
+    talk.after(hours=4)
+    talk.tell(said)
+    assert talk.tell("can she go back").values["ready"] is False
+
+
+@pytest.mark.parametrize(("said", "ready"), [("no", True), ("yes", False), ("no, just the lid", False)])
+def test_a_rinse_told_too_early_is_settled_by_its_answer(said: str, ready: bool) -> None:
+    talk = a_talk(*BEGUN, minutes=3)
+    talk.tells("my wife wiped it down", said)
+    talk.after(minutes=7)
+    assert talk.tells("stayed wet", "rinsed", "dry", "can they go back").values["ready"] is ready
+
+
+@pytest.mark.parametrize("said", ["snake's out and about in there", "snake moved itself"])
+def test_what_moves_by_itself_is_not_out(said: str) -> None:
+    assert a_talk("start river tank with the yellow bottle").tell(said).values.get("recorded") is not True
+
+
+@pytest.mark.parametrize(
+    ("opened", "then", "seconds"),
+    [
+        ("two windows open", "shut one of them", 3 * 3600),
+        ("opened three windows", "wind blew them shut", 11 * 3600),
+    ],
+)
+def test_windows_are_shut_one_by_one_or_by_the_wind(opened: str, then: str, seconds: float) -> None:
+    talk = a_talk("start river tank with the yellow bottle", "snake out, cleared, washed", "sprayed", minutes=10)
+    talk.tells("yes", "rinsed", "dry", opened, then)
+    assert talk.tell("how long").values["seconds"] == pytest.approx(seconds, rel=0.05)
 
 
 def test_a_wet_time_is_of_its_own_enclosure() -> None:

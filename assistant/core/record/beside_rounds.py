@@ -113,5 +113,8 @@ def _remarked(state: State, event: Remarked) -> State:
     round_ = state.rounds.get(event.enclosure)
     if round_ is None:
         return state
-    remarks = (*round_.remarks, event.said) if event.said else ()
+    if event.settled:
+        remarks = tuple(said for said in round_.remarks if said != event.said)
+    else:
+        remarks = (*round_.remarks, event.said) if event.said else ()
     return replace(state, rounds={**state.rounds, event.enclosure: replace(round_, remarks=remarks)})

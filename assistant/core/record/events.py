@@ -115,6 +115,8 @@ class Remarked:
     enclosure: str
     said: str = ""
     """In the keeper's words; empty: all that was remarked is settled."""
+    settled: bool = False
+    """That one is settled, and nothing else."""
 
 
 @dataclass(frozen=True, slots=True)

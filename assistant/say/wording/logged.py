@@ -105,7 +105,9 @@ def _of_a_clean(event: happened.Event, named: Named) -> str:
         case happened.StepReopened():
             return f"{STEPS.get(event.step, event.step)}: not so after all, to be done again"
         case happened.Remarked():
-            return f"told, and not understood: {event.said}" if event.said else "what wasn't understood is settled"
+            if event.settled or not event.said:
+                return "what wasn't understood is settled"
+            return f"told, and not understood: {event.said}"
         case happened.StepDone(step="rinse"):
             return "wiped twice with clean water" if event.wiped else "rinsed with clean water"
         case happened.StepDone():

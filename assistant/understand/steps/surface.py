@@ -126,7 +126,7 @@ def wet_answer(look: Look, pending: Pending) -> Reading | None:
     yes = pending.on_yes
     if not isinstance(yes, Reading) or yes.slots.stayed_wet is None:
         return None
-    if yes.slots.stayed_wet is False and pending.on_no is None:
+    if yes.slots.stayed_wet is False and not isinstance(pending.on_no, Reading):
         return None  # it was asked whether it is really rinsed
     rounds = [r for name in yes.slots.enclosures if (r := look.world.state.rounds.get(name)) is not None]
     if rounds and not any(map(waits_on_hold, rounds)):

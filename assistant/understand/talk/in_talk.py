@@ -120,7 +120,9 @@ class InTalk:
         if pending is None and _YES_BOTH.fullmatch(look.parsed.plain.strip(" .!")):
             return look.reading("yes", Slots(), 0.9)
         if waits and _ONLY_A_PART.fullmatch(look.parsed.plain.strip(" .!")):
-            return look.reading("no", Slots(), 0.9)  # asked whether all of it is done
+            yes = pending.on_yes if pending is not None else None
+            lost = isinstance(yes, Reading) and yes.slots.stayed_wet is False  # asked whether it is really rinsed
+            return look.reading("yes" if lost else "no", Slots(), 0.9)  # else, whether all of it is done
         if waits and _ONLY_SOAP.match(look.parsed.plain):
             return look.reading("no", Slots(), 0.9)  # "no, just the soap", asked whether it was sprayed
         if pending is not None and _NEVER_MIND.fullmatch(look.parsed.plain.strip(" .!,")):
