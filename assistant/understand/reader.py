@@ -45,7 +45,7 @@ from assistant.understand.steps.back_where import back_where
 from assistant.understand.steps.before_spraying import without_the_rinse_before
 from assistant.understand.steps.claimed_steps import claims_in
 from assistant.understand.steps.denied import but_for_a_part, contradicts_the_record, lied_about, meant_ahead
-from assistant.understand.steps.elsewhere import only_one_of_them, the_other_one
+from assistant.understand.steps.elsewhere import not_after_all, only_one_of_them, the_other_one, the_same_one
 from assistant.understand.steps.label_minutes import label_told
 from assistant.understand.steps.put_on_it import of_what_is_on_it
 from assistant.understand.steps.remarks import is_remark, remarked_beside
@@ -131,6 +131,7 @@ class Reader:
             or wet_apart(look)
             or resumed(look)
             or (None if asked_of_it else came_to_nothing(look))
+            or (look.reading("undo", Slots(), BY_RULE) if not_after_all(look) else None)
             or self._in_talk(look)
             or done_over(look)
             or (came_to_nothing(look) if asked_of_it else None)
@@ -164,6 +165,8 @@ class Reader:
         if intent == "done" and _names_a_material_alone(look):
             intent = "surface"
         no_harm = (intent == "splash" and hits_nobody(plain)) or (intent in ("splash", "wound") and look.is_no_cry)
+        if intent == "return_check" and _WRONG_ONE.match(plain):
+            intent = None
         if intent is not None and (alarms.plain_talk(intent, plain) or no_harm):
             intent = None
         if intent is None and (thing := asked_of_items(look.parsed.plain, self._facts)) is not None:
@@ -190,7 +193,7 @@ class Reader:
             slots = without_troubles(slots)
         slots = without_the_rinse_before(where_it_was_asked(intent, slots, look.world), look)
         slots = the_other_one(with_referent(slots, intent, look.parsed.plain, look.world), intent, look)
-        slots = only_one_of_them(slots, look)
+        slots = the_same_one(only_one_of_them(slots, look), intent, look)
         if intent == "start" and _WITH_IT.search(plain) and not (slots.bottles or slots.stocks or slots.agents):
             bottle = fills.bottle_of_before(look.world)
             slots = replace(slots, bottles=(bottle,) if bottle is not None else ())
@@ -221,6 +224,10 @@ def _only_like(look: Look, intent: str, slots: Slots, confidence: float) -> Read
 
 _MAY_DENY = (None, "status", "undo", "treat_item")
 """Questions that a text may be most like which says that a step on record never was."""
+_WRONG_ONE = Pattern(
+    r"(?:(?:oh|no|oops|sorry|wait|so) ,? ?)*(?:wrong \w+|i mixed (?:them|those) up|i swapped (?:them|those))\b"
+)
+""" "Wrong animal, I put the snake in the window cage": whatever is asked, nothing is vouched for."""
 _WITH_IT = Pattern(r"\b(?:with|using) (?:it|that|that one|this|this one)\b")
 
 

@@ -188,6 +188,8 @@ class Names:
             return words[at] in _NEVER_ALONE  # "filled yellow bleach one in 32"
         if words[at] == "clear" and before in _INTO and after in ("", "?", ".", "with", "and"):
             return all(thing.kind != "bottle" for thing in things)  # "what's in clear", "filled clear with alcohol"
+        if before in _DONE_TO and after in _AFTER_WHAT_IS_DONE and all(thing.kind == "enclosure" for thing in things):
+            return before == "cleaned" and words[at] in _NEVER_ALONE  # "sprayed river", "spot cleaned river and desert"
         if words[at] in _NEVER_ALONE:
             return True
         if self._is_put_on(words, at):
@@ -315,6 +317,8 @@ def _begins_number(words: Sequence[str]) -> bool:
 
 # A bottle may be called clear and a cage window; said alone, these words are a step, an opening, a state.
 _NEVER_ALONE = frozenset({"clear", "window", "door", "spray", "dry", "wet", "water", "clean", "new", "next", "spare"})
+_DONE_TO = frozenset({"cleaned", "sprayed", "rinsed", "washed", "dried", "wiped", "misted"})
+_AFTER_WHAT_IS_DONE = frozenset({"", ".", ",", "and", "then", "too", "now"})
 _AFTER_A_NAME = frozenset(
     {
         "?",

@@ -105,6 +105,8 @@ class OwnQuestion:
 
     def __call__(self, look: Look) -> Found:
         """The question and its confidence."""
+        if _rinsed_and_dry_soon(look):
+            return "done", 0.9
         if _is_drying(look) or in_the_middle(look):
             return Found("next", 0.9)  # which says what is left, and to keep it wet
         found = of_the_surface(look) or self._claimed(look)
@@ -310,6 +312,15 @@ def _on_another_day(look: Look) -> bool:
         return False
     now = look.world.now
     return said.at.astimezone(now.tzinfo).date() < now.date() and now - said.at > timedelta(hours=EARLIER_HOURS)
+
+
+def _rinsed_and_dry_soon(look: Look) -> bool:
+    """ "Rinsed, dry in a minute": rinsed, and nothing dried before its time."""
+    rinsed = "rinse" in look.claims.done and "dry" not in look.claims.done
+    return rinsed and _SOON.search(look.parsed.plain) is not None
+
+
+_SOON = Pattern(r"\bdry in (?:about |another |a )*(?:minute|moment|sec|second|few|DURATION|NUMBER|jiffy|tick)\b")
 
 
 def says_it_dried(look: Look) -> bool:

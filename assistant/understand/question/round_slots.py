@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from assistant.contract import Slots
+from assistant.core.round.rounds import is_open
 from assistant.understand.air.openings import openings_in
 from assistant.understand.air.windows_told import shut_before, windows_told
 from assistant.understand.asked import Asked
@@ -23,9 +24,10 @@ _EVERY = Pattern(
     r"|\b(?:both|all|every|each)(?: of)?(?: the| my| these| those)? "
     r"(?:them|tubs?|tanks?|boxes|box|cages?|vivs?|vivariums?|enclosures?|homes?|of them|racks?|two|three|NUMBER"
     r"|animals?)\b|\b(?:everyone|everybody)\b|\beither(?: one| of them)?$"
-    r"|\bboth\b(?! windows| doors| bottles| the windows)|\ball of (?:them|em)\b"
+    r"|\bboth\b(?! windows| doors| bottles| the windows)|\ball of (?:them|em)\b|\bthem all\b"
     r"|\ball (?:are|is|done|sprayed|rinsed|dry|washed)\b(?=.*\b(?:are|tubs|tanks|boxes)\b)"
     r"|\beverything is (?:sprayed|rinsed|washed)\b"
+    r"|^(?:(?:ok|right|so|now|they) )*all (?:out|moved|tubbed|boxed|cleared)\b"
 )
 _CHILLED = Pattern(
     rf"\b(?:he|she|it|they|ANIMAL|ENCLOSURE|{ONE_ANIMAL}|little one)"
@@ -45,6 +47,7 @@ _OVER = Pattern(
     r"|\bfrom (?:scratch|the beginning|the start|the top)\b|\bbegin again\b|\brestart\b"
 )
 _ON = Pattern(r"\b(?:go on|carry on|continue|keep going|resume|pick up|go on with it)\b")
+_THIS_ONE = Pattern(r"\b(?:pause|stop|leave|park|drop) (?:this|it|here|that)\b")
 _PRESSED = Pattern(r"\b(?:just|please|only) (?:say|tell)\b|\bsay (?:yes|it is)\b|\bsurely\b|\bis not it\b|\bgo on\b")
 
 
@@ -61,6 +64,10 @@ def with_the_round(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     apart = steps_apart(parsed, asked.world) if intent == "done" and parsed.mentions else ()
     if apart:
         slots = replace(slots, enclosures=tuple(name for name, _ in apart), choices=(), apart=apart)
+    if intent == "leave_off" and slots.enclosures and _THIS_ONE.search(plain):
+        in_work = asked.world.state.rounds
+        open_ones = tuple(name for name in slots.enclosures if is_open(in_work.get(name)))
+        slots = replace(slots, enclosures=open_ones)  # "pause this, doing the river tank instead"
     over = True if _OVER.search(plain) else False if _ON.search(plain) else None
     return replace(
         slots,

@@ -362,7 +362,12 @@ def _named(parsed: Parsed, asked: Asked) -> dict[str, Any]:
             elif names and asked.intent not in ("splash", "wound"):
                 choices.append(Choice("enclosure" if kind == "animal" else kind, mention.said, names))
     result: dict[str, Any] = {field: tuple(dict.fromkeys(names)) for field, names in fields.items()}
-    result["choices"] = tuple(choices)
+    # "Start the desert box, gecko out": of the one that is named, though another has one too.
+    result["choices"] = tuple(
+        choice
+        for choice in choices
+        if choice.kind != "enclosure" or set(choice.candidates).isdisjoint(fields["enclosures"])
+    )
     return result
 
 

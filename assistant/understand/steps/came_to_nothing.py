@@ -15,7 +15,7 @@ from assistant.understand.look import Look
 from assistant.understand.named.animal_words import ONE_ANIMAL
 from assistant.understand.named.unknown_names import OF_WHAT_NOBODY_KNOWS
 from assistant.understand.question.may_be import is_told
-from assistant.understand.steps.rinsed_when import rinsed_before_its_end
+from assistant.understand.steps.rinsed_when import DRY_TO_COME, rinsed_before_its_end
 from assistant.understand.text.parts_of_it import FILLING, FITTING, PART, WHICH
 from assistant.understand.text.patterns import Pattern, words_in
 
@@ -46,6 +46,7 @@ _NO_MIX = Pattern(
     r"|\b(?:mist|misting|spray|squirt|spritz|wetting|misted|sprayed|topped) (?:\w+ ){0,3}?(?:from|with"
     r"|out of) (?:the |a |my )?"
     r"(?:tap|water|misting|plant|pump)(?: water)? (?:sprayer|spray|mister|bottle)\b"
+    r"|\b(?:sprayed|misted|spritzed) (?:some |a bit of |plain |warm )*water\b(?!.*humid)"
     r"|\badded (?:some |a bit of |a little |more )*water\b(?! to the (?:bottle|mix|BOTTLE))"
     r"|\b(?:mixed|diluted|made) (?:it|that) (?:up )?(?:wrong|too weak|too thin)\b",
     *(
@@ -179,7 +180,7 @@ def wet_time_was_none(look: Look) -> Slots | None:
     if not any(map(is_sprayed, look.world.state.rounds.values())) or not _is_told(plain):
         return None
     short = (_ONLY_SO_LONG.search(plain) or _AFTER_SO_LONG.search(plain)) is not None and _too_short(look)
-    short = short or rinsed_before_its_end(look)
+    short = (short and DRY_TO_COME.search(plain) is None) or rinsed_before_its_end(look)
     short = short or _NOT_ALL_THE_TIME.search(plain) is not None or (_none_rinsed(look) and _was_dry(plain))
     watered = _WATERED.search(plain) is not None and any(map(waits_on_hold, look.world.state.rounds.values()))
     dirty = _DIRTY_AGAIN.search(plain) is not None or _dirt_seen(look) or _another_was_in_it(look)

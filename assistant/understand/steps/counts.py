@@ -100,7 +100,11 @@ def _is_spraying(words: str, before: str, after: str) -> bool:
     return not (words == "misted" and "again" in after) and _ON_ME.match(after) is None
 
 
-_WITH_WATER = Pattern(r"(?: \S+){0,4}? with (?:just |only |plain |clean |warm |some |tap )*water\b", "water")
+_WITH_WATER = Pattern(
+    r"(?: some| a bit of| plain| warm| just| only)* water\b|(?: \S+){0,4}? with (?:just |only |plain |clean "
+    r"|warm |some |tap )*water\b",
+    "water",
+)
 _TOLD_TO = Pattern(
     r"\b(?:use|using|apply|try|stick|pour|squirt|chuck|slap|spray|about|of|for|prefer|like|recommend) "
     r"(?:some |the |my |a |more |any )*$"

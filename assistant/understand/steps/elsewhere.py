@@ -155,6 +155,41 @@ def done_there_too(look: Look) -> Slots | None:
     return replace(slots, enclosures=others, every_enclosure=False, steps=before.slots.steps, wiped=before.slots.wiped)
 
 
+_NOT_AFTER_ALL = Pattern(
+    r"(?:(?:no|oh|sorry|oops|wait|actually|well) ,? ?)+(?:(?:it is |that is )?(?:fine|ok|all right|wrong) ,? ?)?"
+    r"(?:it (?:did not|has not|is not)(?: dry| dried)?(?: out)?|(?:i (?:mean|meant) )?(?:my|her|his) (?:\w+ )?"
+    r"(?:hands?|gloves?|hair|sleeves?|shirt|feet|top))$"
+)
+_ABOUT_HANDS = Pattern(r"\b(?:my|her|his) ")
+
+
+def not_after_all(look: Look) -> bool:
+    """ "No it's fine, it didn't", "no I mean my hands": what the turn before recorded as dry never was."""
+    last, before = look.world.talk.last, look.world.talk.last_reading
+    if last is None or before is None or last.values.get("recorded") is not True:
+        return False
+    plain = look.parsed.plain.strip(" .!").replace(" ,", ",").replace(",", " ,")
+    if _NOT_AFTER_ALL.match(plain) is None:
+        return False
+    dried = last.intent == "dried_early" or before.slots.stayed_wet is False
+    return dried or (bool({"dry", "rinse", "wash"} & set(before.slots.steps)) and bool(_ABOUT_HANDS.search(plain)))
+
+
+_IT_AGAIN = Pattern(r"(?:(?:yes|ok|i|have|just|and|so|now) )*\w+ (?:it|that one|this one)(?: now| too| again)?$")
+
+
+def the_same_one(slots: Slots, intent: str, look: Look) -> Slots:
+    """ "Rinsed it", right after "rinsed the window cage": that one, and no other that waits to be rinsed."""
+    last = look.world.talk.last
+    if intent != "done" or last is None or last.values.get("recorded") is not True or slots.every_enclosure:
+        return slots
+    just = tuple(last.values.get("enclosures") or ())
+    again = bool(slots.steps) and set(slots.steps) <= set(last.values.get("steps") or ())
+    if slots.enclosures or slots.choices or len(just) != 1 or not again:
+        return slots
+    return replace(slots, enclosures=just) if _IT_AGAIN.match(look.parsed.plain.strip(" .!")) else slots
+
+
 _THE_OTHER = Pattern(rf"\bthe other (?:one|{_HOME})\b", "other")
 
 

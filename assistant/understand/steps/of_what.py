@@ -178,9 +178,13 @@ _PUT_ON_A_PART = Pattern(
 )
 
 
+_ALL_OF_SEVERAL = Pattern(r"\ball (?:of )?(?:the )?(?:NUMBER|two|three|four|five)$")
+""" "Sprayed all three": enclosures, and no part of one."""
+
+
 def of_a_part(clause: str) -> bool:
     """Whether a clause tells a step of a part of what is cleaned, and of no more than that."""
-    if whole_too(clause):
+    if whole_too(clause) or _ALL_OF_SEVERAL.search(clause):
         return False
     return _PUT_ON_A_PART.search(clause) is not None or any(
         of_what(clause[: word.start()], clause[word.end() :]) == "part" for word in _STEP_WORD.finditer(clause)

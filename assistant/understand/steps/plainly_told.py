@@ -19,7 +19,8 @@ CLOSING = frozenset({"rinse", "dry", "air", "hold", "wipe"})
 
 _PLAIN = words_of(
     """
-    a all also am an and are at away been bit both clean cleanly completely corner corners course did do does done down
+    's a all also am an and are at away been bit both clean cleanly completely corner corners course did do does done
+    down
     dripping each elbow end every everything everywhere extra finally finished first for fresh from full fully gave
     given go good got grease had has have her hers hot i in inside into is it it's its itself job let lot lots lovely
     me more my myself nice nicely now of off ok okay on once one our out outside over own plain plenty proper properly

@@ -118,6 +118,8 @@ def remarked_beside(reading: Reading, look: Look, questions: Mapping[str, Questi
         return True
     if intent == "protect" and _FELT_IN_THE_AIR.search(look.parsed.plain) and not _ASKS.search(look.parsed.plain):
         return True
+    if intent == "outbreak" and reading.slots.organisms and reading.slots.of_illness is None:
+        return not _asks(look.parsed.plain) and _IS_THERE.search(look.parsed.plain) is not None
     if intent in _OF_THE_AIR_OR_FLOOR:
         return False
     if not (asks_only(questions.get(intent)) or intent in (*_TELLS_BESIDE, "done")):
@@ -146,6 +148,8 @@ def _tells_throughout(look: Look, intent: str) -> bool:
     return intent == "wound" or not beside or _DONE_TO_IT.search(plain) is not None
 
 
+_IS_THERE = Pattern(r"\b(?:has|have|had|got|'s got|tested positive|came back positive|is positive|carries|carrying)\b")
+""" "She's got crypto": the wet time was chosen without it."""
 _FELT_IN_THE_AIR = Pattern(
     r"\b(?:eyes?|nose|throat) (?:(?:is|are|still|really) )*(?:water\w*|sting\w*|stream\w*|tickl\w*|itch\w*"
     r"|prickl\w*|burn\w*)\b"

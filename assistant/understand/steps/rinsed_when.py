@@ -6,12 +6,18 @@ from datetime import timedelta
 
 from assistant.core.round.rounds import hold_is_running, is_open
 from assistant.understand.look import Look
+from assistant.understand.text.patterns import Pattern
+
+DRY_TO_COME = Pattern(r"\bdr(?:y|ied) (?:with)?in (?:about |another |a |the next )*(?:minute|moment|DURATION|NUMBER)\b")
+""" "Rinsed, dry in a minute": no word of when it was rinsed."""
 
 
 def rinsed_before_its_end(look: Look) -> bool:
     """ "Rinsed it at five past", told later, where the wet time wasn't over by then."""
     when = look.slots("done").when
     if "rinse" not in look.claims.done or when is None or when.to_the != "minute":
+        return False
+    if DRY_TO_COME.search(look.parsed.plain):
         return False
     named = look.slots("done").enclosures
     holds = [

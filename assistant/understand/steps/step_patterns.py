@@ -51,7 +51,7 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
     (
         "move out",
         r"\b(?:took|got|taken|lifted|scooped|removed|pulled|fetched|moved|have|brought|coaxed|tempted"
-        rf"|carried) {_ONE}{_NOW} out\b",
+        rf"|carried|cleared) {_ONE}{_NOW} out\b",
     ),
     (
         "move out",

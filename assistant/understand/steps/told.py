@@ -125,6 +125,7 @@ _WET_PATCH = Pattern(
     r"|\b(?:wet|damp|moist) (?:under|behind|beneath|below|inside)\b|\bbut (?:still |a bit |it is )*(?:wet|damp)\b"
     r"|\b(?:cold and wet|clammy)\b|\b(?:fogged|misted|steamed) up$"
     r"|\bwater (?:everywhere|pooled|pooling|standing|got in|came in)\b|\b(?:is|'s) pooling\b"
+    r"|\b(?:sprayed|misted|spritzed) (?:some |a bit of |plain |warm )*water\b.*\bhumid"
     r"|\brain (?:came|got|blew) in\b|\b(?:bowl|dish)(?: has| is)? (?:leak\w*|overflow\w*)\b"
     r"|\b(?:rags?|cloths?|sponges?|towels?|bucket)(?: is| are| 's) still (?:standing |sitting |lying )?in "
     r"(?:it|there|here)\b|\bput (?:(?:some|the|in|his|her|a) )*(?:wet|damp|moist|soaking) (?:\w+ ){1,2}(?:back|in)\b",
