@@ -106,7 +106,7 @@ class OwnQuestion:
     def __call__(self, look: Look) -> Found:
         """The question and its confidence."""
         if _rinsed_and_dry_soon(look):
-            return "done", 0.9
+            return Found("done", 0.9)
         if _is_drying(look) or in_the_middle(look):
             return Found("next", 0.9)  # which says what is left, and to keep it wet
         found = of_the_surface(look) or self._claimed(look)

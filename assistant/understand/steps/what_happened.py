@@ -37,7 +37,8 @@ _NOBODY = (
     r"(?:wife|husband|partner|mum|mom|dad|mother|father|son|daughter|sister|brother|nan|gran\w*|aunt\w*|uncle|cousin"
     r"|boss|neighbou?rs?|postman|man|woman|lady|bloke|kids?|children|bairns?|lads?|boys?|girls?|friend|mate|teacher"
     r"|doctor|dentist|baby|wifi|internet|phone|mobile|telly|tv|radio|computer|laptop|car|truck|bus|train|kettle|oven"
-    r"|fridge|freezer|boiler|heating|washing machine|tumble dryer|dishwasher|dryer|printer|charger|bulb|lamps?|lights?"
+    r"|fridge|freezer|boiler|heating|washing machine|incubator|hamster|goldfish|bathroom|ironing|fuse|till"
+    r"|tumble dryer|dishwasher|dryer|printer|charger|bulb|lamps?|lights?"
     r"|light|heat mat|mat|thermostat|hob|microwave|toaster|alarm|clock|parcel|post|news|film|match|game|bill|shop"
     r"|weather|sun|rain|traffic|dinner|lunch|tea|coffee|breakfast|supper|cake|milk|bread|doorbell|bell)"
 )

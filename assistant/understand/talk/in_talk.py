@@ -123,6 +123,10 @@ class InTalk:
             yes = pending.on_yes if pending is not None else None
             lost = isinstance(yes, Reading) and yes.slots.stayed_wet is False  # asked whether it is really rinsed
             return look.reading("yes" if lost else "no", Slots(), 0.9)  # else, whether all of it is done
+        waited = pending.on_yes if pending is not None else None
+        out_first = isinstance(waited, Reading) and waited.slots.steps[:1] == ("move out",)
+        if out_first and _STILL_OUT.fullmatch(look.parsed.plain.strip(" .!")):
+            return look.reading("yes", Slots(), 0.9)  # asked whether it was moved out
         if waits and _ONLY_SOAP.match(look.parsed.plain):
             return look.reading("no", Slots(), 0.9)  # "no, just the soap", asked whether it was sprayed
         if pending is not None and _NEVER_MIND.fullmatch(look.parsed.plain.strip(" .!,")):
@@ -387,6 +391,10 @@ _ONLY_A_PART = Pattern(
     rf" (?:the |one |a |its |his |her )*{WHICH}{PART}(?: (?:so far|for now|yet))?"
 )
 """ "No, just the sides"."""
+_STILL_OUT = Pattern(
+    r"(?:(?:yes|no|well|oh) ,? ?)*(?:(?:the |my )?(?:ANIMAL|ENCLOSURE)|he|she|they|it|both)(?: is| are| 's)+"
+    r" (?:still|already) out"
+)
 _NO_STEP = Pattern(r"(?:um |er |oh )*no\b")
 _THAT_ONE = Pattern(
     r"(?:(?:ok|yes|right|then|so) ,? ?)*(?:(?:use|with|take|using|go with|i will use|i will take) )?(?:that|this"
