@@ -16,7 +16,7 @@ from assistant.core.facts import Facts
 from assistant.core.harms import HARMS
 from assistant.core.household import Household
 from assistant.core.quantities.quantity import Gallon
-from assistant.core.round.rounds import is_open
+from assistant.core.round.rounds import is_open, waits_on_hold
 from assistant.understand.air.window_alone import window_alone
 from assistant.understand.bottles import fills
 from assistant.understand.certainty import best_of, with_doubts
@@ -162,6 +162,8 @@ class Reader:
             return look.reading(told, look.slots(told), BY_RULE)
         intent, confidence, plainly = self._own_question(look)
         plain = look.parsed.plain
+        if intent == "dried_early" and _is_a_doubtful_drying(look):
+            intent = "done"
         if intent == "done" and _names_a_material_alone(look):
             intent = "surface"
         no_harm = (intent == "splash" and hits_nobody(plain)) or (intent in ("splash", "wound") and look.is_no_cry)
@@ -224,6 +226,14 @@ def _only_like(look: Look, intent: str, slots: Slots, confidence: float) -> Read
 
 _MAY_DENY = (None, "status", "undo", "treat_item")
 """Questions that a text may be most like which says that a step on record never was."""
+
+
+def _is_a_doubtful_drying(look: Look) -> bool:
+    """ "I dried it last week", of what no wet time runs on: the step, and asked about, whatever it is most like."""
+    waits = any(waits_on_hold(round_) for round_ in look.world.state.rounds.values() if is_open(round_))
+    return not waits and "dry" in look.claims.done and look.claims.polarity == "doubtful"
+
+
 _WRONG_ONE = Pattern(
     r"(?:(?:oh|no|oops|sorry|wait|so) ,? ?)*(?:wrong \w+|i mixed (?:them|those) up|i swapped (?:them|those))\b"
 )
