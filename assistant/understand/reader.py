@@ -230,8 +230,10 @@ _MAY_DENY = (None, "status", "undo", "treat_item")
 
 def _is_a_doubtful_drying(look: Look) -> bool:
     """ "I dried it last week", of what no wet time runs on: the step, and asked about, whatever it is most like."""
-    waits = any(waits_on_hold(round_) for round_ in look.world.state.rounds.values() if is_open(round_))
-    return not waits and "dry" in look.claims.done and look.claims.polarity == "doubtful"
+    rounds = [round_ for round_ in look.world.state.rounds.values() if is_open(round_)]
+    served = any("rinse" in round_.done for round_ in rounds) and not any(map(waits_on_hold, rounds))
+    doubtful = "dry" in look.claims.done and look.claims.polarity == "doubtful" and not look.claims.in_part
+    return served and doubtful and not look.told.dried
 
 
 _WRONG_ONE = Pattern(

@@ -76,6 +76,7 @@ _SECOND_THOUGHTS = Pattern(
     r"|, ?no(?:,| wait| sorry| not| just|$)|\b(?:nearly|almost|mostly|ish|not quite)$"
     r"|, ?(?:as if|if only|\w+ not|not|not really|so (?:he|she|they|it) (?:says?|said|claims?)|in theory|on paper)$"
     r"|^(?:yeah|yes|oh|sure) ,? ?(?:right|sure|nah)\b|\ball but (?:\w+ed|dry|done)\b|\bmore to (?:go|do)$"
+    r"|\bin (?:my|his|her) (?:head|mind)\b"
 )
 """ "It stayed wet, rinsed, wait no, just stayed wet"."""
 _BY_ITSELF = Pattern(r"(?:^|, ?)(?:\w+ )?(\w+ly)(?= ?(?:,|$))")
