@@ -40,7 +40,7 @@ from assistant.core.record.events import (
 from assistant.core.record.fold import fold
 from assistant.core.shelf.bottles import Life, held_in, is_on_record, left_of, life_of, taken_back, written
 
-CANT_TELL = ("mixing.how_strong", "mixing.weaker_stock")
+CANT_TELL = ("mixing.how_strong",)
 """What a dose asks after but a fill doesn't: it is done, and what was drawn for it isn't known."""
 
 
@@ -274,13 +274,16 @@ def _fill_in(product: Product, agent: Agent, bottle: Bottle, reading: Reading, w
     wanted = mix_in(product, reading, world)
     if isinstance(wanted, Answer):
         return wanted
-    if wanted is None:
+    if wanted is None or (reading.slots.beside is not None and not reading.slots.mixes):
         return ask(reading, world, ("mix",), "shelf.filled_how_strong", {"bottle": bottle.name, "name": product.name})
     total = total_in(product, reading, world)
     if isinstance(total, Answer):
         return total
     strength = strength_of(wanted, product, reading, world)
     if isinstance(strength, Answer):
+        if strength.message == "mixing.weaker_stock":  # nothing comes out stronger than what it is mixed from
+            details = {**strength.details, "bottle": bottle.name}
+            return ask(reading, world, ("mix",), "shelf.stronger_than_it", details)
         if strength.outcome is Outcome.REFUSE:
             return _too_strong_in_it(strength, bottle, agent)
         if strength.message not in CANT_TELL:

@@ -195,6 +195,8 @@ class Slots:
     """ "start over" True, "go on" False."""
     each: tuple[Slots, ...] = ()
     """Of a fill: what each of several bottles was filled with."""
+    beside: str | None = None
+    """Of a fill: a word told with it that may make it weaker, stronger or another; None: it is plainly told."""
     topped_up: bool = False
     """A fill was poured onto what was left in the bottle."""
     rinsed_first: bool | None = None

@@ -121,6 +121,14 @@ def _filled_how_strong(answer: Answer) -> Line:
     return Line(f"How strong did you mix the {answer.details['name']}? Say one in how many, or undiluted.")
 
 
+def _stronger_than_it(answer: Answer) -> Line:
+    details = answer.details
+    return Line(
+        f"Stronger than the {details['name']} itself, which is {number(details['percent'])} percent. "
+        f"How strong is the {details['bottle']}?"
+    )
+
+
 def _filled_when(answer: Answer) -> Line:
     if answer.details["ahead"]:
         return Line(f"That is still to come, so nothing is noted. When was the {answer.details['bottle']} filled?")
@@ -208,6 +216,7 @@ LINES: dict[str, Callable[[Answer], Line]] = {
     "shelf.filled_which": _filled_which,
     "shelf.filled_with": _filled_with,
     "shelf.filled_how_strong": _filled_how_strong,
+    "shelf.stronger_than_it": _stronger_than_it,
     "shelf.filled_when": _filled_when,
     "shelf.water": _water,
     "shelf.watered": _watered,

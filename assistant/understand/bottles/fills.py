@@ -254,11 +254,16 @@ def may_be_fill(plain: str) -> bool:
     """False where a fill is asked about, denied, or still to come."""
     if plain.endswith("?") or _ASKS.search(plain) or _ASKS_LATER.search(plain):
         return False
-    plain = _HALF_WATER.sub("MIX AGENT", plain)  # no half of a fill
+    plain = but_for_when(_HALF_WATER.sub("MIX AGENT", plain))  # no half of a fill
+    return not not_yet(_RINSED_FIRST.sub(" ", plain))
+
+
+def but_for_when(plain: str) -> str:
+    """The same without what only tells when it was filled, or for when."""
     plain = _TIME_LAST.sub("", _FORGOTTEN.sub("", _BY_THE_WAY.sub("", plain)))
     for spoken_of_time in (_BEFORE, _SOME_TIME_AGO, _FOR_LATER, _AGO):
         plain = spoken_of_time.sub(" ", plain)
-    return not not_yet(_RINSED_FIRST.sub(" ", plain))
+    return plain
 
 
 _HALF_WATER = Pattern(r"\bMIX (?:AGENT|STOCK|water)(?: ,| and)* half (?:AGENT|STOCK|water)\b", "half")

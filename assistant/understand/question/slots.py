@@ -19,6 +19,7 @@ from assistant.understand.asked import Asked
 from assistant.understand.bottles import fills
 from assistant.understand.bottles.label_says import minutes_by_label
 from assistant.understand.bottles.mixes_kept import kept_mixed
+from assistant.understand.bottles.plainly_filled import beside_it
 from assistant.understand.harm.alarms import neutralises
 from assistant.understand.named.added import adds_in
 from assistant.understand.named.by_kind import called_by_its_kind, of_the_one_open
@@ -274,6 +275,7 @@ def _with_what_else_was_done(slots: Slots, parsed: Parsed, asked: Asked) -> Slot
             rinsed_first=fills.rinsed_first(plain),
             plain_water=fills.plain_water(plain, bool(slots.agents or slots.stocks)),
             some_time_ago=fills.some_time_ago(plain),
+            beside=beside_it(parsed.marked),
         )
     if asked.intent in ("mixed", "rinsed_out"):
         slots = replace(slots, chores=chores_beside(plain))

@@ -46,6 +46,7 @@ _NEVER_GIVEN = frozenset(
         "remark",
         "stayed_wet",
         "too_early",
+        "beside",
     }
     | {"each"}
     | {"part", "smell", "wet", "start_over", "steps"}
