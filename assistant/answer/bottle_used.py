@@ -29,6 +29,12 @@ def holds_another(reading: Reading, supply: Supply, world: World) -> Answer | No
     if fill is None and held_in(bottle, world.state) == (supply.agent.id,) and not reading.slots.mixes:
         details = {"bottle": bottle.name, "said": supply.agent}
         return ask(reading, world, ("mix",), "the_round.not_how_strong", details)
+    holds = world.state.bottles.get(bottle.name)
+    if holds is not None and fill is None and holds.rinsed_at is None and not holds.held:
+        if reading.slots.mixes:
+            return None
+        details = {"bottle": bottle.name, "said": supply.agent}
+        return ask(reading, world, ("mix",), "the_round.nothing_in_it", details)
     others = tuple(agent for agent in held_in(bottle, world.state) if agent != supply.agent.id)
     if not others:
         return None

@@ -33,12 +33,13 @@ from assistant.core.record.events import (
     BottleDoubted,
     BottleMixed,
     BottleRinsed,
+    BottleUnsettled,
     Event,
     Recorded,
     Voided,
 )
 from assistant.core.record.fold import fold
-from assistant.core.shelf.bottles import Life, held_in, is_on_record, left_of, life_of, taken_back, written
+from assistant.core.shelf.bottles import Life, filled_with, held_in, is_on_record, left_of, life_of, taken_back, written
 
 CANT_TELL = ("mixing.how_strong",)
 """What a dose asks after but a fill doesn't: it is done, and what was drawn for it isn't known."""
@@ -92,9 +93,10 @@ def _with_what_went_in(answer: Answer, reading: Reading, world: World) -> Answer
     product = product_in(reading, world)
     if not isinstance(product, Product) or product.agent is None:
         return answer
+    filled = filled_with(bottle, world.state) is not None  # then it is no longer that fill
     held = held_in(bottle, world.state)
     other = answer.values.get("earlier")
-    agents = tuple(agent for agent in (other, product.agent.id) if agent is not None and agent not in held)
+    agents = tuple(agent for agent in (other, product.agent.id) if agent is not None and (filled or agent not in held))
     return replace(answer, events=tuple(AgentPoured(bottle.name, agent) for agent in agents))
 
 
@@ -131,6 +133,9 @@ def _mixed(reading: Reading, world: World) -> Answer:
     if product.bottle is None:
         known = names_of("bottle", world)
         return _unrecorded(ask(reading, world, ("bottle",), "shelf.filled_which", {"known": known}))
+    unheard = _unheard(product, reading, world)
+    if unheard is not None:
+        return unheard
     if product.agent is None:
         details = {"bottle": product.bottle.name}
         return _unrecorded(ask(reading, world, ("agent", "stock"), "shelf.filled_with", details))
@@ -141,6 +146,20 @@ def _mixed(reading: Reading, world: World) -> Answer:
     if isinstance(fill, Answer):
         return _unrecorded(fill)
     return _recorded(fill, reading, world)
+
+
+def _unheard(product: Product, reading: Reading, world: World) -> Answer | None:
+    """Asks with what it was filled, where a word that nobody knows stands for it; that it isn't its own is kept."""
+    slots, bottle = reading.slots, product.bottle
+    if bottle is None or slots.agents or slots.stocks or not (slots.beside or "").startswith(WITH):
+        return None
+    details = {"bottle": bottle.name, "unheard": (slots.beside or "").removeprefix(WITH)}
+    asked = ask(reading, world, ("agent", "stock"), "shelf.filled_with", details)
+    return _unrecorded(replace(asked, events=(BottleUnsettled(bottle.name),)))
+
+
+WITH = "with "
+"""What `slots.beside` begins with where it stands for a product."""
 
 
 def _with_its_concentrate(reading: Reading, bottle: Bottle | None, world: World) -> Reading | Answer:
@@ -193,7 +212,7 @@ def water(reading: Reading, world: World) -> Answer:
     values = {"recorded": False, "bottle": bottle.name}
     if reading.slots.topped_up and held:
         return Answer(None, Outcome.REFUSE, "shelf.watered", details, values, events=(BottleDoubted(bottle.name),))
-    return Answer(None, Outcome.UNSURE, "shelf.water", details, values)
+    return Answer(None, Outcome.UNSURE, "shelf.water", details, values, events=(BottleUnsettled(bottle.name),))
 
 
 def _with_poured(answer: Answer, bottle: Bottle | None, reading: Reading, world: World) -> Answer:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from assistant.understand.bottles.bottle_doubts import WORDS as BOTTLE_DOUBT_WORDS
 from assistant.understand.bottles.other_product import WORDS as OTHER_PRODUCT_WORDS
+from assistant.understand.bottles.plainly_filled import WORDS as FILL_WORDS
 from assistant.understand.harm import alarms, called_for_help, everyday, fire, taken_in, unhurt
 from assistant.understand.harm.patterns import WORDS as CRY_WORDS
 from assistant.understand.harm.treating import WORDS as TREATING_WORDS
@@ -34,6 +35,7 @@ OF_THE_RULES = (
     | PART_TOLD_WORDS
     | DONE_OVER_WORDS
     | BOTTLE_DOUBT_WORDS
+    | FILL_WORDS
     | OTHER_PRODUCT_WORDS
     | NOTHING_WORDS
     | NOT_OFF_WORDS

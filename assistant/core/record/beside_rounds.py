@@ -7,9 +7,11 @@ from dataclasses import replace
 from datetime import datetime
 
 from assistant.core.record.events import (
+    AgentPoured,
     AnimalFound,
     AnimalLoose,
     BottleDoubted,
+    BottleUnsettled,
     Event,
     GroupChanged,
     HabitChanged,
@@ -24,6 +26,7 @@ from assistant.core.record.events import (
     TubUsed,
 )
 from assistant.core.record.state import GroupNow, HabitNow, ItemTimer, Loose, Restart, Round, SprayerNow, State, TubUse
+from assistant.core.shelf.bottles import unfilled
 
 
 def folded_beside(state: State, event: Event, at: datetime) -> State:
@@ -61,6 +64,8 @@ def folded_beside(state: State, event: Event, at: datetime) -> State:
             begun = ItemTimer(event.item, event.way, at, event.seconds, event.enclosure)
             kept = tuple(t for t in state.items if (t.item, t.enclosure) != (begun.item, begun.enclosure))
             return replace(state, items=(*kept, begun)[-MOST_ITEMS:])
+        case AgentPoured() | BottleUnsettled():
+            return unfilled(state, event.bottle)
         case BottleDoubted():
             known = state.unknown_mixes
             return state if event.bottle in known else replace(state, unknown_mixes=(*known, event.bottle))

@@ -32,6 +32,9 @@ from assistant.core.record.shelf_events import (
     BottleRinsed as BottleRinsed,
 )
 from assistant.core.record.shelf_events import (
+    BottleUnsettled as BottleUnsettled,
+)
+from assistant.core.record.shelf_events import (
     ItemBegun as ItemBegun,
 )
 from assistant.core.record.shelf_events import (
@@ -369,6 +372,7 @@ Event: TypeAlias = (
     | AgentsMet
     | BottleRinsed
     | BottleDoubted
+    | BottleUnsettled
     | AnimalLoose
     | AnimalFound
     | TubUsed

@@ -38,7 +38,7 @@ class BottleMixed:
 
 @dataclass(frozen=True, slots=True)
 class AgentPoured:
-    """An agent was said to be in a bottle, where that is no fill: one that is refused, or that isn't for surfaces."""
+    """An agent was said to be in a bottle, where that is no fill: one that is refused, or that isn't settled yet."""
 
     bottle: str
     agent: str
@@ -55,6 +55,13 @@ class AgentsMet:
 @dataclass(frozen=True, slots=True)
 class BottleRinsed:
     """A bottle was emptied, rinsed out and pumped through with clean water."""
+
+    bottle: str
+
+
+@dataclass(frozen=True, slots=True)
+class BottleUnsettled:
+    """A bottle was filled with water, or a product that nobody knows: no fill counts, nor is it rinsed out."""
 
     bottle: str
 

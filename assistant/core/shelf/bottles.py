@@ -71,6 +71,12 @@ def poured(state: State, bottle: str, agents: tuple[str, ...], *, unknown_mix: b
     return replace(state, bottles={**state.bottles, bottle: holds}, unknown_mixes=unknown)
 
 
+def unfilled(state: State, bottle: str) -> State:
+    """The state once something went into a bottle that is no settled fill: none counts then; what it held stays."""
+    holds = state.bottles.get(bottle, NOTHING)
+    return replace(state, bottles={**state.bottles, bottle: replace(holds, fill=None, rinsed_at=None)})
+
+
 def rinsed_out(state: State, bottle: str, at: datetime) -> State:
     """The state once a bottle was rinsed out and pumped through: it holds nothing, and nothing it held counts."""
     unknown = tuple(name for name in state.unknown_mixes if name != bottle)

@@ -271,6 +271,11 @@ def _which_step(answer: Answer) -> Line:
     return Line(f"{capital(name)}: I didn't catch which step. Is it {steps_done((step,))}?")
 
 
+def _nothing_in_it(answer: Answer) -> Line:
+    bottle, agent = answer.details["bottle"], answer.details["said"]
+    return Line(f"{capital(bottle)}: no mix in it on my record. Filled with {agent.name} since? One in how many?")
+
+
 def _holds_another(answer: Answer) -> Line:
     bottle, holds, said = (answer.details[key] for key in ("bottle", "holds", "said"))
     return Line(
@@ -314,6 +319,7 @@ LINES: dict[str, Callable[[Answer], Line]] = {
     "the_round.holds_another": _holds_another,
     "the_round.which_step": _which_step,
     "the_round.not_how_strong": _not_how_strong,
+    "the_round.nothing_in_it": _nothing_in_it,
     "the_round.which_was_it": _which_was_it,
     "the_round.refused_agent": _refused_agent,
     "the_round.refused_in_water": _refused_in_water,

@@ -114,7 +114,9 @@ def _filled_which(answer: Answer) -> Line:
 
 
 def _filled_with(answer: Answer) -> Line:
-    return Line(f"What did you fill the {answer.details['bottle']} with?")
+    unheard = answer.details.get("unheard")
+    known = f"I don't know {unheard}. " if unheard else ""
+    return Line(f"{known}What did you fill the {answer.details['bottle']} with?")
 
 
 def _filled_how_strong(answer: Answer) -> Line:
@@ -139,12 +141,12 @@ def _water(answer: Answer) -> Line:
     details = answer.details
     name = details["bottle"]
     if details["unknown"]:
-        return Line(f"Water is no mix, so nothing is recorded. The {name} still counts as an unknown mix.")
+        return Line(f"Water is no mix, so no fill is recorded. The {name} still counts as an unknown mix.")
     if details["held"]:
         held = listed(agent.name for agent in details["held"])
-        say = f"Water is no mix, so nothing is recorded. The {name} still counts as {held} until it's rinsed out."
+        say = f"Water is no mix, so no fill is recorded. The {name} still counts as {held} until it's rinsed out."
         return Line(say)
-    return Line(f"Plain water in the {name}: that is no mix, so nothing is recorded.")
+    return Line(f"Plain water in the {name}, noted: that is no mix, and nothing to disinfect with.")
 
 
 def _watered(answer: Answer) -> Line:

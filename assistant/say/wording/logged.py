@@ -39,6 +39,7 @@ SIMPLE: Mapping[type, str] = {
     happened.BackTooSoon: "animal was put back before the clean was over",
     happened.SurfaceDried: "surface dry",
     happened.BottleRinsed: "bottle emptied, rinsed out and pumped through",
+    happened.BottleUnsettled: "filled with what is no mix that I know: water, or a product not heard of",
     happened.BottleDoubted: "nobody knows what it holds: don't use",
     happened.AnimalLoose: "animal got out",
     happened.AnimalFound: "animal found again",

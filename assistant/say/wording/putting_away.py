@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping
 
 from assistant.contract import Answer, Line
 from assistant.say.wording.alarms import NOT_INSTEAD
-from assistant.say.wording.plain import capital
+from assistant.say.wording.plain import capital, listed
 
 PLACES = {
     "kitchen sink": "the kitchen sink",
@@ -64,7 +64,9 @@ def _unknown(answer: Answer) -> Line:
     bottle = answer.details["bottle"]
     say = "Don't open, sniff, shake, pour or use it. Mark it unknown, upright, alone. Ring your waste collection."
     if len(answer.details["bottles"]) > 1:
-        say = "All your bottles: marked unknown. Don't use any until it is rinsed out and filled afresh."
+        bottles = answer.details["bottles"]
+        which = capital(listed(bottles)) if len(bottles) == 2 else "All your bottles"
+        say = f"{which}: marked unknown. Don't use any until it is rinsed out and filled afresh."
         return _shown(say, answer)
     if bottle is not None:
         marked = f"{capital(bottle)}: unknown, don't use, on my record until rinsed out."

@@ -202,6 +202,7 @@ WHAT = {
     "QuarantineRestarted": "the new quarantine",
     "HabitChanged": "the setting",
     "ItemBegun": "the clock of the",
+    "BottleUnsettled": "what went in",
     "BottleDoubted": "marked unknown",
     "RoundStarted": "the start",
     "DriedEarly": "dried early",

@@ -25,7 +25,7 @@ _THE = r"(?:(?:the|my|our|that|this) )?"
 _MEDDLED = Pattern(
     rf"\b(?:put|putting|added|poured|tipped|squirted|dropped|splashed|got|slipped|mixed|chucked)(?: \S+){{0,2}}?"
     rf" {_SOMETHING}(?: \S+)? (?:in|into|to|inside) {_THE}BOTTLE\b"
-    rf"|\b(?:topped|filled|refilled|topped off)(?: up)? {_THE}BOTTLE (?:up )?with {_SOMETHING}\b"
+    rf"|\b(?:topped|filled|refilled|topped off|mixed|made)(?: up)? {_THE}BOTTLE (?:up )?with {_SOMETHING}\b"
     rf"|\bthere (?:is|was|'s) (?:something else|other stuff|another product) in {_THE}BOTTLE\b"
     rf"|\b(?:been at|got at|been into|mess(?:ed|ing) (?:about |around )?with|meddl\w+ with|tamper\w+ with"
     rf"|fiddl\w+ with|play(?:ed|ing) (?:about |around )?with|been in|got hold of) {_THE}BOTTLE\b",
@@ -34,7 +34,7 @@ _MEDDLED = Pattern(
 _WATERED = Pattern(
     rf"\b(?:topped|topping|filled|thinned|watered|let|diluted|made|eked|stretched)"
     rf" (?:{_THE}BOTTLE |it |that )?(?:up |down |off |out )*(?:{_THE}BOTTLE |it |that )?(?:up |off )?"
-    rf"with (?:\w+ ){{0,3}}water\b"
+    rf"with (?:(?!VOLUME|NUMBER|and\b|concentrate)\w+ ){{0,3}}water\b"
     rf"|\b(?:added|put|poured|tipped) (?:\w+ ){{0,4}}water (?:in|into|to) (?:{_THE}BOTTLE|it|that)\b"
     rf"|\bwatered (?:{_THE}BOTTLE |it |that )down\b|\bwatered down {_THE}BOTTLE\b",
     "water",
@@ -69,15 +69,27 @@ _HELD = Pattern(
     rf"\bBOTTLE(?: \w+){{0,2}}? (?:had|has|has got|held|holds|contained|contains)(?: actually| really| got|"
     rf" only| some)*"
     rf" (?:AGENT|STOCK)(?: in it| inside)?$"
-    rf"|\b(?:it|there) (?:was|is|'s) (?:actually |really )*(?:AGENT|STOCK) in(?:side)? {_THE}BOTTLE$",
+    rf"|\b(?:it|there) (?:was|is|'s) (?:actually |really )*(?:AGENT|STOCK) in(?:side)? {_THE}BOTTLE$"
+    r"|\bBOTTLE (?:is|was|'s) (?:(?:actually|really|in fact|only|just|half|mostly|partly|part|all|nearly all|mainly) )*"
+    r"(?:AGENT|STOCK)(?: (?:and|half) (?:water|AGENT|STOCK))?(?: now| at the moment| really| actually| i think)*$"
+    r"|\bBOTTLE (?:smells|smelt|reeks|stinks|whiffs)(?: \w+){0,2}? (?:of|like) (?:AGENT|STOCK)\b",
     "BOTTLE",
 )
+_DILUTED = Pattern(
+    r"^(?:(?:i|we|ok|oh|so|and|have|has|just|my \w+|someone|somebody|he|she|they) ,? ?)*(?:diluted|watered|thinned"
+    rf"|weakened|strengthened)(?: down)? {_THE}BOTTLE(?: (?:a|bit|little|some|down|more|further|too|much|again|slightly"
+    r"|lot|with|water))*$",
+    "BOTTLE",
+)
+""" "Diluted the pink bottle a bit": what was in it is weaker now, and nobody knows by how much."""
 _MIXED_UP = Pattern(
+    rf"\b(?:mixed up|muddled(?: up)?|confused|jumbled(?: up)?|swapped) {_THE}BOTTLE and {_THE}BOTTLE\b|"
+    rf"\b(?:mixed|muddled|got) {_THE}BOTTLE and {_THE}BOTTLE (?:mixed )?up\b|"
     r"\b(?:mixed|muddled|swapped|confused|jumbled) (?:up )?(?:the|my|our|both|all the|those) (?:bottles"
     r"|sprays|sprayers)"
     r"(?: up| round| around| over)?\b|\b(?:can not|do not) tell (?:which|the) (?:bottle|spray)s? "
     r"(?:is which|apart)\b",
-    *("bottle", "spray"),
+    *("bottle", "spray", "BOTTLE"),
 )
 
 
@@ -95,8 +107,16 @@ def bottle_doubted(look: Look) -> Reading | None:
         return _of_no_known_strength(look, (mismeasured,))
     if _HELD.search(masked) is not None and len(names) == 1 and not _sprayed_from(names[0], look.world):
         return _unknown(look, names) if _is_for_another(names[0], things, look.world) else None
-    if _MIXED_UP.search(plain) is not None and not names and not any(map(is_sprayed, look.world.state.rounds.values())):
-        return _unknown(look, tuple(bottle.name for bottle in look.world.household.bottles))
+    apart = (
+        "bottles" in look.parsed.text.lower() or "mixed" not in masked
+    )  # "mixed up yellow and green": poured together
+    if apart and _MIXED_UP.search(masked) is not None and not any(_sprayed_from(name, look.world) for name in names):
+        every = tuple(bottle.name for bottle in look.world.household.bottles)
+        if names or not any(map(is_sprayed, look.world.state.rounds.values())):
+            return _unknown(look, names or every)
+    if _DILUTED.search(masked) is not None and len(names) == 1 and not _sprayed_from(names[0], look.world):
+        filled = look.world.state.bottles.get(names[0], NOTHING).fill is not None
+        return _of_no_known_strength(look, names) if filled else _unknown(look, names)
     return _watered_down(look, masked, names)
 
 

@@ -35,6 +35,7 @@ _WITH_WATER = Pattern(
     r"\b(?:topped|filled|made|fill) (?:it |that |the rest |BOTTLE )?(?:up )?with (?:\w+ ){0,2}water\b"
 )
 _WATER = Pattern(r"\bwater\b", "water")
+_OF_WATER = Pattern(r"\bVOLUME (?:of )?(?:(?!and\b)\w+ ){0,2}water\b", "water")
 _RINSED_FIRST = Pattern(
     r"\b(?:rinsed|washed|flushed|swilled|cleaned|emptied and rinsed) (?:\S+ ){0,3}?(?:out|through)\b"
     r"|\bemptied and rinsed\b|\brinsed first\b|\bafter (?:a rinse|rinsing)\b|\bclean (?:and )?empty bottle\b"
@@ -49,8 +50,8 @@ _ASKS_LATER = Pattern(
 _BY_THE_WAY = Pattern(r"^.*\bbut (?=.*\b(?:filled|mixed|made up|topped up|refilled)\b)")
 """What else is told first: "my hands are still shaking but I got it filled"."""
 _TELLS = Pattern(
-    r"^(?:(?:i|we|have|has|just|ok|okay|right|so|and|then|now|well|yes|log|note|record|that|it|finally) ,? ?)*"
-    r"(?:filled|refilled|topped up|made up|mixed)\b.*\bBOTTLE\b"
+    r"^(?:(?:i|we|have|has|just|ok|okay|right|so|and|then|now|well|yes|log|note|record|that|it|finally|only"
+    r"|half) ,? ?)*(?:filled|refilled|topped up|made up|mixed)\b.*\bBOTTLE\b"
     r"|\bBOTTLE (?:is |has been |'s |now |all )*(?:filled|refilled|topped up|made up|mixed)\b"
 )
 _BEFORE = Pattern(r"\bbefore (?:breakfast|lunch|dinner|tea|work|school|bed|noon|that)\b", "before")
@@ -91,7 +92,7 @@ _WRONG_INTO = Pattern(
 )
 """ "I used the wrong concentrate in yellow, vinegar": that is what went in."""
 _RINSED = Pattern(
-    r"\b(?:rins\w*|wash\w*|flush\w*|swill\w*|swish\w*|swirl\w*|hos(?:ed|ing)|pump\w*|clean\w*|scrub\w*|sluic\w*"
+    r"\b(?:rins\w*|wash\w*|flush\w*|swill\w*|swish\w*|hos(?:ed|ing)|pump\w*|clean\w*|scrub\w*|sluic\w*"
     r"|through)\b"
 )
 
@@ -254,19 +255,24 @@ def may_be_fill(plain: str) -> bool:
     """False where a fill is asked about, denied, or still to come."""
     if plain.endswith("?") or _ASKS.search(plain) or _ASKS_LATER.search(plain):
         return False
-    plain = but_for_when(_HALF_WATER.sub("MIX AGENT", plain))  # no half of a fill
+    plain = _HALF_THE_BOTTLE.sub("", _HALF_WATER.sub("MIX AGENT", plain))  # a fill all the same
+    plain = _TIME_LAST.sub("", plain)
+    plain = but_for_when(plain)
     return not not_yet(_RINSED_FIRST.sub(" ", plain))
 
 
 def but_for_when(plain: str) -> str:
     """The same without what only tells when it was filled, or for when."""
-    plain = _TIME_LAST.sub("", _FORGOTTEN.sub("", _BY_THE_WAY.sub("", plain)))
+    plain = _FORGOTTEN.sub("", _BY_THE_WAY.sub("", plain))
     for spoken_of_time in (_BEFORE, _SOME_TIME_AGO, _FOR_LATER, _AGO):
         plain = spoken_of_time.sub(" ", plain)
     return plain
 
 
 _HALF_WATER = Pattern(r"\bMIX (?:AGENT|STOCK|water)(?: ,| and)* half (?:AGENT|STOCK|water)\b", "half")
+_HALF_THE_BOTTLE = Pattern(
+    r"\bhalf (?=filled\b|the BOTTLE\b|BOTTLE\b|of the BOTTLE\b)| ?\b(?:half ?way|half full)(?: up)?\b", "half"
+)
 _FOR_LATER = Pattern(
     r"\b(?:for|until|till|by|ready for) (?:the )?(?:whole )?(?:today|tonight|tomorrow|this|next|later|on )\b"
 )
@@ -275,6 +281,9 @@ _SOME_TIME_AGO = Pattern(
     r"|\b(?:ages|hours|days|weeks) ago\b"
     r"|\b(?:a )?few (?:minutes|hours|days|weeks) (?:ago|back)\b|\bthe other (?:day|night|week)\b|\blong ago\b"
     r"|\b(?:before|after|at|over|during) (?:breakfast|lunch|dinner|tea|work|school|bed|supper)\b"
+    r"|\b(?:at|over|on) the weekend\b|\bin (?:early |late )?(?:january|february|march|april|may|june|july|august"
+    r"|september|october|november|december|spring|summer|autumn|winter)\b|\bby (?:the|our|my) (?:last|old) \w+"
+    r"|\bfrom (?:the |an? |my )?(?:old|other|last) (?:bottle|batch|lot|mix|one)\b"
     r"|\b(?:earlier|before now|already a while)\b|\b(?:first thing|overnight|back then|previously|recently)\b"
 )
 
@@ -303,7 +312,8 @@ def rinsed_first(plain: str) -> bool | None:
 
 def plain_water(plain: str, agents: bool) -> bool:
     """Water and nothing else."""
-    return not agents and "MIX" not in plain and _WATER.search(plain) is not None
+    measured = "VOLUME" in _OF_WATER.sub("water", plain)
+    return not (agents or measured or "MIX" in plain) and _WATER.search(plain) is not None
 
 
 def but_for_water(reading: Reading) -> Reading:

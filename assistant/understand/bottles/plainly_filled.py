@@ -11,7 +11,7 @@ from collections.abc import Sequence
 
 from assistant.understand.bottles import fills
 from assistant.understand.text.known_words import COLOURS, words_of
-from assistant.understand.text.patterns import Pattern
+from assistant.understand.text.patterns import Pattern, any_of
 
 _PLAIN = (
     words_of(
@@ -41,26 +41,50 @@ _CHANGES_NOTHING = Pattern(
     r"\b(?:VOLUME|NUMBER|MIX) (?:of )?(?:the )?(?:neat )?concentrate\b|\bfrom (?:the )?(?:AGENT|STOCK)\b"
     r"|\b(?:to|at) (?:the )?(?:\w+ )?(?:line|top|mark|brim|neck|rim|label)\b|\bby the label\b"
     r"|\b(?:my|the|these) (?:hands|back|arms?) (?:are |is )?(?:still )?\w+ but\b|\bmore of (?:the same|it|that)\b"
-    r"|\b(?:with )?(?:some )?more (?:of )?(?=AGENT|STOCK)|\b(?:few|couple|quite)\b(?= (?:of )?(?:\w+ )?(?:ago|back|hours"
-    r"|minutes|days|weeks|a while))|\blast (?:night|time|week)\b|\bby (?:now|myself|hand)\b"
+    r"|\b(?:with )?(?:some )?more (?:of )?(?=AGENT|STOCK)|\blast (?:night|time|week)\b|\bby (?:now|myself|hand)\b"
+    r"|\b(?:few|couple|quite)\b(?= (?:of )?(?:\w+ )?(?:ago|back|hours|minutes|days|weeks|a while))"
     r"|\bMIX (?:AGENT|STOCK|water)(?: ,| and)* half (?:AGENT|STOCK|water)\b|\b(?:full|filled) (?:to|up)\b"
-    r"|\bhalf (?:an hour|past|full|way|the BOTTLE|BOTTLE)\b|\bfor (?:\w+ )?(?:use|job|round|clean|cleaning)\b"
+    r"|\bhalf (?:an hour|past|full|way|filled|(?:of )?(?:the |my )?BOTTLE)\b|\bhalfway\b"
+    r"|\bfor (?:\w+ )?(?:use|job|round|clean|cleaning)\b"
 )
 _SOME = Pattern(r"\bsome\b")
 _WHOLE = Pattern(r"\b(?:filled|refilled|mixed|made|topped|fresh|batch|lot|new)\b")
 """ "Filled with some bleach" is full of it; "put some bleach in" leaves open how much."""
+_PRODUCT = Pattern(r"\b(?:AGENT|STOCK)\b")
 _OF_IT = Pattern(r" ?'s\b")
 _WORD = Pattern(r"[A-Za-z][A-Za-z'-]*")
+
+
+_WITH_WHAT = Pattern(
+    r"\b(?:with|using)(?: (?:the|some|a|an|my|our|that|this|fresh|new|neat|diluted|more))* (?P<word>[a-z]+)\b"
+)
+_STUFF = Pattern(
+    r"\b(?:with|from) (?:the |some |that |my )?"
+    rf"(?:BOTTLE\b|{any_of(COLOURS)} (?:stuff|liquid|concentrate|cleaner|soap)\b)"
+)
+""" "With the blue stuff": a colour is no product."""
+WITH = "with "
+"""What a word begins with that stands where a product's name belongs."""
+WORDS = _PLAIN | words_of("swirl swirled swirling glug squirt squirts weak weaker stronger eye concentrate guess")
+"""Words that the rules here turn on."""
 
 
 def beside_it(marked: Sequence[str]) -> str | None:
     """The first word told with a fill that may make it another than the bottle's usual one; None: it is plainly told.
 
     marked: the words with names, amounts and times in braces.
+    Gives: "with glim" for a word that stands where the product's name belongs.
     """
-    text = " ".join(word[1:-1].upper() if word[0] == "{" else word for word in marked)
-    text = fills.but_for_when(_CHANGES_NOTHING.sub(" ", text))
+    said = " ".join(word[1:-1].upper() if word[0] == "{" else word for word in marked)
+    text = fills.but_for_when(_CHANGES_NOTHING.sub(" ", said))
     if _WHOLE.search(text) is not None:
         text = _SOME.sub(" ", text)
     text = _OF_IT.sub("", text)
-    return next((word for word in _WORD.findall(text) if word not in _PLAIN and word not in _NAMED), None)
+    stuff = _STUFF.search(said)
+    if stuff is not None:
+        return stuff.group().replace("BOTTLE", "that stuff")
+    beside = next((word for word in _WORD.findall(text) if word not in _PLAIN and word not in _NAMED), None)
+    product = _WITH_WHAT.search(text) if _PRODUCT.search(said) is None else None
+    if beside is None or product is None or product["word"] != beside:
+        return beside
+    return f"{WITH}{beside}"

@@ -153,7 +153,7 @@ class Names:
         while at < len(words):
             for length in range(min(self._longest, len(words) - at), 0, -1):
                 things = self._things.get(tuple(words[at : at + length]))
-                if length > 1 and words[at + length - 1] == "one" and _begins_number(words[at + length - 1 :]):
+                if length > 1 and words[at + length - 1] in ("one", "1") and _begins_number(words[at + length - 1 :]):
                     continue  # "how much for yellow one in 32"
                 if things and not self._stands_for_else(words, at, length, things):
                     found.append(Mention(_strongest(things), " ".join(words[at : at + length]), at, at + length))
@@ -178,7 +178,7 @@ class Names:
         ):
             return False
         before = words[at - 1] if at else ""
-        if after == "one" and _begins_number(words[at + 1 :]):
+        if after in ("one", "1") and _begins_number(words[at + 1 :]):
             after = ","  # "for yellow one in 32"
         if (
             before in _FILLS

@@ -54,7 +54,7 @@ def is_told(plain: str) -> bool:
 
 
 _RINSED_OUT = Pattern(
-    r"\b(?:rins\w*|wash\w*|flush\w*|swill\w*|swish\w*|swirl\w*|clean\w*|empt\w+|sluic\w+|pump\w*|squeez\w+|drain\w*"
+    r"\b(?:rins\w*|wash\w*|flush\w*|swill\w*|swish\w*|clean\w*|empt\w+|sluic\w+|pump\w*|squeez\w+|drain\w*"
     r"|scrub\w*|hos\w+|shook|shak\w+|run through|ran through|through|tipped|poured|chucked|dumped|got rid|rid of"
     r"|out)\b"
 )

@@ -80,6 +80,7 @@ EVERY_EVENT: tuple[Event, ...] = (
     happened.AgentsMet("orange bottle", ("sodium hypochlorite", "chlorhexidine")),
     happened.BottleRinsed("orange bottle"),
     happened.BottleDoubted("blue bottle"),
+    happened.BottleUnsettled("blue bottle"),
     happened.AnimalLoose("shelf box"),
     happened.AnimalFound("shelf box"),
     happened.TubUsed("square tub", "shelf box", "new"),
