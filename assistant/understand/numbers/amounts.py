@@ -14,7 +14,8 @@ from typing import Literal, TypeAlias
 from assistant.contract import Faulty
 from assistant.core.quantities.amounts import Amount, Mix, Neat, Percent, Ppm, RatioWord, SaidRatio
 from assistant.core.quantities.quantity import TOO_MUCH, BadQuantity, Gallon
-from assistant.core.quantities.units import convert
+from assistant.core.quantities.units import convert, dimension
+from assistant.understand.numbers.multiples import RANGE, is_range, multiple_at
 from assistant.understand.numbers.ratio_sides import PARTS_OF, WORDS_BEHIND, side_of_water
 from assistant.understand.numbers.recipes import Part, recipe_of
 from assistant.understand.numbers.sides import sides_from
@@ -96,10 +97,33 @@ class _Search(UnitReader):
             return wording.end
         number = self._number(at)
         if number is None:
-            return at + 1
+            return self._multiple(at) or at + 1
         if number.faulty:
             return self._refuse(at, number.end, number.faulty)
-        return self._box(number) or self._ratio(number) or self._measured(number) or self._bare(number)
+        taken = self._box(number) or self._ratio(number) or self._measured(number) or self._range(number)
+        return taken or self._multiple(at) or self._bare(number)
+
+    def _multiple(self, at: int) -> int | None:
+        """Takes "twice 400 mils", "half of a quarter gallon"; None: no volume is taken so many times."""
+        multiple = multiple_at(self, at)
+        if multiple is None or multiple.begin >= len(self.tokens):
+            return None
+        number = self._number(multiple.begin)
+        begin = self._past_of(number) if number is not None else multiple.begin
+        unit = self.unit(begin) if number is None or not number.faulty else None
+        if unit is None or dimension(unit[0]) != "volume":
+            return None
+        value = multiple.times * (number.value if number is not None else 1)
+        fault = _fault_of(value, unit[0])
+        if fault:
+            return self._refuse(at, unit[1], fault)
+        self._found.append(_found(value, unit[0], at, unit[1]))
+        return unit[1]
+
+    def _range(self, number: Number) -> int | None:
+        """Refuses "one to two litres"; None: it is no range of volumes."""
+        end = is_range(self, number)
+        return self._refuse(number.start, end, RANGE) if end is not None else None
 
     def _number(self, at: int) -> Number | None:
         number = number_at(self.tokens, at)

@@ -6,6 +6,7 @@ from fractions import Fraction
 
 from assistant.core.quantities.amounts import Amount
 from assistant.core.quantities.quantity import Gallon
+from assistant.core.quantities.units import dimension
 from assistant.understand.numbers.unit_reader import UnitReader
 from assistant.understand.numbers.unit_words import SYSTEM_WORDS
 from assistant.understand.parsing import Parsed
@@ -52,3 +53,20 @@ def one_of_a_unit(parsed: Parsed, gallon: Gallon) -> Amount | None:
         if text.word(unit[1] - 1).endswith("s") and text.word(unit[1] - 1) != "us"
         else Amount(Fraction(1), unit[0])
     )
+
+
+HOW_MANY = 'I have no number for how much: say it as "20 mils in teaspoons"'
+"""Why an amount to be converted can't be taken, where its unit is named and no number with it."""
+
+
+def names_two_units(parsed: Parsed, gallon: Gallon) -> bool:
+    """ "How many teaspoons is some mils": what is to be converted is told, if not how much of it."""
+    text = UnitReader(parsed.tokens, gallon, frozenset(at for m in parsed.mentions for at in range(m.start, m.end)))
+    found: set[str] = set()
+    at = 0
+    while at < len(text.words):
+        unit = text.unit(at)
+        if unit is not None and dimension(unit[0]) == "volume":
+            found.add(unit[0])
+        at = unit[1] if unit is not None else at + 1
+    return len(found) > 1

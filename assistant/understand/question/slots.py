@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from typing import Any
 
-from assistant.contract import Choice, SaidTime, Slots, Unknown, World
+from assistant.contract import Choice, Faulty, SaidTime, Slots, Unknown, World
 from assistant.core.quantities.amounts import Amount, Percent, SaidRatio
 from assistant.core.round.rounds import is_open
 from assistant.understand.air.room_air import with_room_air
@@ -47,7 +47,7 @@ from assistant.understand.numbers.poured import roles_of, share_left, share_want
 from assistant.understand.numbers.scaled import at_another_strength
 from assistant.understand.numbers.scoops_said import without_the_tool
 from assistant.understand.numbers.strengths import bare_numbers, mixes_in
-from assistant.understand.numbers.wanted_unit import one_of_a_unit, wanted_unit
+from assistant.understand.numbers.wanted_unit import HOW_MANY, names_two_units, one_of_a_unit, wanted_unit
 from assistant.understand.parsing import Parsed, is_a_mix
 from assistant.understand.question.round_slots import is_of_every_one, with_the_round
 from assistant.understand.steps.touched import touched_in
@@ -121,7 +121,10 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
         slots = left_in_it(slots, parsed, asked.world)
     if asked.intent == "convert" and not found:
         one = one_of_a_unit(parsed, asked.world.household.habits.gallon or "US")
-        slots = replace(slots, volumes=(one,), roles=("",)) if one is not None else slots
+        if one is not None:
+            slots = replace(slots, volumes=(one,), roles=("",))
+        elif names_two_units(parsed, asked.world.household.habits.gallon or "US"):  # so the last amount isn't meant
+            slots = replace(slots, faulty=(*slots.faulty, Faulty(parsed.text, HOW_MANY)))
     if asked.intent in _OF_THE_STOCK:
         slots = _percent_as_stock(slots)
     slots = _with_the_rest(slots, parsed, asked)

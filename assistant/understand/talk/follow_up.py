@@ -22,6 +22,7 @@ from assistant.understand.numbers.dose_again import (
 from assistant.understand.numbers.left_said import into_how_much, left_again, what_is_left
 from assistant.understand.numbers.poured_again import poured_again
 from assistant.understand.numbers.scaled import factor_in, scaled
+from assistant.understand.numbers.wanted_unit import names_two_units
 from assistant.understand.parsing import Parsed
 from assistant.understand.talk.takes import all_given, asks_only, given_to
 from assistant.understand.text.known_words import CONNECTING, ROOM_AIR
@@ -167,6 +168,8 @@ def corrected(answering: Answering, before: Reading, world: World) -> Reading | 
     slots = answering.slots
     if before.slots.met:
         return None  # that two agents met is no question to ask again
+    if before.intent == "convert" and names_two_units(answering.parsed, world.household.habits.gallon or "US"):
+        return None  # a question of its own, though its amount may not be understood
     meant = not_that(answering.parsed, slots)
     if meant is not None:
         if meant.number is not None and len(meant.slots.numbers) == 1:

@@ -68,7 +68,8 @@ def _number_for(tokens: Sequence[Token], at: int) -> str | None:
     word, before, after = tokens[at].text, _word(tokens, at - 1), _word(tokens, at + 1)
     if word == "won" and after in _JOINTS and _is_number(_word(tokens, at + 2)):
         return "one"
-    if word in _AFTER_TENS and before in TENS and not _is_number(after):
+    converts = word == "to" and tokens[0].text in ("convert", "turn", "change")
+    if word in _AFTER_TENS and before in TENS and not _is_number(after) and not converts:
         return _behind_ten(tokens, at)
     in_ratio = before in _JOINTS and _word(tokens, at - 2) in ("one", "1", "won")
     if word in ("for", "fore") and in_ratio and (after in SIZES or after in TENS or not after):
