@@ -19,12 +19,14 @@ from assistant.answer.mixing import total_in
 from assistant.answer.product import Product, other_in_bottle, product_in
 from assistant.answer.scooped import as_poured
 from assistant.answer.strength import Strength, strength_of
+from assistant.answer.two_volumes import as_one_mix
 from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.choice.together import meet
 from assistant.core.facts import Agent, Source
 from assistant.core.household import Bottle
 from assistant.core.mixing.dilution import mix
 from assistant.core.quantities.amounts import Amount, Mix, SaidRatio
+from assistant.core.quantities.quantity import read_mix
 from assistant.core.quantities.ratio import Ratio, read
 from assistant.core.quantities.units import in_ml
 from assistant.core.record.events import (
@@ -58,10 +60,12 @@ class _Fill:
     """None: the stock's strength isn't known."""
     at: datetime
     """When it was filled, as told; now where nothing was said of that."""
+    added: Amount | None = None
+    """What was poured onto what was left; None: it was filled, or it wasn't said how much."""
 
     @property
     def concentrate(self) -> Amount | None:
-        return mix(self.total, self.strength.share).concentrate if self.strength is not None else None
+        return mix(self.added or self.total, self.strength.share).concentrate if self.strength is not None else None
 
 
 def mixed(reading: Reading, world: World) -> Answer:
@@ -123,7 +127,7 @@ def _no_more_to_correct(pending: Pending | None) -> Pending | None:
 def _mixed(reading: Reading, world: World) -> Answer:
     bottle = world.household.bottle(reading.slots.bottles[0]) if len(reading.slots.bottles) == 1 else None
     told = as_poured(reading, world)
-    told = _with_its_concentrate(told, bottle, world) if isinstance(told, Reading) else told
+    told = _with_its_concentrate(as_one_mix(told), bottle, world) if isinstance(told, Reading) else told
     if isinstance(told, Answer):
         return _unrecorded(told)
     reading = told
@@ -290,7 +294,9 @@ def _fill_in(product: Product, agent: Agent, bottle: Bottle, reading: Reading, w
     at = earliest(reading.slots.when, world.now) if reading.slots.when is not None else world.now
     if at > world.now or (reading.slots.some_time_ago and reading.slots.when is None):
         return ask(reading, world, ("when",), "shelf.filled_when", {"bottle": bottle.name, "ahead": at > world.now})
-    wanted = mix_in(product, reading, world)
+    below = read_mix(holds.fill.mix) if holds is not None and holds.fill is not None and holds.fill.mix else None
+    same = reading.slots.topped_up and not reading.slots.mixes and not reading.slots.numbers
+    wanted = below if same and below is not None else mix_in(product, reading, world)
     if isinstance(wanted, Answer):
         return wanted
     if wanted is None or (reading.slots.beside is not None and not reading.slots.mixes):
@@ -308,7 +314,20 @@ def _fill_in(product: Product, agent: Agent, bottle: Bottle, reading: Reading, w
         if strength.message not in CANT_TELL:
             return strength
     found = None if isinstance(strength, Answer) else strength
-    return _Fill(bottle, product, agent, wanted, total or bottle.capacity, found, at)
+    if not reading.slots.topped_up:
+        return _Fill(bottle, product, agent, wanted, total or bottle.capacity, found, at)
+    if below is not None and found is not None and below != wanted:
+        old = strength_of(below, product, reading, world)
+        if isinstance(old, Strength) and old.share != found.share:
+            return _another_on_top(bottle)
+    return _Fill(bottle, product, agent, wanted, bottle.capacity, found, at, total if reading.slots.volumes else None)
+
+
+def _another_on_top(bottle: Bottle) -> Answer:
+    """One strength on what was left of another: nobody knows how strong the two are together."""
+    values = {"recorded": False, "bottle": bottle.name}
+    details = {"bottle": bottle.name}
+    return Answer("mixed", Outcome.REFUSE, "shelf.watered", details, values, events=(BottleDoubted(bottle.name),))
 
 
 def _too_strong_in_it(refusal: Answer, bottle: Bottle, agent: Agent) -> Answer:

@@ -95,8 +95,10 @@ def _not_the_same(product: Product, fill: Fill | None, reading: Reading, world: 
         return None
     details: dict[str, object] = {"name": bottle.name}
     if fill is None:
-        rinsed = world.state.bottles.get(bottle.name, NOTHING).rinsed_at is not None
-        return _no(reading, "topping.rinsed_out", details) if rinsed else None
+        known = world.state.bottles.get(bottle.name)
+        if known is None:
+            return None
+        return _no(reading, "topping.rinsed_out" if known.rinsed_at is not None else "topping.not_settled", details)
     holds = agent_of(fill.agent, world)
     if product.agent is not None and product.agent.id != holds.id:
         return _no(reading, "topping.another_agent", {**details, "holds": holds.name, "said": product.agent.name})

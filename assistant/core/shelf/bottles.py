@@ -171,6 +171,8 @@ def written(mix: Mix, reading: Reading | None = None) -> str:
         return f"{mix.percent} percent"
     if isinstance(mix, Ppm):
         return f"{mix.ppm} ppm"
+    if mix.part is not None:  # a recipe, in whatever units it was told
+        mix = replace(mix, first=Fraction(1), second=mix.second / mix.first)
     word = mix.word if mix.word != "colon" else reading or "to"
     return f"{mix.first} {word} {mix.second}"
 

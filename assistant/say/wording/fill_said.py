@@ -30,6 +30,8 @@ def mix_said(wanted: Mix | None, ratio: Ratio | None = None, *, heard: bool = Fa
         return ", undiluted"
     if isinstance(wanted, Percent):
         return f", {figure(wanted.percent)} percent"
+    if isinstance(wanted, SaidRatio) and wanted.part is not None:  # "half a cup to a gallon"
+        wanted = SaidRatio(Fraction(1), wanted.second / wanted.first, wanted.word)
     if isinstance(wanted, SaidRatio):
         word = ratio.reading if ratio is not None else "to" if wanted.word == "colon" else wanted.word
         return f", {'one' if wanted.first == 1 else number(wanted.first)} {word} {figure(wanted.second)}"

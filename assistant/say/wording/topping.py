@@ -10,7 +10,7 @@ from assistant.core.mixing.measuring import Measured
 from assistant.core.record.state import Fill
 from assistant.say.wording.amounts import number, said_unmeasured, said_whole, shown, shown_part
 from assistant.say.wording.dose_said import fills, said_dose, said_mix
-from assistant.say.wording.plain import capital, clock_aloud
+from assistant.say.wording.plain import MOST_WORDS, capital, clock_aloud
 
 
 def _top_up(answer: Answer) -> Line:
@@ -23,7 +23,12 @@ def _top_up(answer: Answer) -> Line:
     if measured is not None:
         say += f": {measured.tool.name} {fills(measured, number(measured.mark.amount))}"
     say += f". Then water to {said_whole(details['found'].capacity)}."
+    if details["bottle"] is not None and details["fill"] is None:
+        say += NOT_ON_RECORD if len(f"{say}{NOT_ON_RECORD}".split()) <= MOST_WORDS else " No fill on record!"
     return Line(capital(say), "\n".join(_shown(details, measured)))
+
+
+NOT_ON_RECORD = " No fill on record: is it the same mix?"
 
 
 def _shown(details: Mapping[str, Any], measured: Measured | None) -> list[str]:
@@ -61,6 +66,10 @@ def _too_old(answer: Answer) -> Line:
 
 def _past_its_end(answer: Answer) -> Line:
     return Line(f"No. The {answer.details['name']}'s mix is past its end. Empty it, rinse it and mix fresh.")
+
+
+def _not_settled(answer: Answer) -> Line:
+    return Line(f"No. What's in the {answer.details['name']} isn't settled on my record. Empty it and mix fresh.")
 
 
 def _rinsed_out(answer: Answer) -> Line:
@@ -105,6 +114,7 @@ LINES: Mapping[str, Callable[[Answer], Line]] = {
     "topping.top_up": _top_up,
     "topping.too_old": _too_old,
     "topping.past_its_end": _past_its_end,
+    "topping.not_settled": _not_settled,
     "topping.rinsed_out": _rinsed_out,
     "topping.another_agent": _another_agent,
     "topping.another_mix": _another_mix,

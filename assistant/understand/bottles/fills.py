@@ -9,10 +9,12 @@ import re
 from dataclasses import replace
 
 from assistant.contract import Doubt, Outcome, Pending, Reading, Slots, World
+from assistant.core.quantities.amounts import Amount
 from assistant.core.quantities.quantity import read_mix
 from assistant.core.round.rounds import is_open
 from assistant.understand.steps.claimed_steps import not_yet
 from assistant.understand.text.asking import BEGINS_AS_ASKED
+from assistant.understand.text.known_words import words_of
 from assistant.understand.text.patterns import Pattern
 
 _BARE = Pattern(
@@ -108,15 +110,23 @@ def poured_into_it(plain: str, world: World) -> str | None:
 
 
 def filled_it(plain: str, world: World) -> str | None:
-    """The bottle of the turn before, where "it" is said to have been filled; None: none, or a dose was just told.
+    """The bottle of the turn before, or of the clean begun in it, where "it" is said to have been filled; None: none,
+    or a dose was just told.
 
     After a dose what went in is the dose's (`of_the_dose`).
     """
-    if _FILLED_IT.match(plain) is None or not may_be_fill(plain):
+    told = _FILLED_IT.match(plain)
+    if told is None or not may_be_fill(plain):
+        return None
+    rest = _TIME_LAST.sub("", but_for_when(plain[told.end() :])).replace(",", " ").split()
+    if not set(rest) <= _OF_A_FILL or not (told["it"] or {"MIX", "AGENT", "STOCK"} & set(rest)):
         return None
     last = world.talk.last
     of_a_dose = last is not None and last.intent in DOSES and bare_fill(plain)
-    return None if of_a_dose else bottle_of_before(world)
+    if of_a_dose:
+        return None
+    being_cleaned = [one.bottle for one in world.state.rounds.values() if is_open(one) and one.bottle is not None]
+    return bottle_of_before(world) or (being_cleaned[0] if len(being_cleaned) == 1 else None)
 
 
 def rinsed_out_too(plain: str, world: World) -> str | None:
@@ -151,7 +161,8 @@ _RINSED_IT = Pattern(
     r"^(?:(?:ok|right|i|have|and|so|now|just|yes|well|then|also) ,? ?)*(?:(?:rinsed|washed|flushed|emptied|swilled)"
     r"(?: and (?:rinsed|washed|flushed))? (?:it|that|that one|the bottle) (?:out|through)\b"
     r"|(?:emptied|drained) (?:it|that|that one|the bottle)$"
-    r"|(?:poured|tipped|chucked|threw|dumped) (?:it|that|the rest|the lot|it all|all of it)(?: of it)? (?:out|away)$)"
+    r"|(?:poured|tipped|chucked|threw|dumped) (?:it|that|the rest|the lot|it all|all of it)(?: of it)?"
+    r" (?:out|away|down the (?:\w+ )?(?:drain|sink|toilet|loo))$)"
 )
 
 
@@ -160,9 +171,11 @@ _OF_A_BOTTLE = frozenset(
 )
 _FILLED_IT = Pattern(
     r"^(?:(?:ok|right|i|have|and|so|now|just|yes|well|then|also) ,? ?)*"
-    r"(?:filled|refilled|made|topped|mixed) (?:it|that)(?: up| again| fresh| afresh| back up| now)*"
-    r"(?: with (?:the |some |fresh |my )*(?:MIX )?(?:AGENT|STOCK))?(?: at)?"
-    r"(?: MIX)?(?: again| fresh| now| too)*$"
+    r"(?:filled|refilled|made|topped|mixed)(?P<it> (?:it|that)\b)?"
+)
+_OF_A_FILL = words_of(
+    "up again fresh afresh back now too with the some my at in of and a an to water concentrate bleach top line brim"
+    " MIX AGENT STOCK VOLUME NUMBER . ! full all but instead whoops oops accidentally"
 )
 _POURED_IN = Pattern(
     r"\b(?:poured|put|added|tipped|chucked|squirted|dumped|splashed|dropped|mixed|got)(?: \S+){0,3}? (?:AGENT|STOCK)"
@@ -337,6 +350,11 @@ def of_the_dose(slots: Slots, world: World) -> tuple[Slots, tuple[Doubt, ...]] |
     topped = slots.topped_up or dose.intent == "top_up"
     filled = replace(dose.slots, bottles=slots.bottles or dose.slots.bottles, topped_up=topped, steps=())
     filled = replace(filled, when=slots.when, some_time_ago=slots.some_time_ago)
+    if dose.intent == "top_up":  # what was left is no part of what went in
+        added = last.values.get("added")
+        filled = replace(filled, volumes=(), roles=(), numbers=(), share_left=None)
+        if isinstance(added, Amount):
+            filled = replace(filled, volumes=(added,), roles=("total",))
     return filled, dose.doubts if last.outcome is Outcome.CONFIRM else ()
 
 

@@ -15,6 +15,8 @@ def asks_for_another_product(intent: str | None, before: Slots, now: Slots, worl
 
     With the mix of the one that waits it would be a wrong number. A bottle alone or a product alone only answers.
     """
+    if intent == "dose" and now.mixes and (now.bottles or now.volumes) and (now.agents or now.stocks):
+        return before.scoops is not None  # all of it is said anew, so no volume in it is what a cap holds
     if intent not in _OF_A_PRODUCT or not (now.bottles or now.volumes) or not (now.agents or now.stocks):
         return False
     was = _agents(before, world)

@@ -118,6 +118,8 @@ def _counted(
     first, last = places[match.start("count")], places[match.start("count")] + len(words) - 1
     for at in range(first, last + 1):
         number = number_at(tokens, at)
+        if number is not None and number.value >= 1 and number.end < last:
+            continue  # "1 in 40 an hour ago": the forty is no hours
         if number is not None and number.faulty == "" and _reaches(tokens, number.end, last):
             return (number.value + Fraction(half, 2)) * Fraction(minutes), _begin(at, places)
         if tokens[at].text in ("a", "an") and at + 1 == last:
