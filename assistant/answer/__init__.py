@@ -12,11 +12,13 @@ from typing import cast
 from assistant.answer.asking import trouble_in
 from assistant.answer.meeting import touched_by
 from assistant.answer.which import open_rounds
-from assistant.contract import Answer, Handler, Outcome, Pending, Reading, World
+from assistant.contract import Answer, Doubt, Handler, Outcome, Pending, Reading, World
 from assistant.core.record.events import (
     AgentTouched,
     AnimalFound,
     BackTooSoon,
+    BottleRinsed,
+    BottleUnsettled,
     Event,
     HoldDoubted,
     Recorded,
@@ -26,6 +28,7 @@ from assistant.core.record.events import (
 from assistant.core.record.fold import fold
 from assistant.core.round.gate import timers
 from assistant.core.round.rounds import hold_is_running, waits_on_hold
+from assistant.core.shelf.bottles import ONLY_EMPTIED
 
 
 def answer_to(reading: Reading, world: World) -> Answer:
@@ -183,7 +186,7 @@ def _said_back(answer: Answer, reading: Reading, world: World) -> Answer:
             "heard": reading.question if reading.spoken else "",
         },
         values={key: False if key == "recorded" else value for key, value in answer.values.items()},
-        events=_touches(answer.events, world) if any(one.kind == "part" for one in doubts) else (),
+        events=_kept(answer, doubts, world),
         pending=Pending(certain, world.now, on_yes=certain),
     )
 
@@ -192,6 +195,15 @@ def _done_before(answer: Answer, world: World) -> bool:
     """Whether a step that is recorded is on record already: a part done again opens what follows it, so it counts."""
     again = (event for event in answer.events if isinstance(event, StepDone) and event.step in ("apply", "rinse"))
     return any(event.step in world.state.rounds[event.enclosure].done for event in again)
+
+
+def _kept(answer: Answer, doubts: tuple[Doubt, ...], world: World) -> tuple[Event, ...]:
+    """What counts while it is asked: what got onto a surface, and that an empty bottle holds no fill, rinsed or not."""
+    if any(one.kind == "part" for one in doubts):
+        return _touches(answer.events, world)
+    if not any(one.heard == ONLY_EMPTIED for one in doubts):
+        return ()
+    return tuple(BottleUnsettled(event.bottle) for event in answer.events if isinstance(event, BottleRinsed))
 
 
 def _touches(events: tuple[Event, ...], world: World) -> tuple[Event, ...]:

@@ -180,6 +180,8 @@ def written(mix: Mix, reading: Reading | None = None) -> str:
 # ---------------------------------------------------------------- how long a mix keeps
 
 
+ONLY_EMPTIED = "rinsed out and pumped through"
+"""What is asked of a bottle that was said to be empty."""
 LIFE_FACTS = {"chlorine": "bottle-life-bleach", "biguanide": "bottle-life-chlorhexidine"}
 """Families whose mixes have a published life in hours."""
 MADE_TODAY = {

@@ -12,6 +12,7 @@ from assistant.contract import Doubt, Outcome, Pending, Reading, Slots, World
 from assistant.core.quantities.amounts import Amount
 from assistant.core.quantities.quantity import read_mix
 from assistant.core.round.rounds import is_open
+from assistant.core.shelf.bottles import ONLY_EMPTIED
 from assistant.understand.steps.claimed_steps import not_yet
 from assistant.understand.text.asking import BEGINS_AS_ASKED
 from assistant.understand.text.known_words import words_of
@@ -76,6 +77,19 @@ def put_into(plain: str) -> bool:
     return len(_ONE_PRODUCT.findall(plain)) <= 1 and _PUT_INTO.search(plain) is not None and may_be_fill(plain)
 
 
+def is_empty(plain: str) -> bool:
+    """ "The yellow bottle's empty": nothing of the fill on record is left in it."""
+    return _IS_EMPTY.fullmatch(plain.strip(" .!,")) is not None
+
+
+_IS_EMPTY = Pattern(
+    r"(?:(?:ok|oh|so|and|right|well|the|my|now) ,? ?)*BOTTLE(?: is| 's| has)? (?:(?:now|all|nearly|run|got) )*"
+    r"(?:empty|finished|used up|run out|ran out|out)(?: now| already| again)*"
+    r"|(?:(?:ok|oh|so|and|i|we|have|just) ,? ?)*(?:used|finished)(?: up)? (?:the last of )?(?:the |my )?BOTTLE(?: up)?",
+    "BOTTLE",
+)
+
+
 def only_emptied(plain: str) -> bool:
     """Said to be empty, with no word of rinsing: what it held may still cling to it."""
     return _RINSED.search(plain) is None
@@ -119,14 +133,15 @@ def filled_it(plain: str, world: World) -> str | None:
     if told is None or not may_be_fill(plain):
         return None
     rest = _TIME_LAST.sub("", but_for_when(plain[told.end() :])).replace(",", " ").split()
-    if not set(rest) <= _OF_A_FILL or not (told["it"] or {"MIX", "AGENT", "STOCK"} & set(rest)):
-        return None
+    plainly = set(rest) <= _OF_A_FILL
+    if not (told["it"] and "fill" in told.group()) and not (plainly and (told["it"] or _OF_A_MIX & set(rest))):
+        return None  # "filled it a bit weak" is a fill, and how strong is asked
     last = world.talk.last
     of_a_dose = last is not None and last.intent in DOSES and bare_fill(plain)
     if of_a_dose:
         return None
     being_cleaned = [one.bottle for one in world.state.rounds.values() if is_open(one) and one.bottle is not None]
-    return bottle_of_before(world) or (being_cleaned[0] if len(being_cleaned) == 1 else None)
+    return bottle_of_before(world) or (being_cleaned[0] if plainly and len(being_cleaned) == 1 else None)
 
 
 def rinsed_out_too(plain: str, world: World) -> str | None:
@@ -155,7 +170,7 @@ def bottle_of_before(world: World) -> str | None:
     return before.slots.bottles[0]
 
 
-NOT_ONLY_EMPTIED = Doubt("polarity", "rinsed out and pumped through")
+NOT_ONLY_EMPTIED = Doubt("polarity", ONLY_EMPTIED)
 """What is asked of a bottle that was said to be empty."""
 _RINSED_IT = Pattern(
     r"^(?:(?:ok|right|i|have|and|so|now|just|yes|well|then|also) ,? ?)*(?:(?:rinsed|washed|flushed|emptied|swilled)"
@@ -173,6 +188,7 @@ _FILLED_IT = Pattern(
     r"^(?:(?:ok|right|i|have|and|so|now|just|yes|well|then|also) ,? ?)*"
     r"(?:filled|refilled|made|topped|mixed)(?P<it> (?:it|that)\b)?"
 )
+_OF_A_MIX = frozenset({"MIX", "AGENT", "STOCK"})
 _OF_A_FILL = words_of(
     "up again fresh afresh back now too with the some my at in of and a an to water concentrate bleach top line brim"
     " MIX AGENT STOCK VOLUME NUMBER . ! full all but instead whoops oops accidentally"
@@ -369,6 +385,8 @@ def undone(plain: str, world: World) -> str | None:
 _UNDONE = Pattern(
     r"(?:(?:no|oh|sorry|wait|please|can you|actually) ,? ?)*(?:undo|take back|cancel|forget|scrap|void|reverse|delete)"
     r" (?:that|the|this|my|the last|that last) (?:BOTTLE )?(?:fill|filling|mix|top up)(?: again| please| then)?"
+    r"|(?:(?:no|oh|sorry|wait|hang on|hold on|actually) ,? ?)*(?:it|that|the first(?: one)?|what i said first)"
+    r" was right(?: the first time| before| at first| first| after all)?"
 )
 
 

@@ -43,7 +43,7 @@ _CHANGES_NOTHING = Pattern(
     r"|\b(?:my|the|these) (?:hands|back|arms?) (?:are |is )?(?:still )?\w+ but\b|\bmore of (?:the same|it|that)\b"
     r"|\b(?:with )?(?:some )?more (?:of )?(?=AGENT|STOCK)|\blast (?:night|time|week)\b|\bby (?:now|myself|hand)\b"
     r"|\b(?:few|couple|quite)\b(?= (?:of )?(?:\w+ )?(?:ago|back|hours|minutes|days|weeks|a while))"
-    r"|\bMIX (?:AGENT|STOCK|water)(?: ,| and)* half (?:AGENT|STOCK|water)\b|\b(?:full|filled) (?:to|up)\b"
+    r"|\bMIX (?:AGENT|STOCK|water)(?: ,| and)* half (?:AGENT|STOCK|water)\b|\bfull up\b"
     r"|\bhalf (?:an hour|past|full|way|filled|(?:of )?(?:the |my )?BOTTLE)\b|\bhalfway\b"
     r"|\bfor (?:\w+ )?(?:use|job|round|clean|cleaning)\b"
 )

@@ -9,6 +9,7 @@ from assistant.contract import Reading, Slots
 from assistant.understand.bottles import fills
 from assistant.understand.bottles.bottle_doubts import bottle_doubted
 from assistant.understand.bottles.fills_apart import fills_apart
+from assistant.understand.bottles.not_as_told import filled_otherwise
 from assistant.understand.bottles.other_product import other_product, unnamed_product
 from assistant.understand.look import BY_RULE, Look
 from assistant.understand.met.meeting import (
@@ -56,6 +57,9 @@ def met_or_filled(look: Look, parse: Callable[[str], Parsed]) -> Reading | None:
         reading = look.reading("rinsed_out", replace(look.slots("rinsed_out"), bottles=(out,), steps=()), BY_RULE)
         emptied = fills.only_emptied(look.parsed.plain)
         return replace(reading, doubts=(fills.NOT_ONLY_EMPTIED,)) if emptied else reading
+    if fills.is_empty(look.parsed.plain):
+        reading = look.reading("rinsed_out", replace(look.slots("rinsed_out"), steps=()), BY_RULE)
+        return replace(reading, doubts=(fills.NOT_ONLY_EMPTIED,))
     if into is not None:
         slots = look.slots("mixed")
         return look.reading("mixed", replace(slots, bottles=slots.bottles or (into,), steps=()), BY_RULE)
@@ -101,6 +105,9 @@ def filled_as_told(look: Look) -> Reading | None:
     undone = fills.undone(look.parsed.plain, look.world)
     if undone is not None:
         return look.reading("undo", Slots(bottles=(undone,)), BY_RULE)
+    otherwise = filled_otherwise(look)
+    if otherwise is not None:
+        return otherwise
     if not fills.bare_fill(look.parsed.plain):
         return None
     told = fills.of_the_dose(look.slots("mixed"), look.world)

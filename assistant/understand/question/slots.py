@@ -22,6 +22,7 @@ from assistant.understand.bottles.mixes_kept import kept_mixed
 from assistant.understand.bottles.plainly_filled import beside_it
 from assistant.understand.harm.alarms import neutralises
 from assistant.understand.named.added import adds_in
+from assistant.understand.named.by_colour import products_by_colour
 from assistant.understand.named.by_kind import called_by_its_kind, of_the_one_open
 from assistant.understand.named.choosing_words import CHOOSING, job_in, methods_in, near_water, of_facts
 from assistant.understand.named.chores_apart import chores_apart, chores_beside, fills_beside, on_two_days
@@ -268,12 +269,20 @@ def _with_groups(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     return replace(slots, chores=chores_in(parsed.plain), groups=groups, racks=racks)
 
 
+def _bottle_by_colour(parsed: Parsed, asked: Asked) -> tuple[str, ...]:
+    """ "Mixed another pink": of a fill a colour alone is the bottle's."""
+    _, things = products_by_colour(parsed, asked.world.household)
+    names = tuple(dict.fromkeys(thing.name for thing in things if thing.kind == "bottle" and thing.name))
+    return names if len(names) == 1 else ()
+
+
 def _with_what_else_was_done(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     """Of a fill or a chore told: how the bottle was filled, and what was done in the same breath."""
     plain = parsed.plain
     if asked.intent == "mixed":
         slots = replace(
             slots,
+            bottles=slots.bottles or _bottle_by_colour(parsed, asked),
             topped_up=fills.topped_up(plain),
             rinsed_first=fills.rinsed_first(plain),
             plain_water=fills.plain_water(plain, bool(slots.agents or slots.stocks)),

@@ -6,10 +6,13 @@ from story import BEGIN, Story
 
 from assistant.core.record.beside_rounds import MOST_ITEMS
 from assistant.core.record.events import (
+    AgentPoured,
     AnimalFound,
     AnimalLoose,
     BottleDoubted,
+    BottleMixed,
     BottleRinsed,
+    BottleUnsettled,
     GroupChanged,
     HabitChanged,
     ItemBegun,
@@ -102,6 +105,16 @@ def test_a_doubted_bottle_is_known_again_once_rinsed_out() -> None:
     story = Story().tell(BottleDoubted("blue")).tell(BottleDoubted("blue"))
     assert story.state.unknown_mixes == ("blue",)
     assert story.tell(BottleRinsed("blue")).state.unknown_mixes == ()
+
+
+def test_what_is_no_settled_fill_takes_the_place_of_one_and_is_no_rinse() -> None:
+    filled = Story().tell(BottleMixed("blue", "chlorhexidine", mix="1 in 40"))
+    for event in (BottleUnsettled("blue"), AgentPoured("blue", "chlorhexidine")):
+        holds = filled.tell(event).state.bottles["blue"]
+        assert (holds.fill, holds.held) == (None, ("chlorhexidine",))
+        assert filled.undo().state.bottles["blue"].fill is not None
+    emptied = Story().tell(BottleRinsed("blue")).tell(BottleUnsettled("blue")).state.bottles["blue"]
+    assert emptied.rinsed_at is None
 
 
 STEPS = ("move out", "clear", "wash", "apply", "hold", "rinse", "dry", "air", "return")
