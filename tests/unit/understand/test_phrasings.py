@@ -69,7 +69,7 @@ def test_of_all_phrasings_the_goal_is_met(ask: Callable[[str], Reading]) -> None
 def test_what_would_harm_if_misread_is_never_read_so(case: dict[str, Any], ask: Callable[[str], Reading]) -> None:
     reading = ask(case["said"])
     # A step in doubt is asked about, and recorded only on a "yes".
-    assert reading.intent not in case["never"] or (reading.intent == "done" and reading.doubts)
+    assert reading.intent not in case["never"] or (reading.intent in ("done", "rinsed_out") and reading.doubts)
     assert (reading.intent or "") in case.get("is", (reading.intent or "",))
 
 
