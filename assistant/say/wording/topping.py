@@ -24,7 +24,7 @@ def _top_up(answer: Answer) -> Line:
         say += f": {measured.tool.name} {fills(measured, number(measured.mark.amount))}"
     say += f". Then water to {said_whole(details['found'].capacity)}."
     if details["bottle"] is not None and details["fill"] is None:
-        say += NOT_ON_RECORD if len(f"{say}{NOT_ON_RECORD}".split()) <= MOST_WORDS else " No fill on record!"
+        say += NOT_ON_RECORD if len(f"{say}{NOT_ON_RECORD}".split()) <= MOST_WORDS else " No fill on record."
     return Line(capital(say), "\n".join(_shown(details, measured)))
 
 

@@ -77,19 +77,6 @@ def put_into(plain: str) -> bool:
     return len(_ONE_PRODUCT.findall(plain)) <= 1 and _PUT_INTO.search(plain) is not None and may_be_fill(plain)
 
 
-def is_empty(plain: str) -> bool:
-    """ "The yellow bottle's empty": nothing of the fill on record is left in it."""
-    return _IS_EMPTY.fullmatch(plain.strip(" .!,")) is not None
-
-
-_IS_EMPTY = Pattern(
-    r"(?:(?:ok|oh|so|and|right|well|the|my|now) ,? ?)*BOTTLE(?: is| 's| has)? (?:(?:now|all|nearly|run|got) )*"
-    r"(?:empty|finished|used up|run out|ran out|out)(?: now| already| again)*"
-    r"|(?:(?:ok|oh|so|and|i|we|have|just) ,? ?)*(?:used|finished)(?: up)? (?:the last of )?(?:the |my )?BOTTLE(?: up)?",
-    "BOTTLE",
-)
-
-
 def only_emptied(plain: str) -> bool:
     """Said to be empty, with no word of rinsing: what it held may still cling to it."""
     return _RINSED.search(plain) is None

@@ -18,19 +18,19 @@ _PLAIN = (
         """
         a about actually added afternoon again ah all already also always am an and another are around as at
         back batch beaker been boiled both bottle bottles brand brim bunged but can cap capful capfuls caps
-        chucked clean cleaned container correct correctly cup day days deep did directions distilled do does
-        done down dried each emptied er even evening everyone everything fill fill-up filled filling fills
-        finally first flushed for forgot forgotten four fresh freshly full good got great had hang has have
-        hello here hey holds hot hour hours i in inside instructions into is it its jug just k label log logged
-        lot lukewarm made make mark me mean meant measured mention mil mils minute minutes misted mix mixed
-        mixes mixing ml morning much my neck new nice nicely night noon normal normally note noted now of oh ok
-        okay on one ones only onto oops our out own per plain please plus popped poured properly pumped put
-        ready record recorded refill refilled refilling rest right rinse rinsed said same say says shaken shook
-        so solution sorry spoon spoonful spoonfuls spoons spot spout spray sprayer sprayers squirted swilled
-        syringe syringes tap tell thank thanks that the them then there these they this those three through time
-        tipped to today tomorrow tonight too top top-up topped topped-up topping trigger tub two um up us use
-        used usual usually wait warm was washed water watered we week well went were whole whoops with work
-        write yes you
+        chucked clean cleaned closed container correct correctly cup day days deep did directions distilled do
+        does done down dried each emptied er even evening everyone everything fill fill-up filled filling fills
+        finally first flushed for forgot forgotten four fresh freshly full go good got great had hang has have
+        hello here hey holds hot hour hours i in inside instructions into is it its jug just k label labeled
+        labelled lid log logged lot lukewarm made make mark me mean meant measured mention mil mils minute
+        minutes misted mix mixed mixes mixing ml morning much my neck new nice nicely night noon normal normally
+        note noted now of oh ok okay on one ones only onto oops our out own per plain please plus popped poured
+        primed properly pumped put ready record recorded refill refilled refilling rest right rinse rinsed round
+        rounds said same say says screwed shaken shook shut so solution sorry spoon spoonful spoonfuls spoons
+        spot spout spray sprayer sprayers squirted swilled syringe syringes tap tell thank thanks that the them
+        then there these they this those three through time tipped to today tomorrow tonight too top top-up
+        topped topped-up topping trigger tub two um up us use used usual usually wait warm was washed water
+        watered we week well went were whole whoops wiped with work write yes you
         """
     )
     | COLOURS
@@ -45,6 +45,7 @@ _CHANGES_NOTHING = Pattern(
     r"|\b(?:few|couple|quite)\b(?= (?:of )?(?:\w+ )?(?:ago|back|hours|minutes|days|weeks|a while))"
     r"|\bMIX (?:AGENT|STOCK|water)(?: ,| and)* half (?:AGENT|STOCK|water)\b|\bfull up\b"
     r"|\bhalf (?:an hour|past|full|way|filled|(?:of )?(?:the |my )?BOTTLE)\b|\bhalfway\b"
+    r"|\bfor (?:the |this )?weekend\b|\b(?:as|like) (?:you|it) (?:said|says|told me)\b"
     r"|\bfor (?:\w+ )?(?:use|job|round|clean|cleaning)\b"
 )
 _SOME = Pattern(r"\bsome\b")

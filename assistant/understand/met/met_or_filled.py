@@ -8,6 +8,7 @@ from dataclasses import replace
 from assistant.contract import Reading, Slots
 from assistant.understand.bottles import fills
 from assistant.understand.bottles.bottle_doubts import bottle_doubted
+from assistant.understand.bottles.emptied import is_empty
 from assistant.understand.bottles.fills_apart import fills_apart
 from assistant.understand.bottles.not_as_told import filled_otherwise
 from assistant.understand.bottles.other_product import other_product, unnamed_product
@@ -57,7 +58,7 @@ def met_or_filled(look: Look, parse: Callable[[str], Parsed]) -> Reading | None:
         reading = look.reading("rinsed_out", replace(look.slots("rinsed_out"), bottles=(out,), steps=()), BY_RULE)
         emptied = fills.only_emptied(look.parsed.plain)
         return replace(reading, doubts=(fills.NOT_ONLY_EMPTIED,)) if emptied else reading
-    if fills.is_empty(look.parsed.plain):
+    if is_empty(look.parsed.plain, look.slots("rinsed_out").bottles, look.world):
         reading = look.reading("rinsed_out", replace(look.slots("rinsed_out"), steps=()), BY_RULE)
         return replace(reading, doubts=(fills.NOT_ONLY_EMPTIED,))
     if into is not None:

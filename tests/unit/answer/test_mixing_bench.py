@@ -254,8 +254,8 @@ def test_a_tool_asked_after_by_name_is_told_however_rough() -> None:
 def test_half_full_is_topped_up_from_the_bottles_own_mix() -> None:
     reply = Tool(HOME).say("top_up", bottles=("tall bottle",), share_left=Fraction(1, 2))
     assert reply.values["concentrate"] == Amount(Fraction("7.5"), "mL")
-    assert reply.say.startswith("7.6 mils of bleach, one in 50: fat syringe to 7.6. Then water to 750 mils.")
-    assert reply.say.endswith("No fill on record: is it the same mix?")
+    said = "7.6 mils of bleach, one in 50: fat syringe to 7.6. Then water to 750 mils."
+    assert reply.say == f"{said} No fill on record: is it the same mix?"
 
 
 @pytest.mark.parametrize(
