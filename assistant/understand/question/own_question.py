@@ -137,6 +137,8 @@ class OwnQuestion:
             return None
         if claims.done and not _of_a_clean(look) and _ENDS_AS_ASKED.search(plain) and _another_question(look):
             return None  # "I've just bleached two tanks, so how long does the room want airing"
+        if set(claims.done) <= {"move out"} and look.top == "return_check" and _MAY_IT.search(plain):
+            return None  # "he's been out ages, tell me I can put him back"
         if claims.done and look.top == "log_clean" and _FOR_THE_LOG.search(plain) and "apply" not in claims.done:
             return None  # "wiped the front over, jot that in the record": the day's chore
         if claims.done and only_partly(plain):
@@ -346,6 +348,7 @@ _HALF_ENOUGH = {
         r"\b(?:how|when|will|would|is|what|for)\b.*\b(?:air|aired|airing|ventilat\w+|windows?|fumes|smell)\b"
     ),
 }
+_MAY_IT = Pattern(r"\b(?:can|may|could) (?:i|we|he|she|they|it) (?:\w+ ){0,3}(?:back|home|in)\b")
 _FOR_THE_LOG = Pattern(
     r"\b(?:jot|put|pop|note|write|log|stick|record|enter)(?: \w+){0,3} (?:down|in the (?:record|log|book|diary))\b"
 )
