@@ -279,6 +279,14 @@ def test_who_may_be_inside_is_not_out(said: str) -> None:
     assert talk.tell(said).values.get("recorded") is not True
 
 
+@pytest.mark.parametrize("said", ["please tell me I can put him back now", "say I can put them back"])
+def test_who_may_go_back_is_not_back(said: str) -> None:
+    talk = a_talk(*BEGUN)
+    reply = talk.tell(said)
+    assert reply.intent == "return_check"
+    assert reply.values["ready"] is False
+
+
 def test_what_was_told_is_settled_before_a_return_is_recorded() -> None:
     talk = a_talk(*BEGUN, minutes=10)
     talk.tells("it stayed wet", "rinsed", "dry", "put the water bowl straight back in from the bleach")

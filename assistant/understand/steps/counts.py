@@ -71,11 +71,13 @@ _OUT_OF_A_TUB = Pattern(
 
 def _is_return(words: str, before: str, after: str) -> bool:
     inside = " in" if words.endswith("back in") else ""
-    if is_no_return(before, inside + after):
+    if is_no_return(before, inside + after) or _MAY.search(before):
         return False
     return _BACK_WALL.match(after) is None and _ON_THE_BACK.search(before) is None
 
 
+_MAY = Pattern(r"\b(?:can|may|could|should|shall|will|would|must|let me) (?:\w+ ){0,2}$")
+""" "Tell me I can put him back": not back yet."""
 _BACK_WALL = Pattern(r" (?:walls?|left|right|corner|end|half|panel|glass|door)\b")
 _ON_THE_BACK = Pattern(r"\b(?:on|over|down|of|at|along|across|onto|under) (?:the |my )?$")
 """ "On her back wall"."""
