@@ -52,7 +52,7 @@ from assistant.core.round.rounds import STEPS, hold_is_running, in_order, is_ope
 from assistant.core.shelf.bottles import drawn_for, filled, poured, rinsed_out
 from assistant.core.shelf.chores import with_chore
 
-FOLD_VERSION = 16
+FOLD_VERSION = 17
 
 UNDO_DEPTH = 100
 """How many turns back "undo" can go; bounds the state row."""
