@@ -66,20 +66,14 @@ def _unsure(reading: Reading, world: World) -> Answer:
     doubted = tuple(
         HoldDoubted(round_.enclosure)
         for round_ in open_rounds(world)
-        if reading.slots.stayed_wet is False and (hold_is_running(round_, world.now) or waits_on_hold(round_))
+        if reading.slots.stayed_wet is False and waits_on_hold(round_)
     )
-    half_said = bool(doubted) and not any(hold_is_running(one, world.now) for one in open_rounds(world))
     details = {"nearest": _nearest(reading, world), "asked": _waits_for_a_yes(world)}
     remarked = () if doubted else _remarked(reading, world)
-    message = (
-        "talk.did_it_stay_wet"
-        if half_said
-        else "talk.may_have_dried"
-        if doubted
-        else "talk.remarked"
-        if remarked
-        else "talk.unsure"
-    )
+    message = "talk.remarked" if remarked else "talk.unsure"
+    if doubted:
+        runs = any(hold_is_running(round_, world.now) for round_ in open_rounds(world))
+        message = "talk.may_have_dried" if runs else "talk.did_it_stay_wet"
     return _with_touches(Answer(None, Outcome.UNSURE, message, details, events=(*doubted, *remarked)), reading, world)
 
 
@@ -94,9 +88,10 @@ def _remarked(reading: Reading, world: World) -> tuple[Event, ...]:
     """What may matter is kept in the keeper's words, and asked about before anything is ready."""
     if not reading.slots.remark:
         return ()
-    sprayed = [round_.enclosure for round_ in open_rounds(world) if round_.touched]
-    named = [name for name in sprayed if name in reading.slots.enclosures]
-    return tuple(Remarked(name, reading.question) for name in named or sprayed)
+    sprayed = [round_ for round_ in open_rounds(world) if round_.touched]
+    named = [round_ for round_ in sprayed if round_.enclosure in reading.slots.enclosures]
+    kept = (round_ for round_ in named or sprayed if reading.question not in round_.remarks)
+    return tuple(Remarked(round_.enclosure, reading.question) for round_ in kept)
 
 
 def _doubted(reading: Reading, world: World) -> tuple[Event, ...]:
@@ -123,7 +118,7 @@ def _with_what_comes_first(answer: Answer, world: World) -> Answer:
 
 
 def _with_the_remark(answer: Answer, reading: Reading, world: World) -> Answer:
-    """The same, with what the sentence told besides of a surface: kept, unless something was recorded of it anyway."""
+    """The same, with what the sentence told besides of a surface: kept, whatever was recorded or asked."""
     if reading.intent == "return_check":
         return answer
     remarked = _remarked(reading, world)

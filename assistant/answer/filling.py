@@ -20,7 +20,7 @@ from assistant.answer.product import Product, other_in_bottle, product_in
 from assistant.answer.scooped import as_poured
 from assistant.answer.strength import Strength, strength_of
 from assistant.answer.two_volumes import as_one_mix
-from assistant.contract import Answer, Outcome, Pending, Reading, World
+from assistant.contract import UNHEARD_PRODUCT, Answer, Outcome, Pending, Reading, World
 from assistant.core.choice.together import meet
 from assistant.core.facts import Agent, Source
 from assistant.core.household import Bottle
@@ -89,8 +89,7 @@ def _is_unsettled(answer: Answer) -> bool:
 
 
 def _with_what_went_in(answer: Answer, reading: Reading, world: World) -> Answer:
-    """The same, with what was told to be in there while something of it is still asked: no fill, but no guess"
-    " either."""
+    """The same, with what was told to be in there while something of it is still asked: no fill, and no guess."""
     bottle = world.household.bottle(reading.slots.bottles[0]) if len(reading.slots.bottles) == 1 else None
     if bottle is None or answer.outcome is not Outcome.ASK or answer.events or answer.details.get("ahead"):
         return answer
@@ -155,15 +154,11 @@ def _mixed(reading: Reading, world: World) -> Answer:
 def _unheard(product: Product, reading: Reading, world: World) -> Answer | None:
     """Asks with what it was filled, where a word that nobody knows stands for it; that it isn't its own is kept."""
     slots, bottle = reading.slots, product.bottle
-    if bottle is None or slots.agents or slots.stocks or not (slots.beside or "").startswith(WITH):
+    if bottle is None or slots.agents or slots.stocks or not (slots.beside or "").startswith(UNHEARD_PRODUCT):
         return None
-    details = {"bottle": bottle.name, "unheard": (slots.beside or "").removeprefix(WITH)}
+    details = {"bottle": bottle.name, "unheard": (slots.beside or "").removeprefix(UNHEARD_PRODUCT)}
     asked = ask(reading, world, ("agent", "stock"), "shelf.filled_with", details)
     return _unrecorded(replace(asked, events=(BottleUnsettled(bottle.name),)))
-
-
-WITH = "with "
-"""What `slots.beside` begins with where it stands for a product."""
 
 
 def _with_its_concentrate(reading: Reading, bottle: Bottle | None, world: World) -> Reading | Answer:

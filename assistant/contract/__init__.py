@@ -19,6 +19,7 @@ from assistant.contract.answered import (
     World,
 )
 from assistant.contract.understood import (
+    UNHEARD_PRODUCT,
     Choice,
     Doubt,
     Draught,
@@ -34,6 +35,7 @@ from assistant.contract.understood import (
 
 __all__ = [
     "PENDING_LASTS",
+    "UNHEARD_PRODUCT",
     "Answer",
     "Choice",
     "Doubt",

@@ -92,6 +92,10 @@ class SaidTime:
     """What else it may have been: four in the morning, the fifth of March; empty: it is plain."""
 
 
+UNHEARD_PRODUCT = "with "
+"""What `Slots.beside` begins with where the word stands for a product that nobody knows: "with glim"."""
+
+
 @dataclass(frozen=True, slots=True)
 class Slots:
     """What the text names, by kind, in the order said. Names are the household's own, agents and organisms are ids."""

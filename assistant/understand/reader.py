@@ -181,7 +181,7 @@ class Reader:
         if unsure and self._asked_of_harm(plain):  # barely a question hides no cry
             return look.reading("splash", replace(without_troubles(look.slots("splash")), place=None), ENOUGH)
         wrong = contradicts_the_record(look, look.slots("status")) if intent in _MAY_DENY else None
-        wrong = wrong or meant_ahead(look) or but_for_a_part(look) or lied_about(look, look.slots("status"))
+        wrong = wrong or meant_ahead(look) or but_for_a_part(look) or lied_about(look)
         if wrong is not None:
             return look.reading("undo", wrong, BY_RULE)
         if intent is None:

@@ -107,9 +107,8 @@ def bottle_doubted(look: Look) -> Reading | None:
         return _of_no_known_strength(look, (mismeasured,))
     if _HELD.search(masked) is not None and len(names) == 1 and not _sprayed_from(names[0], look.world):
         return _unknown(look, names) if _is_for_another(names[0], things, look.world) else None
-    apart = (
-        "bottles" in look.parsed.text.lower() or "mixed" not in masked
-    )  # "mixed up yellow and green": poured together
+    # "Mixed up yellow and green" is poured together.
+    apart = "bottles" in look.parsed.text.lower() or "mixed" not in masked
     if apart and _MIXED_UP.search(masked) is not None and not any(_sprayed_from(name, look.world) for name in names):
         every = tuple(bottle.name for bottle in look.world.household.bottles)
         if names or not any(map(is_sprayed, look.world.state.rounds.values())):

@@ -236,8 +236,7 @@ def concentrate_or_mix(plain: str, pending: Pending) -> Reading | None:
 
 
 def volume_put_right(plain: str, slots: Slots, pending: Pending) -> Reading | None:
-    """ "No, 23.4", after it was asked what 234 mils were: so much of it, looked at anew; None: no other number"
-    " alone."""
+    """ "No, 23.4", after it was asked what 234 mils were: so much of it, looked at anew; None: it names more."""
     before = pending.reading.slots
     if len(before.volumes) != 1 or slots.mixes or slots.bottles or plain.endswith("?"):
         return None

@@ -9,9 +9,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from assistant.contract import UNHEARD_PRODUCT
 from assistant.understand.bottles import fills
 from assistant.understand.text.known_words import COLOURS, words_of
 from assistant.understand.text.patterns import Pattern, any_of
+from assistant.understand.text.plain_words import first_beside
 
 _PLAIN = (
     words_of(
@@ -19,7 +21,7 @@ _PLAIN = (
         a about actually added afternoon again ah all already also always am an and another are around as at
         back batch beaker been boiled both bottle bottles brand brim bunged but can cap capful capfuls caps
         chucked clean cleaned closed container correct correctly cup day days deep did directions distilled do
-        does done down dried each emptied er even evening everyone everything fill fill-up filled filling fills
+        does done down dried each emptied er even evening everyone everything fill filled filling fills
         finally first flushed for forgot forgotten four fresh freshly full go good got great had hang has have
         hello here hey holds hot hour hours i in inside instructions into is it its jug just k label labeled
         labelled lid log logged lot lukewarm made make mark me mean meant measured mention mil mils minute
@@ -28,15 +30,14 @@ _PLAIN = (
         primed properly pumped put ready record recorded refill refilled refilling rest right rinse rinsed round
         rounds said same say says screwed shaken shook shut so solution sorry spoon spoonful spoonfuls spoons
         spot spout spray sprayer sprayers squirted swilled syringe syringes tap tell thank thanks that the them
-        then there these they this those three through time tipped to today tomorrow tonight too top top-up
-        topped topped-up topping trigger tub two um up us use used usual usually wait warm was washed water
+        then there these they this those three through time tipped to today tomorrow tonight too top
+        topped topping trigger tub two um up us use used usual usually wait warm was washed water
         watered we week well went were whole whoops wiped with work write yes you
         """
     )
     | COLOURS
 )
 """Words beside a fill that change nothing of how strong it is."""
-_NAMED = words_of("BOTTLE AGENT STOCK MIX VOLUME NUMBER DURATION WHEN MEASURE ENCLOSURE ANIMAL GROUP CHORE TEMPERATURE")
 _CHANGES_NOTHING = Pattern(
     r"\b(?:VOLUME|NUMBER|MIX) (?:of )?(?:the )?(?:neat )?concentrate\b|\bfrom (?:the )?(?:AGENT|STOCK)\b"
     r"|\b(?:to|at) (?:the )?(?:\w+ )?(?:line|top|mark|brim|neck|rim|label)\b|\bby the label\b"
@@ -53,7 +54,6 @@ _WHOLE = Pattern(r"\b(?:filled|refilled|mixed|made|topped|fresh|batch|lot|new)\b
 """ "Filled with some bleach" is full of it; "put some bleach in" leaves open how much."""
 _PRODUCT = Pattern(r"\b(?:AGENT|STOCK)\b")
 _OF_IT = Pattern(r" ?'s\b")
-_WORD = Pattern(r"[A-Za-z][A-Za-z'-]*")
 
 
 _WITH_WHAT = Pattern(
@@ -64,8 +64,6 @@ _STUFF = Pattern(
     rf"(?:BOTTLE\b|{any_of(COLOURS)} (?:stuff|liquid|concentrate|cleaner|soap)\b)"
 )
 """ "With the blue stuff": a colour is no product."""
-WITH = "with "
-"""What a word begins with that stands where a product's name belongs."""
 WORDS = _PLAIN | words_of("swirl swirled swirling glug squirt squirts weak weaker stronger eye concentrate guess")
 """Words that the rules here turn on."""
 
@@ -84,8 +82,8 @@ def beside_it(marked: Sequence[str]) -> str | None:
     stuff = _STUFF.search(said)
     if stuff is not None:
         return stuff.group().replace("BOTTLE", "that stuff")
-    beside = next((word for word in _WORD.findall(text) if word not in _PLAIN and word not in _NAMED), None)
+    beside = first_beside(text, _PLAIN)
     product = _WITH_WHAT.search(text) if _PRODUCT.search(said) is None else None
     if beside is None or product is None or product["word"] != beside:
         return beside
-    return f"{WITH}{beside}"
+    return f"{UNHEARD_PRODUCT}{beside}"

@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Literal, TypeAlias
 
 from assistant.understand.steps.counts import EARLY, counts
@@ -118,6 +119,7 @@ class Claims:
 _DID_NOT_DRY = Pattern(r"\b(?:did not|has not|never) (?:\w+ )?(?:dry|dried)\b", "not", "never")
 
 
+@lru_cache(maxsize=256)
 def claims_in(text: str) -> Claims:
     """What a masked text says of steps.
 

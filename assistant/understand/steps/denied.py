@@ -34,9 +34,7 @@ def contradicts_the_record(look: Look, slots: Slots) -> Slots | None:
     step = claims.mentioned[0]
     if step == "rinse" and _SOAP.search(plain):
         step = "wash"  # the soap is rinsed off as a part of it
-    rounds = [round_ for round_ in look.world.state.rounds.values() if is_open(round_) and step in round_.done]
-    names = [round_.enclosure for round_ in rounds if not slots.enclosures or round_.enclosure in slots.enclosures]
-    return replace(slots, enclosures=tuple(names), steps=(step,), corrects=True) if names else None
+    return _taken_back(step, slots, look)
 
 
 _LIED = Pattern(
@@ -49,12 +47,17 @@ _LIED = Pattern(
 _STEP_NAMED = {"rins": "rinse", "wash": "wash", "dry": "dry", "clear": "clear", "air": "air"}
 
 
-def lied_about(look: Look, slots: Slots) -> Slots | None:
+def lied_about(look: Look) -> Slots | None:
     """The step that is said never to have been done, in those words; None: none is on record."""
     found = _LIED.search(look.parsed.plain)
     if found is None:
         return None
     step = next(step for stem, step in _STEP_NAMED.items() if stem in found.group())
+    return _taken_back(step, look.slots("status"), look)
+
+
+def _taken_back(step: str, slots: Slots, look: Look) -> Slots | None:
+    """The slots with the open cleans, of those named, that have the step on record; None: none has."""
     rounds = [round_ for round_ in look.world.state.rounds.values() if is_open(round_) and step in round_.done]
     names = tuple(r.enclosure for r in rounds if not slots.enclosures or r.enclosure in slots.enclosures)
     return replace(slots, enclosures=names, steps=(step,), corrects=True) if names else None

@@ -124,10 +124,10 @@ def not_done_there(look: Look) -> Slots | None:
         return None
     plain = look.parsed.plain.strip(" .!")
     opened = _OPENS.match(plain)
-    named = look.slots("undo").enclosures
-    if _NOT_THERE.match(plain[opened.end() :] if opened is not None else plain) is None or len(named) != 1:
+    if _NOT_THERE.match(plain[opened.end() :] if opened is not None else plain) is None:
         return None
-    if named[0] not in (last.values.get("enclosures") or ()) or not before.slots.steps:
+    named = look.slots("undo").enclosures
+    if len(named) != 1 or named[0] not in (last.values.get("enclosures") or ()) or not before.slots.steps:
         return None
     return replace(look.slots("undo"), enclosures=named, steps=before.slots.steps[:1], corrects=True)
 

@@ -13,6 +13,7 @@ from assistant.understand.steps.step_patterns import STEPS
 from assistant.understand.text.known_words import words_of
 from assistant.understand.text.parts_of_it import FITTING, PART
 from assistant.understand.text.patterns import Pattern
+from assistant.understand.text.plain_words import first_beside
 
 CLOSING = frozenset({"rinse", "dry", "air", "hold", "wipe"})
 """Steps after which less is left to do. Of what is sprayed it counts even in doubt that it touched the surface."""
@@ -20,8 +21,7 @@ CLOSING = frozenset({"rinse", "dry", "air", "hold", "wipe"})
 _PLAIN = words_of(
     """
     's a all also am an and are at away been bit both clean cleanly completely corner corners course did do does done
-    down
-    dripping each elbow end every everything everywhere extra finally finished first for fresh from full fully gave
+    down dripping each elbow end every everything everywhere extra finally finished first for fresh from full fully gave
     given go good got grease had has have her hers hot i in inside into is it it's its itself job let lot lots lovely
     me more my myself nice nicely now of off ok okay on once one our out outside over own plain plenty proper properly
     quick quickly really rinse round s same second so solid some spare super surface take than thank thanks that the
@@ -40,24 +40,6 @@ _PLAIN = words_of(
 )
 """Words beside a step that change nothing of it."""
 _BEFORE_A_RINSE = frozenset({"move out", "clear", "wash", "apply"})
-_NAMED = frozenset(
-    [
-        "ENCLOSURE",
-        "ANIMAL",
-        "BOTTLE",
-        "AGENT",
-        "STOCK",
-        "MIX",
-        "VOLUME",
-        "NUMBER",
-        "TEMPERATURE",
-        "DURATION",
-        "WHEN",
-        "MEASURE",
-        "MATERIAL",
-        "ITEM",
-    ]
-)
 _CHANGES_NOTHING = Pattern(
     r"\b(?:at (?:long )?last|dry as \w+|as (?:a|any) \w+|the last of|no (?:dirt|fumes|soap|suds|bubbles|residue|smell"
     r"|product|drips|puddles|damp|wet)(?: \w+)?(?: left)?"
@@ -92,7 +74,6 @@ _ONE_OF_THEM = Pattern(
     r"|^(?:(?:ok|so|and|right) )*(?:only |just )?one (?:of them|of the \w+|ANIMAL)(?: is| 's)?(?: back)?\b"
 )
 """ "Got the geckos out, well one of them", "one gecko's back in"."""
-_WORD = Pattern(r"[A-Za-z']+")
 
 
 def names_a_closing_step(text: str) -> bool:
@@ -129,5 +110,4 @@ def beside_it(clause: str, steps: Collection[str]) -> str | None:
     rest = _CHANGES_NOTHING.sub(" ", clause)
     for _, pattern in STEPS:
         rest = pattern.sub(" ", rest)
-    rest = _A_PART.sub(" ", rest)
-    return next((word for word in _WORD.findall(rest) if word not in _PLAIN and word not in _NAMED), None)
+    return first_beside(_A_PART.sub(" ", rest), _PLAIN)

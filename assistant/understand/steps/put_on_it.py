@@ -109,10 +109,12 @@ def put_on_it(look: Look) -> Reading | None:
 
 def lies_there(look: Look) -> Reading | None:
     """ "There's still vinegar on the window cage", of which no clean is open: kept for the next one."""
+    if _LIES_THERE.fullmatch(look.parsed.plain.strip(" .!")) is None:
+        return None
     slots = look.slots("done")
     if len(slots.enclosures) != 1 or is_open(look.world.state.rounds.get(slots.enclosures[0])):
         return None
-    if _LIES_THERE.fullmatch(look.parsed.plain.strip(" .!")) is None or not (slots.agents or slots.stocks):
+    if not (slots.agents or slots.stocks):
         return None
     return look.reading("done", replace(slots, steps=("apply",)), BY_RULE)
 

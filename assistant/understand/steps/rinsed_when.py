@@ -14,12 +14,11 @@ DRY_TO_COME = Pattern(r"\bdr(?:y|ied) (?:with)?in (?:about |another |a |the next
 
 def rinsed_before_its_end(look: Look) -> bool:
     """ "Rinsed it at five past", told later, where the wet time wasn't over by then."""
-    when = look.slots("done").when
-    if "rinse" not in look.claims.done or when is None or when.to_the != "minute":
+    if "rinse" not in look.claims.done or DRY_TO_COME.search(look.parsed.plain):
         return False
-    if DRY_TO_COME.search(look.parsed.plain):
+    when, named = look.slots("done").when, look.slots("done").enclosures
+    if when is None or when.to_the != "minute":
         return False
-    named = look.slots("done").enclosures
     holds = [
         round_.hold
         for name, round_ in look.world.state.rounds.items()
