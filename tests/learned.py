@@ -5,6 +5,7 @@ from __future__ import annotations
 from talk import demo
 from tool import FACTS, QUESTIONS
 
+from assistant.store.english import usage
 from assistant.store.packaged import cry_lines, outside_lines
 from assistant.understand.harm.learned_cries import rows_of_cries
 from assistant.understand.matching.learning import Row, by_label
@@ -20,5 +21,5 @@ def rows_of_questions() -> list[Row]:
 
 def rows_of_harm() -> list[Row]:
     """Cries and all that is none."""
-    parse = parser_of(demo(), FACTS, Matcher(by_label(rows_of_questions()), None).vocabulary | OF_THE_RULES)
+    parse = parser_of(demo(), FACTS, Matcher(by_label(rows_of_questions()), None).vocabulary | OF_THE_RULES, usage)
     return rows_of_cries(cry_lines(), QUESTIONS, outside_lines(), lambda text: parse(text).plain)

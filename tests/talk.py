@@ -11,6 +11,7 @@ from tool import FACTS, QUESTIONS, Tool
 
 from assistant.contract import Heard, Reply, World
 from assistant.core.household import Household
+from assistant.store.english import usage
 from assistant.store.keeping import read_household
 from assistant.store.packaged import packaged_weights
 from assistant.turn import take_turn
@@ -25,7 +26,7 @@ def demo() -> Household:
 
 @cache
 def _reader() -> Reader:
-    return Reader(demo(), FACTS, QUESTIONS, *packaged_weights())
+    return Reader(demo(), FACTS, QUESTIONS, *packaged_weights(), usage)
 
 
 @dataclass

@@ -24,6 +24,7 @@ from assistant.core.round.reminders import Reminder
 from assistant.shells.clocks import ClockWatch
 from assistant.shells.folder import Folder
 from assistant.shells.out import complain
+from assistant.store.english import usage
 from assistant.store.keeping import read_household
 from assistant.store.log import Log, Overtaken, StoreFault
 from assistant.store.packaged import packaged_facts, packaged_weights, questions_at_hand
@@ -200,4 +201,4 @@ def _reader(household: Household, facts: Facts, questions: Mapping[str, Question
     """Understanding, over this household; by itself, so that a test can put a table in its place."""
     from assistant.understand.reader import Reader
 
-    return Reader(household, facts, questions, *packaged_weights())
+    return Reader(household, facts, questions, *packaged_weights(), usage)

@@ -20,7 +20,7 @@ from assistant.understand.numbers.amounts import Amounts, amounts_in
 from assistant.understand.numbers.said_again import with_numbers_said_again
 from assistant.understand.numbers.spoken_numbers import NUMBER_WORDS, TENS
 from assistant.understand.text.denied_after import denied_first
-from assistant.understand.text.english_words import spelled_right
+from assistant.understand.text.english_words import Usage, spelled_right
 from assistant.understand.text.known_words import ITEMS, MATERIALS, words_of
 from assistant.understand.text.misheard import put_right
 from assistant.understand.text.patterns import Pattern
@@ -126,9 +126,10 @@ _NO_AMOUNTS = Amounts((), ())
 class Parser:
     """Takes texts apart with one household's names."""
 
-    def __init__(self, names: Names, gallon: Gallon, vocabulary: Iterable[str]) -> None:
-        """vocabulary: what a slip is mended to."""
+    def __init__(self, names: Names, gallon: Gallon, vocabulary: Iterable[str], usage: Usage) -> None:
+        """vocabulary: what a slip is mended to. usage: of English words, which are none."""
         self._names = names
+        self._usage = usage
         self._gallon: Gallon = gallon
         self._known = (
             frozenset(vocabulary)
@@ -191,8 +192,10 @@ class Parser:
     def _parted(self, token: Token) -> tuple[Token, ...]:
         """ "Nextstep", "undothe", "topit": two words typed as one, where they can be parted in one way alone."""
         word = token.text
-        if len(word) < _SHORTEST_RUN or not word.isalpha() or word in self._known or spelled_right(word):
+        if len(word) < _SHORTEST_RUN or not word.isalpha() or word in self._known or self._right(word):
             return (token,)
+        if word.endswith("in") and self._right(word + "g"):
+            return (replace(token, text=word + "g"),)  # "talkin" isn't "talk in"
         halves = [(word[:at], word[at:]) for at in range(2, len(word) - 1)]
         halves = [pair for pair in halves if all(map(self._is_part, pair)) and max(map(len, pair)) >= _SMALL]
         halves = [
@@ -203,17 +206,20 @@ class Parser:
         first, second = halves[0]
         return replace(token, text=first, raw=first), replace(token, text=second, raw=second, glued=False)
 
+    def _right(self, word: str) -> bool:
+        return spelled_right(word, self._usage)
+
     def _is_part(self, word: str) -> bool:
-        return word in _SMALL_PARTS or (len(word) >= _SMALL and word in self._known and spelled_right(word))
+        return word in _SMALL_PARTS or (len(word) >= _SMALL and word in self._known and self._right(word))
 
     def _swapped_back(self, token: Token) -> Token:
         """ "Teh", "nxet", "undo" typed as "udno": two letters side by side have changed places."""
         word = token.text
-        if len(word) < _SHORTEST_SWAP or not word.isalpha() or word in self._known or spelled_right(word):
+        if len(word) < _SHORTEST_SWAP or not word.isalpha() or word in self._known or self._right(word):
             return token
         swapped = {word[:at] + word[at + 1] + word[at] + word[at + 2 :] for at in range(len(word) - 1)}
         known = [other for other in swapped if other in self._known]
-        known = [other for other in known if spelled_right(other)] if len(known) > 1 else known
+        known = [other for other in known if self._right(other)] if len(known) > 1 else known
         return replace(token, text=known[0]) if len(known) == 1 else token
 
     def _with_its_end_mended(self, token: Token) -> Token:
@@ -221,7 +227,7 @@ class Parser:
         if (
             len(token.text) < _SHORTEST
             or token.text in self._known
-            or spelled_right(token.text)
+            or self._right(token.text)
             or not token.text.isalpha()
         ):
             return token
@@ -232,7 +238,7 @@ class Parser:
 
     def _mended(self, word: str) -> str:
         """A slip of a known word as that word; anything else as it is."""
-        if len(word) < _SHORTEST or word in self._known or not word.isalpha() or spelled_right(word):
+        if len(word) < _SHORTEST or word in self._known or not word.isalpha() or self._right(word):
             return word
         by_ear = self._sounds_like(word)
         # Thumbs and ears mostly get the first letter right; "popped" is no "topped".

@@ -60,29 +60,36 @@ from assistant.understand.steps.wet_answered import is_half_an_answer
 from assistant.understand.steps.wet_apart import wet_apart
 from assistant.understand.talk.goes_on import of_the_room
 from assistant.understand.talk.in_talk import InTalk
+from assistant.understand.text.english_words import Usage
 from assistant.understand.text.patterns import Pattern
 
 HEARD_WELL = 0.7
 """Mean posterior of a hearing from which on a cry is heard by likeness too: below, words are mostly wrong ones."""
 
 
-def parser_of(household: Household, facts: Facts, vocabulary: frozenset[str]) -> Parser:
+def parser_of(household: Household, facts: Facts, vocabulary: frozenset[str], usage: Usage) -> Parser:
     """What takes a text apart. vocabulary: what slips are mended to."""
-    return Parser(Names(household, facts, vocabulary), "US", vocabulary)
+    return Parser(Names(household, facts, usage, vocabulary), "US", vocabulary, usage)
 
 
 class Reader:
     """Reads the turns of one household. Built once; knows nothing of the turn before but what the world holds."""
 
     def __init__(
-        self, household: Household, facts: Facts, questions: Mapping[str, Question], weights: bytes, cries: bytes
+        self,
+        household: Household,
+        facts: Facts,
+        questions: Mapping[str, Question],
+        weights: bytes,
+        cries: bytes,
+        usage: Usage,
     ) -> None:
-        """weights, cries: what was learned of the questions, and of harm."""
+        """weights, cries: what was learned of the questions, and of harm. usage: how common a word of English is."""
         learned = opened(weights)
         self._weigh_harm = LearnedCries(cries)
         self._matcher = Matcher(learned.texts, learned.model)
         vocabulary = self._matcher.vocabulary | OF_THE_RULES
-        self._parser = parser = parser_of(household, facts, vocabulary)
+        self._parser = parser = parser_of(household, facts, vocabulary, usage)
         self._parse = lru_cache(maxsize=64)(lambda text, gallon="US": parser.with_gallon(gallon)(text))
         self._facts = facts
         self._in_talk = InTalk(learned.texts, vocabulary)

@@ -12,6 +12,7 @@ from assistant.contract import Heard, Outcome, Reading, World
 from assistant.hear.choose import open_recogniser
 from assistant.hear.spoken_form import words_of
 from assistant.hear.vocabulary import sayable
+from assistant.store.english import usage
 from assistant.store.keeping import read_household
 from assistant.store.packaged import packaged_facts, packaged_weights, read_questions
 from assistant.turn import take_turn
@@ -71,7 +72,7 @@ class DemoListener:
         questions = read_questions()
         said = sayable(questions.values(), household, facts.agents.values(), facts.organisms.values())
         self.recogniser = open_recogniser(said, models or cache / "no models", cache)
-        self._reader = Reader(household, facts, questions, *packaged_weights())
+        self._reader = Reader(household, facts, questions, *packaged_weights(), usage)
         self._world = World(datetime(2026, 1, 5, 9, tzinfo=UTC), household, facts, questions, self._reader)
 
     def read(self, heard: Heard) -> Reading:

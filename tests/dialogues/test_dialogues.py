@@ -16,6 +16,7 @@ from assistant.contract import Heard, Question
 from assistant.core.facts import Facts
 from assistant.shells.json_reply import json_line
 from assistant.shells.sitting import Sitting
+from assistant.store.english import usage
 from assistant.store.keeping import read_household
 from assistant.store.log import Log
 from assistant.store.packaged import packaged_weights
@@ -39,7 +40,7 @@ Talk = Callable[[Log], Sitting]
 @pytest.fixture(scope="module")
 def talk(facts: Facts, questions: Mapping[str, Question]) -> Talk:
     household = read_household(KEEPING, facts)
-    reader = Reader(household, facts, questions, *packaged_weights())
+    reader = Reader(household, facts, questions, *packaged_weights(), usage)
     return lambda log: Sitting(log, household, facts, questions, reader)
 
 

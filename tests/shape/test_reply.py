@@ -22,6 +22,7 @@ from assistant.contract import Heard, Question, Reply, World
 from assistant.core.facts import Facts
 from assistant.core.household import Household
 from assistant.shells.json_reply import json_line
+from assistant.store.english import usage
 from assistant.store.packaged import packaged_weights
 from assistant.turn import take_turn
 from assistant.understand.reader import Reader
@@ -74,7 +75,7 @@ def worlds(household: Household, facts: Facts, questions: Mapping[str, Question]
         tool.say("done", enclosures=("east tank",), steps=(step,))
         tool.now += timedelta(minutes=1)
     tool.now += timedelta(minutes=2)
-    reader = Reader(household, facts, questions, *packaged_weights())
+    reader = Reader(household, facts, questions, *packaged_weights(), usage)
     before = World(datetime(2026, 5, 1, 8, tzinfo=tool.now.tzinfo), household, facts, questions, reader)
     return before, replace(before, now=tool.now, state=tool.state)
 

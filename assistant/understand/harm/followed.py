@@ -263,7 +263,8 @@ _NUMBER_ALONE = Pattern(
     r"(?:phone |telephone )?number(?: again| to (?:call|ring|phone))?(?: ?[?.])?$"
 )
 _SICK = Pattern(
-    r"\b(?:make|making|get) (?:him|her|them|it|myself|(?:the |my )?\w+) (?:be |to be )?(?:sick|vomit|throw up|puke)\b"
+    r"\b(?:make|making|get) (?:him|her|them|it|myself|(?:the |my )?(?!the\b)\w+) (?:be |to be )?"
+    r"(?:sick|vomit|throw up|puke)\b"
     r"|\b(?:should|shall|do|must) (?:he|she|i|they) (?:be sick|vomit|throw (?:it )?up|bring it up)\b"
     r"|\binduce vomiting\b"
 )

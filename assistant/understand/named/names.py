@@ -17,7 +17,7 @@ from assistant.core.facts import Facts
 from assistant.core.household import Household
 from assistant.understand.named.animal_names import short_forms
 from assistant.understand.numbers.spoken_numbers import NUMBER_WORDS, ONES
-from assistant.understand.text.english_words import spelled_right
+from assistant.understand.text.english_words import Usage, spelled_right
 from assistant.understand.text.known_words import words_of
 from assistant.understand.text.sounds import sound_alike
 from assistant.understand.text.words import Token, tokens_of
@@ -74,9 +74,10 @@ _COMMON_ENDS = CONTAINERS | HOMES | TOOLS | {"concentrate", "cap"}
 class Names:
     """Every name that is known, ready to be found in a text."""
 
-    def __init__(self, household: Household, facts: Facts, ordinary: Iterable[str] = ()) -> None:
+    def __init__(self, household: Household, facts: Facts, usage: Usage, ordinary: Iterable[str] = ()) -> None:
         self._things: dict[tuple[str, ...], list[Thing]] = {}
         self._ordinary = frozenset(ordinary)
+        self._usage = usage
         self._add_household(household)
         for agent in facts.agents.values():
             ids = () if agent.id == "other" else (agent.id,)  # "the other one" is no agent
@@ -263,7 +264,9 @@ class Names:
         names = self._by_length.get(len(window), [])
         if len(window) > 1:  # "chlor hexidine", "vin egar": one word heard as two
             names = names + self._by_length.get(1, [])
-        by_ear = any(len(word) >= _SHORT_WORD and not spelled_right(word) for word in window)  # "bake a" is no beaker
+        by_ear = any(
+            len(word) >= _SHORT_WORD and not spelled_right(word, self._usage) for word in window
+        )  # "bake a" is no beaker
         nearest = process.extract(said, names, scorer=fuzz.ratio, score_cutoff=BY_EAR, limit=8)
         close = [
             (name, score)
@@ -277,7 +280,7 @@ class Names:
         for name, score in close:
             if score >= best - CLEAR_LEAD:
                 things += [thing for thing in self._things[self._spelled[name]] if thing not in things]
-        if len(window) == 1 and spelled_right(said) and all(thing.weak for thing in things):
+        if len(window) == 1 and spelled_right(said, self._usage) and all(thing.weak for thing in things):
             return []  # "agree" is no green
         return [Mention(_strongest(things), said, at, at + len(window), best)]
 

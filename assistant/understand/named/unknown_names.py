@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from assistant.contract import Slots, Unknown
 from assistant.understand.named.names import HOMES
 from assistant.understand.parsing import Parsed
 from assistant.understand.text.known_words import COLOURS, ORDINARY, PRODUCT_ENDS
 from assistant.understand.text.patterns import Pattern
 
+_ALONE = 3
+"""Words of a name that is all that was said: "the maple tub"."""
 _OF_ONE_ROUND = (
     "start next done status time_left hold_time return_check dry_time air_time"
     " dried_early rewet still_smells leave_off clean_only"
@@ -62,7 +66,11 @@ def unknown_names(parsed: Parsed, intent: str | None, slots: Slots) -> tuple[Unk
             and intent not in ("done", "status", "next", "return_check")
         ):
             found.append(Unknown("bottle", said))
-        elif end in HOMES and intent in ROUND and not (slots.enclosures or slots.choices or _a_tub(said, end, slots)):
+        elif (
+            end in HOMES
+            and intent in ROUND
+            and not (slots.enclosures or slots.choices or _a_tub(said, end, slots, words))
+        ):
             found.append(Unknown("enclosure", f"{said} {end}"))
         elif end in PRODUCT_ENDS and intent == "together" and not _in_a_product(f"{said} {end}", parsed.plain):
             found.append(Unknown("agent", f"{said} {end}"))
@@ -72,9 +80,9 @@ def unknown_names(parsed: Parsed, intent: str | None, slots: Slots) -> tuple[Unk
     return tuple(found)
 
 
-def _a_tub(said: str, end: str, slots: Slots) -> bool:
-    """A waiting tub has no name that anybody gave it: "the blue tub" is no enclosure misheard."""
-    return any(tub.endswith(f"{said} {end}") for tub in slots.tubs)
+def _a_tub(said: str, end: str, slots: Slots, words: Sequence[str]) -> bool:
+    """A waiting tub has no name that anybody gave it: "into the blue tub" names no enclosure; alone it may be one."""
+    return len(words) > _ALONE and any(tub.endswith(f"{said} {end}") for tub in slots.tubs)
 
 
 def _in_a_product(said: str, plain: str) -> bool:

@@ -1,4 +1,4 @@
-"""Small words that stand for numbers, or numbers in an odd dress: "one in for hundred", "thirty too", "1/32".
+"""Small words that stand for numbers, or numbers in an odd dress: "one in for hundred", "thirty too", "1/32", "5o".
 
 Put right before names and amounts are looked for, and only where a number must stand: between the parts of a ratio,
 behind a ten, before a unit. What was put right is a guess: a reading that rests on it says its number back and waits.
@@ -10,6 +10,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from assistant.understand.numbers.spoken_numbers import ONES, SIZES, TENS
+from assistant.understand.text.patterns import Pattern
 from assistant.understand.text.words import Token
 
 _UNITS = frozenset(
@@ -40,6 +41,7 @@ def put_right(tokens: Sequence[Token]) -> PutRight:
     at = 0
     while at < len(tokens):
         couple = _couple(tokens, at)
+        figure = _figure(tokens, at)
         ratio = _slashed(tokens, at)
         number = _number_for(tokens, at)
         if couple:
@@ -48,6 +50,11 @@ def put_right(tokens: Sequence[Token]) -> PutRight:
         elif ratio is not None:
             out += ratio
             at += 1
+        elif figure is not None:
+            glued = tokens[at].glued
+            text, at = figure
+            out.append(Token(text, text, glued=glued))
+            guessed = True
         else:
             guessed = guessed or number is not None
             out.append(tokens[at] if number is None else replace(tokens[at], text=number))
@@ -97,6 +104,39 @@ def _couple(tokens: Sequence[Token], at: int) -> int:
     end = at + article + 1
     end += _word(tokens, end) == "of"
     return end - at if _word(tokens, end) in _UNITS else 0
+
+
+def _figure(tokens: Sequence[Token], at: int) -> tuple[str, int] | None:
+    """A number typed with letters or gaps in it, and where it ends; None: it is typed as it should be.
+
+    "5o" and "o5" have letters for zeros, "l0" one for a one; "1 in 5 0" is said digit by digit. Of "1 in 3z" nobody
+    knows whether it is all of the number.
+    """
+    end = at + 1
+    while end < len(tokens) and tokens[end].glued and _OF_A_FIGURE.fullmatch(tokens[end].text):
+        end += 1
+    if tokens[end - 1].text == ".":
+        end -= 1
+    typed = "".join(token.text for token in tokens[at:end])
+    if end > at + 1 and _WITH_LETTERS.fullmatch(typed):
+        return typed.replace("o", "0").replace("l", "1"), end
+    behind = _word(tokens, at - 1) in ("in", "to", ":") and _is_number(_word(tokens, at - 2))
+    if not behind or not tokens[at].text.isdecimal():
+        return None
+    while end < len(tokens) and len(tokens[end].text) == 1 and tokens[end].text.isdecimal():
+        end += 1
+    if end > at + 1:
+        return "".join(token.text for token in tokens[at:end]), end
+    odd = _word(tokens, end)
+    return (typed, end + 1) if odd.isalpha() and tokens[end].glued and odd not in _AFTER_A_FIGURE else None
+
+
+_OF_A_FIGURE = Pattern(r"o+|l|[.]|\d+")
+_WITH_LETTERS = Pattern(r"(?=\D*\d)(?=[\d.]*[ol])(?:[\do]+|l[\do]+|[\do]*[.][\do]+)")
+_AFTER_A_FIGURE = _UNITS | {
+    *("l", "g", "x", "h", "m", "s", "d", "w", "am", "pm", "st", "nd", "rd", "th", "c", "f", "k", "kg", "cm"),
+}
+"""What may follow a figure with no space between."""
 
 
 def _slashed(tokens: Sequence[Token], at: int) -> list[Token] | None:

@@ -16,6 +16,7 @@ from assistant.core.household import Household
 from assistant.core.record.events import AgentTouched, Recorded, SurfaceDried, SurfaceRinsed
 from assistant.core.record.fold import fold_all
 from assistant.say.wording import line_of
+from assistant.store.english import usage
 from assistant.store.keeping import read_household
 from assistant.store.packaged import packaged_facts, packaged_weights, read_questions
 from assistant.understand.reader import Reader
@@ -189,7 +190,7 @@ def test_droppings_and_leftover_soap_are_known(said: str, verdict: str, because:
 @pytest.fixture(scope="module")
 def reader() -> Reader:
     home = read_household(Path(__file__).parents[2] / "household.toml", FACTS)
-    return Reader(home, FACTS, read_questions(), *packaged_weights())
+    return Reader(home, FACTS, read_questions(), *packaged_weights(), usage)
 
 
 @pytest.fixture

@@ -10,6 +10,7 @@ from tool import FACTS, QUESTIONS
 
 from assistant.contract import Heard, Reply, World
 from assistant.core.household import Stock
+from assistant.store.english import usage
 from assistant.store.packaged import packaged_weights
 from assistant.turn import take_turn
 from assistant.understand.reader import Reader
@@ -22,7 +23,7 @@ HOME = replace(
         Stock("household ammonia", "ammonia", also=("ammonia",)),
     ),
 )
-READER = Reader(HOME, FACTS, QUESTIONS, *packaged_weights())
+READER = Reader(HOME, FACTS, QUESTIONS, *packaged_weights(), usage)
 
 
 class At(Talk):

@@ -12,6 +12,7 @@ from assistant.contract import Heard, Outcome, Reply, World
 from assistant.core.household import Household
 from assistant.core.quantities.amounts import SaidRatio
 from assistant.core.quantities.quantity import read_mix
+from assistant.store.english import usage
 from assistant.store.packaged import packaged_weights
 from assistant.turn import take_turn
 from assistant.understand.reader import Reader
@@ -33,7 +34,7 @@ def _home() -> Household:
 
 
 HOME = _home()
-READER = Reader(HOME, FACTS, QUESTIONS, *packaged_weights())
+READER = Reader(HOME, FACTS, QUESTIONS, *packaged_weights(), usage)
 
 
 class At(Talk):

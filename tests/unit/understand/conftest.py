@@ -10,6 +10,7 @@ import pytest
 from assistant.contract import Heard, Question, Reading, Talk, World
 from assistant.core.facts import Facts
 from assistant.core.household import Household
+from assistant.store.english import usage
 from assistant.store.packaged import packaged_weights
 from assistant.understand.reader import Reader
 
@@ -20,7 +21,7 @@ NOW = datetime(2026, 1, 5, 9, tzinfo=UTC)
 
 @pytest.fixture(scope="session")
 def reader(household: Household, facts: Facts, questions: Mapping[str, Question]) -> Reader:
-    return Reader(household, facts, questions, *packaged_weights())
+    return Reader(household, facts, questions, *packaged_weights(), usage)
 
 
 @pytest.fixture

@@ -24,6 +24,11 @@ Ask = Callable[..., Reading]
         ("for percent bleach in the orange bottle", ["4 percent"], True),
         ("how much bleach for the orange bottle at 1/32", ["1:32"], False),
         ("bleech one in ten in the orange bottle", ["1 in 10"], False),
+        ("how much bleach for the orange bottle at 1 in 5o", ["1 in 50"], True),
+        ("how much bleach for the orange bottle at 1:l5", ["1:15"], True),
+        ("how much bleach for the orange bottle at 1 in 5 0", ["1 in 50"], True),
+        ("how much bleach for the orange bottle at 1 in 32z", ["1 in 32"], True),
+        ("how much bleach for the orange bottle at 0.o5 percent", ["0.05 percent"], True),
         ("bleach one part to thirty two parts water in the orange bottle", ["1 to 32"], False),
     ],
 )
