@@ -164,7 +164,7 @@ def _said_back(answer: Answer, reading: Reading, world: World) -> Answer:
 
     A step that may have been denied matters only where something would be recorded.
     """
-    doubts = tuple(one for one in reading.doubts if answer.events or one.kind not in ("polarity", "part"))
+    doubts = tuple(one for one in reading.doubts if answer.events or one.kind not in ("polarity", "part", "meaning"))
     if _done_before(answer, world):
         doubts = tuple(one for one in doubts if one.kind != "part")
     if not doubts or answer.outcome is not Outcome.ANSWER:

@@ -19,6 +19,7 @@ from assistant.contract.answered import (
     World,
 )
 from assistant.contract.understood import (
+    NO_SMELL,
     UNHEARD_PRODUCT,
     Choice,
     Doubt,
@@ -34,6 +35,7 @@ from assistant.contract.understood import (
 )
 
 __all__ = [
+    "NO_SMELL",
     "PENDING_LASTS",
     "UNHEARD_PRODUCT",
     "Answer",

@@ -92,6 +92,8 @@ class SaidTime:
     """What else it may have been: four in the morning, the fifth of March; empty: it is plain."""
 
 
+NO_SMELL = "no_smell"
+"""What a doubt about `still_smells` is of, where the smell is said to be gone."""
 UNHEARD_PRODUCT = "with "
 """What `Slots.beside` begins with where the word stands for a product that nobody knows: "with glim"."""
 

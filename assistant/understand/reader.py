@@ -11,7 +11,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 from functools import lru_cache
 
-from assistant.contract import Doubt, Heard, Question, Reading, Slots, World
+from assistant.contract import NO_SMELL, Doubt, Heard, Question, Reading, Slots, World
 from assistant.core.facts import Facts
 from assistant.core.harms import HARMS
 from assistant.core.household import Household
@@ -60,6 +60,7 @@ from assistant.understand.steps.wet_answered import is_half_an_answer
 from assistant.understand.steps.wet_apart import wet_apart
 from assistant.understand.talk.goes_on import of_the_room
 from assistant.understand.talk.in_talk import InTalk
+from assistant.understand.talk.loosely_on import goes_on_loosely, pleads
 from assistant.understand.text.english_words import Usage
 from assistant.understand.text.patterns import Pattern
 
@@ -191,6 +192,9 @@ class Reader:
         wrong = wrong or meant_ahead(look) or but_for_a_part(look) or lied_about(look)
         if wrong is not None:
             return look.reading("undo", wrong, BY_RULE)
+        on = goes_on_loosely(look) if intent is None or pleads(look) else None
+        if on is not None:
+            return on
         if intent is None:
             touched = touched_in(look.parsed, look.world.household)
             half_said = asks_whether_wet(look.world) and is_half_an_answer(plain)
@@ -228,9 +232,14 @@ def _only_like(look: Look, intent: str, slots: Slots, confidence: float) -> Read
     slots = replace(slots, steps=slots.steps if intent == "rewet" else (), remark=is_remark(look))
     of_the_dose = fills.of_the_dose(slots, look.world) if intent == "mixed" and not slots.bottles else None
     slots = of_the_dose[0] if of_the_dose is not None else slots
-    return replace(look.reading(intent, slots, confidence), doubts=(Doubt("meaning", intent),))
+    if intent == "still_smells" and slots.smell is None and not slots.wet:
+        gone = _GONE.search(look.parsed.plain) is not None
+        slots = replace(slots, smell=not gone, wet=None if gone else True)
+    meant = NO_SMELL if intent == "still_smells" and not (slots.smell or slots.wet) else intent
+    return replace(look.reading(intent, slots, confidence), doubts=(Doubt("meaning", meant),))
 
 
+_GONE = Pattern(r"\b(?:no|not|none|nothing|never|gone|without|free|odou?rless|passe[sd]|longer|cleared|away)\b")
 _MAY_DENY = (None, "status", "undo", "treat_item")
 """Questions that a text may be most like which says that a step on record never was."""
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from assistant.contract import Answer, Line
+from assistant.contract import NO_SMELL, Answer, Line
 from assistant.core.record.state import Deed
 from assistant.say.wording.plain import MOST_WORDS, capital, clock, digits, listed
 from assistant.say.wording.steps import NAMES, steps_done
@@ -143,6 +143,9 @@ MEANT = {
     "rinsed_out": "rinsed out and pumped through",
     "log_clean": "a chore for the log",
     "rewet": "sprayed again, and wet all the while",
+    "dried_early": "it dried before its time",
+    "still_smells": "still a smell, or wet",
+    NO_SMELL: "no smell any more",
 }
 """What is asked about where it isn't plainly told."""
 LONGEST_READ_BACK = 18

@@ -29,6 +29,7 @@ IDIOMS = Pattern(
     r"|\bwhat (?:fumes|gas|gases) (?:do|does|will|would|is|are)\b"
     r"|\b(?:swallow|gulp)\w*(?: \w+){0,3} (?:mouse|mice|rats?|pinkies?|pinky|crickets?|locusts?|roach\w*|worms?|food"
     r"|dinner|meal|prey|eggs?|fish|whole)\b"
+    r"|\b(?:blink|twinkling|apple|corner) of (?:an|the|my|his|her) eye\b"
     r"|\b(?:my|your|an|his|her) eye on (?:a|the|it|him|her|that|them|this)\b"
     r"|\b(?:do|does|are|is|can|will|would)(?: the| any| bleach)? fumes (?:hurt|harm|bad|dangerous|toxic|kill"
     r"|affect|bother|upset|reach|worry|get)\w*"

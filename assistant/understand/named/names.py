@@ -111,6 +111,8 @@ class Names:
         for bottle in household.bottles:
             self._add(Thing("bottle", bottle.name), bottle.name, *bottle.also)
             self._add_weak(Thing("bottle", bottle.name, weak=True), bottle.name)
+            called = [name.removesuffix(" bottle") for name in bottle.also if name.endswith(" bottle")]
+            self._add(Thing("bottle", bottle.name, weak=True), *(f"{name} one" for name in called))
             if bottle.name.endswith("bottle"):  # "how many yellow bottles"
                 self._add(Thing("bottle", bottle.name, weak=True), f"{bottle.name}s")
             for colour in filter(None, {bottle.colour}):

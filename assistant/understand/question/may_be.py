@@ -34,7 +34,7 @@ _NOT_A_START = Pattern(
 )
 
 _NOT_TOLD = Pattern(
-    rf"{ASKED}|^(?:(?:so|and|but|ok|wait|um|right|hey) )*(?:remind|pretend|let)\b"
+    rf"{ASKED}|\? no$|^(?:(?:so|and|but|ok|wait|um|right|hey) )*(?:remind|pretend|let)\b"
     r"|\b(?:not|never|nobody|no one|noone|none of (?:us|them)|about to|going to|go to|i will|we will|let me|need to"
     r"|needs to|want to|have to|has to|meant to|forgot to(?! (?:say|tell|log|mention|note|record)\b)|forget to"
     r"|remember to|nearly|almost|trying to|tried to|if i|should i|when i|once i|before i)\b"
@@ -103,11 +103,12 @@ def may_be(intent: str, parsed: Parsed, claims: Claims, chance: float = 0.0) -> 
         return False
     if intent == "undo" and parsed.plain.split(" ", 1)[0] in WHICH_WORDS:
         return False
-    if intent == "pour_away" and _HAS_LEFT.match(parsed.plain):
+    if intent == "pour_away" and chance < SURE and _HAS_LEFT.match(parsed.plain):
         return False
     if intent in OF_THE_SURFACE:
         return _likely_of_the_surface(intent, parsed.plain, chance)
-    if intent in ("leave_off", "clean_only") and parsed.plain.endswith("?") and not words & {"pause", "clean"}:
+    asked = parsed.plain.endswith("?") and not words & {"pause", "clean"}
+    if intent in ("leave_off", "clean_only") and asked and chance < SURE:
         return False
     if intent == "splash":
         return bool(words & HURT)
@@ -135,7 +136,7 @@ def may_be(intent: str, parsed: Parsed, claims: Claims, chance: float = 0.0) -> 
     if intent == "wound":
         return bool(words & {"{animal}", "him", "his", "it", "wound", "burn", "cut"})
     if intent == "start":
-        return bool(
+        return chance >= SURE or bool(
             words & {"{enclosure}", "{animal}", "start", "begin", "clean", "round", "starting", "doing", "cleaning"}
         )
     if intent in MIXING_NEEDS:

@@ -24,6 +24,7 @@ from assistant.understand.steps.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.steps.claimed_steps import bare_done, dried_early, only_dried
 from assistant.understand.steps.denied import only_partly
 from assistant.understand.steps.in_the_middle import in_the_middle
+from assistant.understand.steps.of_the_keeper import of_the_keeper
 from assistant.understand.steps.plainly_told import names_a_closing_step
 from assistant.understand.steps.stayed_wet import cannot_tell
 from assistant.understand.steps.surface import of_the_surface
@@ -62,7 +63,11 @@ NOT_YET_OUTSIDE = 0.97
 
 ASKED_ABOUT = 0.9
 """Chance from which on something told in words that no rule knows is asked about, and recorded after a "yes"."""
-IS_IT = frozenset({"mixed", "rinsed_out", "log_clean", "rewet", "done"})
+A_STEP = 0.94
+"""The same of a step, which is told often, and mostly in plain words."""
+SURELY_TOLD = 0.97
+"""The same where its words might as well ask or deny: "you won't find a twig in there now"."""
+IS_IT = frozenset({"mixed", "rinsed_out", "log_clean", "rewet", "done", "dried_early", "still_smells"})
 """Questions that record something, and are asked about where they aren't plainly told."""
 
 
@@ -112,7 +117,7 @@ class OwnQuestion:
         found = of_the_surface(look) or self._claimed(look)
         return Found(*found) if found is not None else self._nearest(look)
 
-    def _claimed(self, look: Look) -> tuple[str | None, float] | None:
+    def _claimed(self, look: Look) -> tuple[str | None, float] | tuple[str, float, bool] | None:
         """`done` or `status` for what is said of steps; None: nothing is."""
         claims, chances, plain = look.claims, look.chances, look.parsed.plain
         if _ASKS_OF_AN_ITEM.match(plain) and "ENCLOSURE" not in plain:
@@ -166,7 +171,7 @@ class OwnQuestion:
         over = any(is_open(r) and hold_is_over(r, now) for r in look.world.state.rounds.values())
         return over and cannot_tell(plain) and _NOT_WATCHED.search(plain) is not None
 
-    def _of_steps(self, look: Look) -> tuple[str | None, float] | None:
+    def _of_steps(self, look: Look) -> tuple[str | None, float] | tuple[str, float, bool] | None:
         """`status` or `return_check`, for steps that are asked about or not done yet; None: neither."""
         chances, claims = look.chances, look.claims
         if _ANOTHER_MATTER.search(look.parsed.plain):
@@ -177,6 +182,8 @@ class OwnQuestion:
             return None
         if chances[OUTSIDE] >= too_far or not _HAS_STEP_WORD.search(look.parsed.plain):
             return ("status", about) if about >= ENOUGH else None
+        if claims.polarity == "not yet" and chances["done"] >= SURELY_TOLD and _NOTHING_LEFT.search(look.parsed.plain):
+            return "done", chances["done"], False  # "scoured till it squeaked, no soap left"
         if claims.polarity == "not yet":
             fits = look.top in ("done", "status", "no", "start", "time_left", "next", "rinsed_out", OUTSIDE)
             return ("status", max(about, 0.8)) if fits else None
@@ -196,8 +203,8 @@ class OwnQuestion:
         chances = dict(look.chances)
         done = chances.pop("done", 0.0)
         if done >= ENOUGH:
-            likely = done >= ASKED_ABOUT and _under_way(look) and not _ASKS_OR_AHEAD.search(look.parsed.plain)
-            if likely and not look.claims.mentioned and not names_a_closing_step(look.parsed.plain):
+            likely = _surely_told("done", look, A_STEP) and _under_way(look) and not look.claims.mentioned
+            if likely and not names_a_closing_step(look.parsed.plain):
                 return Found("done", done, plainly=False)
             return Found(None, chances[OUTSIDE])
         if "in_bottle" in chances and fills.asked(look.parsed.plain):
@@ -210,7 +217,7 @@ class OwnQuestion:
         told = top not in self._told or is_told(_PLEASE_NOTE.sub("", plain) if top == "log_clean" else plain)
         fits = may_be(top, look.parsed, look.claims, chances[top])
         if top == OUTSIDE or chances[top] < needed or not told or not fits:
-            if top in IS_IT and chances[top] >= ASKED_ABOUT and not _ASKS_OR_AHEAD.search(look.parsed.plain):
+            if top in IS_IT and _surely_told(top, look):
                 return Found(top, chances[top], plainly=False)
             others = (chance for label, chance in chances.items() if label != OUTSIDE)
             return Found(None, chances[top] if top != OUTSIDE else max(others, default=0.0))
@@ -238,6 +245,24 @@ class OwnQuestion:
         if few and strange:
             return STRANGE_BUT_SURE if strange == 1 and label in _CHANGES_NOTHING else NEVER
         return STRANGE_ENOUGH if strange else ENOUGH
+
+
+def _surely_told(label: str, look: Look, least: float = ASKED_ABOUT) -> bool:
+    """Whether something is told, in words that no rule knows, so surely that it is worth asking about."""
+    chance, plain = look.chances[label], look.parsed.plain
+    if of_the_keeper(plain) or _DENIED.search(plain):
+        return False
+    return chance >= SURELY_TOLD or (chance >= least and not _ASKS_OR_AHEAD.search(plain))
+
+
+_DENIED = Pattern(
+    r"^(?:(?:so|and|but|ok) )*(?:nobody|no one|noone|none|never|not|(?:i|we) (?:did|have|had) not)\b|\bno$|\bif\b"
+)
+_NOTHING_LEFT = Pattern(
+    r"\b(?:no|not a|without a|nothing|never a|is not a|not so much as a) (?:\w+ ){0,3}"
+    r"(?:soap\w*|suds|bubbles?|smears?|streaks?|drops?|traces?|specks?|wet|damp|dirt|residue|product|AGENT)\b"
+)
+"""What a step took off denies no step."""
 
 
 def _is_the_hold_awaited(look: Look) -> bool:

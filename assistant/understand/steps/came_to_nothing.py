@@ -28,7 +28,7 @@ _NO_WET_TIME = Pattern(
     r"\b(?:lied|made (?:it |that )?up|was wrong|fibbed|guessed|cheated) (?:about|on) (?:the )?(?:wet time|time"
     r"|timer|minutes"
     r"|waiting|hold)\b|\b(?:did not|never) (?:wait|time it|really wait|leave it)\b|\bskipped the (?:wait|wet time"
-    r"|timer)\b",
+    r"|timer)\b|\b(?:gave|given) up (?:on |with )?(?:the )?(?:wait|waiting|wet time|timer)\b|\bstopped waiting\b",
     *("lied", "made", "wrong", "fibbed", "guessed", "cheated", "wait", "time", "leave"),
 )
 _NO_MIX = Pattern(

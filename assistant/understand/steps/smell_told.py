@@ -14,7 +14,8 @@ _SMELL = (
 )
 _SMELLS = Pattern(
     rf"\b{_SMELL}\b"
-    r"|\b(?:bit|hint|trace|touch|little) of (?:a |an )?(?:AGENT )?(?:smell|odou?r|AGENT (?:in the air|left|still))\b",
+    r"|\b(?:bit|hint|trace|touch|little) of (?:a |an )?(?:AGENT )?(?:smell|odou?r|AGENT (?:in the air|left|still))\b"
+    r"|\beyes? (?:waters?|stings?|streams?|smarts?)\b.*\b(?:when|as|if) i (?:lean|put|stick|bend|open|get)\b",
 )
 _NO_SMELL = Pattern(
     r"\b(?:have|has|did|do|can|could) not (?:really )?(?:smell|smelled|smelt|notice|noticed) "

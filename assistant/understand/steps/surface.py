@@ -223,7 +223,8 @@ def smell_answer(look: Look, pending: Pending) -> Reading | None:
     if "smell" not in pending.missing:
         return None
     smell = look.told.smell if look.told.smell is not None else smell_in_short(look.parsed.plain)
-    wet = False if look.claims.done == ("dry",) else look.told.wet
+    dry = look.claims.done == ("dry",) and look.claims.polarity != "doubtful"  # "dried it, but it keeps weeping"
+    wet = False if dry else look.told.wet
     if (smell is None and wet is None) or set(look.claims.done) - {"dry"} or look.parsed.plain.endswith("?"):
         return None
     slots = replace(pending.reading.slots, smell=smell, wet=wet)

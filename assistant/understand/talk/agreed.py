@@ -48,11 +48,29 @@ def says_it_again(look: Look, pending: Pending) -> bool:
     before = look.world.talk.last_reading
     claimed = before.slots.steps if before is not None and before.intent == "done" else ()
     asked = {*claimed, *pending.reading.slots.steps, *yes.slots.steps}
+    did = _YES_I_DID.fullmatch(look.parsed.plain.strip(" .!,"))
+    if did is not None:
+        return did["step"] is None or any(did["step"] in _STEM_OF[step] for step in asked & _STEM_OF.keys())
     opened = _YES_AND.match(look.parsed.plain) is not None
     told = bool(look.claims.done) and set(look.claims.done) <= asked and not look.parsed.mentions
     return opened and told and len(look.parsed.words) <= LONGEST + 2 and not only_partly(look.parsed.plain)
 
 
+_STEM_OF = {
+    "move out": ("move", "take"),
+    "clear": ("clear", "empty"),
+    "wash": ("wash", "scrub"),
+    "apply": ("spray", "mist"),
+    "rinse": ("rinse", "wipe"),
+    "dry": ("dry",),
+    "air": ("air",),
+}
+_YES_I_DID = Pattern(
+    r"(?:yes|yeah|yep|yup|aye|of course)(?: ,)? (?:i|we) (?:did|have|had)"
+    r"(?: (?P<step>move|take|clear|empty|wash|scrub|spray|mist|rinse|wipe|dry|air))?"
+    r"(?: (?:it|that|them|him|her|one|all|already|too|earlier|before|first|off|out))*"
+)
+""" "Yes, I did wash it"; of no step, whatever was asked."""
 _YES_AND = Pattern(r"(?:(?:oh|um|er|ah|well) )*(?:yes|yeah|yep|yup|aye|yah)\b")
 _AGREED_TO = frozenset({"clean_only", "leave_off", "start", "units", "outbreak", "quarantine", "measure_with"})
 _GO_AHEAD = Pattern(

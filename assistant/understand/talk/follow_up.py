@@ -31,12 +31,16 @@ from assistant.understand.text.patterns import Pattern
 _ANSWER = Pattern(r"^(?:(?:yes|ok|um|er|oh) ?,? ?)*")
 _CORRECTS = Pattern(
     r"^(?:no|nope|not|wait|sorry|i said|i meant|i mean|actually|make that|rather)\b"
-    r"|\b(?:i said|i meant|i mean|make that|instead)\b"
+    r"|\b(?:i said|i meant|i mean|i should say|i should have said|make that|instead)\b"
+    r"|^(?:it|that|this) is (?:actually )?\w+ ,? not \w+$"
     r"|\b(?:not|rather than) (?:the )?(?:NUMBER|MIX|VOLUME|DURATION|BOTTLE)$"
 )
+_SAME = r"^(?:and |ok )*(?:the )?same (?:question |thing |again )?(?:for|with|on)\b"
+_ASKS_THE_SAME = Pattern(_SAME)
 _ANOTHER = Pattern(
     r"(?:\btoo|\bas well|\balso)(?: \?)?$"
-    r"|^(?:and|what about|how about|same for|same with|the same for|also|then|now|or|and what about|and how about)\b"
+    r"|^(?:and|what about|how about|also|then|now|or|and what about|and how about)\b"
+    rf"|{_SAME}"
 )
 
 _GOES_ON = Pattern(
@@ -255,7 +259,14 @@ def _taken_elsewhere(slots: Slots, said: Slots) -> Slots:
 def asks_for_another(parsed: Parsed, before: str | None = None) -> bool:
     """ "and for the blue?", "what about one in fifty"; "with two windows?" after a question about the air."""
     about_air = before in _ABOUT_THE_AIR and _WITH.match(parsed.plain) is not None
-    return (about_air or _ANOTHER.search(parsed.plain) is not None) and is_short(parsed, before)
+    return (about_air or _ANOTHER.search(parsed.plain) is not None) and (
+        is_short(parsed, before) or asks_the_same(parsed)
+    )
+
+
+def asks_the_same(parsed: Parsed) -> bool:
+    """ "Same question for the window cage": in so many words, whatever it is most like."""
+    return _ASKS_THE_SAME.match(parsed.plain) is not None
 
 
 def goes_on_choosing(parsed: Parsed, slots: Slots, before: Reading) -> bool:

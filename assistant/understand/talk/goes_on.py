@@ -142,7 +142,7 @@ def _of_a_bottle(look: Look, before: Reading) -> _Found:
 
 _OPEN = Pattern(
     r"(?:(?:and|or|with|what about|how about|if|only|just|then) )*(?P<many>one|two|three|both|1|2|3|NUMBER)"
-    r"(?: windows?| doors?| openings?)?(?: open)?"
+    r"(?: windows?| doors?| openings?)?(?: open)?(?: ,? ?(?:then|instead))?"
 )
 _SHUT = Pattern(
     r"(?:(?:and|or|with|if|what about|it|they|the|windows?|doors?) )*(?:all |everything |both )?(?:is |are )?"

@@ -33,7 +33,7 @@ from assistant.understand.talk.of_the_last import did_it, of_the_last_answer
 from assistant.understand.talk.shared_on import shared_on
 from assistant.understand.talk.takes import given_to
 from assistant.understand.talk.treated_on import treated_on
-from assistant.understand.text.asking import WHICH_WORDS
+from assistant.understand.text.asking import WHICH_WORDS, asks
 from assistant.understand.text.parts_of_it import PART, WHICH
 from assistant.understand.text.patterns import Pattern
 from assistant.understand.text.short_slips import LONGEST, told_apart
@@ -64,6 +64,7 @@ class InTalk:
             return reading
         plain = look.parsed.plain.strip(" .!?,")
         short = follow_up.is_short(look.parsed, _asked_before(look, pending))
+        short = short or follow_up.asks_the_same(look.parsed)
         short = short or (pending is not None and "left" in pending.missing and tells_what_is_left(look.parsed))
         if not short or plain in _EXACT or (look.claims.done and not (pending and "step" in pending.missing)):
             return None
@@ -115,7 +116,8 @@ class InTalk:
         if slipped is not None:
             return look.reading(slipped, look.slots(slipped), 0.9)
         claims, waits = look.claims, pending is not None and pending.on_yes is not None
-        if waits and _NO_STEP.match(look.parsed.plain) and claims.polarity == "not yet" and not claims.done:
+        of_a_step = _NO_STEP.match(look.parsed.plain) is not None and look.told.smell is None
+        if waits and of_a_step and claims.polarity == "not yet" and not claims.done:
             return look.reading("no", Slots(), 0.9)  # "no, I haven't rinsed it"
         if pending is None and _YES_BOTH.fullmatch(look.parsed.plain.strip(" .!")):
             return look.reading("yes", Slots(), 0.9)
@@ -131,7 +133,7 @@ class InTalk:
             return look.reading("no", Slots(), 0.9)  # "no, just the soap", asked whether it was sprayed
         if pending is not None and _NEVER_MIND.fullmatch(look.parsed.plain.strip(" .!,")):
             return look.reading("no", Slots(), 0.95)
-        if self._says(look, self._no) and look.top in ("no", OUTSIDE, "undo", "status"):
+        if self._says(look, self._no) and look.told.smell is None and look.top in ("no", OUTSIDE, "undo", "status"):
             return look.reading("no", Slots(), 0.95)
         agreed = agreed_to(look, pending) if pending is not None else None
         if agreed is not None:
@@ -149,11 +151,12 @@ class InTalk:
             return None
         if pending is None and _asks_anew(look, before):
             return None
-        full = look.chances[look.top] >= ENOUGH and look.top not in (OUTSIDE, before.intent, "yes", "no")
+        full = _is_another(look, before) and look.top not in ("yes", "no") and not _is_an_answer(look, pending)
         full = full and (look.top != "tub" or may_be("tub", look.parsed, look.claims))
         full = full and not (look.top in _OF_AN_AMOUNT and follow_up.asks_for_another(look.parsed))
         full = full and not (look.top in _OF_AN_AMOUNT and _tells_the_mix(look, pending))
         full = full and not ((pending is None or pending.missing) and self._only_names(look, before))
+        full = full and not follow_up.asks_the_same(look.parsed)
         full = full and not (before.intent in OF_ITEMS and _names_an_item(look))
         slots = replace(look.slots(before.intent), place=follow_up.place_in(look.parsed.plain))
         right = follow_up.corrects(look.parsed, before.intent)
@@ -222,8 +225,7 @@ class InTalk:
             return None
         if look.parsed.mentions:
             return None  # "yellow bottle, only half full": of that bottle, and not of the answer before
-        other = look.top not in (OUTSIDE, before.intent) and look.chances[look.top] >= ENOUGH
-        other = other and not follow_up.asks_for_another(look.parsed)
+        other = _is_another(look, before) and not follow_up.asks_for_another(look.parsed)
         if other or not follow_up.may_be_asked_again(before.intent, look.world):
             return None
         if factor_in(look.parsed.plain) is None:
@@ -245,7 +247,10 @@ class InTalk:
         amounts = any(found.kind in ("mix", "volume") for found in look.parsed.amounts.found)
         amounts = amounts or (before.intent == "dose" and bool(look.slots("dose").volumes))  # "for two bottles"
         return (
-            before.intent == "dose" and amounts and look.top != "convert" and look.parsed.words[0] not in _ASKS_IN_FULL
+            before.intent == "dose"
+            and amounts
+            and not (look.top == "convert" and look.chances["convert"] >= ENOUGH)
+            and look.parsed.words[0] not in _ASKS_IN_FULL
         )
 
     def _says(self, look: Look, words: frozenset[str]) -> bool:
@@ -300,6 +305,18 @@ def _elsewhere(look: Look, pending: Pending | None) -> Reading | None:
         return look.reading("done", too, BY_RULE)
     begun = begun_elsewhere(look) if pending is None else None
     return look.reading("start", begun, BY_RULE) if begun is not None else None
+
+
+def _is_another(look: Look, before: Reading) -> bool:
+    """Whether it is likely enough another question; a step is never told by likeness alone."""
+    told_by_likeness = look.top == "done" and not look.claims.mentioned
+    return look.chances[look.top] >= ENOUGH and look.top not in (OUTSIDE, before.intent) and not told_by_likeness
+
+
+def _is_an_answer(look: Look, pending: Pending | None) -> bool:
+    """ "It's clover, the dragon", "a cap is 8 mils", when that was asked for: told, so no question that only asks."""
+    asks_only = follow_up.may_be_asked_again(look.top, look.world)
+    return pending is not None and bool(pending.missing) and asks_only and not asks(look.parsed.plain)
 
 
 def _tells_the_mix(look: Look, pending: Pending | None) -> bool:

@@ -1,0 +1,79 @@
+"""What fits no question by itself, right after an answer: the same question once more, with what is named now.
+
+"How about the pink, same thing?", "tomorrow as well?", "and if it said in?"; and after a refusal "just a drop, really
+watered down", which gets the same answer. The last resort before "I don't know that one", and only where asking again
+records nothing.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from assistant.contract import Reading
+from assistant.core.quantities.amounts import SaidRatio
+from assistant.understand.look import Look
+from assistant.understand.matching.learning import OUTSIDE
+from assistant.understand.talk import follow_up
+from assistant.understand.talk.follow_up import Answering
+from assistant.understand.talk.takes import given_to
+from assistant.understand.text.patterns import Pattern
+
+_LONGEST = 12
+"""Words of a turn that only goes on."""
+_FEW = 8
+_OUTSIDE_FOR_SURE = 0.97
+_A_QUESTION = 0.9
+"""Chance from which on a turn is a question of its own, however it opens."""
+_GOES_ON = Pattern(
+    r"^(?:(?:sorry|no|oh|ok|well|so|but|hm|right|ah) ,? ?)*(?:and|or|what (?:about|if)|how about|same|the same|also"
+    r"|then|with|for|at|if|in|say|make (?:it|that)|now|only|just|even|instead|this time|it is|i meant|i mean)\b"
+    r"|\b(?:too|as well|instead|then|same (?:thing|again|question)|this time|maybe|either)(?: ?[?.!])*$"
+    r"|^(?:sorry|no|oops|whoops|wait) ?,"
+)
+_PLEADS = Pattern(
+    r"^(?:(?:oh|but|and|well|come on|please|go on|surely|ok) ,? ?)*(?:even|not even|only|just|what if|if|surely|maybe"
+    r"|please|come on|all in one|outside|outdoors|a (?:tiny|little|small) (?:bit|drop))\b"
+)
+_THE_WORD = Pattern(r"\b(?:said|says|say|was|meant|means|read|reads) (?:\W )?(in|to)\b")
+_HOLDS = frozenset({"wound", "together", "share_tool", "return_check", "pour_away"})
+"""Questions whose answer doesn't change for being pleaded with."""
+
+
+def pleads(look: Look) -> bool:
+    """ "Just a drop, really watered down", after a refusal: no question of its own, whatever it is a little like."""
+    before = _just_answered(look)
+    few = len(look.parsed.words) <= _FEW and (look.top == OUTSIDE or look.chances[look.top] < _A_QUESTION)
+    told = bool(look.claims.mentioned) and not look.parsed.plain.endswith("?")  # "only rinsed half"
+    pleading = few and not told and _PLEADS.match(look.parsed.plain) is not None
+    return before is not None and before.intent in _HOLDS and pleading
+
+
+def goes_on_loosely(look: Look) -> Reading | None:
+    """The question before with what is named now, or the same again; None: this goes on from nothing."""
+    before = _just_answered(look)
+    if before is None or before.intent is None or look.claims.done or len(look.parsed.words) > _LONGEST:
+        return None
+    if pleads(look):
+        return replace(before, question=look.parsed.text, spoken=look.spoken, doubts=())
+    if look.claims.mentioned or look.chances[OUTSIDE] >= _OUTSIDE_FOR_SURE or not _GOES_ON.search(look.parsed.plain):
+        return None
+    word = _THE_WORD.search(look.parsed.plain) if before.intent in ("read_ratio", "dose") else None
+    if word is not None and before.slots.mixes:
+        mixes = tuple(
+            replace(m, word="in" if word[1] == "in" else "to") if isinstance(m, SaidRatio) else m
+            for m in before.slots.mixes
+        )
+        return replace(before, question=look.parsed.text, slots=replace(before.slots, mixes=mixes), spoken=look.spoken)
+    slots = look.slots(before.intent)
+    if not given_to(look.world.questions[before.intent], slots):
+        return None
+    return follow_up.corrected(Answering(look.parsed, slots, look.spoken), before, look.world)
+
+
+def _just_answered(look: Look) -> Reading | None:
+    """The reading before, where it was answered last and asking it again records nothing."""
+    before, last = look.world.talk.last_reading, look.world.talk.last
+    if before is None or before.intent is None or last is None or last.intent != before.intent or before.slots.met:
+        return None
+    again = before.intent == "wound" or follow_up.may_be_asked_again(before.intent, look.world)
+    return before if again else None
