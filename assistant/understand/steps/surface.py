@@ -223,8 +223,7 @@ def smell_answer(look: Look, pending: Pending) -> Reading | None:
     if "smell" not in pending.missing:
         return None
     smell = look.told.smell if look.told.smell is not None else smell_in_short(look.parsed.plain)
-    dry = look.claims.done == ("dry",) and look.claims.polarity != "doubtful"  # "dried it, but it keeps weeping"
-    wet = False if dry else look.told.wet
+    wet = False if look.claims.done == ("dry",) and not look.told.wet else look.told.wet
     if (smell is None and wet is None) or set(look.claims.done) - {"dry"} or look.parsed.plain.endswith("?"):
         return None
     slots = replace(pending.reading.slots, smell=smell, wet=wet)

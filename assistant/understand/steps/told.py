@@ -113,7 +113,7 @@ _WET_PATCH = Pattern(
     r"|\b(?:drops|droplets|drips|water) (?:left|in the|on the|still)\b"
     r"|\bstill (?:a (?:bit|little|touch|tad) |slightly |rather |quite |pretty )*(?:damp|moist|wettish|dampish)\b"
     rf"|\b{_PART}(?: is| are| 's| feels?| looks?)(?: still| a bit| a little| slightly)* (?:wet|damp|moist)\b"
-    r"|\bcondensation\b"
+    r"|\bcondensation\b|\bkeeps? (?:on )?(?:weeping|dripping|seeping|sweating|beading|oozing|trickling|leaking)\b"
     r"|\b(?:water )?bowl(?: has| got| was| is)? (?:tipped|spilled|spilt|knocked|fell|fallen|leaked)\b"
     r"|\b(?:tipped|spilled|spilt|knocked|dropped) (?:over )?(?:the |his |her |some |a bit of )*(?:water|bowl)"
     r"(?: \w+)? (?:in|over|inside)\b|\bput (?:\w+ ){0,3}wet (?:\w+ )?(?:back|in)\b"
@@ -130,7 +130,7 @@ _WET_PATCH = Pattern(
     r"|\b(?:rags?|cloths?|sponges?|towels?|bucket)(?: is| are| 's) still (?:standing |sitting |lying )?in "
     r"(?:it|there|here)\b|\bput (?:(?:some|the|in|his|her|a) )*(?:wet|damp|moist|soaking) (?:\w+ ){1,2}(?:back|in)\b",
     *("wet", "damp", "moist", "soggy", "puddle", "drop", "drip", "water", "condens", "bowl", "dish", "rain", "soak"),
-    *("still", "sodden", "sopping", "clammy", "up", "pooling"),
+    *("still", "sodden", "sopping", "clammy", "up", "pooling", "keep"),
 )
 _NO_PATCH = Pattern(
     r"\b(?:no|not any|without|zero) (?:more |longer any )?(?:wet|damp|moist) (?:patch\w*|spots?|bits?|corners?)\b"
