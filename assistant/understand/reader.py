@@ -175,7 +175,9 @@ class Reader:
         if intent == "done" and _names_a_material_alone(look):
             intent = "surface"
         idle = IDIOMS.search(plain) is not None and not self._asked_of_harm(plain)
-        no_harm = (intent == "splash" and (hits_nobody(plain) or idle)) or (intent in ("splash", "wound") and look.is_no_cry)
+        no_harm = (intent == "splash" and (hits_nobody(plain) or idle)) or (
+            intent in ("splash", "wound") and look.is_no_cry
+        )
         if intent == "return_check" and _WRONG_ONE.match(plain):
             intent = None
         if intent is not None and (alarms.plain_talk(intent, plain) or no_harm):

@@ -328,7 +328,15 @@ def rinsed_first(plain: str) -> bool | None:
 def plain_water(plain: str, agents: bool) -> bool:
     """Water and nothing else."""
     measured = "VOLUME" in _OF_WATER.sub("water", plain)
-    return not (agents or measured or "MIX" in plain) and _WATER.search(plain) is not None
+    product = agents or measured or "MIX" in plain or _PRODUCT_TOO.search(plain) is not None
+    return not product and _WATER.search(plain) is not None
+
+
+_PRODUCT_TOO = Pattern(
+    r"\b(?:concentrate|disinfectant|product|syringes?|MEASURE|capfuls?|scoops?|dose|NUMBER|and (?:the |some )?water"
+    r"|water (?:is|'s) in|(?:then|topped|up) (?:with |to )?(?:the )?water)\b(?<!with water)"
+)
+""" "Concentrate's in, water's in": no water alone."""
 
 
 def but_for_water(reading: Reading) -> Reading:

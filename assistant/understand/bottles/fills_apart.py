@@ -15,7 +15,11 @@ from assistant.understand.text.patterns import Pattern
 _VERB = r"(?:filled|refilled|topped|made|mixed|put|poured|did)"
 _LEAD = rf"(?:(?:i|we|have|has|just|ok|okay|right|so|and|then|now|well|yes|both|the|also|,) ?)*(?:{_VERB}(?: up)?)?"
 _FINE = r"(?: ?\b(?:the|my|some|fresh|of|up|both|with|MIX|VOLUME|at|into|in|a)\b)*"
-_TAIL = r"(?: (?:too|again|today|now|just now|up|fresh|both|one|,|at|MIX|VOLUME|of|mix|\{?when\}?|WHEN|this|morning))*"
+_TAIL = (
+    r"(?: (?:too|again|today|now|just now|up|fresh|both|one|,|at|MIX|VOLUME|of|mix|\{?when\}?|WHEN|this|morning|got"
+    r"|have been|has been|are|were|is|was|filled|refilled|made|mixed|done"
+    r"|(?:before|after) (?:breakfast|lunch|tea|dinner|work|school|bed)))*"
+)
 _INTO_BOTTLE = Pattern(rf"^{_LEAD}{_FINE} ?(?:AGENT|STOCK)(?: MIX| VOLUME| at)* in(?:to)?(?: the| my)? BOTTLE{_TAIL}$")
 _WITH_PRODUCT = Pattern(
     rf"^{_LEAD}{_FINE} ?BOTTLE(?: up| is| 's| has been| got| now)*(?: filled| refilled| made up| mixed| full)?"
@@ -23,7 +27,7 @@ _WITH_PRODUCT = Pattern(
 )
 _BARE = Pattern(rf"^{_LEAD}(?: the| my| both| up)* ?BOTTLE{_TAIL}$")
 _NOT_APART = Pattern(
-    r"\b(?:together|same|from|bucket|jug|each other|after|before|instead|not|never|wrong|mistake|accident\w*|oops)\b"
+    r"\b(?:together|same|from|bucket|jug|each other|(?:after|before)(?! (?:breakfast|lunch|tea|dinner|work|school|bed)\b)|instead|not|never|wrong|mistake|accident\w*|oops)\b"
 )
 _FILLED = Pattern(rf"\b{_VERB}\b|\bfilled\b")
 _JOINTS = ("and", ",", "then", "plus", ";", "&")

@@ -1,6 +1,7 @@
 """The parts of a long turn: people wrap a question in a story, and the story hides it from the matcher.
 
 "Sorry, first time on my own and he's away, how much bleach goes in the yellow bottle": its last part is the question.
+Of several sentences each is looked at, and speaks for its question beside the whole; of one, its parts.
 """
 
 from __future__ import annotations
@@ -20,9 +21,15 @@ SURE = 0.55
 PART_SURE = 0.8
 """Least chance of a part: several are tried, so that each has to be surer than a whole. Of 285 fresh phrasings, a third
 of them stories, 12 more were right with it; of 200 lines outside one more was let in."""
+TOLD = 0.6
+"""What a sentence that asks nothing counts, where one that asks counts 1: the story around a question tells. Of 558
+fresh stories 26 more were right with the sentences apart, and one more wrong; of 279 long lines outside not one.
+"""
 _SHORTEST, _LONGEST = 3, 16
+_ENDS = frozenset(".?!;:")
 _BREAKS = SIGNS - {":", "+", "^", "*", "/", "=", "-"}
 _JOINS = frozenset({"but", "so", "and", "because", "cos", "though", "only", "then"})
+_ASKS = WHICH_WORDS | words_of("can could may should do does did is are am will would")
 _BEGINS = words_of("can could may should shall do does did is are am will would tell")
 """These begin a question only where none has begun: "what bulb do I need" doesn't begin at "do"."""
 
@@ -30,8 +37,14 @@ Chances = Mapping[str, float]
 
 
 def with_clauses(marked: Sequence[str], whole: Chances, chances: Callable[[Sequence[str]], Chances]) -> Chances:
-    """The chances of the surest part of a long turn, where the whole says little; else those of the whole."""
-    if len(marked) < LONG or (max(whole.values()) >= SURE and _top(whole) != OUTSIDE):
+    """The chances of a long turn's sentences together with the whole's; of one sentence, where the whole says little,
+    those of its surest part; else those of the whole."""
+    if len(marked) < LONG:
+        return whole
+    sentences = [(words, asks) for words, asks in _sentences(marked) if len(words) >= _SHORTEST]
+    if len(sentences) > 1:
+        return _together(whole, [(chances(words), asks) for words, asks in sentences])
+    if max(whole.values()) >= SURE and _top(whole) != OUTSIDE:
         return whole
     best, surest = whole, PART_SURE
     for words in _parts(marked):
@@ -40,6 +53,28 @@ def with_clauses(marked: Sequence[str], whole: Chances, chances: Callable[[Seque
         if top != OUTSIDE and found[top] > surest:
             best, surest = found, found[top]
     return best
+
+
+def _together(whole: Chances, sentences: Sequence[tuple[Chances, bool]]) -> Chances:
+    """How likely each question is meant by the whole or by a sentence; outside is only what is so throughout."""
+    missed = {label: 1 - chance for label, chance in whole.items()}
+    for chances, asks in sentences:
+        for label, chance in chances.items():
+            missed[label] *= 1 - chance * (1 if asks else TOLD)
+    outside = min(whole[OUTSIDE], *(chances[OUTSIDE] for chances, _ in sentences))
+    return {label: 1 - miss for label, miss in missed.items()} | {OUTSIDE: outside}
+
+
+def _sentences(marked: Sequence[str]) -> Iterator[tuple[tuple[str, ...], bool]]:
+    """Each sentence's words as they are matched, and whether it asks."""
+    start = 0
+    for at, word in enumerate((*marked, ".")):
+        if word not in _ENDS:
+            continue
+        words = matched_words(marked[start:at])
+        if words:
+            yield words, word == "?" or words[0] in _ASKS
+        start = at + 1
 
 
 def _top(chances: Chances) -> str:

@@ -64,6 +64,8 @@ LIKELY = 0.85
 """Least chance of what is told of a surface in words that no rule knows."""
 SURE = 0.93
 """Least chance of a question of mixing or sharing in words that are none of those it mostly has."""
+SURELY_ASKED = 0.97
+"""Least chance of who waits where, or of a wish for quiet, in words that these mostly lack, or with names in them."""
 _AGREES = frozenset({"yes", "correct", "right", "sure", "ahead", "exactly", "indeed"})
 _DOUBTS = frozenset({"no", "not", "but", "wait", "what", "never", "nearly", "almost", "think", "maybe"})
 _DRY = Pattern(r"\b(?:dry|dried)\b")
@@ -120,9 +122,9 @@ def may_be(intent: str, parsed: Parsed, claims: Claims, chance: float = 0.0) -> 
         named = any(word[0] == "{" and word != "{duration}" for word in words) or bool(
             words & {"window", "door", "lid"}
         )
-        return len(words) <= (6 if chance < LIKELY else 10) and not named
+        return chance >= SURELY_ASKED or (len(words) <= (6 if chance < LIKELY else 10) and not named)
     if intent == "tub":
-        return bool(words & ASKS_WHO)
+        return bool(words & ASKS_WHO) or chance >= SURELY_ASKED
     if intent == "air_time":
         return chance >= SURE or bool(words & AIRS)
     if intent == "share_tool":

@@ -63,6 +63,8 @@ NOT_YET_OUTSIDE = 0.97
 
 ASKED_ABOUT = 0.9
 """Chance from which on something told in words that no rule knows is asked about, and recorded after a "yes"."""
+A_BOTTLE = 0.4
+"""Chance from which on what is told to be rinsed, where no clean is open, is a bottle."""
 A_STEP = 0.94
 """The same of a step, which is told often, and mostly in plain words."""
 SURELY_TOLD = 0.97
@@ -140,8 +142,13 @@ class OwnQuestion:
         # What is said to be sprayed stays a claim: that it touched a surface must not be lost.
         if claims.done and "apply" not in claims.done and (_another_question(look) or _on_another_day(look)):
             return None
+        told_first = _OPENS_AS_CLAIM.match(plain) is not None or "apply" in claims.done
+        if claims.done and not _under_way(look) and not told_first and _asks_at_its_end(look):
+            return None  # "I've wiped it twice and it keeps coming back, so which disinfectant does that call for?"
         if claims.done and not _of_a_clean(look) and _ENDS_AS_ASKED.search(plain) and _another_question(look):
             return None  # "I've just bleached two tanks, so how long does the room want airing"
+        if claims.done and not _under_way(look) and chances["rinsed_out"] >= A_BOTTLE and is_told(plain):
+            return "rinsed_out", chances["rinsed_out"]  # "both of them are rinsed out now, yellow and pink"
         if set(claims.done) <= {"move out"} and look.top == "return_check" and _MAY_IT.search(plain):
             return None  # "he's been out ages, tell me I can put him back"
         if claims.done and look.top == "log_clean" and _FOR_THE_LOG.search(plain) and "apply" not in claims.done:
@@ -329,6 +336,13 @@ def _surely_of_no_clean(look: Look) -> bool:
     if _OPENS_AS_CLAIM.match(plain) or "hold" in look.claims.done or (top == "return_check" and is_told(plain)):
         return False
     return "apply" not in look.claims.done or top in ("rewet", "mixed")
+
+
+def _asks_at_its_end(look: Look) -> bool:
+    """Whether a turn ends as a question that is likely another than a step told, where no step could be recorded."""
+    plain = look.parsed.plain
+    ends = plain.endswith("?") or _ENDS_AS_ASKED.search(plain) is not None
+    return ends and look.top not in _LIKE_A_CLAIM and look.chances[look.top] >= ENOUGH
 
 
 def _on_another_day(look: Look) -> bool:
