@@ -27,7 +27,8 @@ _WITH_PRODUCT = Pattern(
 )
 _BARE = Pattern(rf"^{_LEAD}(?: the| my| both| up)* ?BOTTLE{_TAIL}$")
 _NOT_APART = Pattern(
-    r"\b(?:together|same|from|bucket|jug|each other|(?:after|before)(?! (?:breakfast|lunch|tea|dinner|work|school|bed)\b)|instead|not|never|wrong|mistake|accident\w*|oops)\b"
+    r"\b(?:together|same|from|bucket|jug|each other|instead|not|never|wrong|mistake|accident\w*|oops"
+    r"|(?:after|before)(?! (?:breakfast|lunch|tea|dinner|work|school|bed)\b))\b"
 )
 _FILLED = Pattern(rf"\b{_VERB}\b|\bfilled\b")
 _JOINTS = ("and", ",", "then", "plus", ";", "&")
