@@ -29,7 +29,7 @@ from assistant.core.record.state import State
 from assistant.core.round.gate import Timer, timers
 from assistant.core.round.reminders import Reminder, ReminderKind
 from assistant.shells.clocks import ClockWatch
-from assistant.shells.folder import Folder, ShellFault
+from assistant.shells.folder import Folder, ShellFault, TurnFault
 from assistant.shells.once import stdin_lines
 from assistant.shells.options import Options, opened_folder
 from assistant.shells.out import complain, show
@@ -211,7 +211,7 @@ class Chat:
     def _heard_by_the_sitting(self, heard: Heard) -> Reply | None:
         try:
             return self.sitting.hear(heard, self.now())
-        except StoreFault as fault:
+        except (StoreFault, TurnFault) as fault:
             complain(str(fault))
             return None
 

@@ -14,6 +14,10 @@ class ShellFault(Exception):
     """Something the keeper asked for can't be done; its text is one line: what is wrong, where, and what to do."""
 
 
+class TurnFault(ShellFault):
+    """A turn couldn't be answered, by a fault of the program; its text is one line."""
+
+
 @dataclass(frozen=True)
 class Folder:
     """A data folder by its path."""

@@ -19,7 +19,7 @@ from assistant.hear.choose import open_recogniser
 from assistant.hear.microphone import Microphone
 from assistant.hear.recogniser import CannotListen
 from assistant.shells.ears import words_of
-from assistant.shells.folder import Folder, ShellFault
+from assistant.shells.folder import Folder, ShellFault, TurnFault
 from assistant.shells.listening import Began, Ears, HeardTurn, News, When
 from assistant.shells.mouth import Mouth
 from assistant.shells.once import stdin_lines
@@ -117,7 +117,7 @@ class Lines:
     def _turn(self, heard: Heard, ears: Ears) -> None:
         try:
             reply = self._sitting.hear(heard, self._now())
-        except StoreFault as fault:
+        except (StoreFault, TurnFault) as fault:
             complain(str(fault))
             return
         self._give(reply, ears)

@@ -22,7 +22,7 @@ from assistant.core.household import Household
 from assistant.core.record.state import State
 from assistant.core.round.reminders import Reminder
 from assistant.shells.clocks import ClockWatch
-from assistant.shells.folder import Folder
+from assistant.shells.folder import Folder, TurnFault
 from assistant.shells.out import complain
 from assistant.store.english import usage
 from assistant.store.keeping import read_household
@@ -102,13 +102,13 @@ class Sitting:
     def hear(self, heard: Heard, now: datetime) -> Reply:
         """One turn of the keeper's.
 
-        Fails: StoreFault, with nothing recorded.
+        Fails: StoreFault, TurnFault; with nothing recorded.
         """
         parted = False
         for _ in range(TRIES):
             try:
                 parted = self._clocks_parted(now) or parted
-                turn = take_turn(heard, replace(self._world(now), clocks_parted=parted))
+                turn = _taken(heard, replace(self._world(now), clocks_parted=parted))
                 return self._kept(turn, now)
             except Overtaken:
                 continue
@@ -195,6 +195,15 @@ def open_sitting(folder: Folder, record: Path | Literal[":memory:"] | None = Non
         sitting = Sitting(log, household, facts, questions, _reader(household, facts, questions))
         sitting.begin_anew()
         yield sitting
+
+
+def _taken(heard: Heard, world: World) -> Turn:
+    """A turn; a fault of ours in it is one line, since timers and first aid run on."""
+    try:
+        return take_turn(heard, world)
+    except Exception as fault:
+        what = f"that turn failed, by a fault of the program ({type(fault).__name__}: {fault})"
+        raise TurnFault(f"{what}; nothing was recorded, the clocks run on; say it another way") from fault
 
 
 def _reader(household: Household, facts: Facts, questions: Mapping[str, Question]) -> Reads:

@@ -48,7 +48,7 @@ from assistant.understand.steps.denied import but_for_a_part, contradicts_the_re
 from assistant.understand.steps.elsewhere import not_after_all, only_one_of_them, the_other_one, the_same_one
 from assistant.understand.steps.label_minutes import label_told
 from assistant.understand.steps.put_on_it import of_what_is_on_it
-from assistant.understand.steps.remarks import is_remark, remarked_beside
+from assistant.understand.steps.remarks import a_surface_was_touched, is_remark, remarked_beside
 from assistant.understand.steps.resumed import resumed
 from assistant.understand.steps.stayed_wet import cannot_tell
 from assistant.understand.steps.still_inside import still_inside
@@ -61,6 +61,7 @@ from assistant.understand.steps.wet_apart import wet_apart
 from assistant.understand.talk.goes_on import of_the_room
 from assistant.understand.talk.in_talk import InTalk
 from assistant.understand.talk.loosely_on import goes_on_loosely, pleads
+from assistant.understand.talk.wished_on import wished_on
 from assistant.understand.text.english_words import Usage
 from assistant.understand.text.patterns import Pattern
 
@@ -140,6 +141,7 @@ class Reader:
             or resumed(look)
             or (None if asked_of_it else came_to_nothing(look))
             or (look.reading("undo", Slots(), BY_RULE) if not_after_all(look) else None)
+            or wished_on(look)
             or self._in_talk(look)
             or done_over(look)
             or (came_to_nothing(look) if asked_of_it else None)
@@ -180,6 +182,8 @@ class Reader:
         )
         if intent == "return_check" and _WRONG_ONE.match(plain):
             intent = None
+        if intent == "repeat" and _MISSED_A_BIT.search(plain) and a_surface_was_touched(look):
+            intent = None  # of the glass, and not of what was said
         if intent is not None and (alarms.plain_talk(intent, plain) or no_harm):
             intent = None
         if intent is None and (thing := asked_of_items(look.parsed.plain, self._facts)) is not None:
@@ -205,6 +209,10 @@ class Reader:
             slots = replace(slots, remark=is_remark(look), enclosures=look.slots("status").enclosures)
             return Reading(look.parsed.text, None, slots, confidence, look.nearest, (), look.spoken)
         slots = look.slots(intent)
+        though = _THOUGH.search(plain) if intent == "return_check" else None
+        if though is not None:
+            supposed = told_in(plain[though.end() :].strip(" ?"))  # "even if it's a bit wet"
+            slots = replace(slots, smell=supposed.smell or slots.smell, wet=supposed.wet or slots.wet)
         if intent in HARMS:
             slots = without_troubles(slots)
         slots = without_the_rinse_before(where_it_was_asked(intent, slots, look.world), look)
@@ -259,6 +267,8 @@ _WRONG_ONE = Pattern(
     r"(?:(?:oh|no|oops|sorry|wait|so) ,? ?)*(?:wrong \w+|i mixed (?:them|those) up|i swapped (?:them|those))\b"
 )
 """ "Wrong animal, I put the snake in the window cage": whatever is asked, nothing is vouched for."""
+_MISSED_A_BIT = Pattern(r"\bmissed (?:a|one|some|that)\b")
+_THOUGH = Pattern(r"\b(?:even )?(?:if|though|although|with)\b", "if", "though", "with")
 _WITH_IT = Pattern(r"\b(?:with|using) (?:it|that|that one|this|this one)\b")
 
 

@@ -14,6 +14,7 @@ from assistant.core.household import Household
 from assistant.core.quantities.amounts import Mix
 from assistant.core.round.rounds import is_open
 from assistant.understand.bottles import fills
+from assistant.understand.bottles.puts_right import only_puts_right
 from assistant.understand.look import BY_RULE, Look
 from assistant.understand.named.by_colour import agents_of
 from assistant.understand.named.named_at import MASKS, named_at
@@ -43,9 +44,8 @@ _INSTEAD = Pattern(
 _NOT_THAT = Pattern(
     r"(?:^| )(?:,? ?(?:and |but )?(?:not|instead of|rather than|in place of|was not|is not|in stead of"
     r"|should have been|meant to (?:use|grab|take|pick up|be)|thought (?:it|that|i|this) (?:was|had|grabbed|used))"
-    r"(?: it)?(?: was| were)?(?: with| from)?) (?:(?:the|my|that|a|any) )?(?:BOTTLE|STOCK|AGENT|\w+ one|\w+)"
-    r"(?: that was| it was)?"
-    r"(?= |$)",
+    r"(?: it)?(?: was| were)?(?: with| from)?) (?:(?:the|my|that|a|any) )?(?:BOTTLE|STOCK|AGENT|PRODUCT|\w+ one"
+    rf"|that|this|it|those|{'|'.join(sorted(COLOURS))})(?: that was| it was)?(?= |$)",
     *("not", "instead", "rather", "in place", "in stead", "should", "meant", "thought"),
 )
 _WITH = (
@@ -143,6 +143,8 @@ def other_product(look: Look) -> Reading | None:
     plainly = _WRONG.search(plain) is not None or _NOT_THAT.search(plain) is not None
     if look.parsed.plain.endswith("?") or _TO_COME.search(plain) or (world.waiting is not None and not plainly):
         return None
+    if _facts_were_asked(world) and not plainly:
+        return None  # "and chlorhexidine", after what bleach kills
     fill = fills.before_it_is_put_right(world)
     if fill is None and _FILL_WAS_OF.search(_named_by_colour(plain, world.household)) is not None:
         fill = fills.last_on_record(world)
@@ -153,7 +155,7 @@ def other_product(look: Look) -> Reading | None:
     if said is None:
         return None
     if fill is not None:
-        return _filled(look, fill, said)
+        return _filled(look, fill, said) if only_puts_right(look.parsed.plain) else None
     begun = _begun_just_now(world) or tuple(r.enclosure for r in rounds if "apply" not in r.done)[:2]
     sprayed = any("apply" in r.done for r in rounds)
     if said.fills:
@@ -164,6 +166,19 @@ def other_product(look: Look) -> Reading | None:
             return _begun(look, said.thing, begun)
         return look.reading("done", replace(_of(said.thing, look.slots("done")), steps=("apply",)), BY_RULE)
     return _sprayed(look, said.thing) if sprayed else None
+
+
+def _facts_were_asked(world: World) -> bool:
+    """Whether the turn before asked what is so in general, or for an amount: what goes on from it tells nothing."""
+    last = world.talk.last
+    return last is not None and last.intent in _OF_FACTS
+
+
+_OF_FACTS = frozenset(
+    {"works_on", "choose_agent", "surface", "together", "protect", "treat_item", "hold_time", "dry_time", "air_time"}
+    | {"dose", "mix_strength", "top_up", "make_up", "convert", "read_ratio", "bleach_now", "measure_with", "store_it"}
+    | {"still_good", "stock_left", "in_bottle", "pour_away", "why"}
+)
 
 
 def _is_not_known(look: Look) -> bool:

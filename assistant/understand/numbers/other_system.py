@@ -8,6 +8,7 @@ from dataclasses import replace
 from assistant.contract import Reading, Slots
 from assistant.core.quantities.amounts import Amount
 from assistant.core.quantities.quantity import BadQuantity, Gallon, read_unit
+from assistant.core.quantities.units import UNITS
 from assistant.understand.numbers.unit_words import SAID, SYSTEM_WORDS
 from assistant.understand.text.words import SIGNS, Token
 
@@ -66,6 +67,7 @@ def of_the_other_system(before: Reading, tokens: Sequence[Token]) -> Slots | Non
     system = named.pop()
     units = {volume.unit for volume in before.slots.volumes} | {before.slots.to_unit or ""}
     ours = {unit for unit in units if unit.startswith(("US ", "imp "))}
+    ours = {unit for unit in ours if _in_system(unit, system) != unit}
     if not ours or (rest and not {_in_system(unit, system) for unit in ours} <= {_unit_of(rest, system)}):
         return None
     volumes = tuple(Amount(one.amount, _in_system(one.unit, system)) for one in before.slots.volumes)
@@ -78,9 +80,11 @@ def _is_recipe(slots: Slots) -> bool:
 
 
 def _in_system(unit: str, system: Gallon) -> str:
+    """The unit of that name in a system; the same where that system has none: there is no imperial cup."""
     for prefix in _PREFIX.values():
         if unit.startswith(prefix):
-            return _PREFIX[system] + unit.removeprefix(prefix)
+            other = _PREFIX[system] + unit.removeprefix(prefix)
+            return other if other in UNITS else unit
     return unit
 
 

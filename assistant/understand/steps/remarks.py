@@ -59,7 +59,7 @@ def is_remark(look: Look) -> bool:
 
     Only while a clean is open whose surface was sprayed: before that, every step is still to come.
     """
-    if not _a_surface_was_touched(look):
+    if not a_surface_was_touched(look):
         return False
     plain = look.parsed.plain.strip(" .!,")
     beside = _OF_OTHER_THINGS.search(plain) and not (_INTO_IT.search(plain) or _SPRAYED_BESIDE.search(plain))
@@ -71,7 +71,7 @@ def is_remark(look: Look) -> bool:
     return told and (_MATTERS.search(plain) is not None or tells_what_happened(plain))
 
 
-def _a_surface_was_touched(look: Look) -> bool:
+def a_surface_was_touched(look: Look) -> bool:
     """Whether a clean is open whose surface a product is or was on."""
     return any(is_open(r) and r.touched for r in look.world.state.rounds.values())
 
@@ -116,7 +116,7 @@ def remarked_beside(reading: Reading, look: Look, questions: Mapping[str, Questi
     Of a part that tells and doesn't ask, and of what is seen there; what a step claims is on record as that.
     """
     intent = reading.intent
-    if intent is None or not _a_surface_was_touched(look):
+    if intent is None or not a_surface_was_touched(look):
         return False
     of_somebody = intent == "splash" and (reading.slots.place or not _INTO_IT.search(look.parsed.plain))
     if intent in _PUT_TO_A_QUESTION and not of_somebody and _tells_throughout(look, intent):

@@ -9,6 +9,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import replace
 
 from assistant.contract import Outcome, Reading, Slots
+from assistant.core.choice.together import meet
 from assistant.core.quantities.amounts import Neat
 from assistant.core.quantities.quantity import BadQuantity, read_mix
 from assistant.core.round.rounds import is_open
@@ -90,11 +91,15 @@ _AND_A_PRODUCT = Pattern(r"(?:and|or|what about|how about|and what about)(?: wit
 
 
 def _another_to_meet(look: Look, before: Reading) -> _Found:
-    """ "And alcohol", of the first of the two just asked about."""
+    """ "And alcohol", of one of the two just asked about: of that one with which the answer is stricter."""
     said = look.slots("together")
     if _AND_A_PRODUCT.fullmatch(_plain(look)) is None or len(before.slots.agents) < 2 or len(said.agents) != 1:
         return None
-    return "together", replace(before.slots, agents=(before.slots.agents[0], said.agents[0]), stocks=(), bottles=())
+    pairs = [(agent, said.agents[0]) for agent in before.slots.agents if agent != said.agents[0]]
+    agents, facts = look.world.facts.agents, look.world.facts
+    found = [(pair, meet(agents[pair[0]], agents[pair[1]], facts)) for pair in pairs]
+    worst = [pair for pair, met in found if met is not None and met.verdict == "never"]
+    return "together", replace(before.slots, agents=(worst or pairs)[0], stocks=(), bottles=())  # the stricter answer
 
 
 def _is_short_of(look: Look, pattern: Pattern) -> bool:

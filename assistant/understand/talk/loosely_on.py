@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from assistant.contract import Reading
+from assistant.contract import Outcome, Reading
 from assistant.core.quantities.amounts import SaidRatio
 from assistant.understand.look import Look
 from assistant.understand.matching.learning import OUTSIDE
@@ -36,7 +36,13 @@ _PLEADS = Pattern(
 )
 _THE_WORD = Pattern(r"\b(?:said|says|say|was|meant|means|read|reads) (?:\W )?(in|to)\b")
 _HOLDS = frozenset({"wound", "together", "share_tool", "return_check", "pour_away"})
-"""Questions whose answer doesn't change for being pleaded with."""
+"""Questions whose answer doesn't change for being pleaded with, where it is a refusal..."""
+_REFUSED = frozenset({"never", "rinse_between", "disinfect_first"})
+_NEW = Pattern(
+    r"\b(?:wet|damp|moist|dirt\w*|smell\w*|whiff|fumes|miss\w*|forgot\w*|skipp\w*|rins\w+|wip\w+|wash\w*|spray\w*|used"
+    r"|lid|floor|corner|part|both|together|not|[A-Z]{3,})\b"
+)
+"""...and nothing new is named or told by it: "just the lid's wet" is no plea."""
 
 
 def pleads(look: Look) -> bool:
@@ -45,7 +51,16 @@ def pleads(look: Look) -> bool:
     few = len(look.parsed.words) <= _FEW and (look.top == OUTSIDE or look.chances[look.top] < _A_QUESTION)
     told = bool(look.claims.mentioned) and not look.parsed.plain.endswith("?")  # "only rinsed half"
     pleading = few and not told and _PLEADS.match(look.parsed.plain) is not None
-    return before is not None and before.intent in _HOLDS and pleading
+    new = _NEW.search(look.parsed.plain) is not None or look.parsed.when is not None
+    return before is not None and before.intent in _HOLDS and pleading and not new and _was_refused(look)
+
+
+def _was_refused(look: Look) -> bool:
+    last = look.world.talk.last
+    if last is None:
+        return False
+    no = last.values.get("ready") is False or last.values.get("verdict") in _REFUSED
+    return no or last.outcome is Outcome.REFUSE or last.intent == "pour_away"
 
 
 def goes_on_loosely(look: Look) -> Reading | None:
@@ -65,8 +80,9 @@ def goes_on_loosely(look: Look) -> Reading | None:
         )
         return replace(before, question=look.parsed.text, slots=replace(before.slots, mixes=mixes), spoken=look.spoken)
     slots = look.slots(before.intent)
-    if not given_to(look.world.questions[before.intent], slots):
-        return None
+    given = given_to(look.world.questions[before.intent], slots)
+    if not given or (before.intent == "still_good" and "when" in given):
+        return None  # what keeps until tomorrow needn't keep until Sunday
     return follow_up.corrected(Answering(look.parsed, slots, look.spoken), before, look.world)
 
 
