@@ -21,6 +21,7 @@ from assistant.understand.numbers.said_again import with_numbers_said_again
 from assistant.understand.numbers.spoken_numbers import NUMBER_WORDS, TENS
 from assistant.understand.text.denied_after import denied_first
 from assistant.understand.text.english_words import Usage, spelled_right
+from assistant.understand.text.in_other_words import in_plain_words
 from assistant.understand.text.known_words import ITEMS, MATERIALS, words_of
 from assistant.understand.text.misheard import put_right
 from assistant.understand.text.patterns import Pattern
@@ -158,7 +159,7 @@ class Parser:
     def __call__(self, text: str) -> Parsed:
         """Takes one text apart."""
         mended_numbers = put_right(
-            [part for token in tokens_of(denied_first(text[:_LONGEST])) for part in self._parted(token)]
+            [part for token in tokens_of(denied_first(in_plain_words(text[:_LONGEST]))) for part in self._parted(token)]
         )
         tokens = tuple(self._with_its_end_mended(self._swapped_back(token)) for token in mended_numbers.tokens)
         mentions = self._names.in_text(tokens)

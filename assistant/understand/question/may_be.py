@@ -64,7 +64,7 @@ LIKELY = 0.85
 """Least chance of what is told of a surface in words that no rule knows."""
 SURE = 0.93
 """Least chance of a question of mixing or sharing in words that are none of those it mostly has."""
-SURELY_ASKED = 0.97
+SURELY_ASKED = 0.93
 """Least chance of who waits where, or of a wish for quiet, in words that these mostly lack, or with names in them."""
 _AGREES = frozenset({"yes", "correct", "right", "sure", "ahead", "exactly", "indeed"})
 _DOUBTS = frozenset({"no", "not", "but", "wait", "what", "never", "nearly", "almost", "think", "maybe"})
