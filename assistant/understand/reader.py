@@ -38,7 +38,8 @@ from assistant.understand.named.unknown_germs import names_an_unknown_germ
 from assistant.understand.named.unknown_names import asks_of_the_unknown
 from assistant.understand.numbers.number_doubts import mean_posterior, with_guess_doubted
 from assistant.understand.parsing import Parser
-from assistant.understand.question.own_question import IS_IT, OwnQuestion, says_it_dried
+from assistant.understand.question.only_like import IS_IT
+from assistant.understand.question.own_question import OwnQuestion, says_it_dried
 from assistant.understand.rule_words import OF_THE_RULES
 from assistant.understand.steps.after_spraying import came_to_nothing, done_over
 from assistant.understand.steps.back_where import back_where

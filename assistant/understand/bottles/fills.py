@@ -333,7 +333,8 @@ def plain_water(plain: str, agents: bool) -> bool:
 
 
 _PRODUCT_TOO = Pattern(
-    r"\b(?:concentrate|disinfectant|product|syringes?|MEASURE|capfuls?|scoops?|dose|NUMBER|and (?:the |some )?water"
+    r"\b(?:concentrate|disinfectant|product|syringes?|MEASURE|capfuls?|scoops?|dose|NUMBER|everything|the lot"
+    r"|and (?:the |some )?water"
     r"|water (?:is|'s) in|(?:then|topped|up) (?:with |to )?(?:the )?water)\b(?<!with water)"
 )
 """ "Concentrate's in, water's in": no water alone."""

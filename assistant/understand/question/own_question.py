@@ -19,16 +19,15 @@ from assistant.understand.matching.learning import OUTSIDE
 from assistant.understand.named.left_out import before_the_left_out
 from assistant.understand.named.names import HOMES
 from assistant.understand.question.may_be import LOOKS_BACK, is_told, may_be
+from assistant.understand.question.only_like import A_STEP, IS_IT, SURELY_TOLD, denies_no_step, surely_told
 from assistant.understand.steps.before_spraying import is_of_no_bottle
 from assistant.understand.steps.claimed_steps import WORDS as CLAIM_WORDS
 from assistant.understand.steps.claimed_steps import bare_done, dried_early, only_dried
 from assistant.understand.steps.denied import only_partly
 from assistant.understand.steps.in_the_middle import in_the_middle
-from assistant.understand.steps.of_the_keeper import of_the_keeper
 from assistant.understand.steps.plainly_told import names_a_closing_step
 from assistant.understand.steps.stayed_wet import cannot_tell
 from assistant.understand.steps.surface import of_the_surface
-from assistant.understand.text.asking import ASKED
 from assistant.understand.text.known_words import CONNECTING
 from assistant.understand.text.patterns import Pattern
 from assistant.understand.times.moments import moment
@@ -61,16 +60,8 @@ OUTSIDE_WITH_NO_CLEAN = 0.5
 NOT_YET_OUTSIDE = 0.97
 """The same for "haven't rinsed", "will rinse later", which record nothing."""
 
-ASKED_ABOUT = 0.9
-"""Chance from which on something told in words that no rule knows is asked about, and recorded after a "yes"."""
 A_BOTTLE = 0.4
 """Chance from which on what is told to be rinsed, where no clean is open, is a bottle."""
-A_STEP = 0.94
-"""The same of a step, which is told often, and mostly in plain words."""
-SURELY_TOLD = 0.97
-"""The same where its words might as well ask or deny: "you won't find a twig in there now"."""
-IS_IT = frozenset({"mixed", "rinsed_out", "log_clean", "rewet", "done", "dried_early", "still_smells"})
-"""Questions that record something, and are asked about where they aren't plainly told."""
 
 
 class Found(NamedTuple):
@@ -82,13 +73,6 @@ class Found(NamedTuple):
     """False: only like what is told so, and to be asked about."""
 
 
-_ASKS_OR_AHEAD = Pattern(
-    rf"{ASKED}|\b(?:if|going to|gonna|about to|will|should|shall|would|could|might|can i|before i|until|till|need to"
-    r"|needs to|want to|have to|has to|let me|let us|never|nobody|no one|none|did not|have not|has not|was not|were"
-    r" not|forgot"
-    r"|almost|nearly|remind|pretend|suppose|later|tomorrow|tonight|soon)\b|\?|\bno$|^not\b"
-)
-"""Asked, denied or still to come: nothing to ask about."""
 _BEGINS_AS_ASKED = Pattern(
     r"(?:so |and |but |ok )*(?:for |at |in |by |about |since )?(?:what|how|which|when|where|why)\b"
 )
@@ -189,7 +173,8 @@ class OwnQuestion:
             return None
         if chances[OUTSIDE] >= too_far or not _HAS_STEP_WORD.search(look.parsed.plain):
             return ("status", about) if about >= ENOUGH else None
-        if claims.polarity == "not yet" and chances["done"] >= SURELY_TOLD and _NOTHING_LEFT.search(look.parsed.plain):
+        plain = look.parsed.plain
+        if claims.polarity == "not yet" and chances["done"] >= SURELY_TOLD and denies_no_step(plain):
             return "done", chances["done"], False  # "scoured till it squeaked, no soap left"
         if claims.polarity == "not yet":
             fits = look.top in ("done", "status", "no", "start", "time_left", "next", "rinsed_out", OUTSIDE)
@@ -210,7 +195,8 @@ class OwnQuestion:
         chances = dict(look.chances)
         done = chances.pop("done", 0.0)
         if done >= ENOUGH:
-            likely = _surely_told("done", look, A_STEP) and _under_way(look) and not look.claims.mentioned
+            likely = surely_told("done", look, A_STEP if _under_way(look) else SURELY_TOLD)
+            likely = likely and not look.claims.mentioned and (_under_way(look) or len(look.parsed.words) >= FEW_WORDS)
             if likely and not names_a_closing_step(look.parsed.plain):
                 return Found("done", done, plainly=False)
             return Found(None, chances[OUTSIDE])
@@ -224,7 +210,7 @@ class OwnQuestion:
         told = top not in self._told or is_told(_PLEASE_NOTE.sub("", plain) if top == "log_clean" else plain)
         fits = may_be(top, look.parsed, look.claims, chances[top])
         if top == OUTSIDE or chances[top] < needed or not told or not fits:
-            if top in IS_IT and _surely_told(top, look):
+            if top in IS_IT and surely_told(top, look):
                 return Found(top, chances[top], plainly=False)
             others = (chance for label, chance in chances.items() if label != OUTSIDE)
             return Found(None, chances[top] if top != OUTSIDE else max(others, default=0.0))
@@ -252,24 +238,6 @@ class OwnQuestion:
         if few and strange:
             return STRANGE_BUT_SURE if strange == 1 and label in _CHANGES_NOTHING else NEVER
         return STRANGE_ENOUGH if strange else ENOUGH
-
-
-def _surely_told(label: str, look: Look, least: float = ASKED_ABOUT) -> bool:
-    """Whether something is told, in words that no rule knows, so surely that it is worth asking about."""
-    chance, plain = look.chances[label], look.parsed.plain
-    if of_the_keeper(plain) or _DENIED.search(plain):
-        return False
-    return chance >= SURELY_TOLD or (chance >= least and not _ASKS_OR_AHEAD.search(plain))
-
-
-_DENIED = Pattern(
-    r"^(?:(?:so|and|but|ok) )*(?:nobody|no one|noone|none|never|not|(?:i|we) (?:did|have|had) not)\b|\bno$|\bif\b"
-)
-_NOTHING_LEFT = Pattern(
-    r"\b(?:no|not a|without a|nothing|never a|is not a|not so much as a) (?:\w+ ){0,3}"
-    r"(?:soap\w*|suds|bubbles?|smears?|streaks?|drops?|traces?|specks?|wet|damp|dirt|residue|product|AGENT)\b"
-)
-"""What a step took off denies no step."""
 
 
 def _is_the_hold_awaited(look: Look) -> bool:

@@ -146,7 +146,8 @@ def _of_a_bottle(look: Look, before: Reading) -> _Found:
 # ---------------------------------------------------------------- air, drying, how much mix
 
 _OPEN = Pattern(
-    r"(?:(?:and|or|with|what about|how about|if|only|just|then) )*(?P<many>one|two|three|both|1|2|3|NUMBER)"
+    r"(?:(?:and|or|with|what about|how about|if|only|just|then|i open|i opened|i had) )*"
+    r"(?P<many>one|two|three|both|1|2|3|NUMBER)"
     r"(?: windows?| doors?| openings?)?(?: open)?(?: ,? ?(?:then|instead))?"
 )
 _SHUT = Pattern(
@@ -228,6 +229,36 @@ def _of_a_ratio(look: Look, before: Reading) -> _Found:
     return "read_ratio", replace(before.slots, to_unit=unit)
 
 
+_AND_HOME = Pattern(
+    r"(?:(?:and|also|oh|so is|so are|same for|the same for|same with) )*(?:the |my )?(?:ENCLOSURE|ANIMAL)"
+    r"(?: ,? ?(?:too|as well|also|same time|at the same time))*"
+)
+_NOW = Pattern(r"(?:and|so|how about|what about) now")
+_GERM = Pattern(r"(?:(?:and|but|so|what) )*(?:if it (?:is|was|were)|for|with|against|about) (?:the |a )?ORGANISM")
+
+
+def _of_another_home(look: Look, before: Reading) -> _Found:
+    """ "Same for the river tank", of a chore just logged."""
+    last, said = look.world.talk.last, look.slots("log_clean")
+    logged = last is not None and last.values.get("recorded") is True
+    if not logged or not said.enclosures or said.choices or _AND_HOME.fullmatch(_plain(look)) is None:
+        return None
+    return "log_clean", replace(before.slots, enclosures=said.enclosures, groups=(), racks=(), every_enclosure=False)
+
+
+def _and_now(look: Look, before: Reading) -> _Found:
+    """ "And now?", after "not yet"."""
+    return ("return_check", before.slots) if _NOW.fullmatch(_plain(look)) else None
+
+
+def _against_a_germ(look: Look, before: Reading) -> _Found:
+    """ "And if it was salmonella?", of how long a product has to stay wet."""
+    organisms = look.slots("hold_time").organisms
+    if not organisms or _GERM.fullmatch(_plain(look)) is None:
+        return None
+    return "hold_time", replace(before.slots, organisms=organisms)
+
+
 _RULES: Mapping[str, Callable[[Look, Reading], _Found]] = {
     "works_on": _of_a_germ,
     "choose_agent": _of_a_germ,
@@ -236,6 +267,9 @@ _RULES: Mapping[str, Callable[[Look, Reading], _Found]] = {
     "treat_item": _of_an_item,
     "in_bottle": _of_a_bottle,
     "air_time": _of_the_air,
+    "log_clean": _of_another_home,
+    "return_check": _and_now,
+    "hold_time": _against_a_germ,
     "dry_time": _of_drying,
     "make_up": _of_mix_needed,
     "read_ratio": _of_a_ratio,

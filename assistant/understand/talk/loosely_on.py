@@ -8,6 +8,7 @@ records nothing.
 from __future__ import annotations
 
 from dataclasses import replace
+from typing import Literal
 
 from assistant.contract import Outcome, Reading
 from assistant.core.quantities.amounts import SaidRatio
@@ -25,7 +26,7 @@ _OUTSIDE_FOR_SURE = 0.97
 _A_QUESTION = 0.9
 """Chance from which on a turn is a question of its own, however it opens."""
 _GOES_ON = Pattern(
-    r"^(?:(?:sorry|no|oh|ok|well|so|but|hm|right|ah) ,? ?)*(?:and|or|what (?:about|if)|how about|same|the same|also"
+    r"^(?:(?:sorry|no|oh|ok|well|so|but|hm|right|ah) ,? ?)*(?:and|or|by|what (?:about|if)|how about|same|the same|also"
     r"|then|with|for|at|if|in|say|make (?:it|that)|now|only|just|even|instead|this time|it is|i meant|i mean)\b"
     r"|\b(?:too|as well|instead|then|same (?:thing|again|question)|this time|maybe|either)(?: ?[?.!])*$"
     r"|^(?:sorry|no|oops|whoops|wait) ?,"
@@ -35,6 +36,7 @@ _PLEADS = Pattern(
     r"|please|come on|all in one|outside|outdoors|a (?:tiny|little|small) (?:bit|drop))\b"
 )
 _THE_WORD = Pattern(r"\b(?:said|says|say|was|meant|means|read|reads) (?:\W )?(in|to)\b")
+_THE_OTHER = Pattern(r"\b(?:the )?other (?:reading|way(?: (?:round|around|about))?)\b", "other")
 _HOLDS = frozenset({"wound", "together", "share_tool", "return_check", "pour_away"})
 """Questions whose answer doesn't change for being pleaded with, where it is a refusal..."""
 _REFUSED = frozenset({"never", "rinse_between", "disinfect_first"})
@@ -72,18 +74,25 @@ def goes_on_loosely(look: Look) -> Reading | None:
         return replace(before, question=look.parsed.text, spoken=look.spoken, doubts=())
     if look.claims.mentioned or look.chances[OUTSIDE] >= _OUTSIDE_FOR_SURE or not _GOES_ON.search(look.parsed.plain):
         return None
-    word = _THE_WORD.search(look.parsed.plain) if before.intent in ("read_ratio", "dose") else None
+    word = _other_word(look) if before.intent in ("read_ratio", "dose") else None
     if word is not None and before.slots.mixes:
-        mixes = tuple(
-            replace(m, word="in" if word[1] == "in" else "to") if isinstance(m, SaidRatio) else m
-            for m in before.slots.mixes
-        )
+        mixes = tuple(replace(m, word=word) if isinstance(m, SaidRatio) else m for m in before.slots.mixes)
         return replace(before, question=look.parsed.text, slots=replace(before.slots, mixes=mixes), spoken=look.spoken)
     slots = look.slots(before.intent)
     given = given_to(look.world.questions[before.intent], slots)
     if not given or (before.intent == "still_good" and "when" in given):
         return None  # what keeps until tomorrow needn't keep until Sunday
     return follow_up.corrected(Answering(look.parsed, slots, look.spoken), before, look.world)
+
+
+def _other_word(look: Look) -> Literal["in", "to"] | None:
+    """How a ratio is now to be read: "and if it said in", "and by the other reading"."""
+    said, last = _THE_WORD.search(look.parsed.plain), look.world.talk.last
+    if said is not None:
+        return "in" if said[1] == "in" else "to"
+    if _THE_OTHER.search(look.parsed.plain) is None or last is None:
+        return None
+    return "to" if last.values.get("reading") == "in" else "in"
 
 
 def _just_answered(look: Look) -> Reading | None:
