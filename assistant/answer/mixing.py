@@ -13,6 +13,7 @@ from assistant.answer.plan import too_weak
 from assistant.answer.product import Product, allowed_product, meant_for_another, own_stock
 from assistant.answer.scooped import as_used_up
 from assistant.answer.strength import Strength, strength_of
+from assistant.answer.thinned import as_thinned, said_in_this_turn
 from assistant.contract import Answer, Outcome, Pending, Reading, World
 from assistant.core.facts import Source
 from assistant.core.household import Bottle
@@ -49,7 +50,7 @@ class _Dose:
 
 def dose(reading: Reading, world: World) -> Answer:
     """How much concentrate for this bottle or volume, at this ratio, percentage or ppm, and to which mark."""
-    told = as_used_up(reading, world)
+    told = as_thinned(reading, world) or as_used_up(reading, world)
     return told if isinstance(told, Answer) else _dose(told, world)
 
 
@@ -285,6 +286,7 @@ def _details(found: _Dose, reading: Reading, world: World) -> Mapping[str, Any]:
         "short": _short(found, world),
         "in_unit": _in_unit(found, reading),
         "scoops": reading.slots.scoops,
+        "checked": said_in_this_turn(reading),
         "order": world.facts[_order(product)].says if found.mixed.water.amount else "",
         "head_room": world.facts["mixing-head-room"].says if _fills_it(found) else "",
     }

@@ -24,6 +24,10 @@ Whole: TypeAlias = Literal["water", "taken as water", "total", "bottle", "mix"]
 """What the second volume is: said to be water, taken as that, the whole, the bottle's size; or a mix was said."""
 
 
+UNMEASURED = frozenset({"glug", "glugs", "splash", "slosh", "dash", "drop", "drops", "bit", "dollop", "squeeze"})
+"""Amounts that nobody measured."""
+
+
 @dataclass(frozen=True, slots=True)
 class _Poured:
     """A share of concentrate, and how it came about."""
@@ -110,6 +114,8 @@ def _by_mix(product: Product, reading: Reading, world: World) -> _Poured | Answe
     if len(mixes) > 1:
         return ask(reading, world, ("mix",), "mixing.which_mix")
     bottle = product.bottle
+    if not mixes and not UNMEASURED.isdisjoint(reading.words):  # "a glug of bleach in the yellow": how much was that
+        return ask(reading, world, ("concentrate",), "poured.how_much", {"name": product.name})
     mix: Mix | None = mixes[0] if mixes else bottle.mix if bottle is not None and own_stock(product, world) else None
     if mix is None:
         return ask(reading, world, ("concentrate",), "poured.how_much", {"name": product.name})

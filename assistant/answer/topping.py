@@ -13,12 +13,13 @@ from assistant.answer.product import Product, forbidden, own_stock, product_in
 from assistant.answer.strength import Strength, strength_of
 from assistant.contract import Answer, Outcome, Reading, World
 from assistant.core.facts import Source
+from assistant.core.household import Bottle
 from assistant.core.mixing.dilution import Mixed, topped_up
 from assistant.core.mixing.measuring import Measured, best_measure
 from assistant.core.quantities.amounts import Amount, Mix
 from assistant.core.quantities.errors import OutOfRange
 from assistant.core.quantities.quantity import read_mix
-from assistant.core.quantities.units import convert
+from assistant.core.quantities.units import convert, in_ml
 from assistant.core.record.state import Fill
 from assistant.core.shelf.bottles import NOTHING, as_filled
 
@@ -120,6 +121,13 @@ def _no(reading: Reading, message: str, details: dict[str, object]) -> Answer:
 # ---------------------------------------------------------------- what is asked about
 
 
+def _up_to(whole: Amount | None, bottle: Bottle | None) -> Amount | None:
+    """To where it is filled: as much as was said, if it goes into the bottle; else the whole bottle."""
+    if bottle is None or (whole is not None and in_ml(whole) <= in_ml(bottle.capacity)):
+        return whole
+    return bottle.capacity
+
+
 def _left_and_capacity(product: Product, reading: Reading, world: World) -> tuple[Amount, Amount] | Answer:
     volumes, share = reading.slots.volumes, reading.slots.share_left
     bottle = product.bottle
@@ -131,7 +139,7 @@ def _left_and_capacity(product: Product, reading: Reading, world: World) -> tupl
     if len(rest) == 2:
         rest = sorted(rest, key=lambda volume: convert(volume, "mL").amount)
         whole, rest = rest[1], rest[:1]
-    capacity = bottle.capacity if bottle is not None else whole
+    capacity = _up_to(whole, bottle)
     if capacity is None:
         return replace(ask(reading, world, ("bottle", "total"), "topping.which_bottle"), missing=("bottle",))
     if share is not None:

@@ -19,6 +19,8 @@ from assistant.core.quantities.quantity import Gallon
 from assistant.core.round.rounds import is_open, waits_on_hold
 from assistant.understand.air.window_alone import window_alone
 from assistant.understand.bottles import fills
+from assistant.understand.bottles.as_the_dose import as_the_dose
+from assistant.understand.bottles.to_be_filled import to_be_filled
 from assistant.understand.certainty import best_of, with_doubts
 from assistant.understand.harm import alarms, no_harm, unhurt
 from assistant.understand.harm.harm_told import dripped_in, escape_told, got_next_door, harm_told, like_harm, spill_told
@@ -31,6 +33,7 @@ from assistant.understand.matching.clauses import with_clauses
 from assistant.understand.matching.matching import Matcher
 from assistant.understand.matching.weights import opened
 from assistant.understand.met.met_or_filled import another_product, filled_as_told, met_or_filled, met_there
+from assistant.understand.met.not_that_bottle import not_that_bottle
 from assistant.understand.named.items_said import asked_of_items
 from assistant.understand.named.names import Names
 from assistant.understand.named.referents import with_referent
@@ -129,6 +132,7 @@ class Reader:
             or got_next_door(look)
             or of_the_room(look)
             or escape_told(look, by_likeness)
+            or not_that_bottle(look)
             or another_product(look)
             or met_or_filled(look, lambda said: self._parse(said, _gallon(world)))
             or back_where(look)
@@ -150,7 +154,9 @@ class Reader:
         )
         if remarked_beside(reading, look, world.questions):
             reading = replace(reading, slots=replace(reading.slots, remark=True))
-        return of_what_is_on_it(fills.but_for_water(reading), world)
+        reading = as_the_dose(fills.but_for_water(reading), parsed.plain, world)
+        reading = with_guess_doubted(reading, parsed) if parsed.guessed else reading
+        return of_what_is_on_it(reading, world)
 
     def _unhurt(self, look: Look) -> Reading:
         """What denies a harm may be anything else, and is never one by its words all together."""
@@ -171,6 +177,9 @@ class Reader:
             return look.reading("done", replace(look.slots("done"), steps=look.claims.done or ("move out",)), BY_RULE)
         if told is not None:
             return look.reading(told, look.slots(told), BY_RULE)
+        filled = to_be_filled(look)
+        if filled is not None:
+            return filled
         intent, confidence, plainly = self._own_question(look)
         plain = look.parsed.plain
         if intent == "dried_early" and _is_a_doubtful_drying(look):
@@ -236,7 +245,7 @@ class Reader:
         if intent == "done" and look.claims.polarity == "doubtful":
             step = slots.steps[0] if slots.steps else "done"
             reading = replace(reading, doubts=(Doubt("part" if look.claims.in_part else "polarity", step),))
-        return reading if not look.parsed.guessed else with_guess_doubted(reading, look.parsed)
+        return reading
 
 
 def _only_like(look: Look, intent: str, slots: Slots, confidence: float) -> Reading:

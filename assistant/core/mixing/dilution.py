@@ -100,6 +100,22 @@ def topped_up(left: Amount, capacity: Amount, share: Fraction) -> Mixed:
     return mix(Amount(room.amount - there, room.unit), share)
 
 
+def thinned(there: Amount, share: Fraction, wanted: Fraction) -> Mixed:
+    """How much water brings a ready mix down to a weaker one, and how much of it there is then.
+
+    there: the mix that is there, a volume above 0. share: concentrate in it. wanted: the same when it is thinned.
+    Gives: the mix as it was, the water that goes to it, and the whole, in mL, US or imperial fluid ounces; exact.
+    Fails: OutOfRange if `wanted` isn't above 0 and below `share`: water makes nothing stronger; else as `mix`.
+    Source: arithmetic (C1 V1 = C2 V2).
+
+    >>> thinned(Amount(Fraction(500), "mL"), Fraction(1, 32), Fraction(1, 64)).water
+    Amount(amount=Fraction(500, 1), unit='mL')
+    """
+    if not 0 < wanted < share:
+        raise OutOfRange("the share wanted", wanted, f"above 0 and below {share}")
+    return mix_of_all(there, wanted / share)
+
+
 def _over(part: Amount, share: Fraction) -> Amount:
     """The whole of which a volume is that share, in the unit that it is poured in."""
     if dimension(part.unit) != "volume":

@@ -25,10 +25,14 @@ UNMEASURED: Mapping[Unmeasured, str] = {
 }
 
 
+_AS_CHECKED: Mapping[str, str] = {"right": "Yes, ", "wrong": "No, "}
+""" "So 15 mils?", said back by the keeper."""
+
+
 def said(details: Mapping[str, Any]) -> str:
     """The whole reply."""
     clauses = [
-        (ALWAYS, f"{_first(details)}, {said_mix(details)}:"),
+        (ALWAYS, f"{_AS_CHECKED.get(details['checked'], '')}{_first(details)}, {said_mix(details)}:"),
         (HEARD, _age(details)),
         (OFTEN, _as_asked(details["in_unit"])),
         (OFTEN, _marks(details["measured"])),

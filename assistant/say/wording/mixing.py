@@ -8,7 +8,7 @@ from fractions import Fraction
 from assistant.contract import Answer, Doubt, Line
 from assistant.core.quantities.amounts import Amount, Mix, Percent, SaidRatio
 from assistant.core.quantities.ratio import Ratio
-from assistant.say.wording.amounts import number, rounded, said_whole
+from assistant.say.wording.amounts import number, rounded, said_unmeasured, said_whole
 from assistant.say.wording.dose_said import said, said_dose, said_part, said_strength
 from assistant.say.wording.dose_shown import shown_dose, shown_ratio
 from assistant.say.wording.plain import capital, digits, listed
@@ -120,6 +120,23 @@ def _bad_ratio(answer: Answer) -> Line:
     return Line(f"{capital(said_part(said.first))} in {number(said.second)} is more than the whole. One in how many?")
 
 
+def _thinned(answer: Answer) -> Line:
+    """Water alone goes to a mix that is made weaker."""
+    details, wanted = answer.details, answer.details["wanted"]
+    water, there, whole = (said_unmeasured(details[part]) for part in ("water", "there", "total"))
+    say = f"{capital(water)} of water to {there} of the mix: {_said_ratio(wanted)}, {whole} in all."
+    return Line(say)
+
+
+def _no_weaker(answer: Answer) -> Line:
+    there, wanted = _said_ratio(answer.details["there"]), _said_ratio(answer.details["wanted"])
+    return Line(f"Water only makes it weaker, and {wanted} is no weaker than {there}. Down to one in how many?")
+
+
+def _said_ratio(said: SaidRatio) -> str:
+    return f"{said_part(said.first)} {'to' if said.word == 'colon' else said.word} {number(said.second)}"
+
+
 def _say_again(answer: Answer) -> Line:
     return Line("Say it again, slowly: one in how many, or how much in all?")
 
@@ -175,6 +192,8 @@ LINES: Mapping[str, Callable[[Answer], Line]] = {
     "mixing.either_way": _either_way,
     "mixing.bad_ratio": _bad_ratio,
     "mixing.say_again": _say_again,
+    "mixing.thinned": _thinned,
+    "mixing.no_weaker": _no_weaker,
     "mixing.bleach_too_strong": _bleach_too_strong,
     "mixing.other_in_bottle": _other_in_bottle,
     "mixing.must_not_meet": _must_not_meet,

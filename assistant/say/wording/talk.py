@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 
 from assistant.contract import NO_SMELL, Answer, Line
@@ -56,11 +57,21 @@ def _did_it_stay_wet(answer: Answer) -> Line:
 
 def _faulty(answer: Answer) -> Line:
     faulty = answer.details["faulty"]
-    return Line(_spoken_fault(faulty.why), f'"{faulty.said}": {faulty.why}')
+    return Line(_spoken_fault(faulty.said, faulty.why), f'"{faulty.said}": {faulty.why}')
 
 
-def _spoken_fault(why: str) -> str:
+_TYPED = (
+    (re.compile(r"\d,\d"), "Write the number with a point, not a comma."),
+    (re.compile(r"\bM[Ll]\b"), "A big M is mega. Write it with a small m, or say mils."),
+)
+"""What is wrong with how an amount was typed, in words, since saying it again would change nothing."""
+
+
+def _spoken_fault(said: str, why: str) -> str:
     """The fault as it may be spoken; one that holds symbols or is long is left to the screen."""
+    typed = next((words for pattern, words in _TYPED if pattern.search(said)), None)
+    if typed is not None:
+        return typed
     spoken = why.replace(":", ",")
     if len(spoken.split()) <= MOST_WORDS and spoken.isascii() and not set('%/<>"') & set(spoken):
         return f"{capital(spoken)}."

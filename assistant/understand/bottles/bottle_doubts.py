@@ -44,7 +44,9 @@ _MISMEASURED = Pattern(
     r"|a bit )?too (?:much|little|many)|half|the wrong (?:amount|number|line|mark|syringe|cap)|not enough)\b"
     r"|\b(?:put|poured|added|tipped|measured) (?:the |some )?(?:AGENT|STOCK|concentrate|it)(?: in)?(?: in)? (?:twice"
     r"|two times|again)\b"
-    r"|\bforgot (?:to (?:add|put)(?: in)? )?(?:the |any )?water\b|\b(?:did not|never) (?:add|put)(?: in)?(?: the|"
+    r"|\bforgot(?:ten)? (?:to (?:add|put)(?: in)? )?(?:the |any |some )?(?:water|AGENT|STOCK|concentrate)\b"
+    r"|\b(?:double|triple|half) (?:a |the )?(?:measure|dose|amount|shot)\b|\b(?:two|three) (?:measures|doses) in\b"
+    r"|\b(?:did not|never) (?:add|put)(?: in)?(?: the|"
     r" any)? water\b"
     r"|\bmis(?:read|measured|counted) (?:the |it|that)|\blost count\b"
     r"|\b(?:measured|read|drew) (?:it |that |the \w+ )?(?:up )?(?:wrong(?:ly)?|badly|to the wrong (?:line|mark))\b",
@@ -62,6 +64,9 @@ _MISMEASURED = Pattern(
         "mis",
         "count",
         "bad",
+        "forgot",
+        "measures",
+        "doses",
     ),
 )
 """How much went into a fill isn't known after all."""

@@ -85,7 +85,8 @@ def only_emptied(plain: str) -> bool:
 _PUT_INTO = Pattern(
     r"^(?:(?:i|we|have|has|just|ok|okay|right|so|and|then|now|well|yes|there|also) ,? ?)*"
     r"(?:put|poured|added|tipped|squirted|bunged|chucked|popped|measured)\b(?: \S+){0,5}? (?:AGENT|STOCK|MIX|VOLUME)"
-    r"(?: \S+){0,4}? in(?:to)? (?:the |my |this |that )?BOTTLE\b"
+    r"(?:(?: \S+){0,4}?|(?: AGENT| STOCK)?(?: and| then| ,)* (?:topped|filled|made)(?: it| that)? up with water)"
+    r" in(?:to)? (?:the |my |this |that )?BOTTLE\b"
     r"|^(?:(?:ok|oh|so|and|the|my|,) ?)*BOTTLE (?:has|has got|holds|contains|is full of|is filled with|'s got)"
     r" (?:the |some |fresh |neat )*(?:AGENT|STOCK)(?: in it| in there| inside| in)* (?:now|instead)(?: ?[.!])*$"
 )

@@ -1,13 +1,13 @@
-"""Right after a dose: what went in is told, and it isn't what was said. "Filled, but I put 25 in"."""
+"""Right after a dose or a fill: what went in is told, and it isn't what was said. "Filled, but I put 25 in"."""
 
 from __future__ import annotations
 
 from dataclasses import replace
 from fractions import Fraction
 
-from assistant.contract import Outcome, Reading, Reply
+from assistant.contract import Outcome, Reading, Reply, Slots
 from assistant.core.quantities.amounts import Amount
-from assistant.understand.bottles.fills import DOSES, may_be_fill
+from assistant.understand.bottles.fills import DOSES, before_it_is_put_right, may_be_fill
 from assistant.understand.look import BY_RULE, Look
 from assistant.understand.text.patterns import Pattern
 
@@ -49,6 +49,30 @@ def filled_otherwise(look: Look) -> Reading | None:
     else:
         slots = replace(slots, volumes=(amount,), roles=("total",))
     return look.reading("mixed", slots, BY_RULE)
+
+
+def fill_taken_back(look: Look) -> Reading | None:
+    """ "Nah, didn't in the end", "actually only half of it", right after a fill was recorded; None: nothing of it."""
+    plain, fill = look.parsed.plain.strip(" .!,"), before_it_is_put_right(look.world)
+    if fill is None or look.world.waiting is not None or len(fill.slots.bottles) != 1:
+        return None
+    if _NEVER_FILLED.fullmatch(plain):
+        return look.reading("undo", Slots(bottles=fill.slots.bottles), BY_RULE)
+    if _ONLY_HALF.fullmatch(plain) and not fill.slots.volumes:
+        return look.reading("mixed", replace(fill.slots, share_wanted=Fraction(1, 2)), BY_RULE)
+    return None
+
+
+_NEVER_FILLED = Pattern(
+    r"(?:(?:no|nah|oh|but|well|actually|sorry|wait|in fact|i|we) ,? ?)*(?:did not|have not|never did|never)"
+    r"(?: (?:do|fill|filled|mix|mixed|bother|it|that|the BOTTLE|BOTTLE|actually|really))* (?:in the end|after all)"
+    r"|(?:(?:no|nah|oh|actually|sorry|wait) ,? ?)+(?:i |we )?(?:did not|never)(?: (?:fill|filled|mix|mixed))"
+    r"(?: it| that)?"
+)
+_ONLY_HALF = Pattern(
+    r"(?:(?:no|oh|but|well|actually|sorry|wait|i|it was|that was) ,? ?)*(?:only|just) (?:filled |did |made |about )*"
+    r"half(?: of it| full| it| way| filled)*"
+)
 
 
 def _amount(reply: Reply, name: str) -> Amount | None:

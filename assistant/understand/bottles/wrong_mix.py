@@ -41,7 +41,7 @@ _NOTHING_IN_IT = Pattern(
     r"\b(?:never|forgot(?:ten)?(?: to)?|did not|without)(?: \w+){0,2}? "
     r"(?:put|putting|add|adding|pour|pouring|measure)(?: \w+){0,3}? (?:concentrate|AGENT|STOCK|product|disinfectant)"
     r"(?: in| into it| to it| in it)?$"
-    r"|\bforgot(?:ten)? (?:the |to add |to put in )*(?:concentrate|AGENT|STOCK|product)$"
+    r"|\bforgot(?:ten)? (?:the |to add |to put in )*(?:concentrate|AGENT|STOCK|product)(?: in (?:the |my )?BOTTLE)?$"
     rf"|\b{_MIX}(?: \w+){{0,6}}? full of (?:\w+ )?water\b"
     r"|\bthere was (?:only|just|nothing but|plain) (?:\w+ )?water in (?:the |my )?(?:BOTTLE|bottle|sprayer)\b",
     *("never", "forgot", "not", "without", "water"),

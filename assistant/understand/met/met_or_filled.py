@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 
-from assistant.contract import Reading, Slots
+from assistant.contract import Doubt, Reading, Slots
 from assistant.understand.bottles import fills
 from assistant.understand.bottles.bottle_doubts import bottle_doubted
 from assistant.understand.bottles.emptied import is_empty
+from assistant.understand.bottles.fill_words import may_be_an_order
 from assistant.understand.bottles.fills_apart import fills_apart
-from assistant.understand.bottles.not_as_told import filled_otherwise
+from assistant.understand.bottles.not_as_told import fill_taken_back, filled_otherwise
 from assistant.understand.bottles.other_product import other_product, unnamed_product
 from assistant.understand.look import BY_RULE, Look
 from assistant.understand.met.meeting import (
@@ -76,7 +77,9 @@ def met_or_filled(look: Look, parse: Callable[[str], Parsed]) -> Reading | None:
     if met and fills.put_into(look.parsed.plain) and not never_together(slots, look.world):
         return look.reading("mixed", replace(look.slots("mixed"), steps=()), BY_RULE)
     if met is None and fills.put_into(look.parsed.plain):
-        return look.reading("mixed", replace(look.slots("mixed"), steps=()), BY_RULE)
+        reading = look.reading("mixed", replace(look.slots("mixed"), steps=()), BY_RULE)
+        wished = may_be_an_order(look.parsed.plain) and reading.slots.when is None
+        return replace(reading, doubts=(Doubt("meaning", "mixed"),)) if wished else reading
     if met is None and not look.claims.done and is_put_on(look.parsed, slots, look.world):
         met = False  # which of the two it is that is on the surface, the answer knows
     if met is None:
@@ -106,7 +109,7 @@ def filled_as_told(look: Look) -> Reading | None:
     undone = fills.undone(look.parsed.plain, look.world)
     if undone is not None:
         return look.reading("undo", Slots(bottles=(undone,)), BY_RULE)
-    otherwise = filled_otherwise(look)
+    otherwise = filled_otherwise(look) or fill_taken_back(look)
     if otherwise is not None:
         return otherwise
     if not fills.bare_fill(look.parsed.plain):

@@ -40,12 +40,23 @@ def with_referent(slots: Slots, intent: str, plain: str, world: World) -> Slots:
         product = {field: value for field in _PRODUCT if len(value := getattr(before.slots, field)) == 1}
         same = _IT.search(plain) or _THE_SAME_AGAINST.match(plain)
         if product and same and len(before.slots.bottles) < 2:
-            filled |= product
+            filled |= product | _as_just_reckoned(slots, intent, before)
     homes = before.slots.enclosures
     takes_home = kinds & {"enclosure", "animal"} and not slots.enclosures and not slots.every_enclosure
     if takes_home and len(homes) == 1 and not filled and _HIM.search(plain):
         filled["enclosures"] = homes
     return replace(slots, **filled) if filled else slots
+
+
+def _as_just_reckoned(slots: Slots, intent: str, before: Reading) -> dict[str, Any]:
+    """ "Is that enough for salmonella?", right after a dose: of that mix, and not of the one the bottle is for."""
+    if intent not in _OF_A_STRENGTH or before.intent not in _RECKONED or slots.mixes or not before.slots.mixes:
+        return {}
+    return {"mixes": before.slots.mixes, "stock_strength": slots.stock_strength or before.slots.stock_strength}
+
+
+_RECKONED = frozenset({"dose", "mix_strength", "read_ratio"})
+_OF_A_STRENGTH = frozenset({"works_on", "hold_time", "mix_strength"})
 
 
 def _of_the_illness_told(slots: Slots, intent: str, world: World) -> dict[str, Any]:

@@ -334,6 +334,8 @@ class _Search(UnitReader):
             return number.end  # counted as openings
         if abs(number.value) >= TOO_MUCH:
             return self._refuse(number.start, number.end, "that is too large: write a number below a million")
+        if number.value < 0:
+            return self._refuse(number.start, number.end, "that is not more than zero: write a number above zero")
         if number.value > 0:
             self._found.append(Found("number", number.value, number.start, number.end, number.split))
         return number.end

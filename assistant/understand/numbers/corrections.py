@@ -9,7 +9,9 @@ from typing import Any
 
 from assistant.contract import Doubt, Reading, Slots
 from assistant.core.quantities.amounts import Amount, Mix, Percent, Ppm, SaidRatio
+from assistant.understand.numbers.amounts import amounts_in
 from assistant.understand.parsing import Parsed
+from assistant.understand.text.words import tokens_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,19 +67,44 @@ def with_number(before: Reading, number: Fraction) -> Slots:
             changed = _put(value, number, doubted)
             if changed is not None:
                 return _with(slots, field, (*values[:place], changed, *values[place + 1 :]))
-    for field in ("mixes", "volumes", "numbers") if not _of_the_volume(slots, number) else ("volumes",):
+    for field in ("mixes", "volumes", "numbers") if not _of_the_volume(before, number) else ("volumes",):
         values = getattr(slots, field)
         if values and (changed := _put(values[-1], number, None)) is not None:
             return _with(slots, field, (*values[:-1], changed))
     return replace(slots, numbers=(number,), faulty=())
 
 
-def _of_the_volume(slots: Slots, number: Fraction) -> bool:
-    """ "No, two was right", of one litre at one in 32: hardly a mix of one in two."""
+def which_number(before: Reading, numbers: tuple[Fraction, ...]) -> Slots | None:
+    """ "Fifty", asked which of two it is, or one in what: that mix; None: it was asked something else."""
+    mixes = before.slots.mixes
+    if before.intent not in ("dose", "mixed") or len(numbers) != 1 or numbers[0] < 1:
+        return None
+    if len(mixes) == 1 and isinstance(mixes[0], SaidRatio) and mixes[0].first == 1:
+        return replace(before.slots, mixes=(replace(mixes[0], second=numbers[0]),), numbers=())
+    if not mixes and before.slots.numbers:
+        return replace(before.slots, mixes=(SaidRatio(Fraction(1), numbers[0], "in"),), numbers=())
+    return None
+
+
+def _of_the_volume(before: Reading, number: Fraction) -> bool:
+    """ "And 300?", after "only 200 mils of it"; "no, two was right", of one litre at one in 32: hardly one in two."""
+    slots = before.slots
+    if len(slots.volumes) == 1 and not before.doubts and kinds_said(before.question) == {"volume"}:
+        return True
     if len(slots.volumes) != 1 or len(slots.mixes) != 1 or not isinstance(slots.mixes[0], SaidRatio):
         return False
     small = number < LEAST_PARTS and slots.volumes[0].amount < LEAST_PARTS
     return small and slots.mixes[0].second >= LEAST_PARTS
+
+
+def said_values(parsed: Parsed) -> tuple[object, ...]:
+    """Whatever stands for the amounts of a turn."""
+    return tuple(found.value for found in parsed.amounts.found)
+
+
+def kinds_said(text: str) -> set[str]:
+    """The kinds of amount that a turn named: a bare number right after it is of the same kind."""
+    return {found.kind for found in amounts_in(tokens_of(text), "US").found}
 
 
 LEAST_PARTS = 10

@@ -40,8 +40,13 @@ def without_a_bottles_mix(before: Reading, world: World) -> Reading:
     return replace(before, slots=replace(slots, mixes=()))
 
 
-def of_another_product(before: Reading, bottles: tuple[str, ...], world: World) -> Reading:
-    """ "And the pink one?", after a dose of bleach: what that bottle is for, at its own mix."""
+def of_another_product(
+    before: Reading, bottles: tuple[str, ...], world: World, *, at_that_mix: bool = False
+) -> Reading:
+    """ "And the pink one?", after a dose of bleach: what that bottle is for, at its own mix.
+
+    at_that_mix: "same for the pink", so the mix that was said is kept.
+    """
     bottle = world.household.bottle(bottles[0]) if len(bottles) == 1 else None
     stock = world.household.stock(bottle.stock) if bottle is not None else None
     slots = before.slots
@@ -49,7 +54,8 @@ def of_another_product(before: Reading, bottles: tuple[str, ...], world: World) 
     agents |= {s.agent for name in slots.bottles if (s := _stock_of(name, world)) is not None}
     if before.intent != "dose" or stock is None or not agents or stock.agent in agents or not slots.bottles:
         return before
-    kept = replace(slots, agents=(), stocks=(), mixes=(), numbers=(), volumes=(), roles=(), stock_strength=None)
+    mixes = slots.mixes if at_that_mix else ()
+    kept = replace(slots, agents=(), stocks=(), mixes=mixes, numbers=(), volumes=(), roles=(), stock_strength=None)
     return replace(before, slots=kept, doubts=())
 
 
@@ -127,6 +133,13 @@ _WITH_ONE_OF = Pattern(
     r"(?:(?:and|but|what|about|how|so|ok|or|then) )*(?:with|using|from|for) (?:a |the |my |some )?MIX "
     r"(?:AGENT|STOCK|one)"
 )
+_WITH_SO_MUCH = Pattern(r"(?:(?:and|or|so|ok|what about|how about) )*(?:with|from|using) (?:NUMBER|MIX)(?: one)?")
+""" "And with 6", after another strength was said of the concentrate."""
+_WITH_MINE = Pattern(
+    r"(?:(?:and|or|so|ok|what about|how about) )*(?:with|from|using) (?:my|mine|our|my own|the)(?: own| usual| normal)*"
+    r"(?: AGENT| STOCK| stuff| one)*"
+)
+MOST_PERCENT = 100
 _ALONE = Pattern(r"(?:(?:and|it is|um|ok|so) )*MIX(?: AGENT| STOCK)?")
 _OF_A_STOCK = ("dose", "mix_strength", "read_ratio", "top_up")
 
@@ -137,14 +150,20 @@ def with_another_strength(before: Reading | None, parsed: Parsed) -> Slots | Non
     A bare percentage is that only where bleach of it would be refused on a surface, and a target was said before.
     """
     plain = NOT_SO_STRONG.sub("", parsed.plain.strip(" .?!,"))
-    if before is None or before.intent not in _OF_A_STOCK or not parsed.amounts.found:
+    if before is None or before.intent not in _OF_A_STOCK:
+        return None
+    if before.slots.stock_strength is not None and _WITH_MINE.fullmatch(plain):
+        return replace(before.slots, stock_strength=None)
+    if not parsed.amounts.found:
         return None
     if len(parsed.amounts.found) != (1 if plain == parsed.plain.strip(" .?!,") else 2):
         return None
     value = parsed.amounts.found[0].value
-    if not isinstance(value, Percent):
+    if isinstance(value, Fraction) and before.slots.stock_strength is not None and _WITH_SO_MUCH.fullmatch(plain):
+        value = Percent(value)
+    if not isinstance(value, Percent) or not 0 < value.percent <= MOST_PERCENT:
         return None
-    said = _IS_SO_STRONG.fullmatch(plain) is not None or _WITH_ONE_OF.fullmatch(plain) is not None
+    said = any(one.fullmatch(plain) is not None for one in (_IS_SO_STRONG, _WITH_ONE_OF, _WITH_SO_MUCH))
     target = bool(before.slots.mixes or before.slots.bottles) and value.percent > ABOVE_ANY_SURFACE
     bare = target and _ALONE.fullmatch(plain) is not None and "sodium hypochlorite" in before.slots.agents
     if not (said or bare):

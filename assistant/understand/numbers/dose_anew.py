@@ -19,11 +19,11 @@ def asks_for_another_product(intent: str | None, before: Slots, now: Slots, worl
         return before.scoops is not None  # all of it is said anew, so no volume in it is what a cap holds
     if intent not in _OF_A_PRODUCT or not (now.bottles or now.volumes) or not (now.agents or now.stocks):
         return False
-    was = _agents(before, world)
+    was = agents_meant(before, world)
     return bool(was) and was.isdisjoint(_named(now, world))
 
 
-def _agents(slots: Slots, world: World) -> set[str]:
+def agents_meant(slots: Slots, world: World) -> set[str]:
     """What is named, else what the named bottles are meant for."""
     named = _named(slots, world)
     if named:

@@ -111,15 +111,25 @@ def _is_decimal(parsed: Parsed, number: Fraction) -> bool:
 
 def left_in_it(slots: Slots, parsed: Parsed, world: World) -> Slots:
     """ "Top up pink, 250 left": so many of the bottle's own unit."""
-    if slots.volumes or len(slots.numbers) != 1 or len(slots.bottles) != 1 or _LEFT.search(parsed.plain) is None:
+    if len(slots.bottles) != 1 or _LEFT.search(parsed.plain) is None:
         return slots
     bottle = world.household.bottle(slots.bottles[0])
+    numbers = slots.numbers
+    if bottle is not None and not slots.volumes and len(numbers) == 2 and _UP_TO.search(parsed.plain) is not None:
+        whole, rest = numbers  # "top the yellow up to 500, 200 left"
+        unit = bottle.capacity.unit
+        if 1 <= rest < whole:
+            both = (Amount(rest, unit), Amount(whole, unit))
+            return replace(slots, volumes=both, roles=("left", "total"), numbers=())
+    if slots.volumes or len(numbers) != 1:
+        return slots
     if bottle is None or slots.numbers[0] < 1:
         return slots
     left = Amount(slots.numbers[0], bottle.capacity.unit)
     return replace(slots, volumes=(left,), roles=("left",), numbers=())
 
 
+_UP_TO = Pattern(r"\bup to NUMBER\b.*\bNUMBER\b")
 _LEFT = Pattern(r"\bNUMBER(?: or so)? (?:left|remaining|still in)\b")
 
 

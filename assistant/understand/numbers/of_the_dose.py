@@ -11,7 +11,8 @@ from fractions import Fraction
 from assistant.contract import Outcome, Reading, Slots
 from assistant.core.quantities.amounts import Amount
 from assistant.understand.look import Look
-from assistant.understand.numbers.corrections import LEAST_PARTS
+from assistant.understand.numbers.checked_back import by_the_label, checked_back
+from assistant.understand.numbers.corrections import LEAST_PARTS, kinds_said, with_number
 from assistant.understand.numbers.poured import share_wanted
 from assistant.understand.text.patterns import Pattern
 
@@ -81,6 +82,9 @@ def _on_from(look: Look, before: Reading, plain: str) -> Reading | None:
     share = _share(look, before, plain)
     if share is not None:
         return _again(look, before, replace(slots, share_wanted=share, volumes=(), roles=(), numbers=()))
+    found = by_the_label(look, before, plain) or checked_back(look, before, plain) or _number_again(look, before, plain)
+    if found is not None:
+        return _again(look, before, found)
     volume = _volume_again(look, before, plain)
     return _again(look, before, replace(slots, volumes=(volume,), numbers=())) if volume is not None else None
 
@@ -113,6 +117,16 @@ def _volume_again(look: Look, before: Reading, plain: str) -> Amount | None:
     if _NUMBER_ALONE.fullmatch(plain) is None or not isinstance(number, Fraction):
         return None
     return replace(volume, amount=number) if is_small(number) and is_small(volume.amount) else None
+
+
+def _number_again(look: Look, before: Reading, plain: str) -> Slots | None:
+    """ "Fifty", right after a dose at one in fifteen: of the kind that was said last, where that is one alone."""
+    found = look.parsed.amounts.found
+    number = found[0].value if len(found) == 1 and not before.doubts else None
+    if before.intent != "dose" or not isinstance(number, Fraction) or number < 1:
+        return None
+    kinds = kinds_said(before.question) if _NUMBER_ALONE.fullmatch(plain) is not None else set()
+    return with_number(before, number) if kinds in ({"mix"}, {"volume"}) else None
 
 
 _NUMBER_ALONE = Pattern(rf"{_SO}(?:(?:what about|how about|for|or|make it|make that) )*NUMBER(?: then)?")

@@ -8,8 +8,10 @@ from dataclasses import replace
 from assistant.contract import Reading, Slots
 from assistant.core.quantities.amounts import Amount
 from assistant.core.quantities.quantity import BadQuantity, Gallon, read_unit
-from assistant.core.quantities.units import UNITS
+from assistant.core.quantities.units import UNITS, dimension
 from assistant.understand.numbers.unit_words import SAID, SYSTEM_WORDS
+from assistant.understand.parsing import Parsed
+from assistant.understand.text.patterns import Pattern
 from assistant.understand.text.words import SIGNS, Token
 
 _ASKED_OF = frozenset({"convert", "dose", "mix_strength", "measure_with", "top_up", "make_up"})
@@ -67,7 +69,6 @@ def of_the_other_system(before: Reading, tokens: Sequence[Token]) -> Slots | Non
     system = named.pop()
     units = {volume.unit for volume in before.slots.volumes} | {before.slots.to_unit or ""}
     ours = {unit for unit in units if unit.startswith(("US ", "imp "))}
-    ours = {unit for unit in ours if _in_system(unit, system) != unit}
     if not ours or (rest and not {_in_system(unit, system) for unit in ours} <= {_unit_of(rest, system)}):
         return None
     volumes = tuple(Amount(one.amount, _in_system(one.unit, system)) for one in before.slots.volumes)
@@ -75,12 +76,43 @@ def of_the_other_system(before: Reading, tokens: Sequence[Token]) -> Slots | Non
     return replace(before.slots, volumes=volumes, to_unit=_in_system(to_unit, system) if to_unit else None)
 
 
+_AS_A_UNIT = Pattern(
+    r"(?:(?:and|so|ok|or|but|what is|what 's|how much is|what about|that|it|is) )*(?:in|as|into) "
+    r"(?:\w+ ){0,2}\w+"
+)
+_POURED = frozenset({"dose", "top_up", "convert", "measure_with"})
+
+
+def in_another_unit(before: Reading, parsed: Parsed, unit: str | None) -> Slots | None:
+    """ "In fluid ounces", "and imperial", right after a dose: that amount once more, and no change of the setting.
+
+    unit: the one that is named. None: nothing of the kind, or the system changes what was asked, and not the answer.
+    """
+    if before.intent not in _POURED or parsed.amounts.found or parsed.mentions:
+        return None
+    if unit is not None and dimension(unit) == "volume" and _AS_A_UNIT.fullmatch(parsed.plain.strip(" .?!,")):
+        return Slots(to_unit=unit)
+    words = [token.text for token in parsed.tokens if token.text not in SIGNS]
+    named = {SYSTEM_WORDS[word] for word in words if word in SYSTEM_WORDS}
+    units = {volume.unit for volume in before.slots.volumes} | {before.slots.to_unit or ""}
+    ours = any(one.startswith(("US ", "imp ")) for one in units)
+    if len(named) != 1 or ours or not words or words[0] not in ("and", "or", "in") or len(words) > MOST_WORDS:
+        return None
+    if any(word not in SYSTEM_WORDS and word not in _SMALL for word in words):
+        return None
+    return Slots(to_unit=f"{_PREFIX[named.pop()]}fl oz")
+
+
+MOST_WORDS = 3
+""" "And in imperial"; a wish for a setting is said in more."""
+
+
 def _is_recipe(slots: Slots) -> bool:
     return any(getattr(mix, "part", None) is not None for mix in slots.mixes)
 
 
 def _in_system(unit: str, system: Gallon) -> str:
-    """The unit of that name in a system; the same where that system has none: there is no imperial cup."""
+    """The unit of that system; one that the system lacks, as a cup, stays what it was."""
     for prefix in _PREFIX.values():
         if unit.startswith(prefix):
             other = _PREFIX[system] + unit.removeprefix(prefix)

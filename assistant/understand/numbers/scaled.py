@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import Any
@@ -15,7 +16,7 @@ from assistant.understand.text.patterns import Pattern
 _PART = r"half|twice|double|triple|a quarter|a third|three times|two thirds|three quarters"
 _AMOUNT = Pattern(
     rf"\b(?P<part>{_PART}) (?:(?:of )?(?:that|it|this|what you said|as much|as many|the "
-    r"(?:amount|volume|size|mix|lot)|a batch)|the bottle|a bottle|full)\b"
+    r"(?:amount|volume|size|mix|lot)|a batch|that much)|the bottle|a bottle|full)\b"
     rf"|^(?:(?:and|what|how|about|just|only|no|for|make|it|ok|but) )*(?P<alone>{_PART})(?: \?)?$"
     r"|\bonly (?P<only>half)\b"
 )
@@ -30,6 +31,17 @@ _FACTORS = {
 }  # fmt: skip
 
 
+_OTHER_HALF = Pattern(
+    r"(?:(?:and|now|then|what about|how about) )*(?:the|for the) other (?:half|NUMBER)(?: of (?:it|that))?"
+)
+""" "And the other half", after half of it: as much again."""
+_SO_MANY_OF_IT = Pattern(
+    r"(?:(?:and|or|what about|how about|just|only|make it|for|ok|but) )*NUMBER(?P<times> times)?"
+    r"(?: of)? (?:that|it|this)(?: much)?"
+)
+MOST_TIMES = 100
+
+
 @dataclass(frozen=True, slots=True)
 class Factor:
     """By how much, and of what."""
@@ -39,8 +51,17 @@ class Factor:
     """Of how strong it is; else of how much there is."""
 
 
-def factor_in(plain: str) -> Factor | None:
-    """The factor that a text names; None: it names none."""
+def factor_in(plain: str, numbers: Iterable[object] = ()) -> Factor | None:
+    """The factor that a text names; None: it names none.
+
+    numbers: what stands for NUMBER in it, as "a third", which is read as one before it comes here.
+    """
+    if _OTHER_HALF.fullmatch(plain.strip(" .?!,")) is not None:
+        return Factor(Fraction(1), of_strength=False)
+    parts = [number for number in numbers if isinstance(number, Fraction) and 0 < number < MOST_TIMES]
+    counted = _SO_MANY_OF_IT.fullmatch(plain.strip(" .?!,")) if len(parts) == 1 else None
+    if counted is not None and (parts[0] < 1) == (counted["times"] is None):
+        return Factor(parts[0], of_strength=False)
     for pattern, of_strength in ((_STRENGTH, True), (_AMOUNT, False)):
         found = pattern.search(plain)
         if found is not None:

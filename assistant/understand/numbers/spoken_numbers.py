@@ -80,6 +80,8 @@ class Number:
 
 
 Words = Sequence[Token]
+_LIKE_A_TEN = 13
+"""From here on a number sounds like a ten: "fifteen fifty" may be a slip put right, so it stays two numbers."""
 
 
 def number_at(tokens: Words, at: int) -> Number | None:
@@ -203,7 +205,7 @@ def _sized(tokens: Words, start: int, value: int, end: int) -> Number:
     below = _small(tokens, end)
     if following in ("hundred", "hundreds"):
         value, end = _plus_rest(tokens, value * 100, end + 1)
-    elif 0 < value < 20 and below is not None and below[0] >= 10:
+    elif 0 < value < _LIKE_A_TEN and below is not None and below[0] >= 10:
         split = value == 1
         value, end = value * 100 + below[0], below[1]
     elif 0 < value < 20 and following in ZEROS and 0 < DIGITS.get(_word(tokens, end + 1), 0) < 10:

@@ -13,7 +13,7 @@ from assistant.understand.parsing import Parsed
 from assistant.understand.text.patterns import Pattern
 
 _STOCK_BEFORE = Pattern(
-    r"(?:\bfrom|\busing|\bmy|\bwith|\bout of|\bhave|\bgot|\bof (?:the|my)|\bis|\bhow much|\bmany \w+ of|\bstock"
+    r"(?:\bfrom|\busing|\bmy|\bwith|\bout of|\bhave|\bgot|\bof (?:the|my)|\bis|\bhow much(?: of)?|\bmany \w+ of|\bstock"
     r"|\bconcentrate)(?: a| the| my| some| only)*$"
 )
 _TARGET_BEFORE = Pattern(
@@ -76,6 +76,8 @@ def _is_of_stock(parsed: Parsed, one: Found, others: bool) -> bool:
         return True
     if _is_before_a_weaker_ppm(parsed, one):
         return True
+    if others and re.search(r"\bwith(?: a| the| my| some)*$", before):
+        return True  # "at one in 32 with 12 percent"
     return product and others and not _TARGET_BEFORE.search(before)
 
 

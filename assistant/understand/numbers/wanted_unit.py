@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 
+from assistant.contract import Faulty, Slots
 from assistant.core.quantities.amounts import Amount
 from assistant.core.quantities.quantity import Gallon
 from assistant.core.quantities.units import dimension
@@ -57,6 +59,27 @@ def one_of_a_unit(parsed: Parsed, gallon: Gallon) -> Amount | None:
 
 HOW_MANY = 'I have no number for how much: say it as "20 mils in teaspoons"'
 """Why an amount to be converted can't be taken, where its unit is named and no number with it."""
+
+
+def to_be_converted(slots: Slots, parsed: Parsed, gallon: Gallon) -> Slots:
+    """The slots with what a conversion is of: one of a unit that is named; faulty where no volume is wanted."""
+    if not _WEIGHTS.isdisjoint(token.text for token in parsed.tokens) and wanted_unit(parsed, gallon) is None:
+        return replace(slots, faulty=(*slots.faulty, Faulty(parsed.text, A_WEIGHT)))
+    if parsed.amounts.found:
+        return slots
+    one = one_of_a_unit(parsed, gallon)
+    if one is not None:
+        return replace(slots, volumes=(one,), roles=("",))
+    if names_two_units(parsed, gallon):  # so the last amount isn't meant
+        return replace(slots, faulty=(*slots.faulty, Faulty(parsed.text, HOW_MANY)))
+    return slots
+
+
+_WEIGHTS = frozenset(
+    {"gram", "grams", "gramme", "grammes", "kilo", "kilos", "kg", "kilogram", "kilograms"}
+) | frozenset({"pound", "pounds", "lb", "lbs", "milligram", "milligrams", "mg"})
+A_WEIGHT = "that is a weight, and I know volumes only: say it in mils"
+"""Why nothing is turned into grams: what a mil weighs is another thing for every product."""
 
 
 def names_two_units(parsed: Parsed, gallon: Gallon) -> bool:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from assistant.understand.bottles import fills
+from assistant.understand.bottles.fill_words import tells_a_fill
 from assistant.understand.named.animal_words import ANIMALS
 from assistant.understand.numbers.mixing_words import MIXING_NEEDS
 from assistant.understand.parsing import Parsed
@@ -95,7 +96,9 @@ def may_be(intent: str, parsed: Parsed, claims: Claims, chance: float = 0.0) -> 
         return False
     if intent == "repeat" and claims.mentioned and not words & {"say", "said", "tell", "repeat"}:
         return False  # "do I spray again"
-    if intent == "mixed" and not (fills.may_be_fill(parsed.plain) and fills.names_what(parsed.plain)):
+    if intent == "mixed" and not (
+        fills.may_be_fill(parsed.plain) and fills.names_what(parsed.plain) and tells_a_fill(parsed.plain)
+    ):
         return False
     if intent == "rinsed_out" and (
         parsed.plain.endswith("?") or LOOKS_BACK.search(parsed.plain) or not _RINSED_OUT.search(parsed.plain)

@@ -14,6 +14,7 @@ from assistant.contract import Question
 from assistant.core.round.rounds import a_hold_runs, hold_is_over, is_open, waits_on_hold
 from assistant.understand.air.openings import openings_in
 from assistant.understand.bottles import fills
+from assistant.understand.bottles.fill_words import wishes_for_a_mix
 from assistant.understand.look import ENOUGH, Look, words_of
 from assistant.understand.matching.learning import OUTSIDE
 from assistant.understand.named.left_out import before_the_left_out
@@ -209,6 +210,8 @@ class OwnQuestion:
         plain = before_the_left_out(look.parsed.plain) if top == "log_clean" else look.parsed.plain
         told = top not in self._told or is_told(_PLEASE_NOTE.sub("", plain) if top == "log_clean" else plain)
         fits = may_be(top, look.parsed, look.claims, chances[top])
+        if top == "mixed" and chances[top] >= ENOUGH and told and not fits and wishes_for_a_mix(look.parsed):
+            return Found("dose", chances[top])
         if top == OUTSIDE or chances[top] < needed or not told or not fits:
             if top in IS_IT and surely_told(top, look):
                 return Found(top, chances[top], plainly=False)

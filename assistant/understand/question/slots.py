@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from typing import Any
 
-from assistant.contract import Choice, Faulty, SaidTime, Slots, Unknown, World
+from assistant.contract import Choice, SaidTime, Slots, Unknown, World
 from assistant.core.quantities.amounts import Amount, Percent, SaidRatio
 from assistant.core.round.rounds import is_open
 from assistant.understand.air.room_air import with_room_air
@@ -48,13 +48,14 @@ from assistant.understand.numbers.poured import roles_of, share_left, share_want
 from assistant.understand.numbers.scaled import at_another_strength
 from assistant.understand.numbers.scoops_said import without_the_tool
 from assistant.understand.numbers.strengths import bare_numbers, mixes_in
-from assistant.understand.numbers.wanted_unit import HOW_MANY, names_two_units, one_of_a_unit, wanted_unit
+from assistant.understand.numbers.thinning import thinning
+from assistant.understand.numbers.wanted_unit import to_be_converted, wanted_unit
 from assistant.understand.parsing import Parsed, is_a_mix
 from assistant.understand.question.round_slots import is_of_every_one, with_the_round
 from assistant.understand.steps.touched import touched_in
 from assistant.understand.steps.washing_up import without_the_washing_up
 from assistant.understand.text.patterns import Pattern
-from assistant.understand.times.moments import moment
+from assistant.understand.times.moments import age_since, moment
 from assistant.understand.times.months import month_in
 from assistant.understand.times.said_times import SaidWhen, when_in
 
@@ -115,17 +116,16 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
     if asked.intent == "bleach_now" and len(slots.numbers) == 1 and not slots.temperatures:
         degrees = Amount(slots.numbers[0], "degC")  # "three months at 30"; the reply says it back
         slots = replace(slots, temperatures=(degrees,), numbers=())
+    if asked.intent == "bleach_now" and not slots.durations and month is None and parsed.when is not None:
+        slots = replace(slots, durations=age_since(parsed.when, asked.world.now))  # "bought six months ago"
     if asked.intent == "dose":
         slots = for_several(slots, parsed, asked.world)
         slots = at_another_strength(slots, parsed.plain, asked.world)
+        slots = replace(slots, setting=thinning(parsed))
     if asked.intent == "top_up":
         slots = left_in_it(slots, parsed, asked.world)
-    if asked.intent == "convert" and not found:
-        one = one_of_a_unit(parsed, asked.world.household.habits.gallon or "US")
-        if one is not None:
-            slots = replace(slots, volumes=(one,), roles=("",))
-        elif names_two_units(parsed, asked.world.household.habits.gallon or "US"):  # so the last amount isn't meant
-            slots = replace(slots, faulty=(*slots.faulty, Faulty(parsed.text, HOW_MANY)))
+    if asked.intent == "convert":
+        slots = to_be_converted(slots, parsed, asked.world.household.habits.gallon or "US")
     if asked.intent in _OF_THE_STOCK:
         slots = _percent_as_stock(slots)
     slots = _with_the_rest(slots, parsed, asked)

@@ -78,8 +78,9 @@ _GOT_IN = Pattern(
     r"\b(?:splashed|dripped|spilled|spilt|leaked|tipped|knocked|dropped|squirted|splashes|drips|drops|ran|got)\b"
     r"(?: \w+){0,4}? (?:in|into|inside|on|onto|over|down) (?:it|there|in there|(?:the )?ENCLOSURE|the (?:\w+"
     r" )?(?:tank|cage|viv"
-    r"|vivarium|box|enclosure|glass)|(?:the )?(?:floor|wall|side|sides|lid|bottom|back|door) of (?:it|ENCLOSURE))\b",
-    *("splash", "drip", "spil", "leak", "tipped", "knocked", "drop", "squirt", "ran", "got"),
+    r"|vivarium|box|enclosure|glass)|(?:the )?(?:floor|wall|side|sides|lid|bottom|back|door) of (?:it|ENCLOSURE))\b"
+    r"|\b(?:splashed|dripped|leaked|dropped|squirted|fell|ran|got)(?: straight| right| back)? in$",
+    *("splash", "drip", "spil", "leak", "tipped", "knocked", "drop", "squirt", "ran", "got", "fell"),
 )
 _ITS_CLOTH = Pattern(
     r"\b(?:left|used|wiped|gave|given|put|went over|there is|is|are|'s)\b.*\b(?:AGENT|STOCK|BOTTLE|bleachy|vinegary)"

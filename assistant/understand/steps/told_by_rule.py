@@ -123,6 +123,11 @@ _MAY_I_USE = Pattern(
     r"(?:is|are) (?:the |some )?(?:AGENT|STOCK) (?:ok|okay|fine|safe|allowed|any good)(?: to use)?) ?\??$"
 )
 """ "Can I use pine cleaner?": on what, is asked, unless it is refused anywhere."""
+_SUPPOSES_IT_SO_STRONG = Pattern(
+    r"(?:(?:and|so|but|ok) )*(?:what if|if|suppose|say) (?:the |my |our )?(?:AGENT|STOCK) (?:is|was|'s)"
+    r"(?: only| really)* MIX"
+)
+""" "What if my bleach is 3 percent": for which bottle, is asked."""
 _WITH_WATER = Pattern(
     r"(?:(?:so|and|ok|can|could|may|should|do|i|we|is it|add|put|mix|pour|use|the|some) ,? ?)*(?:AGENT|STOCK) "
     r"(?:and|with|in|into|to) (?:hot|warm|boiling|cold) (?:tap )?water(?: ok| safe| fine)? ?\??$"
@@ -155,6 +160,8 @@ def told_by_rule(plain: str, household: Household) -> str | None:
     if _IS_IT_ENOUGH.match(plain):
         return "mix_strength"
     if any(pattern.match(plain) for pattern in (_FOR_A_PART, _HOW_MUCH_OF_IT, _WHAT_TO_PUT_IN, _AT_ANOTHER_STRENGTH)):
+        return "dose"
+    if _SUPPOSES_IT_SO_STRONG.fullmatch(plain.strip(" .?!")):
         return "dose"
     if _RATIO_AS.match(plain):
         return "read_ratio"

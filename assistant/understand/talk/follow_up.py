@@ -12,7 +12,14 @@ from typing import Any
 
 from assistant.contract import Choice, Pending, Reading, Slots, World
 from assistant.core.quantities.amounts import Amount, Percent, Ppm, SaidRatio, Scoops
-from assistant.understand.numbers.corrections import instead_of, not_that, still_doubted, with_number
+from assistant.understand.numbers.corrections import (
+    instead_of,
+    not_that,
+    said_values,
+    still_doubted,
+    which_number,
+    with_number,
+)
 from assistant.understand.numbers.dose_again import (
     fits_its_bottle,
     of_another_product,
@@ -22,6 +29,7 @@ from assistant.understand.numbers.dose_again import (
 from assistant.understand.numbers.left_said import into_how_much, left_again, what_is_left
 from assistant.understand.numbers.poured_again import poured_again
 from assistant.understand.numbers.scaled import factor_in, scaled
+from assistant.understand.numbers.thinning import thinned_again
 from assistant.understand.numbers.wanted_unit import names_two_units
 from assistant.understand.parsing import Parsed
 from assistant.understand.talk.takes import all_given, asks_only, given_to
@@ -140,6 +148,10 @@ def supplied(answering: Answering, pending: Pending, world: World | None = None)
     troubled = answering.slots.choices or answering.slots.faulty or answering.slots.unknown
     if not troubled and not any(field in given for field in fields):
         return None
+    if "mix" in pending.missing and not troubled and set(given) == {"numbers"}:
+        which = which_number(pending.reading, answering.slots.numbers)
+        if which is not None:
+            return _joined(pending.reading, answering, which)
     if {"strength", "stock_strength"} & set(pending.missing) and "mixes" in given:
         given = _as_stock_strength(given)
     if "scoops" in pending.missing and len(given.get("volumes", ())) == 1 and pending.reading.slots.scoops is not None:
@@ -184,7 +196,7 @@ def corrected(answering: Answering, before: Reading, world: World) -> Reading | 
         return None  # "and chlorhexidine on parvo": not the germ asked of before
     question = world.questions.get(before.intent or "")
     given = given_to(question, slots) if question is not None else _given(slots)
-    factor = factor_in(answering.parsed.plain)
+    factor = factor_in(answering.parsed.plain, said_values(answering.parsed))
     if factor is not None:  # arithmetic on the last answer, not a number to put in
         again = scaled(factor, before, world)
         return _joined(before, answering, again) if again is not None else None
@@ -216,7 +228,7 @@ def corrected(answering: Answering, before: Reading, world: World) -> Reading | 
     if not given and not slots.choices and not slots.unknown and not slots.faulty:
         return None
     if asks_for_another(answering.parsed, before.intent) and set(given) == {"bottles"}:
-        before = of_another_product(before, slots.bottles, world)
+        before = of_another_product(before, slots.bottles, world, at_that_mix=asks_the_same(answering.parsed))
     if before.intent == "share_tool" and "enclosures" in given:
         return _joined(before, answering, _taken_elsewhere(before.slots, slots))
     return _joined(before, answering, _merged(before.slots, given, slots))
@@ -297,6 +309,7 @@ def _given(slots: Slots) -> dict[str, Any]:
 
 
 def _joined(before: Reading, answering: Answering, slots: Slots) -> Reading:
+    slots = thinned_again(before.slots, slots, answering.parsed.text)
     return replace(
         before,
         question=answering.parsed.text,

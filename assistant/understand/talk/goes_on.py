@@ -185,6 +185,8 @@ _OF_SOME = Pattern(r"(?:(?:and|or|but|just|only|no|what about|how about|for|what
 def _of_mix_needed(look: Look, before: Reading) -> _Found:
     """ "Just the floor", "and all the healthy ones", of how much mix is needed."""
     said = look.slots("make_up")
+    if _LEAVES_OUT.match(_plain(look)) is not None:
+        return _without_them(look, before)
     if _OF_SOME.fullmatch(_plain(look)) is None or look.parsed.amounts.found or said.bottles or said.agents:
         return None
     if said.inside is not None and not said.enclosures:
@@ -192,6 +194,24 @@ def _of_mix_needed(look: Look, before: Reading) -> _Found:
     if said.enclosures or said.every_enclosure:
         return "make_up", replace(before.slots, enclosures=said.enclosures, every_enclosure=said.every_enclosure)
     return None
+
+
+_LEAVES_OUT = Pattern(
+    r"(?:(?:and|but|or|so|ok|no|sorry|just|what about|how about) ,? ?)*(?:without|not|except|excluding|minus|bar"
+    r"|leave out|leaving out|skip|skipping|apart from|all but)\b"
+)
+
+
+def _without_them(look: Look, before: Reading) -> _Found:
+    """ "And without the hospital tub": of the others that were reckoned with."""
+    named = look.slots("dry_time").enclosures
+    homes = before.slots.enclosures
+    if before.slots.every_enclosure:
+        homes = tuple(home.name for home in look.world.household.enclosures)
+    left = tuple(home for home in homes if home not in named)
+    if not named or not left or len(left) == len(homes):
+        return None
+    return "make_up", replace(before.slots, enclosures=left, every_enclosure=False)
 
 
 def _of_aged_bleach(look: Look, before: Reading) -> _Found:

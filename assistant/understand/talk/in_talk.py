@@ -15,9 +15,11 @@ from assistant.understand.bottles.puts_right import only_puts_right
 from assistant.understand.look import BY_RULE, ENOUGH, Look, words_of
 from assistant.understand.matching.learning import OUTSIDE
 from assistant.understand.named.items_said import items_in
+from assistant.understand.numbers.corrections import said_values
 from assistant.understand.numbers.dose_again import strength_told, with_another_strength
 from assistant.understand.numbers.dose_anew import asks_for_another_product
 from assistant.understand.numbers.left_said import tells_what_is_left
+from assistant.understand.numbers.same_as import same_as
 from assistant.understand.numbers.scaled import factor_in
 from assistant.understand.parsing import matched_words
 from assistant.understand.question.may_be import may_be
@@ -58,6 +60,7 @@ class InTalk:
         reading = (
             (_what_waits(look, pending) if pending is not None else None)
             or self._yes_no_or_wet(look, pending)
+            or same_as(look, pending)
             or self._of_the_answer_before(look, pending)
             or _elsewhere(look, pending)
         )
@@ -228,7 +231,7 @@ class InTalk:
         other = _is_another(look, before) and not follow_up.asks_for_another(look.parsed)
         if other or not follow_up.may_be_asked_again(before.intent, look.world):
             return None
-        if factor_in(look.parsed.plain) is None:
+        if factor_in(look.parsed.plain, said_values(look.parsed)) is None:
             return None
         return follow_up.corrected(Answering(look.parsed, Slots(), look.spoken), before, look.world)
 

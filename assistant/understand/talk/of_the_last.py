@@ -10,7 +10,7 @@ from assistant.contract import Outcome, Reading, Reply, Slots
 from assistant.core.quantities.amounts import Amount
 from assistant.understand.look import BY_RULE, Look
 from assistant.understand.numbers.of_the_dose import of_the_dose
-from assistant.understand.numbers.other_system import of_the_other_system
+from assistant.understand.numbers.other_system import in_another_unit, of_the_other_system
 from assistant.understand.text.patterns import Pattern
 
 
@@ -40,6 +40,9 @@ def of_the_last_answer(look: Look) -> Reading | None:
         slots = look.slots("choose_agent")
         if not (slots.organisms or slots.job or slots.materials or slots.unknown):
             return look.reading("choose_agent", replace(slots, organisms=before.slots.organisms), 0.9)
+    unit = in_another_unit(before, look.parsed, look.slots("convert").to_unit)
+    if unit is not None and last.outcome is Outcome.ANSWER and last.intent == before.intent:
+        return look.reading("convert", unit, 0.9)
     other = of_the_other_system(before, look.parsed.tokens) if not look.parsed.amounts.found else None
     if other is not None and last.intent == before.intent:
         return replace(before, question=look.parsed.text, slots=other, spoken=look.spoken)
@@ -90,7 +93,7 @@ def _how_long_with_it(look: Look, before: Reading) -> Reading:
         return replace(before, question=look.parsed.text, spoken=look.spoken)
     slots = before.slots
     named = Slots(bottles=slots.bottles, stocks=slots.stocks, agents=slots.agents, enclosures=slots.enclosures)
-    return look.reading("hold_time", named, 0.9)
+    return look.reading("hold_time", replace(named, mixes=slots.mixes, stock_strength=slots.stock_strength), 0.9)
 
 
 _WITH_A_PRODUCT = frozenset(

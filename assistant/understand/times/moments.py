@@ -8,9 +8,11 @@ from __future__ import annotations
 
 import re
 from datetime import datetime, timedelta
+from fractions import Fraction
 from typing import Literal
 
 from assistant.contract import SaidTime
+from assistant.core.quantities.amounts import Amount
 from assistant.understand.numbers.spoken_numbers import ONES
 from assistant.understand.times.said_times import Said, SaidWhen
 from assistant.understand.times.time_words import MONTHS, ORDINALS, PARTS, SHORT_DAYS, SHORT_MONTHS, WEEKDAYS
@@ -42,6 +44,14 @@ def moment(said: SaidWhen, now: datetime) -> SaidTime | None:
     if said.date is not None and said.date.kind == "span":
         size = "week"
     return SaidTime(at[0], size, tuple(at[1:]))
+
+
+def age_since(said: SaidWhen, now: datetime) -> tuple[Amount, ...]:
+    """How old a thing is that is from then, in days; empty where that is none or still to come."""
+    then = moment(said, now)
+    if then is None or then.at > now:
+        return ()
+    return (Amount(Fraction((now - then.at) / timedelta(days=1)), "d"),)
 
 
 def _counted_from(said: Said, now: datetime) -> SaidTime:
