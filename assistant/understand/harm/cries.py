@@ -7,7 +7,7 @@ is read as a question about bleach. Where it got to and whom it hit are read her
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from assistant.contract import Outcome, Reply
@@ -40,7 +40,7 @@ from assistant.understand.harm.patterns import (
     WISH,
     WOUND,
 )
-from assistant.understand.harm.treating import its_home_is_done, of_its_home, treats
+from assistant.understand.harm.treating import its_home_is_done, of_its_home, treats, treats_plainly
 from assistant.understand.text.patterns import Pattern
 
 
@@ -86,9 +86,11 @@ def cry_in(text: str) -> Cry | None:
     text = HEARD_AS_EYE.sub(lambda eye: f"{eye['my'] or 'in my'} eye", IDIOMS.sub(" ", text))
     on_one = _OK_ON_ONE.search(text) is not None
     if (SPRAYED_ANIMAL.search(text) or REACHED_IT.search(text)) and not on_one and not _is_wish(text):
-        return Cry("splash", "eye" if re.search(r"\beyes?\b", text) else "skin", "animal")
+        return Cry("splash", _part_of_it(text), "animal")
     if _HIT_IT.search(text) and not text.endswith("?") and not _is_wish(text):
-        return Cry("splash", "eye" if re.search(r"\beyes?\b", text) else "skin", "animal")
+        return Cry("splash", _part_of_it(text), "animal")
+    if treats_plainly(text):
+        return replace(_treated(text), certain=True)
     if on_one:
         return _treated(text)
     if _HEAD.search(text):
@@ -96,7 +98,7 @@ def cry_in(text: str) -> Cry | None:
     if _WOULD_IT_HURT.search(text) or its_home_is_done(text) or _MIX_IS_MADE.search(text):
         return None
     if _IN_ITS_EYE.match(text):
-        return Cry("splash", "eye", "animal")
+        return Cry("splash", _part_of_it(text), "animal")
     if reacts(text) or gas_told(whole):
         return Cry("splash", "lungs", "person", certain=True)
     if put_back_wet(text) and not _of_people(text):
@@ -138,6 +140,13 @@ def cry_like(harm: str, text: str) -> Cry | None:
     named = [place for place, words in _NAMES_A_PLACE.items() if words.search(text)]
     place = named[0] if len(named) == 1 else None
     return Cry("splash", place, _victim(text, place))
+
+
+def _part_of_it(text: str) -> Place:
+    """Where on an animal it got to."""
+    if re.search(r"\beyes?\b", text):
+        return "eye"
+    return "mouth" if re.search(r"\b(?:in|into) (?:\S+ ){0,3}mouth\b", text) else "skin"
 
 
 def _treated(text: str) -> Cry:
@@ -192,7 +201,7 @@ HIT_BY_MISTAKE = Pattern(
 )
 _IN_ITS_EYE = Pattern(
     r"^(?:(?:oh|no|help|quick|shit|god) ?,? ?)*(?:there is )?(?:the |some )?(?:AGENT|STOCK|BOTTLE|MIX) (?:\w+ )?"
-    rf"(?:in|into) (?:the |my )?(?:(?:\w+ )?{ANIMAL}|ENCLOSURE) 's eyes?(?: [!.].*)?$"
+    rf"(?:in|into) (?:the |my )?(?:(?:\w+ )?{ANIMAL}|ENCLOSURE) 's (?:eyes?|mouth)(?: [!.].*)?$"
 )
 """ "Bleach in the gecko's eye": so short it is a cry, and no wish to put it there."""
 _A_GERM_ALONE = Pattern(rf"^(?!.*\b(?:{ANIMAL}|him|her|his|he|she|its|my|skin|ENCLOSURE)\b).*\bringworm\b")
@@ -327,7 +336,7 @@ def _victim(text: str, place: Place | None) -> Victim:
     """Who was hit: a person unless an animal is named; "he swallowed it" counts as a person, called for first."""
     if ME.search(text) or SOMEONE.search(text):
         return _of_ours(text)
-    if re.search(rf"\b{ANIMAL}\b", text) or re.search(r"\bENCLOSURE (?:drank|swallowed|licked|ate)\b", text):
+    if re.search(rf"\b{ANIMAL}\b", text) or re.search(r"\bENCLOSURE (?:drank|swallowed|licked|ate|tasted|chewed)\b", text):
         return "animal"
     if place == "skin" and _A_HAND.search(text):
         return "person"

@@ -100,7 +100,7 @@ def _down(text: str, world: World) -> Followed | None:
     stiller = _HAS_NOT_MOVED.search(text) is not None and (before is not None or _FROM_IT.search(text) is not None)
     if not animal and _GONE_LIMP.match(text):
         return Followed("collapsed", place, before[1] if before is not None else "either")
-    if not animal and (stiller or _DOWN.search(text)):
+    if not animal and (stiller or _DOWN.search(_A_THING_FELL_IN.sub(" ", text))):
         return Followed("collapsed", place, "person")
     return None
 
@@ -181,6 +181,18 @@ _DOWN = Pattern(
     r"(?:is|are|'s|has) not (?:breathing|responding|waking)|stopped breathing|(?:will|can) not wake|not breathing"
     r"|turn(?:ed|ing) blue|having a (?:fit|seizure)|seizures?|convuls\w+|fitting on the)\b"
 )
+_A_THING_FELL_IN = Pattern(
+    r"\b(?:shares?|prices?|markets?|economy|currency|pound|banks?|firm|company|shop|deal|talks|plans?|trade|government"
+    r"|cakes?|sponges?|souffl\w+|meringues?|bread|loaf|dough|pudding|jelly|tents?|gazebo|marquee|umbrella|awning"
+    r"|tarpaulin|tarp|shel(?:f|ves)|shelving|racks?|racking|stands?|stack|pile|tower|table|chairs?|bed|sofa|desk|bench"
+    r"|cabinet|wardrobe|roof|ceiling|walls?|fence|shed|greenhouse|bridge|building|house|tunnel|barn|box|boxes|carton"
+    r"|bin|bags?|tubs?|tanks?|cages?|vivs?|vivarium|enclosure|lid|hides?|hammock|log|branch\w*|rocks?|burrow|cave"
+    r"|scaffold\w*|ladder|tree|hedge|netting|app|system|web ?site|line|hose|sprayer)"
+    r"(?: (?:has|have|had|is|are|was|just|all|then|nearly|almost|completely|suddenly|finally|again))* collapsed?\b"
+    r"(?! (?:on|onto|over) (?:me|us|my|him|her|them|the (?:kids?|child\w*|dog|cat|ANIMAL)))",
+    "collaps",
+)
+""" "The tent collapsed": only a person or an animal does that to be helped."""
 _HAS_NOT_MOVED = Pattern(r"\b(?:he|she|they) (?:has|have|is|are) not (?:moved|moving)\b")
 _GONE_LIMP = Pattern(
     r"^(?:(?:oh|no|help|god|shit|quick|please|and|now|i think|looks like|,) ?)*(?:he|she|they)"

@@ -49,7 +49,7 @@ def harm_told(look: Look) -> Reading | None:
     if cry is not None and cry.intent == "wound" and put_on_a_surface(look):
         cry = None
     cry = cry or hit_by_name(look.parsed)
-    if cry is not None and cry.intent == "wound" and look.evidence.is_rather("splash", "wound"):
+    if cry is not None and cry.intent == "wound" and not cry.certain and look.evidence.is_rather("splash", "wound"):
         cry = cry_like("splash", plain)  # "there's bleach on her belly": no wish to put it there
     if cry is not None and cry.intent == "splash" and look.is_a_wish_to_treat:
         cry = cry_like("wound", plain)  # "her nose is raw, could I dab a bit of the pink on it"

@@ -36,7 +36,7 @@ _HIS = rf"(?:his|her|its|their|(?:the |my |a )?(?:\w+ )?{ANIMAL} 's|the \w+ 's|E
 _BODY = (
     r"(?:skin|shell|scales?|scutes?|tail|mouth|belly|bely|bellies|foot|feet|legs?|nose|nostrils?|nares|eyes?|vent"
     r"|cloaca|head|toes?|gums?|back|body|face|neck|jaw|tongue|plastron|carapace|sides?|stump|claws?|ears?|throat"
-    r"|lips?|wattle|frill|spine)"
+    r"|lips?|wattle|frill|spine|paws?|fur)"
 )
 _SORE = (
     r"(?:wounds?(?! (?:up|down|round|back|on the clock))|sores?|abscess\w*|ulcers?|lesions?|stomatitis|canker|"
@@ -224,6 +224,19 @@ def treats(text: str) -> bool:
     if _MADE_WET.search(text) or _BATH_FOR.search(text) or (_BATH.search(text) and _BEING.search(text)):
         return True
     return bool(_SOMEBODY.search(text) and _WITH_PLAINLY.search(text) and _AT_IT.search(text))
+
+
+_ITS_BATH = Pattern(
+    rf"\b(?:baths?|soak|dip) for {_HIM}{_NOT_HOME}|\b(?:bathe|bathing|soak|soaking|dip|dipping|dunk) {_HIM}{_NOT_HOME}"
+    rf"|\bfor (?:the |my |a )?(?:\w+ )?{ANIMAL} 's (?:\w+ )?{_BODY}{_NOT_HOME}|\bfleas?\b(?=.*\b{ANIMAL}\b{_NOT_HOME})",
+    *("bath", "soak", "dip", "dunk", "'s", "flea"),
+)
+_PRODUCT = Pattern(r"\b(?:AGENT|STOCK|BOTTLE|disinfectant|cleaner|concentrate)\b")
+
+
+def treats_plainly(text: str) -> bool:
+    """A product and a bath for an animal, or a part of its body: whatever mix and volume are given, it is no dose."""
+    return _PRODUCT.search(text) is not None and _ITS_BATH.search(text) is not None and not _ACCIDENT.search(text)
 
 
 def of_its_home(text: str) -> bool:

@@ -20,9 +20,14 @@ _BODY = (
 _ITS = Pattern(rf"'s (?:\w+ ){{0,2}}?{_BODY}\b")
 _DOES = Pattern(
     r"(?:(?:has|have|is|was|'s|just|got|been) )*(?:swallow\w*|drank|drunk|drinking|licked|licking|ate|eaten|bitten"
+    r"|tasted|tasting|chewed|chewing|flicked (?:his|her|its) tongue"
     r"|burnt|burned|bleeding|breath\w*|inhal\w*|cough\w*|gasp\w*|wheez\w*|gaping|limp|hurt|injured|covered in"
     r"|soaked in|splashed|sprayed in)\b"
 )
+
+
+_IS_BATHED = Pattern(r"\b(?:bathe|bathing|baths?|soak|soaking|dip|dipping|dunk|dunking)(?: for| of)?$")
+""" "A soak for juniper", "bathe pepper in": no home is bathed."""
 
 
 def with_animals_by_name(parsed: Parsed) -> str:
@@ -34,7 +39,8 @@ def with_animals_by_name(parsed: Parsed) -> str:
         if mention is None:
             continue
         after = " ".join(words[at + 1 : at + 6])
-        if word == "ENCLOSURE" and _by_name(mention) and (_ITS.match(after) or _DOES.match(after)):
+        bathed = _IS_BATHED.search(" ".join(words[max(0, at - 3) : at]))
+        if word == "ENCLOSURE" and _by_name(mention) and (_ITS.match(after) or _DOES.match(after) or bathed):
             words[at] = "ANIMAL"
             if _DOES.match(after) and words[at + 1] == "'s":
                 words[at + 1] = "is" if words[at + 2].endswith("ing") else "has"
