@@ -44,6 +44,8 @@ class _Told:
 
 def done(reading: Reading, world: World) -> Answer:
     """Records the steps that were claimed, as far as they fit, and says what is next or what is missing."""
+    if reading.slots.asked_of_harm == "bare" and not reading.slots.enclosures:
+        return ask(reading, world, ("enclosure",), "the_round.of_the_clean", {"rounds": open_rounds(world)})
     claim = _with_steps(reading, world)
     if isinstance(claim, Answer):
         return claim

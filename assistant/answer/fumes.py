@@ -20,6 +20,12 @@ _IN_THE_AIR = re.compile(
     r"|stinks?|stench|vapou?rs?|gas(?:es)?)\b"
 )
 """What is breathed in, where it stings an eye or a nose."""
+_EYES_STING = re.compile(
+    r"^(?!.*\b(?:in|into) (?:my|his|her|their|the) (?:\w+ )?eyes?\b)(?!.*\b(?:splash|squirt|drip)\w*)"
+    r".*\beyes(?: \w+){0,2} (?:sting|burn|water|stream|smart|itch)\w*",
+    re.IGNORECASE,
+)
+"""Both eyes, and nothing that got into them: what does that is in the air."""
 
 
 def with_the_air(answer: Answer, reading: Reading, world: World) -> Answer:
@@ -27,7 +33,8 @@ def with_the_air(answer: Answer, reading: Reading, world: World) -> Answer:
     slots = reading.slots
     if slots.got_out or slots.asked_of_harm in _NOT_TOLD or reading.words[:2] == ("what", "if"):
         return answer
-    if slots.place != "lungs" and _IN_THE_AIR.search(reading.said) is None:
+    by_air = slots.place == "eye" and slots.victim == "person" and _EYES_STING.search(reading.said) is not None
+    if slots.place != "lungs" and not by_air and _IN_THE_AIR.search(reading.said) is None:
         return answer
     smelt = tuple(
         Sensed(round_.enclosure, smell=True)

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from assistant.answer.animal_first import what_comes_first
 from assistant.answer.claimed import done as done_alone
 from assistant.answer.due import wet_question
 from assistant.answer.ending import clean_only, leave_off
@@ -161,7 +162,11 @@ def _after(events: tuple[Event, ...], world: World) -> World:
 
 def _gate_answer(reading: Reading, name: str | None, verdict: Verdict, world: World) -> Answer:
     round_ = world.state.rounds.get(name) if name else None
-    if verdict.ready:
+    first = what_comes_first(name, world) if verdict.ready else None
+    if first is not None:
+        verdict = replace(verdict, ready=False, claim=None)
+        message = "the_round.animal_first"
+    elif verdict.ready:
         message = "the_round.ready"
     elif verdict.blocked_by:
         message = "the_round.blocked"
@@ -183,6 +188,8 @@ def _gate_answer(reading: Reading, name: str | None, verdict: Verdict, world: Wo
             "warm_to": _warmest_tub(world) if reading.slots.cold else None,
             "pressed": reading.slots.pressed,
             "vouch": vouch,
+            "first": first,
+            "people": world.household.people,
         },
         values={
             "ready": verdict.ready,

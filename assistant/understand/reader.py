@@ -23,6 +23,7 @@ from assistant.understand.bottles.as_the_dose import as_the_dose
 from assistant.understand.bottles.to_be_filled import to_be_filled
 from assistant.understand.certainty import best_of, with_doubts
 from assistant.understand.harm import alarms, no_harm, unhurt
+from assistant.understand.harm.after_a_mess import of_the_mess
 from assistant.understand.harm.harm_told import dripped_in, escape_told, got_next_door, harm_told, like_harm, spill_told
 from assistant.understand.harm.idioms import IDIOMS
 from assistant.understand.harm.learned_cries import LearnedCries
@@ -129,6 +130,7 @@ class Reader:
             or still_inside(look)
             or met_there(look)
             or harm_told(look)
+            or of_the_mess(look)
             or got_next_door(look)
             or of_the_room(look)
             or escape_told(look, by_likeness)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from assistant.contract import Answer, Line
+from assistant.say.wording.harm import vet
 from assistant.say.wording.plain import capital, clock, listed, span
 from assistant.say.wording.steps import NAMES, animal_of, name_of, to_do_now
 
@@ -114,7 +115,27 @@ def _nothing_to_give_up(answer: Answer) -> Line:
     return Line(f"{name}: it is a clean only already. Next: {what}.")
 
 
+def _of_the_clean(answer: Answer) -> Line:
+    """It may be of the floor, a bottle or a mouth: only with its enclosure named is it recorded."""
+    rounds = answer.details["rounds"]
+    home = f"the {rounds[0].enclosure}" if len(rounds) == 1 else "an enclosure"
+    return Line(f"Of the clean nothing is recorded: it may be of something else. Was it {home}? Then name it.")
+
+
+def _animal_first(answer: Answer) -> Line:
+    """Every step is done, and yet it doesn't go back: it is loose, being rinsed, or hurt."""
+    first = answer.details["first"]
+    if first == "loose":
+        return Line("Not yet: still loose on my record. Find it first, tell me when it's found.")
+    doctor = vet(answer.details["people"])
+    if first == "rinsing":
+        return Line(f"Not yet: keep rinsing it, then call {doctor}. The clean itself is done.")
+    return Line(f"Not yet: call {doctor}, first, and do as they say. The clean itself is done.")
+
+
 LINES: dict[str, Callable[[Answer], Line]] = {
+    "the_round.of_the_clean": _of_the_clean,
+    "the_round.animal_first": _animal_first,
     "the_round.runs_on": _runs_on,
     "the_round.all_dry": _all_dry,
     "the_round.sensed": _sensed,

@@ -10,6 +10,7 @@ from dataclasses import replace
 from assistant.contract import Slots
 from assistant.core.round.rounds import is_open
 from assistant.understand.harm.cries import Cry
+from assistant.understand.harm.patterns import SOMEONE
 from assistant.understand.look import Look
 from assistant.understand.named.animal_words import ONE_ANIMAL
 from assistant.understand.question.may_be import is_told
@@ -45,7 +46,7 @@ _DROPS = (
 )
 _INTO = r"(?:in|into|on|onto|over|through to|across to|over to|under|as far as|inside|down)"
 _OTHER = (
-    r"(?:(?:the |my )?ENCLOSURE|the (?:other|next|one next door|neighbouring)"
+    r"(?:(?:the |my )?ENCLOSURE|the neighbour(?: 's (?:tank|box|cage|tub|viv|vivarium|enclosure))?|the (?:other|next|one next door|neighbouring)"
     r"(?: (?:one|tank|box|cage|tub|viv|vivarium|enclosure))?)"
 )
 _NEXT_DOOR = Pattern(
@@ -82,28 +83,37 @@ _WHO = (
     rf"(?:(?:the |my |our )?(?:\w+ )?(?:ANIMAL|ENCLOSURE|{ONE_ANIMAL}|cat|dog|kitten|puppy)|he|she|it|they"
     r"|one of them)(?: has| have| just| 's| went and| then)*"
 )
+_CHILD = rf"(?:my |the |our |his |her )?(?:\w+ )?{SOMEONE.pattern}(?: has| have| just| 's| went| and| then)*"
 _RAN = (
-    r"(?:ran|run|walked|stepped|crawled|slithered|climbed|jumped|trod|rolled|shot|darted|scuttled|scurried|bolted"
-    r"|slid|stood|sat|lay|landed)(?: right| straight| all)?"
+    r"(?:ran|run|sitting|lying|standing|walked|stepped|crawled|slithered|climbed|jumped|trod|rolled|shot|darted|scuttled|scurried|bolted"
+    r"|slid|stood|sat|lay|landed|leaned|knelt)(?: right| straight| all)?"
 )
 _OVER = r"(?:across|through|over|on|onto|in|into|along|up)"
-_WET_PLACE = r"(?:the |that |all that |some )?(?:still )?(?:wet|sprayed|damp|dripping) (?:\w+)|the spray\b"
+_WET_PLACE = r"(?:the |that |all that |some )?(?:still )?(?:wet|sprayed|damp|dripping) (?:\w+)|the (?:spray\b|wet$)"
 _ACROSS = Pattern(
     rf"\b{_WHO} {_RAN} {_OVER} (?:{_WET_PLACE})"
     rf"|\b{_WHO} {_RAN} (?:across|through|over) (?:it|the (?:glass|tank|box|cage|floor|walls?|enclosure|viv\w*"
     r"|whole thing)|ENCLOSURE)\b",
     *words_of("across through over on in along up"),
 )
+_CHILD_ACROSS = Pattern(
+    rf"\b{_CHILD} {_RAN} {_OVER} (?:{_WET_PLACE})"
+    rf"|\b{_CHILD} {_RAN} (?:across|through|over|in) (?:it|the (?:glass|tank|box|cage|floor|walls?|enclosure|viv\w*"
+    rf"|whole thing)|ENCLOSURE)\b",
+    *words_of("across through over on in along up"),
+)
 _ACROSS_BY_ITSELF = Pattern(rf"{_OH}{_RAN} {_OVER} (?:{_WET_PLACE})", *words_of("across through over on in along up"))
 """With nobody named: whoever is loose."""
 
 
-def animal_across(look: Look) -> Cry | None:
+def one_across(look: Look) -> Cry | None:
     """ "She ran across the wet glass", while a product stands on it: it is on her; None: nothing of the kind."""
     plain, rounds = look.parsed.plain, look.world.state.rounds.values()
     wet = any(is_open(r) and "apply" in r.done and _OFF.isdisjoint(r.done) for r in rounds)
     if not wet or not is_told(plain):
         return None
+    if _CHILD_ACROSS.search(plain):
+        return Cry("splash", "skin", "person")
     ran = _ACROSS.search(plain) or (look.world.state.loose and _ACROSS_BY_ITSELF.search(plain))
     return Cry("splash", "skin", "animal") if ran else None
 

@@ -5,14 +5,14 @@ from __future__ import annotations
 from dataclasses import replace
 
 from assistant.contract import Reading, World
-from assistant.core.harms import latest
+from assistant.core.harms import HarmTold, latest
 from assistant.core.round.rounds import is_open
 from assistant.understand.harm import alarms, fire, unhurt
 from assistant.understand.harm.after_fumes import after_fumes
 from assistant.understand.harm.called_for_help import called_for_help, called_slots
 from assistant.understand.harm.cries import Cry, cry_after, cry_in, cry_like
 from assistant.understand.harm.followed import followed, goes_on_from_it
-from assistant.understand.harm.got_wet import animal_across, keeper_wet, next_door, put_on_a_surface
+from assistant.understand.harm.got_wet import keeper_wet, next_door, one_across, put_on_a_surface
 from assistant.understand.harm.idioms import only_idioms
 from assistant.understand.harm.no_harm import only_a_germ
 from assistant.understand.harm.on_somebody import put_back_wet
@@ -42,7 +42,7 @@ def harm_told(look: Look) -> Reading | None:
     if put_back_wet(plain) and any("move out" in r.done and is_open(r) for r in look.world.state.rounds.values()):
         return look.reading("done", replace(look.slots("done"), steps=("return",)), BY_RULE)  # and out again
     told = latest(look.world.talk.harms, look.world.now)
-    just = look.world.talk.last is not None and look.world.talk.last.intent == "splash"
+    just = look.world.talk.last is not None and look.world.talk.last.intent in ("splash", "spill")
     cry = cry_in(with_animals_by_name(look.parsed)) or cry_in(plain)
     if cry is not None and not cry.certain and (look.is_no_cry or look.evidence.is_another_alarm):
         cry = None
@@ -54,8 +54,8 @@ def harm_told(look: Look) -> Reading | None:
     if cry is not None and cry.intent == "splash" and look.is_a_wish_to_treat:
         cry = cry_like("wound", plain)  # "her nose is raw, could I dab a bit of the pink on it"
     cry = cry or cry_after(plain, look.world.talk.last) or after_fumes(plain, look.world)
-    cry = cry or keeper_wet(look) or animal_across(look)
-    cry = named_after(plain, told, just=just) or cry
+    cry = cry or keeper_wet(look) or one_across(look)
+    cry = named_after(plain, _spilled_on(look.world) or told, just=just) or cry
     after = followed(look.parsed.plain, look.world)
     goes_on = after is not None and goes_on_from_it(after, cry.place if cry is not None else None, plain)
     if after is not None and not goes_on and cry is not None and cry.place is not None:
@@ -130,6 +130,12 @@ def spill_told(look: Look, by_likeness: bool) -> Reading | None:
     if not (on_it or spilled or like_a_spill):
         return None
     return look.reading("spill", without_troubles(look.slots("spill")), BY_RULE)
+
+
+def _spilled_on(world: World) -> HarmTold | None:
+    """What is told right after a spill, of somebody it got to: "on my foot", "the cat's in it"."""
+    last = world.talk.last
+    return HarmTold("skin", "person", world.now) if last is not None and last.intent == "spill" else None
 
 
 def _told_of_a_fire(world: World) -> bool:

@@ -5,7 +5,7 @@
 
 from __future__ import annotations
 
-from assistant.understand.harm.patterns import ANIMAL
+from assistant.understand.harm.patterns import ANIMAL, LIMBS, SOMEONE
 from assistant.understand.text.known_words import words_of
 from assistant.understand.text.patterns import Pattern
 
@@ -15,6 +15,8 @@ _BEING = rf"(?:him|her|them|himself|herself|me|(?:the |my |our |poor )*(?:\w+ )?
 _LIES_ON = Pattern(
     rf"\b(?:has|have|is|got|had|gets)\b(?: \S+){{0,3}}? {_ON_IT} (?:all )?(?:on|over|in|down) "
     r"(?:him|her|them|himself|herself)\b"
+    rf"|{_OH}(?:my |our |the )?(?:\w+ )?{SOMEONE.pattern}(?: has| 's| is| got)* (?:got )?(?:it|some) (?:all )?(?:on|over|in) "
+    rf"(?:his|her|their) (?:\w+ )?(?:{LIMBS}|eyes?|hair)(?: now)?(?: ?[.!])*$"
     rf"|{_OH}(?:there is )?(?:\w+ )?{_ON_IT} (?:all )?(?:on|over) (?:him|her|them|me|us)(?: now)?(?: ?[.!])*$"
     rf"|\b(?:{_ON_IT}|some(?: of it)?|drops?|droplets?) (?:has |have |just |must have )*"
     r"(?:drift\w*|blew|blown|float\w*|settled|carried|rained|came down|got|landed) (?:\w+ )?"

@@ -50,13 +50,20 @@ _WHICH = (
 _WHOM_ALONE = Pattern(
     rf"^{_OH}(?:it (?:is|was) |that (?:is|was) |not me )*"
     rf"(?P<who>(?:(?:the|my|our|a) )?{_WHICH}(?:{ANIMAL}|fish)|ENCLOSURE|"
-    rf"(?:the|my|our|a|his|her) {_WHICH}{SOMEONE.pattern}|me)(?: (?:did|has|was|is|i mean|too|as well|drank it"
-    r"|swallowed it|got it))*(?: ?[.!])*$"
+    rf"(?:the|my|our|a|his|her) {_WHICH}{SOMEONE.pattern}|me)(?: 's)?(?: (?:did|has|was|is|i mean|too|as well|drank it"
+    r"|swallowed it|(?:got|has|had) (?:it|some|a bit|a drop|splashed|sprayed)|in it|in that))*(?: ?[.!])*$"
+    rf"|^{_OH}(?:it |some |that |the spray )(?:has |also )?(?:got|hit|caught) "
+    rf"(?P<hit>(?:(?:the|my|our|a) )?{_WHICH}(?:{ANIMAL}|fish)|ENCLOSURE|me)(?: too| as well)*(?: ?[.!])*$"
+    rf"|^{_OH}(?:it is )?not (?:mine|me|my eyes?|my own) ?,? (?:it is |but )?"
+    rf"(?P<not_me>(?:(?:the|my|our) )?{_WHICH}(?:{ANIMAL}|fish)|ENCLOSURE)(?: 's)?(?: ?[.!])*$"
+    rf"|^{_OH}(?:it is |some |some of it )?(?:all )?(?:on|over) (?P<on>me|us|the (?:{ANIMAL}|ENCLOSURE)|ENCLOSURE)"
+    r"(?: too| as well)*(?: ?[.!])*$"
 )
 _THERE_TOO = Pattern(
     rf"^{_OH}(?:(?:it|some|he|she|some of it|they)(?: is| has| got| went| 's)* )?"
     r"(?:(?:got )?(?:it )?(?:in|on|into|onto|over|down) )?(?P<whose>his|her|their|its|my|the|both|both his|both her) "
-    r"(?:other |left |right |whole |bare )?(?P<place>[a-z]+)(?: too| as well| also| now)*(?: ?[.!])*$"
+    r"(?:other |left |right |whole |bare )?(?P<place>[a-z]+)(?: too| as well| also| now| (?:is|are|got) (?:all )?"
+    r"(?:wet|soaked|splashed))*(?: ?[.!])*$"
 )
 
 
@@ -69,7 +76,8 @@ def named_after(text: str, before: HarmTold | None, *, just: bool) -> Cry | None
         return None
     who = _WHOM_ALONE.match(text) if just else None
     if who is not None:
-        animal = _NAMED.search(who["who"]) is not None
+        said = who["who"] or who["hit"] or who["not_me"] or who["on"]
+        animal = _NAMED.search(said) is not None
         victim: Victim = "animal" if animal else "person"
         return Cry("splash", before.place, victim)
     there = _THERE_TOO.match(text)
