@@ -29,6 +29,7 @@ from assistant.understand.harm.idioms import IDIOMS
 from assistant.understand.harm.learned_cries import LearnedCries
 from assistant.understand.harm.no_escape import no_escape
 from assistant.understand.harm.parts import hits_nobody, may_be_harm
+from assistant.understand.harm.sayings import is_a_saying
 from assistant.understand.look import BY_RULE, ENOUGH, Look, without_troubles
 from assistant.understand.matching.clauses import with_clauses
 from assistant.understand.matching.matching import Matcher
@@ -122,6 +123,8 @@ class Reader:
         before = " ".join(text.lower().split()).rsplit(" since ", 1)[0]
         if unhurt.aired_since(parsed.plain) and len(before) < len(text.strip()):
             return self._read(before, world, spoken, by_likeness=False)
+        if is_a_saying(parsed.plain):
+            return Reading(parsed.text, None, Slots(), 0.0, look.nearest, (), spoken)
         if unhurt.denies_harm(parsed.plain) or no_harm.ordinary(parsed.plain, world):
             return self._unhurt(look)
         asked_of_it = asks_whether_wet(world)  # then "it was too short" is an answer first

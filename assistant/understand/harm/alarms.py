@@ -87,7 +87,8 @@ _NOT_AN_ESCAPE = Pattern(
     r"|\bout of (?:quarantine|isolation|date|reach|the way|AGENT|STOCK|hospital|sight)\b"
     r"|\b(?:smell|stain|air) \w+ (?:got|come) out\b"
     r"|\bgone (?:limp|floppy|pale|quiet|stiff|cold|off|red|white|all|soft|to sleep)\b|\bout of the way\b"
-    r"|\bcan i see\b|\b(?:got|get|come|came|coming) off (?:the|with|from)\b|\bgot away with\b"
+    r"|\bgot (?:some|a bit|a drop|a little)(?: too| as well)*(?: ?[.!])*$|\bcan i see\b|\b(?:got|get|come|came"
+    r"|coming) off (?:the|with|from)\b|\bgot away with\b"
 )
 _FOUND = Pattern(
     r"\b(?:found|caught|caught up with|recaptured|got hold of|tracked down) "

@@ -14,6 +14,7 @@ from assistant.contract import Outcome, Reply
 from assistant.core.harms import Place, Victim
 from assistant.understand.harm.gas_told import gas_told
 from assistant.understand.harm.idioms import IDIOMS
+from assistant.understand.harm.in_a_bad_way import licked_it_up
 from assistant.understand.harm.on_somebody import lies_on_somebody, put_back_wet, reacts
 from assistant.understand.harm.parts import harm_by_parts
 from assistant.understand.harm.patterns import (
@@ -89,6 +90,8 @@ def cry_in(text: str) -> Cry | None:
         return Cry("splash", _part_of_it(text), "animal")
     if _HIT_IT.search(text) and not text.endswith("?") and not _is_wish(text):
         return Cry("splash", _part_of_it(text), "animal")
+    if licked_it_up(text):
+        return Cry("splash", "mouth", "animal", certain=True)
     if treats_plainly(text):
         return replace(_treated(text), certain=True)
     if on_one:
@@ -336,7 +339,9 @@ def _victim(text: str, place: Place | None) -> Victim:
     """Who was hit: a person unless an animal is named; "he swallowed it" counts as a person, called for first."""
     if ME.search(text) or SOMEONE.search(text):
         return _of_ours(text)
-    if re.search(rf"\b{ANIMAL}\b", text) or re.search(r"\bENCLOSURE (?:drank|swallowed|licked|ate|tasted|chewed)\b", text):
+    if re.search(rf"\b{ANIMAL}\b", text) or re.search(
+        r"\bENCLOSURE (?:drank|swallowed|licked|ate|tasted|chewed)\b", text
+    ):
         return "animal"
     if place == "skin" and _A_HAND.search(text):
         return "person"

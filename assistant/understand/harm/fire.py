@@ -27,9 +27,20 @@ _FIRE = Pattern(
     r"|\b(?:something|everything|tank|box|cage|viv|vivarium|enclosure|cloth|rag|towel|paper|mat|wood|bin|table|bench"
     r"|floor|carpet|curtains?|shelf|room|house|ENCLOSURE|plug|socket|cable|wire|heater)"
     r"(?: is| are| 's| started)* burning\b(?! hot)"
+    r"|\bsparks?(?: (?:is|are|came|coming|flew|flying|shot|shooting))* (?:from|out of|off|at|in) (?:the |my "
+    r"|a )?(?:\w+ )?"
+    r"(?:plug|socket|cable|wire|lead|heater|lamp|thermostat|extension|fan|switch|ballast|bulb)\b"
+    r"|\b(?:plug|socket|cable|wire|heater|lamp|thermostat|extension|fan|switch|ballast)(?: has| just| 's)* "
+    r"(?:sparked|sparks|flashed|went bang|blew up|melted|melting|scorched)\b"
+    r"|^(?:(?:help|oh|no|and|now|it|something|there|here|that) ?,? ?)*(?:smells?|smelling|smelt) (?:like "
+    r"|of )?(?:\w+ )?"
+    r"(?:burning|burnt|burned)(?: (?:in here|now|plastic|wire|rubber|electrics?|electrical|dust))*(?: ?[!.])*$"
+    r"|\b(?:got|gave me|getting|had) (?:a |an )?(?:electric |electrical )?shock (?:from|off) (?:the |my )?(?:\w+ )?"
+    r"(?:plug|socket|cable|wire|heater|lamp|thermostat|tank|ENCLOSURE|switch)\b"
     r"|^(?:(?:help|oh|no|god|shit|quick|there is|a|,) ?)*(?:fire|flames)(?: (?:fire|help|now|in here|in the \w+))*"
     r"(?: ?[!.])*$",
-    *("fire", "alight", "ablaze", "flame", "smok", "smould", "smold", "spark", "went up", "burning"),
+    *("fire", "alight", "ablaze", "flame", "smok", "smould", "smold", "spark", "went up", "burn", "shock"),
+    *("flashed", "bang", "blew", "melt", "scorch"),
 )
 _ASKED_BEFOREHAND = Pattern(
     r"\b(?:what|how) (?:do|should|can|would|must) (?:i|we)\b.*\b"

@@ -14,6 +14,7 @@ from assistant.contract import World
 from assistant.core.harms import HARM_LASTS, SWALLOWED_LASTS, AskedOfHarm, HarmTold, Place, latest
 from assistant.core.record.state import Rinse
 from assistant.core.round.rounds import is_open, rinse_left_s
+from assistant.understand.harm.in_a_bad_way import in_a_bad_way
 from assistant.understand.harm.while_rinsing import bare_of_the_rinse, names_the_body
 from assistant.understand.named.animal_words import ONE_ANIMAL
 from assistant.understand.text.patterns import Pattern
@@ -91,6 +92,8 @@ def _down(text: str, world: World) -> Followed | None:
     animal = known and not _PEOPLE.search(text)
     if _ASKED_OF_IT.search(text):
         return None
+    if in_a_bad_way(text):
+        return Followed("collapsed", None, "animal")
     if _PLAINLY_DOWN.match(text) and not _PEOPLE.search(text) and (_FROM_IT.search(text) is None):
         animal_before = before is not None and before[1] == "animal"
         return Followed("collapsed", before[0] if animal_before and before is not None else None, "animal")
@@ -197,8 +200,9 @@ _HAS_NOT_MOVED = Pattern(r"\b(?:he|she|they) (?:has|have|is|are) not (?:moved|mo
 _GONE_LIMP = Pattern(
     r"^(?:(?:oh|no|help|god|shit|quick|please|and|now|i think|looks like|,) ?)*(?:he|she|they)"
     r"(?: (?:is|are|has|have|'s|just|really|all|completely|suddenly|gone|went|going|looks?|lying|there|now))* "
-    r"(?:limp|floppy|out cold|lifeless|cold and stiff)(?: (?:now|help|quick|and|,|not|moving|what do i do))*[ .!]*$",
-    *("limp", "floppy", "out cold", "lifeless", "stiff"),
+    r"(?:limp|floppy|out cold|lifeless|dying|cold and stiff)(?: (?:now|help|quick|and|,|not|moving"
+    r"|what do i do))*[ .!]*$",
+    *("limp", "floppy", "out cold", "lifeless", "stiff", "dying"),
 )
 """He or she, who may be a person or an animal."""
 _DOWN_ANIMAL = Pattern(

@@ -15,6 +15,8 @@ _SORT = (
 _WHERE = (
     r"(?: (?:in here|in there|here|there|everywhere|now|coming out|coming off it|coming up|rising|all over|in "
     r"(?:the|my|this) (?:\w+ )?(?:room|house|tank|bottle|tub)|in (?:the )?(?:BOTTLE|ENCLOSURE)|already|from it"
+    r"|(?:coming )?(?:from|out of|off) (?:the |my |that )?(?:bucket|bottle|jug|sprayer|sink|drain|tank|BOTTLE"
+    r"|ENCLOSURE)"
     r"|i think|help|quick|out of it))*"
 )
 _GAS = Pattern(
@@ -35,7 +37,13 @@ _GAS = Pattern(
 _WORKS = r"(?:fizz\w*|bubbl\w*|hiss\w*|foam\w*|smok\w+|steam\w*|seeth\w*|gass\w+)"
 _AND_STINKS = r"(?:stink\w*|smell\w*|reek\w*|sting\w*|burn\w*|smok\w*|steam\w*|fum\w*|get\w* (?:hot|warm))"
 _FIZZES = Pattern(
-    rf"^{_LEAD}(?:it|this|that|BOTTLE|the bottle|the mix|the stuff|ENCLOSURE)"
+    rf"^{_LEAD}(?:the |my )?(?:bucket|jug|sprayer|bottle|sink|drain|BOTTLE)(?: is| 's| has| just| all| started| to)* "
+    r"(?:fizz\w*|hiss\w*|bubbl\w*|foam\w*|smok\w*|steam\w*)(?: (?:now|a lot|like mad|away|in there|up|over))*[ .!]*$"
+    rf"|^{_LEAD}(?:it|that|this)(?: is| 's| has| started| all| to)* (?:fizz\w*|bubbl\w*|foam\w*|smok\w*|steam\w*)"
+    r"(?: up| over| away)* in (?:the |my )?(?:bucket|bottle|jug|sprayer|sink|BOTTLE)[ .!]*$"
+    rf"|^{_LEAD}(?:the |my )?(?:bottle|sprayer|BOTTLE|jug|canister|container)(?: has| just| 's)* "
+    r"(?:blew up|blown up|exploded|went bang|gone bang|popped open|burst open)(?: in my hand)?[ .!]*$"
+    rf"|^{_LEAD}(?:it|this|that|BOTTLE|the bottle|the mix|the stuff|ENCLOSURE)"
     r"(?: is| 's| has| just| really| all| started| starts| to)* (?:fizz\w*|hiss\w*)"
     r"(?: (?:now|a lot|like mad|away|in there|in here|up|over))*[ .!]*$"
     rf"|^{_LEAD}(?:it|this|that|BOTTLE|the bottle|the mix|the stuff)(?: is| 's| has| all| started| to)* {_WORKS} "
@@ -45,7 +53,22 @@ _FIZZES = Pattern(
     r"(?: now| to touch| to the touch| all by itself| in my hand| and \w+)*[ .!]*$"
     r"|\b(?:poured|mixed|put|tipped|added|emptied)\b.*\b(?:and|,) (?:now )?(?:it|that|the bottle|BOTTLE)"
     rf"(?: is| 's| has| started| to| just| all)* {_WORKS}[^?]*$",
-    *("fizz", "bubbl", "hiss", "foam", "smok", "steam", "seeth", "gass", "hot"),
+    *(
+        "fizz",
+        "bubbl",
+        "hiss",
+        "foam",
+        "smok",
+        "steam",
+        "seeth",
+        "gass",
+        "hot",
+        "blew",
+        "blown",
+        "explod",
+        "bang",
+        "open",
+    ),
 )
 _NONE = Pattern(
     r"\?$|(?<!oh )\bno\b"

@@ -39,6 +39,19 @@ _I_AM_WET = Pattern(
 )
 _SOMEBODY_SPRAYED = Pattern(rf"{_OH}(?:just )?got (?:sprayed|splashed|soaked|drenched){_WITH}{_END}", "got")
 
+_FEELS_IT = Pattern(
+    rf"{_OH}(?:my )?heart (?:is |'s )?(?:racing|pounding|fluttering|thumping|beating (?:so |very |really )?fast){_END}"
+    rf"|{_OH}(?:i am|i|we) (?:feel|feeling|do not feel|not feeling)(?: a bit| a little| really| so| very| kind of)* "
+    rf"(?:off|odd|weird|wrong|shaky|right|well|too good|too well){_END}",
+    *words_of("heart feel"),
+)
+_IT_FOAMS = Pattern(
+    rf"{_OH}(?:it|this|that)(?: is| has| 's| all| just| started| to)* (?:foam\w*|froth\w*|bubbl\w*)(?: (?:up"
+    rf"|over))+{_END}",
+    *words_of("foam froth bubbl"),
+)
+"""With a product at work: the soap is washed off, so it is no suds."""
+
 _DROPS = (
     r"(?:AGENT|STOCK|BOTTLE|MIX|(?:over ?)?spray|mist|product|stuff|disinfectant|some(?: of (?:it|that|the \w+))?|a "
     r"(?:bit|drop|few drops|little)(?: of (?:it|that|the \w+))?|drops?|droplets?|the "
@@ -46,7 +59,8 @@ _DROPS = (
 )
 _INTO = r"(?:in|into|on|onto|over|through to|across to|over to|under|as far as|inside|down)"
 _OTHER = (
-    r"(?:(?:the |my )?ENCLOSURE|the neighbour(?: 's (?:tank|box|cage|tub|viv|vivarium|enclosure))?|the (?:other|next|one next door|neighbouring)"
+    r"(?:(?:the |my )?ENCLOSURE|the neighbour(?: 's (?:tank|box|cage|tub|viv|vivarium|enclosure))?|the (?:other"
+    r"|next|one next door|neighbouring)"
     r"(?: (?:one|tank|box|cage|tub|viv|vivarium|enclosure))?)"
 )
 _NEXT_DOOR = Pattern(
@@ -76,16 +90,21 @@ def keeper_wet(look: Look) -> Cry | None:
         return None
     if _I_AM_WET.match(plain):
         return Cry("splash", "skin", "person")
+    if _FEELS_IT.match(plain):
+        return Cry("splash", "lungs", "person")
+    if _IT_FOAMS.match(plain):
+        return Cry("splash", "lungs", "person", certain=True)
     return Cry("splash", None, "person") if _SOMEBODY_SPRAYED.match(plain) else None
 
 
 _WHO = (
     rf"(?:(?:the |my |our )?(?:\w+ )?(?:ANIMAL|ENCLOSURE|{ONE_ANIMAL}|cat|dog|kitten|puppy)|he|she|it|they"
-    r"|one of them)(?: has| have| just| 's| went and| then)*"
+    r"|one of them)(?: has| have| is| are| was| just| 's| went and| then)*"
 )
 _CHILD = rf"(?:my |the |our |his |her )?(?:\w+ )?{SOMEONE.pattern}(?: has| have| just| 's| went| and| then)*"
 _RAN = (
-    r"(?:ran|run|sitting|lying|standing|walked|stepped|crawled|slithered|climbed|jumped|trod|rolled|shot|darted|scuttled|scurried|bolted"
+    r"(?:ran|run|sitting|lying|standing|walked|stepped|crawled|slithered|climbed|jumped|trod|rolled|shot|darted"
+    r"|scuttled|scurried|bolted"
     r"|slid|stood|sat|lay|landed|leaned|knelt)(?: right| straight| all)?"
 )
 _OVER = r"(?:across|through|over|on|onto|in|into|along|up)"

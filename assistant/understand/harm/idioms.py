@@ -10,13 +10,14 @@ _HINTS = words_of(
     "reek lick ow ouch ringworm water eye ANIMAL aid cough mouth gulp swallow burn fumes smell"
     " gas chlorine drink dry dried drying see hand elbow arm foot knee sleeve leg bum hip scratch sick ill asthma sniff"
     " touched own itching sprayed misted wiped rinsed washed wrist shoulder back feet cut stink odor odour whiff nose"
-    " head"
+    " head poison"
 )
 
 IDIOMS = Pattern(
     r"\btouched (?:it|that|this|ENCLOSURE|the \w+) with (?:the |my |a |an |his |her )*(?:\w+ )?(?:gloves?|tongs|hook"
     r"|brush|cloth"
     r"|sponge|towel|net)\b"
+    r"|\bpoison (?:dart )?(?:ANIMAL|frogs?)\b|\bred eyed? (?:crocodile |tree )?(?:ANIMAL|skinks?|frogs?)\b"
     r"|\bfirst aid (?:kit|box|course)\b|\bcough (?:sweets?|drops?|syrup|mixture)\b"
     r"|\b(?:my |his |her )?mouth (?:is )?full\b(?! of (?:bubbles|foam|froth|AGENT|STOCK))"
     r"|\b(?:easy|gentle|kind|hard) on (?:the|your|my) eyes?\b|\bcoughs? and sneez\w*"

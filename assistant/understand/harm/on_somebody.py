@@ -15,7 +15,8 @@ _BEING = rf"(?:him|her|them|himself|herself|me|(?:the |my |our |poor )*(?:\w+ )?
 _LIES_ON = Pattern(
     rf"\b(?:has|have|is|got|had|gets)\b(?: \S+){{0,3}}? {_ON_IT} (?:all )?(?:on|over|in|down) "
     r"(?:him|her|them|himself|herself)\b"
-    rf"|{_OH}(?:my |our |the )?(?:\w+ )?{SOMEONE.pattern}(?: has| 's| is| got)* (?:got )?(?:it|some) (?:all )?(?:on|over|in) "
+    rf"|{_OH}(?:my |our |the )?(?:\w+ )?{SOMEONE.pattern}(?: has| 's| is| got)* (?:got )?(?:it"
+    rf"|some) (?:all )?(?:on|over|in) "
     rf"(?:his|her|their) (?:\w+ )?(?:{LIMBS}|eyes?|hair)(?: now)?(?: ?[.!])*$"
     rf"|{_OH}(?:there is )?(?:\w+ )?{_ON_IT} (?:all )?(?:on|over) (?:him|her|them|me|us)(?: now)?(?: ?[.!])*$"
     rf"|\b(?:{_ON_IT}|some(?: of it)?|drops?|droplets?) (?:has |have |just |must have )*"

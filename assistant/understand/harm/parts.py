@@ -178,6 +178,13 @@ _BARE_PLACE = Pattern(
 """Said in a hurry, without whose it is."""
 
 
+_ALL_BLURRED = Pattern(
+    r"^(?:(?:oh|no|help|now|and|,) ?)*(?:everything|it all|my vision|my sight|all of it)(?: is| 's| looks?| has"
+    r"| gone| going"
+    r"| went| all| really| so| a bit)* (?:blurr\w+|fuzzy|misty|hazy|double)(?: now| suddenly)*[ .!]*$"
+)
+
+
 def _sore_place(said: Said) -> Found | None:
     """A sign at a place of a person's: nobody need say what did it."""
     for at, place, persons in said.bodies():
@@ -210,6 +217,8 @@ def _sore_place(said: Said) -> Found | None:
         and not SIGNS.isdisjoint(said.words[:6])
         and not said.animal
     ):
+        return Found("eye", False)
+    if _ALL_BLURRED.search(said.text) and not said.general and not said.animal:
         return Found("eye", False)
     inside = re.search(r"\b(?:burning|stinging|wet|hot)\b.*\binside (?:my|the) (?:glove|boot|shoe|sleeve)", said.text)
     worn = re.search(r"\b(?:rash|blister\w*|hives)\b", said.text) and not said.animal

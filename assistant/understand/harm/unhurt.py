@@ -74,6 +74,13 @@ _SUPPOSED = Pattern(
     r"(?:eyes?|skin|hands?|mouth|lungs?)\b",
     *("if ", "is ", "are ", "how "),
 )
+_WOULD = Pattern(
+    r"^(?:so |and |but |hey )*(?:would|could|can|does|will|might) (?:it|this|that|AGENT|STOCK|MIX|the \w+)(?: \w+)? "
+    r"(?:burn|hurt|sting|damage|harm|irritate|blind|bother)\b.*\b(?:eyes?|skin|hands?|lungs?|throat|nose)\b"
+    r"|^(?:so |and |but |hey )*what (?:happens |do i do )?if (?:i|we|he|she|it|they|some|someone|somebody|my \w+)"
+    r"(?: \w+)? (?:got|splashed|swallowed|drank|inhaled|breathed|touched|licked|ate)\b",
+    *("would", "could", "can", "does", "will", "might", "what"),
+)
 _NOW = Pattern(r"\b(?:help|just|now|already|hurts?|stings?|burns?|burning|stinging|ow|ouch|my eyes? (?:is|are))\b")
 
 
@@ -106,4 +113,6 @@ def aired_since(text: str) -> bool:
 
 def is_supposed(text: str) -> bool:
     """ "What do I do if I get bleach in my eye": asked beforehand, so no clock starts."""
+    if _WOULD.match(text) is not None:
+        return True
     return _SUPPOSED.search(text) is not None and _NOW.search(text) is None

@@ -25,6 +25,13 @@ _OF_AN_ANIMAL = Pattern(
     r"|gaping)\b"
 )
 """What only an animal has or does here."""
+_AS_ANIMALS_DO = Pattern(
+    r"\b(?:ate|eaten|eating|chew\w*|nibbl\w*|lapp\w*)\b"
+    r"|\b(?:drank|drunk|drinking) (?:out of|from|some of) (?:the |a |my )?(?:\w+ )?(?:bucket|puddle|tray|sink"
+    r"|tub|pail)\b"
+    r"|\b(?:drank|drunk|drinking) (?:the |some |some of the )?(?:rinse|rinsing|soak|mop|dirty|cleaning) water\b"
+)
+"""Eaten, or drunk from the floor or a bucket: more an animal than a person, and yet it may be a child."""
 _PRODUCT = Pattern(r"\b(?:AGENT|STOCK|BOTTLE|MIX)\b")
 """Told anew, and not only on: "she drank bleach", an hour after the gecko was splashed."""
 _PERSONS_PLACE = Pattern(r"\b(?:hands?|fingers?|arms?|wrists?|clothes|shirt|trousers|sleeves?|socks?|shoes?|hair)\b")
@@ -34,6 +41,8 @@ def of_whom(cry: Cry, text: str, before: HarmTold | None) -> Cry:
     """The cry with its victim by the talk before it, where the text says only he, she or it."""
     if cry.intent != "splash" or SOMEONE.search(text) or _NAMED.search(text) or ME.search(text):
         return cry
+    if cry.place == "mouth" and cry.victim == "person" and before is None and _HE_ALONE.search(text):
+        return replace(cry, victim="either") if _AS_ANIMALS_DO.search(text) else cry
     anew = before is not None and before.victim == "animal" and cry.victim == "person" and _PRODUCT.search(text)
     if before is not None and not anew and _HE.search(text) and not _OF_AN_ANIMAL.search(text):
         return replace(cry, victim=before.victim)
