@@ -97,13 +97,16 @@ _FOUND = Pattern(
     r"|\b(?:got|have) (?:him|her|it|them) (?:again|back)\b(?! (?:in|home))"
     r"|^(?:and |ah |oh |ok |yes |phew |hurray |right |,)*(?:got|have got|i have got) "
     r"(?:him|her|them|ANIMAL|ENCLOSURE)(?: now| ,? ?thank \w+| ,? ?phew)? ?!?\.?$"
-    r"|^(?:ah |oh |ok |yes |,)*there (?:he|she|it) is ?!?\.?$"
+    r"|^(?:ah |oh |ok |yes |phew |,)*(?:here|there) (?:he|she|it) is ?!?\.?$"
+    r"|^(?:ah |oh |ok |yes |phew |and |i |have |,)*got (?:him|her|it|them) (?:out|off|down|safe)\b(?! of (?:my"
+    r"|the tank|"
+    r"the enclosure|the viv))[^?]*$"
     rf"|\b{_ONE}{_HAS} in (?:the|his|her|its|their|a) (?:\w+ )?{TUB} (?:again|now)\b"
     r"|^(?:ok |phew |yes |ah |,)*found ?!?$"
     rf"|, (?:and )?(?:he is |she is |it is )?back in (?:the|his|her|its|their|a) (?:\w+ )?{TUB}\b"
     rf"|\b{_ONE}{_HAS} back in (?:the|his|her|its|their|a) (?:\w+ )?{TUB}\b"
     rf"|\b{_ONE}{_HAS} (?:safe|caught|found)\b(?: now| again| and sound)*$",
-    *_words("found caught recaptured hold tracked again back safe got there"),
+    *_words("found caught recaptured hold tracked again back safe got here"),
 )
 _PRODUCT = (
     r"(?:AGENT|STOCK|BOTTLE|MIX|concentrate|disinfectant|cleaner|cleaning stuff|solution|spray|chemicals?|product)"

@@ -96,6 +96,8 @@ def cry_in(text: str) -> Cry | None:
         return replace(_treated(text), certain=True)
     if on_one:
         return _treated(text)
+    if _GIVES_A_HEADACHE.search(text):
+        return Cry("splash", "lungs", "person", certain=True)
     if _HEAD.search(text):
         return Cry("splash", "lungs", "person")
     if _WOULD_IT_HURT.search(text) or its_home_is_done(text) or _MIX_IS_MADE.search(text):
@@ -184,6 +186,12 @@ _HEAD = Pattern(
     r"\b(?:my |got a |have a |a )?(?:head (?:hurts|aches|is (?:pounding|spinning|banging|splitting|killing me))"
     r"|headache)\b(?=.*\b(?:smell\w*|fumes?|stinks?|reeks?|AGENT|STOCK|spray\w*)\b)"
     r"|\b(?:smell\w*|fumes?|stinks?|reeks?|AGENT|STOCK|spray\w*)\b.*\b(?:headache|head (?:hurts|aches|spinning))\b"
+)
+_GIVES_A_HEADACHE = Pattern(
+    r"\bheadache (?:from|off) (?:this|that|it|here)[ .!]*$"
+    r"|\b(?:it|this|that|AGENT|STOCK|the (?:smell|stuff|spray|AGENT))(?: is| 's| really| always| has)* (?:giv\w+|gave) "
+    r"(?:me|us|him|her) (?:a |an )?(?:\w+ )?headache[ .!]*$",
+    "headache",
 )
 _SMELLS_OF_IT = Pattern(r"\b(?:it |that )?(?:smells|stinks|reeks|smelt|smelled|sniffed|gassy|fumes|fizz\w*)\b")
 _TO_SOAK_IN = Pattern(rf"\b(?:{ANIMAL}|him|her|it|them) to (?:soak|bathe|bath|sit|swim|lie|drink)\b")

@@ -115,6 +115,11 @@ _ACROSS = Pattern(
     r"|whole thing)|ENCLOSURE)\b",
     *words_of("across through over on in along up"),
 )
+_GOT_SOME = Pattern(
+    rf"{_OH}(?:the |my )?(?:\w+ )?(?:ANIMAL|ENCLOSURE|cat|dog)(?: has| 's)? got (?:some|a bit|a drop|a little)"
+    r"(?: of it)?(?: on (?:him|her|it))?(?: too| as well)*(?: ?[.!])*$",
+    "got",
+)
 _CHILD_ACROSS = Pattern(
     rf"\b{_CHILD} {_RAN} {_OVER} (?:{_WET_PLACE})"
     rf"|\b{_CHILD} {_RAN} (?:across|through|over|in) (?:it|the (?:glass|tank|box|cage|floor|walls?|enclosure|viv\w*"
@@ -133,7 +138,9 @@ def one_across(look: Look) -> Cry | None:
         return None
     if _CHILD_ACROSS.search(plain):
         return Cry("splash", "skin", "person")
-    ran = _ACROSS.search(plain) or (look.world.state.loose and _ACROSS_BY_ITSELF.search(plain))
+    ran = (
+        _ACROSS.search(plain) or _GOT_SOME.match(plain) or (look.world.state.loose and _ACROSS_BY_ITSELF.search(plain))
+    )
     return Cry("splash", "skin", "animal") if ran else None
 
 

@@ -116,6 +116,8 @@ def escape_told(look: Look, by_likeness: bool) -> Reading | None:
         went = alarms.went_into_a_tub(plain) and _waits_to_be_moved(look)
         slots = replace(look.slots("done"), steps=("move out",))
         return look.reading("done", slots, BY_RULE) if went else None
+    if alarms.found(plain) and not state.loose and not escaped:
+        return look.reading("escape", replace(look.slots("escape"), found=True), BY_RULE) if like else None
     if not found and not escaped and not like:
         return None
     slots = replace(without_troubles(look.slots("escape")), found=found)

@@ -227,16 +227,33 @@ def treats(text: str) -> bool:
 
 
 _ITS_BATH = Pattern(
+    rf"^(?:please )?kill (?:the |these |those )?ORGANISM on {_HIM}{_NOT_HOME}"
+    r"|\b(?:in|into|to) (?:(?:the|his|her|its|a) )*(?:VOLUME )?(?:of )?(?:the |his |her |its )?drinking water"
+    r"(?! (?:bowl|dish|bottle))|"
     rf"\b(?:baths?|soak|dip) for {_HIM}{_NOT_HOME}|\b(?:bathe|bathing|soak|soaking|dip|dipping|dunk) {_HIM}{_NOT_HOME}"
     rf"|\bfor (?:the |my |a )?(?:\w+ )?{ANIMAL} 's (?:\w+ )?{_BODY}{_NOT_HOME}|\bfleas?\b(?=.*\b{ANIMAL}\b{_NOT_HOME})",
-    *("bath", "soak", "dip", "dunk", "'s", "flea"),
+    *("bath", "soak", "dip", "dunk", "'s", "flea", "kill", "drinking water"),
 )
+_OF_A_DRUG = Pattern(
+    rf"\bVOLUME (?:of )?(?:the |his |her |its )?{_DRUG}\b(?! (?:syringes?|spoons?|cups?|bottles?))"
+    rf"|\b(?:measur\w+|syring\w+|draw\w*|squirt|give|drip) (?:up )?VOLUME (?:\w+ )?(?:for|in|into|to|on) {_HIS} "
+    rf"(?:\w+ )?{_BODY}\b|^(?:please |can i |could i |should i )*(?:fog|spray|mist|disinfect|AGENT) "
+    r"(?:(?:the|his|her|its) (?:tank|tub|box|cage|viv|vivarium|enclosure)|ENCLOSURE|it) with "
+    rf"{_HIM} (?:still )?(?:in|inside)(?: it| there)?(?: ?\?)?$",
+    "VOLUME",
+    " with ",
+)
+""" "0.2 mil of wormer", "into his mouth", and what is sprayed with her in it."""
 _PRODUCT = Pattern(r"\b(?:AGENT|STOCK|BOTTLE|disinfectant|cleaner|concentrate)\b")
 
 
 def treats_plainly(text: str) -> bool:
     """A product and a bath for an animal, or a part of its body: whatever mix and volume are given, it is no dose."""
-    return _PRODUCT.search(text) is not None and _ITS_BATH.search(text) is not None and not _ACCIDENT.search(text)
+    if _ACCIDENT.search(text):
+        return False
+    return _OF_A_DRUG.search(text) is not None or (
+        _PRODUCT.search(text) is not None and _ITS_BATH.search(text) is not None
+    )
 
 
 def of_its_home(text: str) -> bool:

@@ -77,7 +77,7 @@ _SUPPOSED = Pattern(
 _WOULD = Pattern(
     r"^(?:so |and |but |hey )*(?:would|could|can|does|will|might) (?:it|this|that|AGENT|STOCK|MIX|the \w+)(?: \w+)? "
     r"(?:burn|hurt|sting|damage|harm|irritate|blind|bother)\b.*\b(?:eyes?|skin|hands?|lungs?|throat|nose)\b"
-    r"|^(?:so |and |but |hey )*what (?:happens |do i do )?if (?:i|we|he|she|it|they|some|someone|somebody|my \w+)"
+    r"|^(?:so |and |but |hey )*what (?:happens )?if (?:i|we|he|she|it|they|some|someone|somebody|my \w+)"
     r"(?: \w+)? (?:got|splashed|swallowed|drank|inhaled|breathed|touched|licked|ate)\b",
     *("would", "could", "can", "does", "will", "might", "what"),
 )
