@@ -110,7 +110,7 @@ def _with_what_comes_first(answer: Answer, world: World) -> Answer:
     rinsing = tuple(timer for timer in timers(world.state, world.now) if timer.step in BY_RINSE and timer.seconds > 0)
     if rinsing and answer.message == "the_round.next":
         answer = replace(answer, details={**answer.details, "rinsing": rinsing})
-    goes_on = answer.message in ("the_round.started", "the_round.next", "the_round.status")
+    goes_on = answer.intent == "rewet" or answer.message in ("the_round.started", "the_round.next", "the_round.status")
     if not world.state.loose or not (goes_on or "apply" in answer.values.get("steps", ())):
         return answer
     homes = tuple(world.household.enclosure(one.enclosure) for one in world.state.loose)

@@ -89,7 +89,7 @@ _SUPPLIES: dict[str, tuple[str, ...]] = {
     "left": ("volumes", "share_left", "numbers"),
     "unit": ("to_unit",),
     "size": ("lengths", "volumes"),
-    "age": ("durations", "month"),
+    "age": ("durations", "month", "when"),
     "item": ("items",),
     "setting": ("setting",),
     "adds": ("adds",),
