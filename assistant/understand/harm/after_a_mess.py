@@ -26,7 +26,8 @@ def of_the_mess(look: Look) -> Reading | None:
     """The step that was told, to be asked of what it is; None: it is of the clean, or no step."""
     last, steps = look.world.talk.last, frozenset(look.claims.done)
     words = frozenset(look.parsed.plain.split())
-    if last is not None and last.intent == "spill" and not steps and not _MOPPED.isdisjoint(words) and _told(look):
+    mopped = len(look.parsed.plain.split()) <= _FEW and not _MOPPED.isdisjoint(words) and _told(look)
+    if last is not None and last.intent == "spill" and not steps and mopped:
         return look.reading("spill", without_troubles(look.slots("spill")), BY_RULE)
     if last is None or not steps or not steps <= _OF_EITHER or not _NAMES_IT.isdisjoint(words):
         return None
@@ -42,6 +43,8 @@ def of_the_mess(look: Look) -> Reading | None:
 
 
 _MOPPED = frozenset({"mopped", "mopping"})
+_FEW = 5
+"""Words of a text that tells of the mopping alone."""
 
 
 def _told(look: Look) -> bool:

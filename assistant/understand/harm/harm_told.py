@@ -18,7 +18,7 @@ from assistant.understand.harm.no_harm import only_a_germ
 from assistant.understand.harm.on_somebody import put_back_wet
 from assistant.understand.harm.whom import hit_by_name, named_after, of_whom
 from assistant.understand.look import BY_LIKENESS, BY_RULE, Look, without_troubles
-from assistant.understand.named.by_name import with_animals_by_name
+from assistant.understand.named.by_name import names_a_home_itself, with_animals_by_name
 from assistant.understand.named.tubs_said import into_a_tub
 from assistant.understand.steps.came_to_nothing import wet_time_was_none
 from assistant.understand.steps.done_over import got_in
@@ -55,7 +55,10 @@ def harm_told(look: Look) -> Reading | None:
         cry = cry_like("wound", plain)  # "her nose is raw, could I dab a bit of the pink on it"
     cry = cry or cry_after(plain, look.world.talk.last) or after_fumes(plain, look.world)
     cry = cry or keeper_wet(look) or one_across(look)
-    cry = named_after(plain, _spilled_on(look.world) or told, just=just) or cry
+    named = named_after(plain, _spilled_on(look.world) or told, just=just)
+    if named is not None and _spilled_on(look.world) is not None and names_a_home_itself(look.parsed):
+        named = None  # "on the desert box": the spill
+    cry = named or cry
     after = followed(look.parsed.plain, look.world)
     goes_on = after is not None and goes_on_from_it(after, cry.place if cry is not None else None, plain)
     if after is not None and not goes_on and cry is not None and cry.place is not None:

@@ -47,5 +47,11 @@ def with_animals_by_name(parsed: Parsed) -> str:
     return " ".join(words)
 
 
+def names_a_home_itself(parsed: Parsed) -> bool:
+    """ "The desert box": no animal's name stands for it."""
+    homes = (mention for word, mention in named_at(parsed) if word == "ENCLOSURE" and mention is not None)
+    return any(not _by_name(mention) for mention in homes)
+
+
 def _by_name(mention: Mention) -> bool:
     return not set(mention.said.split()) & HOMES and any(not thing.weak for thing in mention.things)
