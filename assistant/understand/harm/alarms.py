@@ -98,7 +98,7 @@ _FOUND = Pattern(
     r"|^(?:and |ah |oh |ok |yes |phew |hurray |right |,)*(?:got|have got|i have got) "
     r"(?:him|her|them|ANIMAL|ENCLOSURE)(?: now| ,? ?thank \w+| ,? ?phew)? ?!?\.?$"
     r"|^(?:ah |oh |ok |yes |phew |,)*(?:here|there) (?:he|she|it) is ?!?\.?$"
-    r"|^(?:ah |oh |ok |yes |phew |and |i |have |,)*got (?:him|her|it|them) (?:out|off|down|safe)\b(?! of (?:my"
+    r"|^(?:ah |oh |ok |yes |phew |and |i |have |,)*got (?:him|her) (?:out|off|down|safe)\b(?! of (?:my"
     r"|the tank|"
     r"the enclosure|the viv))[^?]*$"
     rf"|\b{_ONE}{_HAS} in (?:the|his|her|its|their|a) (?:\w+ )?{TUB} (?:again|now)\b"

@@ -111,6 +111,7 @@ def escape_told(look: Look, by_likeness: bool) -> Reading | None:
         return look.reading("protect", without_troubles(look.slots("protect")), BY_RULE)
     waits = any("move out" in r.done and is_open(r) for r in state.rounds.values())
     found = alarms.found(plain) and bool(state.loose)
+    found = found and not (" out" in plain and _waits_to_be_moved(look))  # "got her out" may be another, moved out
     escaped = alarms.escaped(plain, one_waits=waits) and not look.is_no_cry
     like = by_likeness and look.is_cry and look.evidence.harm == "escape" and not into_a_tub(plain)
     like = like and not ("move out" in look.claims.done and _waits_to_be_moved(look))
