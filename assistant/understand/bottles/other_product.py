@@ -14,6 +14,7 @@ from assistant.core.household import Household
 from assistant.core.quantities.amounts import Mix
 from assistant.core.round.rounds import is_open
 from assistant.understand.bottles import fills
+from assistant.understand.bottles.gas_there import makes_gas_there
 from assistant.understand.bottles.puts_right import only_puts_right
 from assistant.understand.look import BY_RULE, Look
 from assistant.understand.named.by_colour import agents_of
@@ -241,10 +242,9 @@ def _held_another(look: Look) -> Thing | None:
 
 
 _HELD = Pattern(
-    r"^(?:(?:oh|no|actually|i think|think|but|so|the|my) )*BOTTLE(?: actually| really| still)* (?:had|has|has"
-    r" got|held|holds"
-    r"|contained|contains|was full of)(?: actually| really| got| only| some| still)* (?:AGENT|STOCK)(?: in it"
-    r"| inside)?$",
+    r"^(?:(?:oh|no|actually|i think|think|but|so|the|my|turns out|it turns out) )*BOTTLE(?: actually| really| still)*"
+    r" (?:had|has|has got|held|holds|contained|contains|was full of)"
+    r"(?: actually| really| got| only| some| still| a| bit| little| drop| of)* (?:AGENT|STOCK)(?: in it| inside)?$",
     "BOTTLE",
 )
 
@@ -421,7 +421,7 @@ def _of(thing: Thing, slots: Slots) -> Slots:
 
 
 def _sprayed(look: Look, thing: Thing | None) -> Reading:
-    slots = replace(look.slots("done"), steps=("apply",), corrects=True)
+    slots = replace(look.slots("done"), steps=("apply",), corrects=thing is None or not makes_gas_there(look, thing))
     slots = _of(thing, slots) if thing is not None else slots
     last = look.world.talk.last
     told = last.values.get("enclosures") if last is not None and last.intent in ("done", "rewet") else None

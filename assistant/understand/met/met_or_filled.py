@@ -22,8 +22,9 @@ from assistant.understand.met.meeting import (
     speaks_of_products,
     unknown_bottle_again,
 )
-from assistant.understand.met.met_told import bottles_mixed, met_told
+from assistant.understand.met.met_told import bottles_mixed, met_told, something_in_the_bottle, spilled_too
 from assistant.understand.met.poured_across import poured_across
+from assistant.understand.met.product_told import product_told
 from assistant.understand.named.drains import stored
 from assistant.understand.parsing import Parsed
 from assistant.understand.steps.over_dirt import over_dirt
@@ -31,7 +32,12 @@ from assistant.understand.steps.put_on_it import lies_there, put_on_it
 
 
 def met_there(look: Look) -> Reading | None:
-    """ "It was in the yellow bottle", told after the gas: that bottle holds what nobody knows."""
+    """ "It was in the yellow bottle", told after the gas: that bottle holds what nobody knows.
+
+    So does one that is told to have had something else in it; of what was sprayed from it that is told as well.
+    """
+    if (held := something_in_the_bottle(look)) is not None:
+        return look.reading("together", replace(held, touched=held.agents), BY_RULE)
     slots = met_in_that_bottle(look.parsed, look.slots("together"), look.world)
     return look.reading("together", slots, BY_RULE) if slots is not None else None
 
@@ -49,7 +55,7 @@ def met_or_filled(look: Look, parse: Callable[[str], Parsed]) -> Reading | None:
     apart = _filled_apart(look, parse)
     if apart is not None:
         return apart
-    if (both := met_told(look)) is not None:
+    if (both := met_told(look) or spilled_too(look)) is not None:
         return look.reading("together", both, BY_RULE)
     if fills.tells(look.parsed.plain):
         return look.reading("mixed", look.slots("mixed"), BY_RULE)
@@ -67,6 +73,8 @@ def met_or_filled(look: Look, parse: Callable[[str], Parsed]) -> Reading | None:
         return look.reading("mixed", replace(slots, bottles=slots.bottles or (into,), steps=()), BY_RULE)
     if (touching := lies_there(look) or put_on_it(look)) is not None:
         return touching
+    if (told := product_told(look)) is not None:
+        return told
     if not speaks_of_products(look.parsed) and not look.world.state.unknown_mixes:
         return None
     slots = look.slots("together")

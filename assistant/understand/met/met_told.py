@@ -49,6 +49,11 @@ _MET = Pattern(
     rf"|\b{_PAIR_POURED}{_WENT}(?: (?:got|gotten|went|gone|ended up|came|ran|flowed|poured|tipped|dripped))?"
     rf"(?: \w+)? (?:in|into|down|inside) {_VESSEL}\b"
     rf"|\b{_PAIR_POURED}{_WENT} (?:got|went|ended up)(?: \w+)? on {_ON_IT}"
+    rf"|\b{_POURED}{_WENT} (?:got|went|gone|ended up|came|fell|ran|dripped) (?:in |into |on )?"
+    rf"(?:with|together with|onto) {_SOME}{_POURED}\b"
+    # both spilled: in one puddle, as far as anybody knows
+    rf"|\b{_PAIR}{_WENT} (?:spilled|spilt|tipped|leaked|fell|knocked|went over|burst)\b"
+    rf"|\b(?:spilled|spilt|knocked|tipped|dropped|kicked|smashed)(?: \w+){{0,3}}? ?,? ?{_SOME}{_PAIR}\b"
     # the two put somewhere in one breath
     rf"|\b{_PUT}(?: \w+)? {_SOME}{_PAIR_POURED}(?: \w+)? (?:(?:in|into|down|inside) {_VESSEL}|together|at once"
     rf"|at the same time|on {_ON_IT})"
@@ -89,18 +94,62 @@ _NOT_SO = Pattern(
 )
 _AS_IT_WAS_PUT_IN = Pattern(r"\b(?:when|before|as) (?:i|we|he|she|my \w+) ")
 """Tells of what was there already, and of nothing still to come."""
+_DID_I_JUST = Pattern(r"^(?:(?:oh|no|god|wait|so|ok) ,? ?)*did (?:i|we) just (?:mix|combine|blend)\b", "just")
+""" "Did I just mix bleach and vinegar": it was done, whatever is asked of it."""
+_SPILLED = Pattern(r"\b(?:spil|knock|tipp|leak|dropp|smash|burst)\w*")
+""" "Both spilled on the shelf": they don't stand there."""
 _FEW = 2
 
 
 def met_told(look: Look) -> Slots | None:
     """The slots of two products that are told to have met; None: nothing of the kind is told."""
-    plain = look.parsed.plain
+    plain = _DID_I_JUST.sub("i just mixed", look.parsed.plain)
     if ASKED.search(plain) is not None or not is_told(_AS_IT_WAS_PUT_IN.sub(" ", plain)):
         return None
     masked, things = _products(look)
-    if len(agents_of(things, look.world)) < _FEW or _WASHED_BETWEEN.search(masked) or _NOT_SO.search(masked):
+    masked = _DID_I_JUST.sub("i just mixed", masked)
+    if len(agents_of(things, look.world)) < _FEW or _WASHED_BETWEEN.search(masked):
         return None
-    return _met(look, things) if _MET.search(masked) or (masked != plain and MET.search(masked)) else None
+    if _NOT_SO.search(masked) and not _SPILLED.search(masked):
+        return None
+    return _met(look, things) if _MET.search(masked) or (masked != look.parsed.plain and MET.search(masked)) else None
+
+
+def spilled_too(look: Look) -> Slots | None:
+    """ "And the vinegar too", right after bleach was spilled: they have met; None: nothing of the kind is told."""
+    last = look.world.talk.last
+    spilled = last.values.get("agent") if last is not None and last.intent == "spill" else None
+    masked, things = _products(look)
+    if spilled is None or _TOO.fullmatch(masked.strip(" .!")) is None:
+        return None
+    agents = tuple(dict.fromkeys((str(spilled), *agents_of(things, look.world))))
+    return replace(_met(look, things), agents=agents) if len(agents) == _FEW else None
+
+
+_TOO = Pattern(
+    rf"(?:(?:oh|and|no|then|also|plus|,) ?)*{_SOME}{_P}(?: (?:too|as well|also|spilled|spilt|went|over|with it|now))+"
+    rf"|(?:and|plus|also) {_SOME}{_P}"
+)
+
+
+def something_in_the_bottle(look: Look) -> Slots | None:
+    """ "The yellow had a bit of vinegar in it": what the bottle is for has met that; None: nothing of the kind."""
+    masked, things = products_by_colour(look.parsed, look.world.household)
+    if _IN_THE_BOTTLE.fullmatch(masked.strip(" .!")) is None or len(things) != _FEW or things[0].kind != "bottle":
+        return None
+    agents = agents_of(things[1:], look.world)
+    if not things[0].name or set(agents) <= set(agents_of(things[:1], look.world)):
+        return None
+    return replace(_met(look, things[:1]), agents=agents, enclosures=())
+
+
+_IN_THE_BOTTLE = Pattern(
+    r"(?:(?:oh|no|wait|actually|i think|so|and|but|the|my|it|turns out|god|,) ?)*BOTTLE (?:(?:still|actually|already"
+    rf"|must have|might have) )*(?:had|has|has got|held|contained|have) {_SOME}"
+    rf"(?:bit|little|drop|splash|dash|rest|some) (?:of )?{_SOME}{_P}(?: left| still)* (?:in it|in there|inside)"
+    r"(?: still| already| when i filled it)*",
+    "BOTTLE",
+)
 
 
 def bottles_mixed(look: Look) -> Slots | None:

@@ -14,7 +14,10 @@ from assistant.understand.met.meeting import ASKED
 from assistant.understand.named.by_colour import agents_of, products_by_colour
 from assistant.understand.text.patterns import Pattern
 
-_SOME = r"(?:(?:the|my|some|of|a|bit|little|rest|last|all|more|drop|half|accidentally|actually|up|it) )*"
+_SOME = (
+    r"(?:(?:the|my|some|of|a|bit|little|rest|last|all|more|drop|half|accidentally|actually|up|it|what was left|what is"
+    r" left|whatever was left|whats left|leftover|remaining|remainder) )*"
+)
 _GO_IN = (
     r"(?:went|got|has gone|have gone|is|was|'s|has been|ran|fell|dripped|leaked|spilled|splashed|ended up|landed"
     r"|has got|have got|is now|was poured|was put|got poured|got put|got tipped|was tipped|is all|is already)"

@@ -59,6 +59,11 @@ _RINSED_OUT = Pattern(
     r"|scrub\w*|hos\w+|shook|shak\w+|run through|ran through|through|tipped|poured|chucked|dumped|got rid|rid of"
     r"|out)\b"
 )
+_RINSED_WITH_IT = Pattern(
+    r"\b(?:used|using|took) (?:the |my |some |a bit of )*(?:BOTTLE|(?!water|soap)\w+|\w+ one) (?:to|for)\b"
+    r"|\b(?:rinsed|cleaned|washed|wiped) (?:\w+ )?with (?:was |is |the |my |some )*(?:BOTTLE|AGENT|STOCK)\b"
+)
+""" "Used the green to rinse": with that bottle, and not that bottle."""
 _HAS_LEFT = Pattern(r"(?:so |and |i am |i )*(?:left with|have|got|there is) (?:VOLUME|NUMBER)\b")
 """ "Left with 200 mils of chlorhexidine": what is there, not how to be rid of it."""
 LIKELY = 0.85
@@ -101,7 +106,10 @@ def may_be(intent: str, parsed: Parsed, claims: Claims, chance: float = 0.0) -> 
     ):
         return False
     if intent == "rinsed_out" and (
-        parsed.plain.endswith("?") or LOOKS_BACK.search(parsed.plain) or not _RINSED_OUT.search(parsed.plain)
+        parsed.plain.endswith("?")
+        or _RINSED_WITH_IT.search(parsed.plain)
+        or LOOKS_BACK.search(parsed.plain)
+        or not _RINSED_OUT.search(parsed.plain)
     ):
         return False
     if intent == "undo" and (_SOMEBODY_IS_BACK.match(parsed.plain) or _DENIES_ANOTHER.match(parsed.plain)):

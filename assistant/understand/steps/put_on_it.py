@@ -38,7 +38,7 @@ _LET_IN = (
     r"|sprinkled)"
 )
 _GOT_IN = r"(?:went|gone|got|dripped|ran|fell|splashed|leaked|ended up|trickled|landed|stood|sat)"
-_DONE = Pattern(rf"\b(?:{_DID}|{_LET_IN}|{_GOT_IN}|left|let|gave|given)\b")
+_DONE = Pattern(rf"\b(?:{_DID}|{_LET_IN}|{_GOT_IN}|left|let|gave|given|been)\b")
 """Not only being done."""
 _HERE = (
     r"(?: (?:it|that|this|there|ENCLOSURE|(?:the|its|one|a) (?:\w+ )?(?:tank|box|cage|viv\w*|enclosure|glass|walls?"
