@@ -43,9 +43,24 @@ _IT_SHUT = Pattern(
     r"(?: \w+)? (?:shut|closed|to)\b"
     r"|^(?:it is |it was )?(?:only|just|barely) (?:open )?(?:a|an) (?:crack|slit|inch|tiny bit)(?: open)?$"
     r"|^(?:it is|they are|both|both are|both of them are|all) (?:shut|closed)$|\bnever opened it\b"
-    r"|\bit is (?:not|no longer) open (?:any ?more|now)\b|\bit is (?:shut|closed) (?:again|now)\b",
+    r"|\bit is (?:not|no longer) open (?:any ?more|now)\b|\bit is (?:shut|closed) (?:again|now)\b"
+    rf"|\b(?:so|and|then|,) ?(?:i|we|{_SOMEBODY})(?: have| has| had| just| to)* (?:shut|closed?) (?:it|them|both|one)\b"
+    rf"|^(?:i |we )?(?:{_SOMEBODY} )?(?:has |have |had |just )*(?:shut|closed) (?:them|both|the lot)(?: of them)?\b"
+    r"|^(?:(?:oh|but|and|now|only) )*one(?: of them)?(?: is| 's| got| blew| has blown)? (?:shut|closed)\b",
     *("it", "shut", "closed", "crack", "slit", "inch", "tiny"),
 )
+_NOT_AFTER_ALL = Pattern(
+    r"^(?:(?:no|nope|oh|wait|sorry|actually|hang on|,) ?,? ?)+(?:it|they|that|the window)(?: is| 's| was| are)? ?"
+    r"(?:not|n't|shut|closed)(?: open)?(?: (?:actually|after all|sorry|yet|at all))?$"
+)
+""" "No it's not", right after "window's open"."""
+_ELSEWHERE = Pattern(
+    rf"\b{_WINDOW} (?:(?:that |which )?(?:i|we|he|she) )?(?:(?:had |have )?opened |open )?(?:was|is|were|are)"
+    r" (?:the one )?(?:in|of) (?:the|my|another|a) (?!room\b|same|right|ENCLOSURE)(?:\w+ ){0,2}"
+    r"(?:kitchen|bathroom|bedroom|hall|hallway|landing|toilet|loo|garage|lounge|office|room|study|house|porch)\b",
+    *("window", "door", "skylight"),
+)
+""" "The window I opened was in the kitchen": none here."""
 _NONE = Pattern(
     r"\b(?:no|not a|without a|without any|not any) (?:window|windows|skylight)\b(?! (?:is |are )?(?:open|opened))"
     r"|\bwindows? (?:does not|do not|will not|can not|could not|would not|never) open(?:s)?\b"
@@ -105,6 +120,7 @@ def windows_told(parsed: Parsed, world: World) -> int | None:
         return None
     if (
         openings_in(plain) == 0
+        or not_open_after_all(plain, world)
         or _NONE.search(plain) is not None
         or _SHUT.search(plain) is not None
         or (_spoken_of(world) and _IT_SHUT.search(plain) is not None)
@@ -115,7 +131,27 @@ def windows_told(parsed: Parsed, world: World) -> int | None:
     return None
 
 
-_ONE_OF_THEM_SHUT = Pattern(r"\b(?:shut|closed|close) (?:just |only )?one(?: of (?:them|the \w+))?\b", "one")
+def not_open_after_all(plain: str, world: World) -> bool:
+    """Whether what was told to be open is said not to be, or not in this room."""
+    before = world.talk.last_reading
+    just_told = before is not None and bool(before.slots.openings)
+    elsewhere = _ELSEWHERE.search(plain) is not None and not _is_the_room(plain, world)
+    return elsewhere or (just_told and _NOT_AFTER_ALL.fullmatch(plain.strip(" .!")) is not None)
+
+
+def _is_the_room(plain: str, world: World) -> bool:
+    """Whether the room named is the one that airs."""
+    room = world.household.room
+    name = room.name.casefold() if room is not None else ""
+    return bool(name) and (name in plain or not set(name.split()).isdisjoint(_ROOMS.findall(plain)))
+
+
+_ROOMS = Pattern(r"\b(?:kitchen|bathroom|bedroom|hall|hallway|landing|garage|lounge|office|study|porch)\b")
+_ONE_OF_THEM_SHUT = Pattern(
+    r"\b(?:shut|closed|close) (?:just |only )?one(?: of (?:them|the \w+))?\b"
+    r"|\bone(?: of them)?(?: is| 's| got| blew| has blown)? (?:shut|closed)\b",
+    "one",
+)
 
 
 def _but_one(world: World) -> int:
@@ -153,6 +189,8 @@ def stood_so_since(parsed: Parsed, openings: int, world: World) -> SaidTime | No
         return SaidTime(min(now, _opened(world) + timedelta(seconds=float(convert(spans[0], "s").amount))))
     if len(spans) == 1 and isinstance(spans[0], Amount) and _FOR.search(plain) is not None:
         return SaidTime(now - timedelta(seconds=float(convert(spans[0], "s").amount)))
+    if openings == 0 and not_open_after_all(plain, world):
+        return SaidTime(_begun(world), "part")
     if _ALL_ALONG.search(plain) is not None or (openings == 0 and (_WAS_SHUT.search(plain) or _NONE.search(plain))):
         return SaidTime(_begun(world), "part")
     return None

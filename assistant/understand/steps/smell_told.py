@@ -5,8 +5,11 @@ from __future__ import annotations
 import re
 
 from assistant.understand.named.animal_words import ANIMALS
+from assistant.understand.steps.step_patterns import STEPS
+from assistant.understand.text.known_words import words_of
 from assistant.understand.text.parts_of_it import PART, WHICH
 from assistant.understand.text.patterns import Pattern, words_in
+from assistant.understand.text.plain_words import first_beside
 
 _SMELL = (
     r"(?:smells?|smelling|smelly|smelled|smelt|stinks?|stinky|stinking|reeks?|whiffs?|whiffy|pongs?|niffs?|fumes?"
@@ -55,9 +58,13 @@ def smell_told(plain: str) -> bool | None:
         return None
     if _NOT_GONE.search(plain):
         return True
+    if _AS_MUCH_AS.search(plain):
+        return True
     if _NO_SMELL.search(plain) or _GONE_IN_PART.search(plain):
         if _IN_PART.search(plain):
             return True
+        if beside_no_smell(plain) is not None:
+            return None  # it is asked about: there is no end to what may take it back
         if _NOT_SURE.search(plain) or _NOT_FROM_THERE.search(plain):
             return None  # only what is surely gone is gone
         return None if re.search(r"\b(?:if|until|till|when|once|wait)\b", plain) else False
@@ -66,6 +73,33 @@ def smell_told(plain: str) -> bool | None:
     return True
 
 
+def beside_no_smell(plain: str) -> str | None:
+    """The first word beside "no smell" that may make it none; None: it is plainly told.
+
+    "Smell's gone, or I've got used to it", "no smell in the kitchen": as of a step, the words that change nothing are
+    listed, and with any other it is asked about.
+    """
+    rest = _NO_SMELL.sub(" ", plain)
+    for _, pattern in STEPS:
+        rest = pattern.sub(" ", rest)
+    return first_beside(_SMELLS.sub(" ", rest), _CHANGES_NOTHING)
+
+
+_CHANGES_NOTHING = words_of(
+    """
+    's a after again ago air aired airing all already also and animal any anymore anything anywhere are at away
+    been bleach bleachy box cage can checked chemical clean clear cleared close completely cool corner corners
+    could damp did dirt do does dried drips dry drying either enclosure even every everything everywhere finally
+    fine first floor fresh from fumes glass go god going gone good goodness great had has have he he's head her
+    him his hour hours i in inside into is it it's its itself just lean leaned leaning leave left lid lingering
+    longer lovely may me minute minutes more much my nice no none nope nose not nothing now of off ok okay on one
+    open or our out over own perfect phew ready really residue right rinse rinsed room round s she she's should
+    since smell sniff sniffed sniffing still tank thank thanks that the them then there they thing this to today
+    too totally tub up us vinegar viv vivarium wall walls was we well wet what whatsoever when whole window
+    windows wiped with yay yeah yep yes yet
+    """
+)
+"""Words beside "no smell" that leave it so."""
 _WITH_MY_HEAD_IN = Pattern(r"\bwhen i (?:put|stick|lean|open|opened|bend|get close|get near|go near)\b", "when i")
 """Where it was smelt, and no question of when."""
 
@@ -76,9 +110,16 @@ _HARDLY_NONE = Pattern(
 )
 """ "Almost no smell": a smell."""
 _BUT_I_CAN = Pattern(
-    r"\b(?:can|could|does|do) not smell\b.*\b(?:but|though|only) (?:i|we|he|she) (?:can|do|does|still)\b"
+    rf"\b(?:can|could|does|do) not smell\b.*\b(?:but|though|only) (?:i|we|he|she) (?:can|do|does|still)\b"
+    rf"|\bno {_SMELL}\b.*\b(?:but|though|only) (?:(?:i|we|he|she) (?:can|do|does|still)|something|it is|it smells)\b"
 )
 """ "My daughter can't smell it but I can"."""
+_AS_MUCH_AS = Pattern(
+    rf"\bnot {_SMELL} (?:any |much |quite |so |as |that |too |nearly )*(?:worse|better|stronger|less|bad|strong\w*"
+    rf"|badly|much)\b|\bno (?:more|less|worse|stronger) (?:of a |{_SMELL} )*(?:{_SMELL} )?than\b"
+    rf"|\bno (?:worse|stronger|bad|strong|big) {_SMELL}\b"
+)
+""" "It doesn't smell as bad", "no more smell than usual": a smell."""
 _DRY_BUT = Pattern(
     r"\bdry\b[ ,.]*(?:but |and |with |still )*(?:a |the )*(?:bit|hint|trace|touch|little|faint)\b.*\bAGENT\b"
 )

@@ -20,6 +20,7 @@ _NOT_SEEN = Pattern(
     r"|not (?:so |too |very |really |quite )?(?:sure|certain)|no (?:idea|clue)|hard to (?:say|tell|see)"
     r"|(?:fell|was|been) asleep|was (?:away|out|not (?:there|here|in|looking|watching))"
     r"|(?:i|we) (?:must have )?(?:nodded|dozed) off|forgot to (?:look|check)|too dark|who knows"
+    r"|(?:was|were) (?:on the (?:phone|toilet|loo)|upstairs|downstairs|outside|elsewhere|next door)"
     r"|(?:if|whether|hope) (?:it|that|they|the ENCLOSURE|ENCLOSURE))\b"
 )
 

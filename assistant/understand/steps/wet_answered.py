@@ -23,6 +23,7 @@ _DRIED = Pattern(
     rf"\b(?:dried|dry|drier|drying|patchy|streaky|evaporated)\b"
     rf"|\b(?:only|just) (?:the |a |one |some )*{_PART}\b|\b(?:not|except|bar|but for|apart from|aside from|other than"
     rf"|minus|save|(?:all|everything|everywhere|lot|rest|thing|of it) but) (?:for )?(?:the |a |one |its )*{_PART}\b"
+    rf"|\b(?:well|at least|mind you) ?,? ?(?:the|its|his) {_PART} (?:did|was|were|stayed)(?: wet)?$"
     rf"|\b(?:the |its |his )?{_PART} (?:did not|was not|never|no|not|got dry|went)\b|{NEVER_WET}"
     r"|\b(?:most|nearly all|almost all|half|some|part|bits?) of it\b|\bnot (?:all|quite|really|entirely|completely"
     r"|the"
@@ -69,11 +70,17 @@ _SEEN = Pattern(
     r"|wetting)\b|\btopped it up\b|^it did\b|^all good$|\bto the end\b"
 )
 _PERHAPS = Pattern(
-    r"^(?:\w+ ){0,3}?(?:probably|maybe|perhaps|i think(?: so)?|i guess(?: so)?|i suppose(?: so)?|i hope so"
+    r"^(?:\w+ ){0,3}?(?:probably|maybe|perhaps|(?:i )?think(?: so)?|i guess(?: so)?|i suppose(?: so)?|i hope so"
     r"|should have"
     r"|might have|must have|i reckon(?: so)?|more or less|pretty much|i believe so|fairly sure|pretty sure|hopefully"
     r"|as far as i (?:know|could see|can tell))\b"
 )
+
+_MADE_WETTER = Pattern(
+    r"(?:(?:i|we|just|have|ok|and) )*(?:topped|misted|sprayed)(?: up)? (?:the|its) (?:wet|film|spray)(?: up)?"
+    r"(?: again| a bit)*"
+)
+""" "Topped the wet up": done to it, and no word of whether it dried."""
 
 
 _ASKS = Pattern(
@@ -111,7 +118,7 @@ def wet_said(plain: str) -> WetSaid | None:
     without = _NEVER_DRIED.sub(" wet ", plain)
     if _DRIED.search(without):
         return "dried"
-    if _PERHAPS.match(plain):
+    if _PERHAPS.match(plain) or _MADE_WETTER.fullmatch(plain):
         return "unsure"
     if _NO.match(without) and len(without.split()) <= 6 and "wet" not in without:
         return "dried"

@@ -28,6 +28,7 @@ from assistant.understand.steps.claimed_steps import steps_named
 from assistant.understand.steps.elsewhere import begun_elsewhere, done_there_too, meant_elsewhere, not_done_there
 from assistant.understand.steps.stayed_wet import cannot_tell
 from assistant.understand.steps.surface import asks_whether_wet, seen_wet, smell_answer, wet_answer
+from assistant.understand.steps.wet_answered import wet_said
 from assistant.understand.talk import follow_up
 from assistant.understand.talk.agreed import agreed_to, says_it_again
 from assistant.understand.talk.follow_up import Answering
@@ -80,6 +81,10 @@ class InTalk:
             told = wet_answer(look, pending)
             if told is not None:
                 return told
+        if pending is not None and _YES_BUT.match(look.parsed.plain) and wet_said(look.parsed.plain) == "dried":
+            told = wet_answer(look, pending)
+            if told is not None:
+                return told  # "yes, well the floor did"
         smelt = smell_answer(look, pending) if pending is not None and look.told.smell is not None else None
         if smelt is not None:
             return smelt  # "no smell except in the corner" is no "no"
@@ -415,6 +420,7 @@ _STILL_OUT = Pattern(
     r"(?:(?:yes|no|well|oh) ,? ?)*(?:(?:the |my )?(?:ANIMAL|ENCLOSURE)|he|she|they|it|both)(?: is| are| 's)+"
     r" (?:still|already) out"
 )
+_YES_BUT = Pattern(r"(?:yes|yeah|yep) ?,? \w")
 _NO_STEP = Pattern(r"(?:um |er |oh )*no\b")
 _THAT_ONE = Pattern(
     r"(?:(?:ok|yes|right|then|so) ,? ?)*(?:(?:use|with|take|using|go with|i will use|i will take) )?(?:that|this"
