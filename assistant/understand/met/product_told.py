@@ -24,7 +24,7 @@ _SOME = (
 _P = r"(?:AGENT|STOCK|BOTTLE)"
 _HOME = r"(?:it|there|ENCLOSURE|(?:the |its )(?:\w+ )?(?:tank|cage|viv|vivarium|box|enclosure))"
 _PLACE = (
-    rf"(?:{_HOME}|(?:(?:the|its|one|a|an|last|both|all) )*{WHICH}(?!floors?\b|shel){PART}\b"
+    rf"(?:{_HOME}|(?:the |its )insides?|(?:(?:the|its|one|a|an|last|both|all) )*{WHICH}(?!floors?\b|shel){PART}\b"
     rf"|the (?:floor|shelf|ledge) (?:of|in) {_HOME})"
 )
 """Itself, or a part of it; a floor or a shelf by itself may be the room's."""
@@ -50,7 +50,7 @@ _TOUCHED = Pattern(
     rf"|\b(?:splashed|spilled|spilt|dripped|dropped|knocked|tipped|squirted|slopped) {_SOME}{_P}"
     rf" (?:over )?(?:on|onto|in|into|over|inside|across) {_PLACE}"
     rf"|\b{_P} (?:has |have |have all |just |accidentally |must have )*{_CAME}(?: over| down| out| all)?"
-    rf" (?:in|inside|in there|(?:in|into|on|onto|over|inside|across) {_PLACE})(?: and \w+|[ .!]*$)"
+    rf" (?:in|inside|in there|(?:in|into|on|onto|over|inside|across|down) {_PLACE})(?: and \w+|[ .!]*$)"
     rf"|\b(?:there is|there 's|found|have|has|with)(?: \w+){{0,2}}? {_SOME}(?:(?:puddle|pool|drips?|drops?|film"
     rf"|streaks?|splash(?:es)?|trace) of )?{_P}(?: \w+)? (?:in|on|inside|all over|over) {_PLACE}"
     # what it was, as it turns out

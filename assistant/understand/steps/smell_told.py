@@ -93,7 +93,7 @@ _CHANGES_NOTHING = words_of(
     fine first floor fresh from fumes glass go god going gone good goodness great had has have he he's head her
     him his hour hours i in inside into is it it's its itself just lean leaned leaning leave left lid lingering
     longer lovely may me minute minutes more much my nice no none nope nose not nothing now of off ok okay on one
-    open or our out over own perfect phew ready really residue right rinse rinsed room round s she she's should
+    open or our out over own perfect phew put ready really residue right rinse rinsed room round s she she's should
     since smell sniff sniffed sniffing still tank thank thanks that the them then there they thing this to today
     too totally tub up us vinegar viv vivarium wall walls was we well wet what whatsoever when whole window
     windows wiped with yay yeah yep yes yet
