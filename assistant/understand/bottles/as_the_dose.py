@@ -24,7 +24,7 @@ def as_the_dose(reading: Reading, plain: str, world: World) -> Reading:
     if told is None or len(slots.bottles) != 1 or not (dose.slots.mixes or dose.slots.volumes):
         return reading
     filled, doubts = told
-    said, meant = agents_meant(slots, world), agents_meant(filled, world)
+    said, meant = agents_meant(replace(slots, bottles=()), world), agents_meant(filled, world)
     own = agents_meant(Slots(bottles=slots.bottles), world)
     if (said and meant and said != meant) or (not said and meant != own and _IT.isdisjoint(plain.split())):
         return reading

@@ -163,7 +163,8 @@ def with_another_strength(before: Reading | None, parsed: Parsed) -> Slots | Non
         value = Percent(value)
     if not isinstance(value, Percent) or not 0 < value.percent <= MOST_PERCENT:
         return None
-    said = any(one.fullmatch(plain) is not None for one in (_IS_SO_STRONG, _WITH_ONE_OF, _WITH_SO_MUCH))
+    said = _IS_SO_STRONG.fullmatch(plain) is not None or _WITH_ONE_OF.fullmatch(plain) is not None
+    said = said or (before.slots.stock_strength is not None and _WITH_SO_MUCH.fullmatch(plain) is not None)
     target = bool(before.slots.mixes or before.slots.bottles) and value.percent > ABOVE_ANY_SURFACE
     bare = target and _ALONE.fullmatch(plain) is not None and "sodium hypochlorite" in before.slots.agents
     if not (said or bare):

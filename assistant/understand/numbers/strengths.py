@@ -76,7 +76,7 @@ def _is_of_stock(parsed: Parsed, one: Found, others: bool) -> bool:
         return True
     if _is_before_a_weaker_ppm(parsed, one):
         return True
-    if others and re.search(r"\bwith(?: a| the| my| some)*$", before):
+    if others and _size(one) > MOST_ON_A_SURFACE and re.search(r"\bwith(?: a| the| my| some)*$", before):
         return True  # "at one in 32 with 12 percent"
     return product and others and not _TARGET_BEFORE.search(before)
 
@@ -88,6 +88,8 @@ def _is_before_a_weaker_ppm(parsed: Parsed, one: Found) -> bool:
     return one.start in ends and len(wanted) == 1 and _size(one) * PPM_IN_A_PERCENT > 2 * wanted[0]
 
 
+MOST_ON_A_SURFACE = 1
+"""Percent: "with" more than that is with a concentrate, since none is mixed so strong."""
 PPM_IN_A_PERCENT = 10_000
 """By weight in volume, as parts per million of chlorine are counted; here only to tell which is by far the stronger."""
 

@@ -47,11 +47,10 @@ def moment(said: SaidWhen, now: datetime) -> SaidTime | None:
 
 
 def age_since(said: SaidWhen, now: datetime) -> tuple[Amount, ...]:
-    """How old a thing is that is from then, in days; empty where that is none or still to come."""
+    """How old a thing is that is from then, in days; empty where that is less than one: "how strong is it today"."""
     then = moment(said, now)
-    if then is None or then.at > now:
-        return ()
-    return (Amount(Fraction((now - then.at) / timedelta(days=1)), "d"),)
+    days = round((now - then.at) / timedelta(days=1)) if then is not None else 0
+    return (Amount(Fraction(days), "d"),) if days >= 1 else ()
 
 
 def _counted_from(said: Said, now: datetime) -> SaidTime:

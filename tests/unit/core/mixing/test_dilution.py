@@ -6,7 +6,7 @@ from fractions import Fraction
 
 import pytest
 
-from assistant.core.mixing.dilution import mix, parts_of_water, share_for, share_of
+from assistant.core.mixing.dilution import mix, parts_of_water, share_for, share_of, thinned
 from assistant.core.quantities.amounts import Amount
 from assistant.core.quantities.errors import OutOfRange, WrongUnit
 
@@ -56,3 +56,14 @@ def test_more_concentrate_than_mix_is_refused() -> None:
     with pytest.raises(OutOfRange):
         share_of(Amount(Fraction(2), "L"), Amount(Fraction(1), "L"))
     assert share_of(Amount(Fraction(1), "US fl oz"), Amount(Fraction(1), "US gal")) == Fraction(1, 128)
+
+
+def test_a_mix_is_thinned_with_water_alone() -> None:
+    made = thinned(Amount(Fraction(100), "mL"), Fraction(1, 10), Fraction(1, 100))
+    assert (made.concentrate.amount, made.water.amount, made.total.amount) == (100, 900, 1000)
+
+
+@pytest.mark.parametrize("wanted", [Fraction(1, 10), Fraction(1, 5), Fraction(0)])
+def test_water_makes_nothing_stronger(wanted: Fraction) -> None:
+    with pytest.raises(OutOfRange):
+        thinned(Amount(Fraction(100), "mL"), Fraction(1, 10), wanted)
