@@ -44,9 +44,7 @@ _MISMEASURED = Pattern(
     r"|a bit )?too (?:much|little|many)|half|the wrong (?:amount|number|line|mark|syringe|cap)|not enough)\b"
     r"|\b(?:put|poured|added|tipped|measured) (?:the |some )?(?:AGENT|STOCK|concentrate|it)(?: in)?(?: in)? (?:twice"
     r"|two times|again)\b"
-    r"|\bforgot(?:ten)? (?:to (?:add|put)(?: in)? )?(?:the |any |some )?(?:water|AGENT|STOCK|concentrate)\b"
-    r"|\b(?:double|triple|half) (?:a |the )?(?:measure|dose|amount|shot)\b|\b(?:two|three) (?:measures|doses) in\b"
-    r"|\b(?:did not|never) (?:add|put)(?: in)?(?: the|"
+    r"|\bforgot (?:to (?:add|put)(?: in)? )?(?:the |any )?water\b|\b(?:did not|never) (?:add|put)(?: in)?(?: the|"
     r" any)? water\b"
     r"|\bmis(?:read|measured|counted) (?:the |it|that)|\blost count\b"
     r"|\b(?:measured|read|drew) (?:it |that |the \w+ )?(?:up )?(?:wrong(?:ly)?|badly|to the wrong (?:line|mark))\b",
@@ -64,12 +62,14 @@ _MISMEASURED = Pattern(
         "mis",
         "count",
         "bad",
-        "forgot",
-        "measures",
-        "doses",
     ),
 )
 """How much went into a fill isn't known after all."""
+_LEFT_OUT = Pattern(
+    r"\bforgot(?:ten)? (?:to (?:add|put)(?: in)? )?(?:the |any |some )?(?:AGENT|STOCK|concentrate)\b"
+    r"|\b(?:double|triple|half) (?:a |the )?(?:measure|dose|amount|shot)\b|\b(?:two|three) (?:measures|doses) in\b"
+)
+""" "I forgot the bleach", "that was a double measure": no more known than a slip with the syringe."""
 _HELD = Pattern(
     rf"\bBOTTLE(?: \w+){{0,2}}? (?:had|has|has got|held|holds|contained|contains)(?: actually| really| got|"
     rf" only| some)*"
@@ -108,7 +108,8 @@ def bottle_doubted(look: Look) -> Reading | None:
     names = tuple(dict.fromkeys(thing.name for thing in things if thing.kind == "bottle" and thing.name))
     if _MEDDLED.search(masked) is not None and len(names) == 1:
         return _unknown(look, names)
-    if (mismeasured := _last_filled(look, names)) is not None and _MISMEASURED.search(masked) is not None:
+    badly = _MISMEASURED.search(masked) is not None or _LEFT_OUT.search(masked) is not None
+    if badly and (mismeasured := _last_filled(look, names)) is not None:
         return _of_no_known_strength(look, (mismeasured,))
     if _HELD.search(masked) is not None and len(names) == 1 and not _sprayed_from(names[0], look.world):
         return _unknown(look, names) if _is_for_another(names[0], things, look.world) else None

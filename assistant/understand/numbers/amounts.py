@@ -74,6 +74,10 @@ def amounts_in(tokens: Sequence[Token], gallon: Gallon, taken: Iterable[int] = (
     return search.run()
 
 
+BELOW_ZERO = "that is less than zero: write a number above zero"
+"""Why a bare number can't be mixed at; of anything else it may be degrees."""
+
+
 class _Search(UnitReader):
     """One pass over a text."""
 
@@ -335,7 +339,9 @@ class _Search(UnitReader):
         if abs(number.value) >= TOO_MUCH:
             return self._refuse(number.start, number.end, "that is too large: write a number below a million")
         if number.value < 0:
-            return self._refuse(number.start, number.end, "that is not more than zero: write a number above zero")
+            end = self._refuse(number.start, number.end, BELOW_ZERO)
+            self._faulty_spans.pop()  # "the shed gets to minus four": no volume
+            return end
         if number.value > 0:
             self._found.append(Found("number", number.value, number.start, number.end, number.split))
         return number.end

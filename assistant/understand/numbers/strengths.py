@@ -7,8 +7,9 @@ from collections.abc import Sequence
 from fractions import Fraction
 from typing import Any
 
+from assistant.contract import Faulty
 from assistant.core.quantities.amounts import Amount, Percent, Ppm
-from assistant.understand.numbers.amounts import Found
+from assistant.understand.numbers.amounts import BELOW_ZERO, Found
 from assistant.understand.parsing import Parsed
 from assistant.understand.text.patterns import Pattern
 
@@ -92,6 +93,11 @@ MOST_ON_A_SURFACE = 1
 """Percent: "with" more than that is with a concentrate, since none is mixed so strong."""
 PPM_IN_A_PERCENT = 10_000
 """By weight in volume, as parts per million of chlorine are counted; here only to tell which is by far the stronger."""
+
+
+def faults_in(parsed: Parsed, *, mixed: bool) -> tuple[Faulty, ...]:
+    """The amounts that can't be taken; a bare number below zero only where something is mixed."""
+    return tuple(fault for fault in parsed.amounts.faulty if mixed or fault.why != BELOW_ZERO)
 
 
 def bare_numbers(found: Sequence[Found], parsed: Parsed) -> tuple[Fraction, ...]:

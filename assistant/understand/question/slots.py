@@ -47,7 +47,7 @@ from assistant.understand.numbers.per_area import per_area
 from assistant.understand.numbers.poured import roles_of, share_left, share_wanted, strokes_in, uses_up
 from assistant.understand.numbers.scaled import at_another_strength
 from assistant.understand.numbers.scoops_said import without_the_tool
-from assistant.understand.numbers.strengths import bare_numbers, mixes_in
+from assistant.understand.numbers.strengths import bare_numbers, faults_in, mixes_in
 from assistant.understand.numbers.thinning import thinning
 from assistant.understand.numbers.wanted_unit import to_be_converted, wanted_unit
 from assistant.understand.parsing import Parsed, is_a_mix
@@ -101,7 +101,7 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
         mixes=mixes,
         numbers=bare_numbers(found, parsed),
         stock_strength=strength,
-        faulty=parsed.amounts.faulty,
+        faulty=faults_in(parsed, mixed=asked.intent in MIXED_WITH_A_TOOL),
         **names,
     )
     if asked.intent in MIXED_WITH_A_TOOL:
