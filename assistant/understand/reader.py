@@ -157,7 +157,8 @@ class Reader:
             or (came_to_nothing(look) if asked_of_it else None)
             or self._question(look)
         )
-        if remarked_beside(reading, look, world.questions):
+        lost = reading.intent == "done" and bool(reading.slots.dried_apart)  # that opens the wet time by itself
+        if not lost and remarked_beside(reading, look, world.questions):
             reading = replace(reading, slots=replace(reading.slots, remark=True))
         reading = as_the_dose(fills.but_for_water(reading), parsed.plain, world)
         reading = with_guess_doubted(reading, parsed) if parsed.guessed else reading

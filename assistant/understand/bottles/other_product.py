@@ -14,6 +14,7 @@ from assistant.core.household import Household
 from assistant.core.quantities.amounts import Mix
 from assistant.core.round.rounds import is_open
 from assistant.understand.bottles import fills
+from assistant.understand.bottles.facts_asked import facts_were_asked
 from assistant.understand.bottles.gas_there import makes_gas_there
 from assistant.understand.bottles.puts_right import only_puts_right
 from assistant.understand.look import BY_RULE, Look
@@ -144,7 +145,7 @@ def other_product(look: Look) -> Reading | None:
     plainly = _WRONG.search(plain) is not None or _NOT_THAT.search(plain) is not None
     if look.parsed.plain.endswith("?") or _TO_COME.search(plain) or (world.waiting is not None and not plainly):
         return None
-    if _facts_were_asked(world) and not plainly:
+    if facts_were_asked(world) and not plainly:
         return None  # "and chlorhexidine", after what bleach kills
     fill = fills.before_it_is_put_right(world)
     if fill is None and _FILL_WAS_OF.search(_named_by_colour(plain, world.household)) is not None:
@@ -153,33 +154,18 @@ def other_product(look: Look) -> Reading | None:
     if fill is None and not rounds:
         return None
     said = _said(look.parsed, plain, world.household) or _it_was(look, plain)
-    if said is None:
+    if said is None or (fill is None and said.fills):
         return None
     if fill is not None:
         return _filled(look, fill, said) if only_puts_right(look.parsed.plain) else None
     begun = _begun_just_now(world) or tuple(r.enclosure for r in rounds if "apply" not in r.done)[:2]
     sprayed = any("apply" in r.done for r in rounds)
-    if said.fills:
-        return None
     if said.thing is not None and not sprayed and (len(begun) == 1 or _begun_just_now(world)):
         told = _WRONG.sub("", _OPENS.sub("", _named_by_colour(plain, world.household))).strip(" .,")
         if _TO_USE.search(told) or _IT_WAS.fullmatch(told):  # before anything is sprayed, "it was" is what it will be
             return _begun(look, said.thing, begun)
         return look.reading("done", replace(_of(said.thing, look.slots("done")), steps=("apply",)), BY_RULE)
     return _sprayed(look, said.thing) if sprayed else None
-
-
-def _facts_were_asked(world: World) -> bool:
-    """Whether the turn before asked what is so in general, or for an amount: what goes on from it tells nothing."""
-    last = world.talk.last
-    return last is not None and last.intent in _OF_FACTS
-
-
-_OF_FACTS = frozenset(
-    {"works_on", "choose_agent", "surface", "together", "protect", "treat_item", "hold_time", "dry_time", "air_time"}
-    | {"dose", "mix_strength", "top_up", "make_up", "convert", "read_ratio", "bleach_now", "measure_with", "store_it"}
-    | {"still_good", "stock_left", "in_bottle", "pour_away", "why"}
-)
 
 
 def _is_not_known(look: Look) -> bool:

@@ -88,7 +88,7 @@ def beside_no_smell(plain: str) -> str | None:
 _CHANGES_NOTHING = words_of(
     """
     's a after again ago air aired airing all already also and animal any anymore anything anywhere are at away
-    been bleach bleachy box cage can checked chemical clean clear cleared close completely cool corner corners
+    been bleach bleachy both box cage can checked chemical clean clear cleared close completely cool corner corners
     could damp did dirt do does dried drips dry drying either enclosure even every everything everywhere finally
     fine first floor fresh from fumes glass go god going gone good goodness great had has have he he's head her
     him his hour hours i in inside into is it it's its itself just lean leaned leaning leave left lid lingering
