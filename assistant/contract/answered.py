@@ -153,6 +153,14 @@ class Talk:
     told_until: datetime | None = None
     """Reminders up to then have been given."""
 
+    @property
+    def just_answered(self) -> Reading | None:
+        """The last question that was read, where the last reply is of it; None: something else came between."""
+        before, last = self.last_reading, self.last
+        if before is None or before.intent is None or last is None or last.intent != before.intent:
+            return None
+        return before
+
 
 class Reads(Protocol):
     """Whatever turns what was heard into a reading."""

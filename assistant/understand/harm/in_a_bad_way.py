@@ -26,7 +26,7 @@ _PANTS = Pattern(
     "breathing",
 )
 _LICKED = Pattern(
-    rf"{_LEAD}(?:dogs?|cats?|puppy|kitten|{_PET})(?: has| have| is| 's| just)* (?:lick\w*|lapp\w*|drank|drinking)"
+    rf"{_LEAD}{_PET}(?: has| have| is| 's| just)* (?:lick\w*|lapp\w*|drank|drinking)"
     r"(?: (?:from|up|off|at|some of))* (?:the |that |my )?(?:\w+ )?(?:floor|puddle|glass|tank|box|cage|tub"
     r"|bottle|BOTTLE"
     r"|ENCLOSURE|cloth|sponge|bucket|sink|surface|wet)(?: now)?(?: ?[.!])*$",

@@ -24,8 +24,8 @@ _FEW = 7
 
 def goes_on_in_its_field(look: Look) -> Reading | None:
     """The question before, asked again with what is said now; None: it is something else."""
-    last, before = look.world.talk.last, look.world.talk.last_reading
-    if last is None or before is None or before.intent is None or last.intent != before.intent:
+    last, before = look.world.talk.last, look.world.talk.just_answered
+    if last is None or before is None or before.intent is None:
         return None
     if last.outcome not in (Outcome.ANSWER, Outcome.ASK) or len(look.parsed.words) > _FEW or before.doubts:
         return None

@@ -97,8 +97,8 @@ def _other_word(look: Look) -> Literal["in", "to"] | None:
 
 def _just_answered(look: Look) -> Reading | None:
     """The reading before, where it was answered last and asking it again records nothing."""
-    before, last = look.world.talk.last_reading, look.world.talk.last
-    if before is None or before.intent is None or last is None or last.intent != before.intent or before.slots.met:
+    before = look.world.talk.just_answered
+    if before is None or before.slots.met:
         return None
     again = before.intent == "wound" or follow_up.may_be_asked_again(before.intent, look.world)
     return before if again else None
