@@ -9,6 +9,7 @@ from dataclasses import replace
 from importlib import import_module
 from typing import cast
 
+from assistant.answer.asked_of_which import with_the_report_kept
 from assistant.answer.asking import trouble_in
 from assistant.answer.meeting import touched_by
 from assistant.answer.which import open_rounds
@@ -46,7 +47,7 @@ def answer_to(reading: Reading, world: World) -> Answer:
     answer = _with_what_is_left(_with_what_comes_first(_with_the_found(answer, reading, world), world), reading)
     answer = replace(answer, events=(*doubted, *answer.events))
     answer = answer if question.family == "harm" else _said_back(answer, reading, world)  # first aid waits for no "yes"
-    return _with_the_remark(answer, reading, world)
+    return _with_the_remark(with_the_report_kept(answer, reading, world), reading, world)
 
 
 def handler_of(family: str, name: str) -> Handler:

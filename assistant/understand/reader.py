@@ -67,6 +67,7 @@ from assistant.understand.steps.wet_apart import wet_apart
 from assistant.understand.talk.goes_on import of_the_room
 from assistant.understand.talk.in_talk import InTalk
 from assistant.understand.talk.loosely_on import goes_on_loosely, pleads
+from assistant.understand.talk.taken_back import taken_back
 from assistant.understand.talk.wished_on import wished_on
 from assistant.understand.text.english_words import Usage
 from assistant.understand.text.patterns import Pattern
@@ -150,7 +151,7 @@ class Reader:
             or wet_apart(look)
             or resumed(look)
             or (None if asked_of_it else came_to_nothing(look))
-            or (look.reading("undo", Slots(), BY_RULE) if not_after_all(look) else None)
+            or (look.reading("undo", Slots(), BY_RULE) if not_after_all(look) or taken_back(look) else None)
             or wished_on(look)
             or self._in_talk(look)
             or done_over(look)

@@ -78,8 +78,17 @@ def put_into(plain: str) -> bool:
 
 
 def only_emptied(plain: str) -> bool:
-    """Said to be empty, with no word of rinsing: what it held may still cling to it."""
-    return _RINSED.search(plain) is None
+    """Said to be empty, or rinsed in part: what it held may still cling to it."""
+    return _RINSED.search(plain) is None or _IN_PART.search(plain) is not None
+
+
+_IN_PART = Pattern(
+    r"\b(?:outsides?|exterior|caps?|lids?|tops?|nozzles?|triggers?|labels?|necks?|heads?|tubes?)\b(?!.*\binside)"
+    r"|\b(?:half|partly|nearly|almost|sort of|kind of|quick(?:ly)?)[ -](?:\w+ )?(?:rins|wash|flush|swill|swish"
+    r"|clean)\w*"
+    r"|\b(?:rinsed|washed|flushed|swilled|cleaned)(?: \w+){0,4}? (?:halfway|half way|a bit|partly|mostly)\b"
+)
+""" "Rinsed the outside of the pink bottle", "half rinsed it"."""
 
 
 _PUT_INTO = Pattern(
@@ -388,7 +397,7 @@ _UNDONE = Pattern(
 
 def only_a_time(words: tuple[str, ...], slots: Slots) -> bool:
     """ "It was at four", "two hours ago": nothing but when."""
-    return slots.when is not None and set(words) <= _OF_A_TIME
+    return slots.when is not None and not slots.bottles and set(words) <= _OF_A_TIME
 
 
 def on_the_same_day(slots: Slots, before: Reading) -> Slots:
@@ -402,7 +411,8 @@ def on_the_same_day(slots: Slots, before: Reading) -> Slots:
 
 _OF_A_TIME = frozenset(
     {"{when}", "{number}", "it", "was", "that", "actually", "about", "around", "but", "at", "no", "one"}
-    | {"i", "filled", "mixed", "made", "did", "up", "done"}
+    | {"i", "filled", "mixed", "made", "did", "up", "done", "not", "today", "now", "this", "morning", "just", "fill"}
+    | {"sorry", "wait", "oh", "mix", "batch", "is", "'s", "from", "actually", "i", "mean", "meant", "one", "on", "the"}
 )
 
 

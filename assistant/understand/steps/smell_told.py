@@ -107,6 +107,8 @@ _WITH_MY_HEAD_IN = Pattern(r"\bwhen i (?:put|stick|lean|open|opened|bend|get clo
 _HARDLY_NONE = Pattern(
     r"\b(?:almost|nearly|next to|practically|virtually) (?:no|none|nothing)\b|\b(?:of|but) nothing but\b"
     rf"|\b{_SMELL} of nothing but\b"
+    r"|\bnot (?:really |quite |exactly )?smell (?:\w+ )?(?:clean|fresh|right|good|fine|ok|great|nice|normal|all right"
+    r"|neutral)\b"
 )
 """ "Almost no smell": a smell."""
 _BUT_I_CAN = Pattern(

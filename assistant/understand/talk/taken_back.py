@@ -1,0 +1,41 @@
+"""What was just recorded, said at once not to be so: "no it isn't", "hang on, I haven't", "not really".
+
+The step is not named; it is the one that the reply told of. Whatever is taken back only puts "ready" further off.
+"""
+
+from __future__ import annotations
+
+from assistant.understand.look import Look
+from assistant.understand.text.patterns import Pattern
+
+_CLAIMED = frozenset({"done", "mixed", "rinsed_out", "log_clean"})
+_OPENS = r"(?:(?:no|nope|nah|not|wait|actually|hang on|hold on|sorry|oh|oops|whoops|well|um|er|but|hm|ah) ,? ?)*"
+_NOT_SO = Pattern(
+    _OPENS
+    + r"(?:(?:it|that|this|they|he|she|i|we|you|everything|all of it) (?:is|are|am|was|were|has|have|had|did"
+    r"|does|do) not(?: (?:been|done|do|yet|actually|really|all|at|quite|completely|true|right|correct|so|finished|though|no"
+    r"|it|that|any|of|say|said|mean|meant|now))*"
+    r"|(?:(?:that|it|this) (?:is|was) )(?:wrong|untrue|a lie|not (?:right|true|correct|so|it))"
+    r"|not (?:really|actually|quite|at all|true|so)(?: no| yet)?)(?: sorry| no| actually| after all)*"
+)
+_ONLY_ITS_OUTSIDE = Pattern(
+    _OPENS
+    + r"(?:i )?(?:only|just|not)? ?(?:rinsed |washed |did )?(?:only |just )?(?:the |its )?(?:\w+ )?(?:outside"
+    r"|cap|lid|top|nozzle|trigger|label|neck|head|tube)(?: of (?:it|the bottle|BOTTLE))?(?: only| though| so far| yet)*"
+)
+""" "No, only the cap", right after a bottle was rinsed out."""
+
+
+def taken_back(look: Look) -> bool:
+    """Whether what the turn before recorded is denied, in words that name nothing else."""
+    talk, waiting = look.world.talk, look.world.waiting
+    last = talk.last
+    if not talk.takes_back or last is None or last.intent not in _CLAIMED:
+        return False
+    asked_of_another = waiting is not None and not (waiting.unasked and waiting.turns_since)
+    if asked_of_another or talk.prompt is not None or look.parsed.plain.endswith("?"):
+        return False
+    plain = look.parsed.plain.strip(" .!,")
+    if last.intent == "rinsed_out" and _ONLY_ITS_OUTSIDE.fullmatch(plain) is not None:
+        return True
+    return _NOT_SO.fullmatch(plain) is not None
