@@ -11,16 +11,14 @@ from assistant.understand.text.patterns import Pattern
 _CLAIMED = frozenset({"done", "mixed", "rinsed_out", "log_clean"})
 _OPENS = r"(?:(?:no|nope|nah|not|wait|actually|hang on|hold on|sorry|oh|oops|whoops|well|um|er|but|hm|ah) ,? ?)*"
 _NOT_SO = Pattern(
-    _OPENS
-    + r"(?:(?:it|that|this|they|he|she|i|we|you|everything|all of it) (?:is|are|am|was|were|has|have|had|did"
-    r"|does|do) not(?: (?:been|done|do|yet|actually|really|all|at|quite|completely|true|right|correct|so|finished|though|no"
-    r"|it|that|any|of|say|said|mean|meant|now))*"
+    _OPENS + r"(?:(?:it|that|this|they|he|she|i|we|you|everything|all of it) (?:is|are|am|was|were|has|have|had|did"
+    r"|does|do) not(?: (?:been|done|do|yet|actually|really|all|at|quite|completely|true|right|correct|so|finished"
+    r"|though|no|it|that|any|of|say|said|mean|meant|now))*"
     r"|(?:(?:that|it|this) (?:is|was) )(?:wrong|untrue|a lie|not (?:right|true|correct|so|it))"
     r"|not (?:really|actually|quite|at all|true|so)(?: no| yet)?)(?: sorry| no| actually| after all)*"
 )
 _ONLY_ITS_OUTSIDE = Pattern(
-    _OPENS
-    + r"(?:i )?(?:only|just|not)? ?(?:rinsed |washed |did )?(?:only |just )?(?:the |its )?(?:\w+ )?(?:outside"
+    _OPENS + r"(?:i )?(?:only|just|not)? ?(?:rinsed |washed |did )?(?:only |just )?(?:the |its )?(?:\w+ )?(?:outside"
     r"|cap|lid|top|nozzle|trigger|label|neck|head|tube)(?: of (?:it|the bottle|BOTTLE))?(?: only| though| so far| yet)*"
 )
 """ "No, only the cap", right after a bottle was rinsed out."""
