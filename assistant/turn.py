@@ -11,7 +11,7 @@ from dataclasses import replace
 from datetime import datetime
 
 from assistant.answer import answer_to
-from assistant.answer.asking import CLAIMS, CLAIMS_OF_WORK
+from assistant.answer.asking import CLAIMS
 from assistant.answer.due import clocks_due, due_since, pending_after_reminder
 from assistant.answer.harms_told import harms_told
 from assistant.contract import Answer, Heard, Outcome, Pending, Reading, Reply, Talk, Turn, World
@@ -98,7 +98,7 @@ def _pending_after(before: Pending | None, answer: Answer, reading: Reading) -> 
 
 
 def _talk_after(world: World, reading: Reading, answer: Answer, reply: Reply, pending: Pending | None) -> Talk:
-    claimed = answer.intent in (CLAIMS if reading.spoken else CLAIMS_OF_WORK) and bool(answer.events)
+    steps_heard = reading.spoken and answer.intent in CLAIMS and bool(answer.events)
     repeated = answer.message in ("talk.repeat", "talk.repeat_at_pace", "talk.hushed")
     before = world.talk.last_reading
     if before is not None and reading.intent == "yes" and world.talk.pending is not None:
@@ -108,7 +108,7 @@ def _talk_after(world: World, reading: Reading, answer: Answer, reply: Reply, pe
         last=world.talk.last if repeated else reply,
         prompt=world.talk.prompt if repeated else None,
         last_reading=before if reading.intent in ABOUT_TALK else reading,
-        takes_back=claimed and (reading.spoken or answer.values.get("recorded") is True),
+        takes_back=steps_heard,
         told_until=world.now,
         harms=harms_told(reading, answer, world),
         germ=(reading.slots.organisms[0], world.now)

@@ -20,7 +20,7 @@ def with_the_report_kept(answer: Answer, reading: Reading, world: World) -> Answ
     if answer.outcome is Outcome.ASK and "enclosure" in answer.missing:
         return replace(answer, events=(*answer.events, *_kept(answer, reading, world)))
     waiting = world.waiting
-    told = waiting is not None and "enclosure" in waiting.missing and reading.intent == waiting.reading.intent
+    told = waiting is not None and "enclosure" in waiting.missing and reading.intent in (*_REPORTS, "done", "undo")
     if waiting is None or not told or answer.outcome is Outcome.ASK:
         return answer
     said = waiting.reading.question

@@ -17,8 +17,6 @@ unknown content is itself an answer to whether it may meet another."""
 
 CLAIMS = ("done", "rewet", "dried_early", "still_smells", "mixed", "rinsed_out", "log_clean")
 """Questions that say how things stand; each tells whether that was recorded."""
-CLAIMS_OF_WORK = ("done", "mixed", "rinsed_out", "log_clean")
-"""Those of what the keeper did: taken back, they put "ready" further off."""
 
 
 def ask(

@@ -149,7 +149,7 @@ def _stayed_wet_which(reading: Reading, world: World) -> Answer | None:
 
 
 def no(reading: Reading, world: World) -> Answer:
-    """The answer that a waiting question gives to "no"; right after a step it takes that back."""
+    """The answer that a waiting question gives to "no"; right after a heard step it takes that back."""
     pending = world.waiting
     if pending is not None and pending.on_no is not None:
         return _come_to(pending.on_no, reading, world)

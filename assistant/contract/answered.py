@@ -149,7 +149,7 @@ class Talk:
     """What the tool said by itself since then."""
     last_reading: Reading | None = None
     takes_back: bool = False
-    """The last turn recorded what the keeper claimed, so a bare "no" takes it back."""
+    """The last turn recorded a step from a hearing, so a bare "no" takes it back."""
     told_until: datetime | None = None
     """Reminders up to then have been given."""
 

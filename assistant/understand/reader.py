@@ -20,6 +20,7 @@ from assistant.core.round.rounds import is_open, waits_on_hold
 from assistant.understand.air.window_alone import window_alone
 from assistant.understand.bottles import fills
 from assistant.understand.bottles.as_the_dose import as_the_dose
+from assistant.understand.bottles.asked_what_is_in import asked_what_is_in
 from assistant.understand.bottles.to_be_filled import to_be_filled
 from assistant.understand.certainty import best_of, with_doubts
 from assistant.understand.harm import alarms, no_harm, unhurt
@@ -66,7 +67,7 @@ from assistant.understand.steps.wet_answered import is_half_an_answer
 from assistant.understand.steps.wet_apart import wet_apart
 from assistant.understand.talk.goes_on import of_the_room
 from assistant.understand.talk.in_talk import InTalk
-from assistant.understand.talk.loosely_on import goes_on_loosely, pleads
+from assistant.understand.talk.loosely_on import goes_on_loosely, pleads, told_too
 from assistant.understand.talk.taken_back import taken_back
 from assistant.understand.talk.wished_on import wished_on
 from assistant.understand.text.english_words import Usage
@@ -132,6 +133,7 @@ class Reader:
         reading = (
             no_escape(look)
             or still_inside(look)
+            or asked_what_is_in(look)
             or met_there(look)
             or harm_told(look)
             or got_next_door(look)
@@ -217,6 +219,7 @@ class Reader:
         if wrong is not None:
             return look.reading("undo", wrong, BY_RULE)
         on = goes_on_loosely(look) if intent is None or pleads(look) else None
+        on = on or (told_too(look) if intent in (None, "still_good", "in_bottle") else None)
         if on is not None:
             return on
         if intent is None:

@@ -69,7 +69,7 @@ _TO_USE = Pattern(
     rf"(?:(?:using|use|with|going with|switch|switching|switched|change|changing|changed|swap|swapping|swapped"
     rf"|over|to"
     rf"|going for|meant|mean|said|taking|it) )*{_WITH}\b(?: one| bottle)?(?: instead| it is| i meant| for this"
-    rf"| for this one| then| please)*(?: ,? ?(?:not|instead of|rather than) .*)?$"
+    rf"| for this one| for it| for that| then| please)*(?: ,? ?(?:not|instead of|rather than) .*)?$"
 )
 """ "With the pink one", of a clean in which nothing has been sprayed."""
 _ON_TOP = Pattern(

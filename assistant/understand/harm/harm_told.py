@@ -24,6 +24,7 @@ from assistant.understand.steps.came_to_nothing import wet_time_was_none
 from assistant.understand.steps.done_over import got_in
 from assistant.understand.steps.stayed_wet import cannot_tell
 from assistant.understand.steps.surface import asks_whether_wet
+from assistant.understand.text.patterns import Pattern
 
 
 def got_next_door(look: Look) -> Reading | None:
@@ -46,7 +47,7 @@ def harm_told(look: Look) -> Reading | None:
     cry = cry_in(with_animals_by_name(look.parsed)) or cry_in(plain)
     if cry is not None and not cry.certain and (look.is_no_cry or look.evidence.is_another_alarm):
         cry = None
-    if cry is not None and cry.intent == "wound" and put_on_a_surface(look):
+    if cry is not None and cry.intent == "wound" and (put_on_a_surface(look) or _of_a_thing(look)):
         cry = None
     cry = cry or hit_by_name(look.parsed)
     if cry is not None and cry.intent == "wound" and not cry.certain and look.evidence.is_rather("splash", "wound"):
@@ -70,6 +71,17 @@ def harm_told(look: Look) -> Reading | None:
     if cry is None or (cry.intent == "splash" and got_in(look) is not None):
         return None
     return _cried(cry, look, BY_RULE)
+
+
+def _of_a_thing(look: Look) -> bool:
+    """ "What if I dip them in bleach first", right after it was asked of the tongs: them, and no animal."""
+    last = look.world.talk.last
+    of_things = last is not None and last.intent in ("share_tool", "treat_item")
+    return of_things and _THING.search(look.parsed.plain) is not None and _BEING.search(look.parsed.plain) is None
+
+
+_THING = Pattern(r"\b(?:it|them|that|those|these)\b")
+_BEING = Pattern(r"\b(?:ANIMAL|ENCLOSURE|him|her|his|me|my|cut|wound|burn|sore|bite|skin|eyes?|mouth|nose)\b")
 
 
 def dripped_in(look: Look) -> Reading | None:

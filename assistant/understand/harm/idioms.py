@@ -79,7 +79,8 @@ IDIOMS = Pattern(
     # Wet with what, and why cracked, is not passed over.
     r"|\bmy hands (?:are|were) (?:all |still |too |so )*(?:(?:wet|full|soaked|dirty|filthy|soapy|slippery|cracked)\b"
     r"(?! (?:in|with|of|from|by|after|and|but)\b)|(?:cold|freezing|tied|shaking|gloved|busy)\b)"
-    r"|^(?:okay |ok |right |so |well )*deep breath\b|\bscratch (?:that|the|my)? ?(?:last )?(?:entry|note"
+    r"|^(?:okay |ok |right |so |well )*deep breath\b"
+    r"|^(?:\w+ ,? ?){0,2}scratch (?:that|it)\b|\bscratch (?:that|the|my)? ?(?:last )?(?:entry|note"
     r"|one|record|line)\b"
     r"|\bsick on the (?:stairs|floor|carpet|sofa|rug|bed)\b|\bnot (?:been |feeling )?ill\b"
     r"|\bgot asthma\b(?!.*\b(?:breathe|attack|tight|wheez\w*)\b)"

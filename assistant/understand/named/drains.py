@@ -53,6 +53,11 @@ _STORED = Pattern(
     r"^(?:(?:and|so|ok|um) )*(?:can|could|may|should|is it|are|do|does|where|how)\b.*\b"
     r"(?:keep|kept|store|stored|storing|stand|stash|live)\b.*\b"
     r"(?:next to|beside|by|together|with|near|shelf|cupboard|side|alongside|under)\b"
+    r"|^(?:(?:and|so|ok|um) )*(?:can|could|may|should|is it|are|do|does|will|is)\b.*\b(?:sit|go|be|share|ok|fine)\b.*"
+    r"\b(?:(?:same|one|the|a) (?:shelf|cupboard|cabinet|box|drawer|closet|crate|tray)|under the sink)\b"
+    r"|\b(?:AGENT|STOCK)\b.*\b(?:AGENT|STOCK)\b.*\b(?:(?:in|on) (?:one|the same|a|the) (?:shelf|cupboard|cabinet"
+    r"|closet|crate)|under the sink)\b.*\b(?:problem|ok|fine|idea|allowed|matter|safe|alright|right)\b"
+    r"|\bunder the sink\b.*\b(?:with|next to|beside)\b.*\b(?:bad idea|ok|fine|problem|good idea|alright|safe)\b"
 )
 
 

@@ -161,6 +161,8 @@ def _spoken(tokens: Words, at: int) -> Number | None:
     word = _word(tokens, at)
     if word in ("a", "an") and _word(tokens, at + 1) in ("hundred", "thousand", "million"):
         return _with_part(tokens, _sized(tokens, at, 1, at + 1))
+    if word in ("hundred", "thousand") and _word(tokens, at + 1) in _MILS:
+        return _sized(tokens, at, 1, at)  # "for hundred mils"
     if word in ("a", "an", "one") or word in PARTS:
         part = _part_alone(tokens, at)
         if part is not None:
@@ -185,6 +187,9 @@ def _spoken(tokens: Words, at: int) -> Number | None:
     if _word(tokens, sized.end) == "point":
         return _decimals(tokens, at, sized.value, sized.end) or sized
     return _with_part(tokens, sized)
+
+
+_MILS = frozenset({"mils", "mil", "ml", "millilitres", "milliliters", "millilitre", "milliliter"})
 
 
 def _small(tokens: Words, at: int) -> tuple[int, int] | None:

@@ -44,7 +44,11 @@ _CORRECTS = Pattern(
     r"|\b(?:not|rather than) (?:the )?(?:NUMBER|MIX|VOLUME|DURATION|BOTTLE)$"
 )
 _SAME = r"^(?:and |ok )*(?:the )?same (?:question |thing |again )?(?:for|with|on)\b"
-_ASKS_THE_SAME = Pattern(_SAME)
+_ASKS_THE_SAME = Pattern(
+    _SAME
+    + r"|^(?:and |so |ok )*(?:(?:for|with|on|in) )?(?:the |my )?(?:BOTTLE|STOCK|AGENT|ENCLOSURE|ANIMAL|\w+)(?: too)?"
+    r" ?,? (?:(?:is |are |it |that |in )*(?:the )?same)(?: \w+)? ?\?$"
+)
 _ANOTHER = Pattern(
     r"(?:\btoo|\bas well|\balso)(?: \?)?$"
     r"|^(?:and|what about|how about|also|then|now|or|and what about|and how about)\b"
@@ -52,7 +56,7 @@ _ANOTHER = Pattern(
 )
 
 _GOES_ON = Pattern(
-    r"^(?:(?:and|or|then|what about|how about|ok|so|now) ?,? ?)*"
+    r"^(?:(?:and|or|then|what about|how about|ok|okay|so|now|but|right|well) ?,? ?)*"
     r"(?:on|for|with|against|in|the|AGENT|STOCK|BOTTLE|ORGANISM|ENCLOSURE)\b"
 )
 

@@ -10,13 +10,14 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import Literal
 
-from assistant.contract import Outcome, Reading
+from assistant.contract import Doubt, Outcome, Reading
 from assistant.core.quantities.amounts import SaidRatio
-from assistant.understand.look import Look
+from assistant.understand.look import ENOUGH, Look
 from assistant.understand.matching.learning import OUTSIDE
 from assistant.understand.talk import follow_up
 from assistant.understand.talk.follow_up import Answering
 from assistant.understand.talk.takes import given_to
+from assistant.understand.text.asking import asks
 from assistant.understand.text.patterns import Pattern
 
 _LONGEST = 12
@@ -35,6 +36,16 @@ _PLEADS = Pattern(
     r"^(?:(?:oh|but|and|well|come on|please|go on|surely|ok) ,? ?)*(?:even|not even|only|just|what if|if|surely|maybe"
     r"|please|come on|all in one|outside|outdoors|a (?:tiny|little|small) (?:bit|drop))\b"
 )
+_LIKELY = 0.25
+_QUITE_LIKELY = 0.4
+_SAME_FOR_ALL = frozenset({"together", "protect", "store_it", "pour_away", "treat_item", "unknown_bottle", "air_time"})
+_HAS_AN_END = frozenset({"still_good", "in_bottle", "quarantine", "time_left"})
+_TILL_WHEN = Pattern(
+    r"(?:and |so |ok |good )*(?:until|till|til|up to|by) (?:when|what time|what day|which day)"
+    r"(?: then| is that| exactly)?"
+)
+_TOO = Pattern(r"(?:and |so |ok )*(?:the |my )?BOTTLE(?: one)? (?:too|as well|also)", "BOTTLE")
+_IF = Pattern(r"(?:(?:and|but|ok|so) ,? ?)*(?:what )?if\b")
 _THE_WORD = Pattern(r"\b(?:said|says|say|was|meant|means|read|reads) (?:\W )?(in|to)\b")
 _THE_OTHER = Pattern(r"\b(?:the )?other (?:reading|way(?: (?:round|around|about))?)\b", "other")
 _HOLDS = frozenset({"wound", "together", "share_tool", "return_check", "pour_away"})
@@ -72,6 +83,10 @@ def goes_on_loosely(look: Look) -> Reading | None:
         return None
     if pleads(look):
         return replace(before, question=look.parsed.text, spoken=look.spoken, doubts=())
+    if _supposes(look, before) or _asks_till_when(look, before):
+        return replace(before, question=look.parsed.text, spoken=look.spoken, doubts=())
+    if _is_quite_the_same(look, before):
+        return replace(before, question=look.parsed.text, spoken=look.spoken, doubts=())
     if look.claims.mentioned or look.chances[OUTSIDE] >= _OUTSIDE_FOR_SURE or not _GOES_ON.search(look.parsed.plain):
         return None
     word = _other_word(look) if before.intent in ("read_ratio", "dose") else None
@@ -80,9 +95,56 @@ def goes_on_loosely(look: Look) -> Reading | None:
         return replace(before, question=look.parsed.text, slots=replace(before.slots, mixes=mixes), spoken=look.spoken)
     slots = look.slots(before.intent)
     given = given_to(look.world.questions[before.intent], slots)
+    if not given and _is_likely_the_same(look, before):
+        return replace(before, question=look.parsed.text, spoken=look.spoken, doubts=())
     if not given or (before.intent == "still_good" and "when" in given):
         return None  # what keeps until tomorrow needn't keep until Sunday
     return follow_up.corrected(Answering(look.parsed, slots, look.spoken), before, look.world)
+
+
+def _supposes(look: Look, before: Reading) -> bool:
+    """ "What if I rinse in between", after whether two may meet, or a tool may be shared: the answer tells of that."""
+    rinses = set(look.claims.mentioned) <= {"rinse", "dry"} and bool(look.claims.mentioned)
+    rinses = rinses or (set(look.claims.mentioned) == {"wash"} and before.intent == "share_tool")
+    return before.intent in ("together", "share_tool") and rinses and _IF.match(look.parsed.plain) is not None
+
+
+def _is_quite_the_same(look: Look, before: Reading) -> bool:
+    """ "Could I just sniff at it", right after a bottle that nobody knows: it, however the turn opens."""
+    few = len(look.parsed.words) <= _FEW and not look.claims.mentioned and look.top == before.intent
+    return (
+        few and before.intent in _SAME_FOR_ALL and look.chances[look.top] >= _QUITE_LIKELY and not _given(look, before)
+    )
+
+
+def _given(look: Look, before: Reading) -> bool:
+    return bool(given_to(look.world.questions[before.intent or ""], look.slots(before.intent)))
+
+
+def _asks_till_when(look: Look, before: Reading) -> bool:
+    return before.intent in _HAS_AN_END and _TILL_WHEN.fullmatch(look.parsed.plain.strip(" .?!")) is not None
+
+
+def _is_likely_the_same(look: Look, before: Reading) -> bool:
+    """Likelier that than any other question, by its words; of questions whose answer no number in them would change."""
+    rest = [chance for label, chance in look.chances.items() if label not in (before.intent, OUTSIDE, "repeat")]
+    chance = look.chances[before.intent or ""]
+    return before.intent in _SAME_FOR_ALL and chance >= _LIKELY and chance >= max(rest)
+
+
+def told_too(look: Look) -> Reading | None:
+    """ "And also new water for the sick one", right after a chore was logged: likely that again, and asked about.
+
+    "The green one too", right after a bottle was rinsed out, is that in so many words.
+    """
+    before = look.world.talk.just_answered
+    if before is not None and before.intent == "rinsed_out" and _TOO.fullmatch(look.parsed.plain.strip(" .!")):
+        return look.reading("rinsed_out", look.slots("rinsed_out"), ENOUGH)
+    if before is None or before.intent != "log_clean" or look.top != "log_clean" or look.chances[look.top] < _LIKELY:
+        return None
+    if _GOES_ON.search(look.parsed.plain) is None or asks(look.parsed.plain):
+        return None
+    return replace(look.reading("log_clean", look.slots("log_clean"), ENOUGH), doubts=(Doubt("meaning", "log_clean"),))
 
 
 def _other_word(look: Look) -> Literal["in", "to"] | None:

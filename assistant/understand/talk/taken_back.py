@@ -28,7 +28,7 @@ def taken_back(look: Look) -> bool:
     """Whether what the turn before recorded is denied, in words that name nothing else."""
     talk, waiting = look.world.talk, look.world.waiting
     last = talk.last
-    if not talk.takes_back or last is None or last.intent not in _CLAIMED:
+    if last is None or last.intent not in _CLAIMED or last.values.get("recorded") is not True:
         return False
     asked_of_another = waiting is not None and not (waiting.unasked and waiting.turns_since)
     if asked_of_another or talk.prompt is not None or look.parsed.plain.endswith("?"):
