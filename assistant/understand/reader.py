@@ -63,7 +63,7 @@ from assistant.understand.steps.surface import asks_whether_wet, sprayed_where_i
 from assistant.understand.steps.told import told_in
 from assistant.understand.steps.told_by_rule import MOVED_OUT, told_by_rule
 from assistant.understand.steps.touched import touched_in
-from assistant.understand.steps.wet_answered import is_half_an_answer
+from assistant.understand.steps.wet_answered import is_a_hedge, is_half_an_answer
 from assistant.understand.steps.wet_apart import wet_apart
 from assistant.understand.talk.goes_on import of_the_room
 from assistant.understand.talk.in_talk import InTalk
@@ -195,6 +195,9 @@ class Reader:
             intent = "done"
         if intent == "done" and _names_a_material_alone(look):
             intent = "surface"
+        half_said = asks_whether_wet(look.world) and is_half_an_answer(plain)
+        if half_said and is_a_hedge(plain):
+            intent = None  # "nearly", asked whether it stayed wet, asks for no time
         idle = IDIOMS.search(plain) is not None and not self._asked_of_harm(plain)
         no_harm = (intent == "splash" and (hits_nobody(plain) or idle)) or (
             intent in ("splash", "wound") and look.is_no_cry
@@ -224,7 +227,6 @@ class Reader:
             return on
         if intent is None:
             touched = touched_in(look.parsed, look.world.household)
-            half_said = asks_whether_wet(look.world) and is_half_an_answer(plain)
             slots = Slots(stayed_wet=False if half_said or says_it_dried(look) else None, touched=touched)
             slots = replace(slots, remark=is_remark(look), enclosures=look.slots("status").enclosures)
             return Reading(look.parsed.text, None, slots, confidence, look.nearest, (), look.spoken)

@@ -1,4 +1,4 @@
-"""A bottle that is said to be empty: "the yellow bottle's empty", "used up the pink one"."""
+"""A bottle that is said to be empty, or rinsed in part: "the yellow bottle's empty", "rinsed its outside"."""
 
 from __future__ import annotations
 
@@ -21,3 +21,17 @@ def is_empty(plain: str, bottles: tuple[str, ...], world: World) -> bool:
     if not filled or any(map(is_open, world.state.rounds.values())):
         return False
     return _IS_EMPTY.fullmatch(plain.strip(" .!,")) is not None
+
+
+def rinsed_in_part(plain: str) -> bool:
+    """Whether only the outside or a part of a bottle is said to be rinsed, or all of it hardly."""
+    return _IN_PART.search(plain) is not None
+
+
+_IN_PART = Pattern(
+    r"\b(?:outsides?|exterior|caps?|lids?|tops?|nozzles?|triggers?|labels?|necks?|heads?|tubes?)\b(?!.*\binside)"
+    r"|\b(?:half|partly|nearly|almost|sort of|kind of|quick(?:ly)?)[ -](?:\w+ )?(?:rins|wash|flush|swill|swish"
+    r"|clean)\w*"
+    r"|\b(?:rinsed|washed|flushed|swilled|cleaned)(?: \w+){0,4}? (?:halfway|half way|a bit|partly|mostly)\b"
+)
+""" "Rinsed the outside of the pink bottle", "half rinsed it"."""

@@ -13,6 +13,7 @@ from assistant.core.quantities.amounts import Amount
 from assistant.core.quantities.quantity import read_mix
 from assistant.core.round.rounds import is_open
 from assistant.core.shelf.bottles import ONLY_EMPTIED
+from assistant.understand.bottles.emptied import rinsed_in_part
 from assistant.understand.steps.claimed_steps import not_yet
 from assistant.understand.text.asking import BEGINS_AS_ASKED
 from assistant.understand.text.known_words import words_of
@@ -79,16 +80,7 @@ def put_into(plain: str) -> bool:
 
 def only_emptied(plain: str) -> bool:
     """Said to be empty, or rinsed in part: what it held may still cling to it."""
-    return _RINSED.search(plain) is None or _IN_PART.search(plain) is not None
-
-
-_IN_PART = Pattern(
-    r"\b(?:outsides?|exterior|caps?|lids?|tops?|nozzles?|triggers?|labels?|necks?|heads?|tubes?)\b(?!.*\binside)"
-    r"|\b(?:half|partly|nearly|almost|sort of|kind of|quick(?:ly)?)[ -](?:\w+ )?(?:rins|wash|flush|swill|swish"
-    r"|clean)\w*"
-    r"|\b(?:rinsed|washed|flushed|swilled|cleaned)(?: \w+){0,4}? (?:halfway|half way|a bit|partly|mostly)\b"
-)
-""" "Rinsed the outside of the pink bottle", "half rinsed it"."""
+    return _RINSED.search(plain) is None or rinsed_in_part(plain)
 
 
 _PUT_INTO = Pattern(

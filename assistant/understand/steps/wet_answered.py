@@ -95,6 +95,18 @@ def is_half_an_answer(plain: str) -> bool:
     return _ASKS.search(plain) is None and len(plain.split()) <= _LONGEST_HALF
 
 
+def is_a_hedge(plain: str) -> bool:
+    """ "Nearly", "more or less": half an answer, and nothing besides."""
+    return _HEDGE.fullmatch(plain.strip(" .!,")) is not None
+
+
+_HEDGE = Pattern(
+    r"(?:(?:well|um|er|oh|yes|yeah|i think|so) ,? ?)*(?:nearly|almost|mostly|mainly|partly|roughly|barely|hardly"
+    r"|just about|pretty much|more or less|sort of|kind of|not quite|near enough|ish)"
+    r"(?: there| all| so| it| over| dry)*"
+)
+
+
 def before_the_rinse(plain: str) -> str:
     """What a text tells of the wet time: "stayed wet, rinsed, dried" tells what came after it as well."""
     cut = _AFTER_IT.search(plain)

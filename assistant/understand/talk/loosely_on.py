@@ -138,7 +138,9 @@ def told_too(look: Look) -> Reading | None:
     "The green one too", right after a bottle was rinsed out, is that in so many words.
     """
     before = look.world.talk.just_answered
-    if before is not None and before.intent == "rinsed_out" and _TOO.fullmatch(look.parsed.plain.strip(" .!")):
+    last = look.world.talk.last
+    rinsed = before is not None and before.intent == "rinsed_out" and last is not None and last.values.get("recorded")
+    if rinsed and _TOO.fullmatch(look.parsed.plain.strip(" .!")):
         return look.reading("rinsed_out", look.slots("rinsed_out"), ENOUGH)
     if before is None or before.intent != "log_clean" or look.top != "log_clean" or look.chances[look.top] < _LIKELY:
         return None
