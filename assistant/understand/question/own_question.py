@@ -338,7 +338,8 @@ _SOON = Pattern(r"\bdry in (?:about |another |a )*(?:minute|moment|sec|second|fe
 def says_it_dried(look: Look) -> bool:
     """That a surface didn't stay wet: no step, and not taken down as one, but not to be forgotten either."""
     stayed = look.claims.stayed_wet
-    if "dry" in look.claims.done and _DRIED_OFF.search(look.parsed.plain) and _all_rinsed(look):
+    rinsed = "rinse" in look.claims.done or _all_rinsed(look)
+    if "dry" in look.claims.done and _DRIED_OFF.search(look.parsed.plain) and rinsed:
         return False  # after the rinse "it's all dried off" is the step
     return stayed is False or (stayed is None and dried_early(look.parsed.plain))
 
