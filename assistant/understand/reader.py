@@ -52,11 +52,12 @@ from assistant.understand.steps.back_where import back_where
 from assistant.understand.steps.before_spraying import without_the_rinse_before
 from assistant.understand.steps.claimed_steps import claims_in
 from assistant.understand.steps.denied import but_for_a_part, contradicts_the_record, lied_about, meant_ahead
-from assistant.understand.steps.elsewhere import not_after_all, only_one_of_them, the_other_one, the_same_one
+from assistant.understand.steps.elsewhere import only_one_of_them, the_other_one, the_same_one
 from assistant.understand.steps.label_minutes import label_told
 from assistant.understand.steps.put_on_it import of_what_is_on_it
 from assistant.understand.steps.remarks import a_surface_was_touched, is_remark, remarked_beside
 from assistant.understand.steps.resumed import resumed
+from assistant.understand.steps.smell_told import of_another_thing
 from assistant.understand.steps.stayed_wet import cannot_tell
 from assistant.understand.steps.still_inside import still_inside
 from assistant.understand.steps.surface import asks_whether_wet, sprayed_where_it_dried, where_it_was_asked
@@ -70,6 +71,7 @@ from assistant.understand.talk.in_talk import InTalk
 from assistant.understand.talk.loosely_on import goes_on_loosely, pleads, told_too
 from assistant.understand.talk.taken_back import taken_back
 from assistant.understand.talk.wished_on import wished_on
+from assistant.understand.text.asking import asks
 from assistant.understand.text.english_words import Usage
 from assistant.understand.text.patterns import Pattern
 
@@ -153,7 +155,7 @@ class Reader:
             or wet_apart(look)
             or resumed(look)
             or (None if asked_of_it else came_to_nothing(look))
-            or (look.reading("undo", Slots(), BY_RULE) if not_after_all(look) or taken_back(look) else None)
+            or (look.reading("undo", Slots(), BY_RULE) if taken_back(look) else None)
             or wished_on(look)
             or self._in_talk(look)
             or done_over(look)
@@ -247,12 +249,14 @@ class Reader:
             slots = replace(slots, too_early=True, steps=("apply",))
         if intent == "done" and not slots.steps and cannot_tell(plain):
             slots = replace(slots, steps=("hold",), stayed_wet=False)  # what nobody saw wet doesn't count
-        if intent == "dried_early" and look.claims.polarity == "not yet" and "dry" in look.claims.mentioned:
-            slots = replace(slots, part=slots.part or "dry part")  # "dried one side": of that, and not the step
+        one_side = look.claims.polarity == "not yet" and "dry" in look.claims.mentioned  # "dried one side"
+        if intent == "dried_early" and (one_side or ("dry" not in look.claims.done and _is_served(look))):
+            slots = replace(slots, part=slots.part or "dry part")  # "it was dry last time": of that, and not the step
         reading = look.reading(intent, slots, confidence)
         if intent == "rinsed_out" and fills.only_emptied(plain):
             reading = replace(reading, slots=replace(slots, steps=()), doubts=(fills.NOT_ONLY_EMPTIED,))
-        if not plainly and intent in IS_IT and not (intent == "done" and slots.steps):
+        tells_neither = intent == "still_smells" and slots.smell is None and slots.wet is None and not asks(plain)
+        if (not plainly or tells_neither) and intent in IS_IT and not (intent == "done" and slots.steps):
             return _only_like(look, intent, slots, confidence)
         if intent == "done" and look.claims.polarity == "doubtful":
             step = slots.steps[0] if slots.steps else "done"
@@ -268,7 +272,9 @@ def _only_like(look: Look, intent: str, slots: Slots, confidence: float) -> Read
     if intent == "still_smells" and slots.smell is None and not slots.wet:
         gone = _GONE.search(look.parsed.plain) is not None
         slots = replace(slots, smell=not gone, wet=None if gone else True)
-    meant = NO_SMELL if intent == "still_smells" and not (slots.smell or slots.wet) else intent
+    told_of_it = intent == "still_smells" and bool(slots.smell or slots.wet)
+    slots = replace(slots, remark=slots.remark or (told_of_it and not of_another_thing(look.parsed.plain)))
+    meant = NO_SMELL if intent == "still_smells" and not told_of_it else intent
     return replace(look.reading(intent, slots, confidence), doubts=(Doubt("meaning", meant),))
 
 
@@ -279,10 +285,14 @@ _MAY_DENY = (None, "status", "undo", "treat_item")
 
 def _is_a_doubtful_drying(look: Look) -> bool:
     """ "I dried it last week", of what no wet time runs on: the step, and asked about, whatever it is most like."""
-    rounds = [round_ for round_ in look.world.state.rounds.values() if is_open(round_)]
-    served = any("rinse" in round_.done for round_ in rounds) and not any(map(waits_on_hold, rounds))
     doubtful = "dry" in look.claims.done and look.claims.polarity == "doubtful" and not look.claims.in_part
-    return served and doubtful and not look.told.dried
+    return _is_served(look) and doubtful and not look.told.dried
+
+
+def _is_served(look: Look) -> bool:
+    """Something is rinsed, and no wet time waits: what is dry is so as a step, or it isn't all of it."""
+    rounds = [round_ for round_ in look.world.state.rounds.values() if is_open(round_)]
+    return any("rinse" in round_.done for round_ in rounds) and not any(map(waits_on_hold, rounds))
 
 
 _WRONG_ONE = Pattern(

@@ -32,6 +32,7 @@ _IN_PART = Pattern(
     r"\b(?:outsides?|exterior|caps?|lids?|tops?|nozzles?|triggers?|labels?|necks?|heads?|tubes?)\b(?!.*\binside)"
     r"|\b(?:half|partly|nearly|almost|sort of|kind of|quick(?:ly)?)[ -](?:\w+ )?(?:rins|wash|flush|swill|swish"
     r"|clean)\w*"
+    r"|\b(?:a|one) (?:quick |little |good )?(?:swill|swish|swirl)\b"
     r"|\b(?:rinsed|washed|flushed|swilled|cleaned)(?: \w+){0,4}? (?:halfway|half way|a bit|partly|mostly)\b"
 )
 """ "Rinsed the outside of the pink bottle", "half rinsed it"."""

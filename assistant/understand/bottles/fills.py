@@ -107,6 +107,7 @@ def poured_into_it(plain: str, world: World) -> str | None:
 
     What it held is judged by `mixed`, as for a bottle that is named.
     """
+    plain = plain.replace("a bit of ", "")  # else it reads as a part of it
     if _POURED_IN.search(plain) is None or "more" in plain or not may_be_fill(plain):
         return None
     return bottle_of_before(world)
@@ -186,6 +187,8 @@ _POURED_IN = Pattern(
     r"\b(?:poured|put|added|tipped|chucked|squirted|dumped|splashed|dropped|mixed|got)(?: \S+){0,3}? (?:AGENT|STOCK)"
     r"(?: \w+){0,2}? (?:in|into|to) (?:it|that|there|that one|this one|the same (?:one|bottle)|the bottle)\b"
     r"|\b(?:poured|put|added|tipped|chucked|dumped) (?:in|it in|into it) (?:some |a bit of |the )?(?:AGENT|STOCK)\b"
+    r"|^(?:(?:and|then|i|we|have|also|ok|so|oh|,) ?)*(?:poured|put|added|tipped|chucked|dumped|splashed)(?: \S+){0,4}?"
+    r" (?:AGENT|STOCK)(?: in| on top| as well| too)*$"
 )
 
 
@@ -404,7 +407,7 @@ def on_the_same_day(slots: Slots, before: Reading) -> Slots:
 _OF_A_TIME = frozenset(
     {"{when}", "{number}", "it", "was", "that", "actually", "about", "around", "but", "at", "no", "one"}
     | {"i", "filled", "mixed", "made", "did", "up", "done", "not", "today", "now", "this", "morning", "just", "fill"}
-    | {"sorry", "wait", "oh", "mix", "batch", "is", "'s", "from", "actually", "i", "mean", "meant", "one", "on", "the"}
+    | {"sorry", "wait", "oh", "mix", "batch", "is", "'s", "from", "mean", "meant", "on", "the"}
 )
 
 

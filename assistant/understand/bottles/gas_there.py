@@ -19,10 +19,18 @@ _PUT_RIGHT = Pattern(
 )
 
 
+_TO_BE_USED = Pattern(
+    r"^(?:(?:no|nope|wait|oh|sorry|actually|ok|just|please|then|now|i will|let us|i am going to|gonna) ,? ?)*"
+    r"(?:use|using|switch\w*|chang\w+|swap\w*|go with|going with)\b"
+)
+""" "No, use the alcohol instead": not what was sprayed, but what would come on top of it."""
+
+
 def makes_gas_there(look: Look, thing: Thing) -> bool:
     """For the cleans that were sprayed, or those of them that are named."""
     world, named = look.world, look.slots("done").enclosures
-    if _PUT_RIGHT.search(look.parsed.plain) is not None:
+    plain = look.parsed.plain
+    if _PUT_RIGHT.search(plain) is not None and _TO_BE_USED.search(plain) is None:
         return False
     on_it = {one.agent for name, one in world.state.rounds.items() if is_sprayed(one) and name in (named or (name,))}
     agents = (*on_it, *agents_of((thing,), world))

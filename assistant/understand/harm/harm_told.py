@@ -75,8 +75,8 @@ def harm_told(look: Look) -> Reading | None:
 
 def _of_a_thing(look: Look) -> bool:
     """ "What if I dip them in bleach first", right after it was asked of the tongs: them, and no animal."""
-    last = look.world.talk.last
-    of_things = last is not None and last.intent in ("share_tool", "treat_item")
+    before = look.world.talk.just_answered
+    of_things = before is not None and before.intent in ("share_tool", "treat_item")
     return of_things and _THING.search(look.parsed.plain) is not None and _BEING.search(look.parsed.plain) is None
 
 

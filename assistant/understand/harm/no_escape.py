@@ -61,6 +61,8 @@ _RUNS_DOWN = Pattern(
     r"(?:(?:oh|so|and|but|most of|some of|all of) ?)*(?:it|the (?:spray|mix|film|AGENT|STOCK|stuff)|AGENT|STOCK)"
     r"(?: is| has| 's| all| just| keeps?)* (?:run|ran|runs|running|slid|sliding|dripped|dripping) (?:off|down)"
     r"(?: (?:of|all|the|its|one|both))* (?:sides?|walls?|glass|lid|roof|ceiling|doors?|front|back)\b"
+    r"|(?:(?:oh|so|and|but) ?)*(?:most|some|half|a lot|all) of it(?: is| has| 's| just| all)* (?:run|ran)"
+    r" off(?: already)?$"
 )
 """ "It's run off the sides": the spray, and nobody."""
 _TAKING_OUT = Pattern(rf"^{_OPENS}(?:i )?(?:have )?(?:got|caught) (?:him|her|them|ANIMAL|ENCLOSURE)(?: now)?$")

@@ -62,7 +62,7 @@ def packed(
         by_checksum.setdefault(zlib.crc32(feature.encode()), row)  # of two on one checksum the first stands for both
     uppers, lowers, counts, places, small = bytearray(_UPPER), array("H"), bytearray(), bytearray(), bytearray()
     for checksum in sorted(by_checksum):
-        kept = [(place, round(weight / scale)) for place, weight in by_checksum[checksum] if round(weight / scale)]
+        kept = [(place, whole) for place, weight in by_checksum[checksum] if (whole := round(weight / scale))]
         uppers[checksum >> _HALF] += 1
         lowers.append(checksum & (_UPPER - 1))
         counts.append(len(kept))

@@ -54,7 +54,8 @@ _STORED = Pattern(
     r"(?:keep|kept|store|stored|storing|stand|stash|live)\b.*\b"
     r"(?:next to|beside|by|together|with|near|shelf|cupboard|side|alongside|under)\b"
     r"|^(?:(?:and|so|ok|um) )*(?:can|could|may|should|is it|are|do|does|will|is)\b.*\b(?:sit|go|be|share|ok|fine)\b.*"
-    r"\b(?:(?:same|one|the|a) (?:shelf|cupboard|cabinet|box|drawer|closet|crate|tray)|under the sink)\b"
+    r"\b(?:(?:same|one) (?:box|drawer|crate|tray)|(?:same|one|the|a) (?:shelf|cupboard|cabinet|closet)"
+    r"|under the sink)\b"
     r"|\b(?:AGENT|STOCK)\b.*\b(?:AGENT|STOCK)\b.*\b(?:(?:in|on) (?:one|the same|a|the) (?:shelf|cupboard|cabinet"
     r"|closet|crate)|under the sink)\b.*\b(?:problem|ok|fine|idea|allowed|matter|safe|alright|right)\b"
     r"|\bunder the sink\b.*\b(?:with|next to|beside)\b.*\b(?:bad idea|ok|fine|problem|good idea|alright|safe)\b"
@@ -72,11 +73,17 @@ _THEM = Pattern(
 _OF_A_BODY = Pattern(r"\b(?:eyes?|hands?|arm|skin|face)\b")
 
 
+_ON_A_SURFACE = Pattern(r"\b(?:wet|on top|surface|mix\w*|wip\w+|spray\w*|cleaned|poured|after|before)\b")
+"""Of what is cleaned with one and then the other, and not of where they stand."""
+
+
 def stored(plain: str) -> bool:
     """True when it is asked whether products may be kept side by side."""
     if _OF_A_BODY.search(plain) is not None:
         return False  # "keep this eye under the tap"
-    if _STORED.search(plain) is None or re.search(r"\b(?:wet|on top|surface|mix\w*)\b", plain):
+    if _STORED.search(plain) is None or re.search(
+        r"\b(?:wet|on top|surface|mix\w*|wip\w+|spray\w*|cleaned|poured|after|before)\b", plain
+    ):
         return False
     if _OF_PRODUCTS.search(plain) is not None:
         return True

@@ -67,10 +67,10 @@ def _is_of_stock(parsed: Parsed, one: Found, others: bool) -> bool:
     """ "from six percent bleach", "my 6 percent bleach"; beside another strength or ratio, "6 percent bleach"."""
     before = _before(parsed, one)
     product = _product_behind(parsed, one)
-    if before.endswith(" is") and any(
-        mention.end == one.start - 1 and mention.things[0].kind in ("agent", "stock") for mention in parsed.mentions
-    ):
-        return True  # "my bleach is 8.25 percent"
+    is_so = _IS.search(before)
+    names = one.start - len(is_so.group().split()) if is_so is not None else None
+    if any(mention.end == names and mention.things[0].kind in ("agent", "stock") for mention in parsed.mentions):
+        return True  # "my bleach is only 4 percent"
     if re.search(r"\b(?:from|using|out of)(?: a| the| my| some)*$", before):
         return True
     if product and _STOCK_BEFORE.search(before):
@@ -80,6 +80,9 @@ def _is_of_stock(parsed: Parsed, one: Found, others: bool) -> bool:
     if others and _size(one) > MOST_ON_A_SURFACE and re.search(r"\bwith(?: a| the| my| some)*$", before):
         return True  # "at one in 32 with 12 percent"
     return product and others and not _TARGET_BEFORE.search(before)
+
+
+_IS = re.compile(r"\bis(?: only| just| about| now| around| really| actually| at)*$")
 
 
 def _is_before_a_weaker_ppm(parsed: Parsed, one: Found) -> bool:

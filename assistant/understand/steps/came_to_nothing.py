@@ -96,7 +96,7 @@ _FOUND_DRY = Pattern(
     r"|before) i (?:came|got|looked|returned|was)\b"
     r"|\bwhen i (?:came|got|looked|returned)\b.*\bdr(?:y|ied)\b|\bby the time i\b.*\bdr(?:y|ied)\b"
     r"|\b(?:think|reckon|guess|maybe|perhaps|may|might|probably|suppose)\b.*\bdr(?:y|ied)\b|\bdried (?:a (?:bit"
-    r"|little)|at the|round the|on the|in places)\b",
+    r"|little)|at the|round the|on the|in the|in one|in places)\b",
     "dr",
 )
 """ "It was dry when I came back", "I think it dried at the edges": of the wet time, where nothing is rinsed yet."""

@@ -119,6 +119,13 @@ class Claims:
 _DID_NOT_DRY = Pattern(r"\b(?:did not|has not|never) (?:\w+ )?(?:dry|dried)\b", "not", "never")
 
 
+_ALL_BUT_ONE = Pattern(
+    r"\b((?:all|everything|everyone|everybody|both|lot|them)(?: \w+){0,2}) ?,? but (?:the |my |for )*"
+    r"((?:ENCLOSURE|ANIMAL)(?: 's)?(?: \w+)?)$"
+)
+""" "Sprayed all but pepper": "but" begins no clause of its own there."""
+
+
 @lru_cache(maxsize=256)
 def claims_in(text: str) -> Claims:
     """What a masked text says of steps.
@@ -126,6 +133,7 @@ def claims_in(text: str) -> Claims:
     text: small words, names masked as ENCLOSURE, AGENT ..., signs apart.
     """
     stayed = stayed_wet(text)
+    text = _ALL_BUT_ONE.sub(r"\1 except \2", text)
     plain = spelled_out(_OR_ONLY.sub(" or ", _DISCOURSE.sub("", text).strip()))
     clauses = [clause.strip(" ,") for clause in _NEW_CLAUSE.split(plain) if clause and clause.strip(" ,")]
     asks = _asks(plain)

@@ -104,7 +104,7 @@ def _is_spraying(words: str, before: str, after: str) -> bool:
 
 _WITH_WATER = Pattern(
     r"(?: some| a bit of| plain| warm| just| only)* water\b|(?: \S+){0,4}? with (?:just |only |plain |clean "
-    r"|warm |some |tap )*water\b",
+    r"|warm |hot |boiling |cold |soapy |some |a bit of |tap )*water\b",
     "water",
 )
 _TOLD_TO = Pattern(

@@ -7,6 +7,8 @@ from dataclasses import replace
 from assistant.contract import Slots
 from assistant.core.round.rounds import is_open
 from assistant.understand.look import Look
+from assistant.understand.steps.wet_answered import is_a_hedge
+from assistant.understand.text.parts_of_it import FILLING, FITTING, PART, WHICH
 from assistant.understand.text.patterns import Pattern
 
 _AHEAD = Pattern(
@@ -83,13 +85,18 @@ _MEANT_AHEAD = Pattern(
 
 
 def but_for_a_part(look: Look) -> Slots | None:
-    """ "Not the lid", right after a step was recorded: it isn't done all over; None: nothing of the kind."""
+    """ "Not the lid", right after a step was recorded: it isn't done all over; nor is it after "well, nearly".
+
+    None: nothing of the kind.
+    """
     last, before = look.world.talk.last, look.world.talk.last_reading
     if last is None or before is None or last.intent != "done" or last.values.get("recorded") is not True:
         return None
     steps = [step for step in before.slots.steps if step in ("wash", "apply", "rinse", "dry")]
     homes = tuple(last.values.get("enclosures") or ())
-    if not steps or len(homes) != 1 or _BUT_FOR.fullmatch(look.parsed.plain.strip(" .!")) is None:
+    plain = look.parsed.plain.strip(" .!")
+    of_a_part = _BUT_FOR.fullmatch(plain) is not None or _NOT_THAT_PART.fullmatch(plain) is not None
+    if not steps or len(homes) != 1 or not (of_a_part or is_a_hedge(plain)):
         return None
     return replace(look.slots("undo"), enclosures=homes, steps=(steps[-1],), corrects=True)
 
@@ -101,6 +108,16 @@ _BUT_FOR = Pattern(
     r"|mesh|shelf)"
     r"(?: yet| though)?"
 )
+
+
+_NOT_THAT_PART = Pattern(
+    rf"(?:(?:well|oh|but|sorry|wait|no|and|,) ?)*(?:the |its |his |her )?{WHICH}(?:{PART}|{FITTING}|{FILLING})"
+    r" (?:is|are|was|were|has|have|did) not(?: (?:yet|though|quite|dry|done|been))*"
+    rf"|(?:(?:well|oh|but|,) ?)*(?:not|except|except for|apart from|bar|but for|save)(?: (?:the|its|a|few|couple|of"
+    rf"|some|one|his|her))* {WHICH}(?:{PART}|{FITTING}|{FILLING}|drops?|drips?|spots?|patch(?:es)?|bits?)"
+    r"(?: yet| though)?"
+)
+""" "The hide isn't", "bar a few drops", right after a step."""
 
 
 def only_partly(plain: str) -> bool:

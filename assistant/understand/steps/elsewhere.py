@@ -155,26 +155,6 @@ def done_there_too(look: Look) -> Slots | None:
     return replace(slots, enclosures=others, every_enclosure=False, steps=before.slots.steps, wiped=before.slots.wiped)
 
 
-_NOT_AFTER_ALL = Pattern(
-    r"(?:(?:no|oh|sorry|oops|wait|actually|well) ,? ?)+(?:(?:it is |that is )?(?:fine|ok|all right|wrong) ,? ?)?"
-    r"(?:it (?:did not|has not|is not)(?: dry| dried)?(?: out)?|(?:i (?:mean|meant) )?(?:my|her|his) (?:\w+ )?"
-    r"(?:hands?|gloves?|hair|sleeves?|shirt|feet|top))$"
-)
-_ABOUT_HANDS = Pattern(r"\b(?:my|her|his) ")
-
-
-def not_after_all(look: Look) -> bool:
-    """ "No it's fine, it didn't", "no I mean my hands": what the turn before recorded as dry never was."""
-    last, before = look.world.talk.last, look.world.talk.last_reading
-    if last is None or before is None or last.values.get("recorded") is not True:
-        return False
-    plain = look.parsed.plain.strip(" .!").replace(" ,", ",").replace(",", " ,")
-    if _NOT_AFTER_ALL.match(plain) is None:
-        return False
-    dried = last.intent == "dried_early" or before.slots.stayed_wet is False
-    return dried or (bool({"dry", "rinse", "wash"} & set(before.slots.steps)) and bool(_ABOUT_HANDS.search(plain)))
-
-
 _IT_AGAIN = Pattern(r"(?:(?:yes|ok|i|have|just|and|so|now) )*\w+ (?:it|that one|this one)(?: now| too| again)?$")
 
 

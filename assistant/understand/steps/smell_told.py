@@ -182,13 +182,40 @@ _OF_A_STEP = Pattern(r"\b(?:miss\w*|forg\w+|left|skip\w*|\w+ed)\b(?<!smelled)(?<
 """ "Missed a bit", "rinsed it a little": no smell."""
 _SHORT_NONE = Pattern(
     r"(?:dry ,? ?|and |it is )*(?:none|nothing|nope none|none at all|not a thing|all clear|clear)(?: now)?$"
+    r"|(?:no|nope|nah|it is|,| )*(?:all )?gone(?: now)?$"
 )
 _SHORT_SMELL = Pattern(
     r"(?:\w+ ,? ?){0,4}\b(?:bit|hint|touch|trace|whiff|little|slight|faint)\b(?: \w+)?(?: of (?:a )?| )?"
     r"(?:AGENT|STOCK)?|(?:\w+ ,? ?){0,3}(?:slightly|a bit|a little|some|faint|only just|barely)$"
     r"|(?:hardly|barely|scarcely|next to) (?:any|anything|none|nothing|there)$|not (?:much|a lot|strong(?:ly)?|really)$"
+    r"|(?:yes|yeah|yep|yup) (?:,|but| )*(?:not (?:much|a lot|strong(?:ly)?|bad)|only just|faint(?:ly)?|hardly)$"
+    r"|(?:(?:yes|yeah|yep|yup|i think|it is|there is|still|,) ?)*(?:still (?:there|is|some|a bit)|there is)(?: still)?$"
+    r"|(?:(?:um|er|hm|hmm|well|oh|,) ?)*(?:maybe|perhaps|possibly|probably|i think so|might be)$"
+    r"|.*\b(?:mask|nose|cold)\b.*\b(?:can not|could not) (?:really )?(?:tell|say)\b"
+    r"|.*\b(?:can not|could not) (?:really )?(?:tell|say)\b.*\b(?:mask|nose|cold|smell)\b"
     r"|(?:i )?(?:can not|could not|hard to) (?:tell|say)(?: really)?$|(?:no idea|not sure|do not know|i do not know)$"
 )
+
+
+def says_it_is_wet(plain: str) -> bool:
+    """Asked whether it smells, or is dry: "no, still damp", "it isn't dry yet"."""
+    if WET_ELSEWHERE.search(plain):
+        return False
+    return _IS_WET.search(_NOT_WET.sub(" ", plain)) is not None or _NOT_DRY.search(plain) is not None
+
+
+WET_ELSEWHERE = Pattern(
+    r"\b(?:if|until|how|why|what|my hands?|towel|cloth|grass|floor mat|slipped|slippers|mopp\w+|water in "
+    r"(?:the|his|her|its|their) (?:bowl|dish|bucket|jug|kettle|sink))\b"
+)
+"""Asked, or of what is no surface that is cleaned."""
+
+
+_NOT_WET = Pattern(
+    r"\b(?:(?:not|never|nothing|nowhere|no longer)(?: \w+){0,2}|no(?: more)?) (?:wet|damp|moist|soggy)\b"
+)
+_IS_WET = Pattern(r"\b(?:wet|damp|moist|soggy|dripping|soaking)\b(?! (?:cloth|towel|sponge|hands?|gloves?|time))")
+_NOT_DRY = Pattern(r"\b(?:not|never|nowhere near|far from)(?: \w+){0,2} dry\b(?! (?:spot|patch|bit))")
 
 
 WORDS = words_in(_NO_SMELL, _SMELLS, _NOT_GONE, _HARDLY_NONE, _NOT_FROM_THERE)

@@ -8,8 +8,9 @@ from typing import TYPE_CHECKING
 from assistant.contract import Pending, Reading, Slots, World
 from assistant.core.record.state import Round
 from assistant.core.round.rounds import a_hold_runs, is_open, waits_on_hold
+from assistant.understand.steps.of_the_keeper import of_the_keeper
 from assistant.understand.steps.rinsed_when import rinsed_before_its_end
-from assistant.understand.steps.smell_told import smell_in_short
+from assistant.understand.steps.smell_told import says_it_is_wet, smell_in_short
 from assistant.understand.steps.stayed_wet import cannot_tell
 from assistant.understand.steps.wet_answered import before_the_rinse, wet_said
 from assistant.understand.text.asking import asks
@@ -224,6 +225,7 @@ def smell_answer(look: Look, pending: Pending) -> Reading | None:
         return None
     smell = look.told.smell if look.told.smell is not None else smell_in_short(look.parsed.plain)
     wet = False if look.claims.done == ("dry",) and not look.told.wet else look.told.wet
+    wet = True if says_it_is_wet(look.parsed.plain) and not of_the_keeper(look.parsed.plain) else wet
     if (smell is None and wet is None) or set(look.claims.done) - {"dry"} or look.parsed.plain.endswith("?"):
         return None
     slots = replace(pending.reading.slots, smell=smell, wet=wet)

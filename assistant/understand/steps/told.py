@@ -10,8 +10,8 @@ from dataclasses import dataclass
 from typing import Literal
 
 from assistant.understand.steps.of_the_keeper import of_the_keeper
+from assistant.understand.steps.smell_told import WET_ELSEWHERE, smell_told
 from assistant.understand.steps.smell_told import WORDS as SMELL_WORDS
-from assistant.understand.steps.smell_told import smell_told
 from assistant.understand.text.asking import ASKS_FIRST
 from assistant.understand.text.parts_of_it import FILLING, FITTING, PART, WHICH
 from assistant.understand.text.patterns import Pattern, words_in
@@ -111,7 +111,8 @@ _WET_PATCH = Pattern(
     r"\b(?:wet|damp|moist|soggy)(?:ish)? (?:patch|patches|spot|spots|corner|corners|bit|bits|area|areas|edge|edges"
     r"|seam|seams|floor|base|lid|wall|walls|side|places|streaks?|drips?|drops?)\b|\bpuddles?\b"
     r"|\b(?:drops|droplets|drips|water) (?:left|in the|on the|still)\b"
-    r"|\bstill (?:a (?:bit|little|touch|tad) |slightly |rather |quite |pretty )*(?:damp|moist|wettish|dampish)\b"
+    r"|\bstill (?:a (?:bit|little|touch|tad) |slightly |rather |quite |pretty |cold and |cool and )*"
+    r"(?:damp|moist|wettish|dampish)\b"
     rf"|\b{_PART}(?: is| are| 's| feels?| looks?)(?: still| a bit| a little| slightly)* (?:wet|damp|moist)\b"
     r"|\bcondensation\b|\bkeeps? (?:on )?(?:weeping|dripping|seeping|sweating|beading|oozing|trickling|leaking)\b"
     r"|\b(?:water )?bowl(?: has| got| was| is)? (?:tipped|spilled|spilt|knocked|fell|fallen|leaked)\b"
@@ -123,7 +124,7 @@ _WET_PATCH = Pattern(
     rf"|\b{WHICH}(?:{PART}|{FITTING}|{FILLING})(?: is| are| 's)? still soaking\b(?! in)"
     rf"|\b{WHICH}(?:{PART}|{FILLING})(?: is| are| 's)?(?: all)? (?:soaking|soaked)\b(?! in)"
     r"|\b(?:wet|damp|moist) (?:under|behind|beneath|below|inside)\b|\bbut (?:still |a bit |it is )*(?:wet|damp)\b"
-    r"|\b(?:cold and wet|clammy)\b|\b(?:fogged|misted|steamed) up$"
+    r"|\b(?:cold and (?:wet|damp)|clammy)\b|\b(?:fogged|misted|steamed) up$"
     r"|\bwater (?:everywhere|pooled|pooling|standing|got in|came in)\b|\b(?:is|'s) pooling\b"
     r"|\b(?:sprayed|misted|spritzed) (?:some |a bit of |plain |warm )*water\b.*\bhumid"
     r"|\brain (?:came|got|blew) in\b|\b(?:bowl|dish)(?: has| is)? (?:leak\w*|overflow\w*)\b"
@@ -262,13 +263,7 @@ def _doubted(plain: str) -> bool:
 def _wet(plain: str) -> bool | None:
     if _NO_PATCH.search(plain):
         return False
-    if _WET_PATCH.search(plain) and not re.search(
-        r"\b(?:if|until|how|why|what|my hands?|towel|cloth|grass|floor mat|slipped|slippers|mopp\w+|water in "
-        r"(?:the|his|her|its|their) (?:bowl|dish|bucket|jug|kettle|sink))\b",
-        plain,
-    ):
-        return True
-    return None
+    return True if _WET_PATCH.search(plain) and not WET_ELSEWHERE.search(plain) else None
 
 
 WORDS = SMELL_WORDS | words_in(_DRIED, _EARLY, _AGAIN, _STILL_WET, _WET_PATCH, _NO_PATCH, _A_PART)

@@ -85,9 +85,9 @@ class InTalk:
             told = wet_answer(look, pending)
             if told is not None:
                 return told  # "yes, well the floor did"
-        smelt = smell_answer(look, pending) if pending is not None and look.told.smell is not None else None
+        smelt = smell_answer(look, pending) if pending is not None else None
         if smelt is not None:
-            return smelt  # "no smell except in the corner" is no "no"
+            return smelt  # "no smell except in the corner" is no "no", nor is "yes, a bit" or "no, it's wet"
         if pending is not None and fills.asks_whether_rinsed(pending):
             rinsed = fills.was_rinsed_first(look.parsed.plain)
             if rinsed is not None:

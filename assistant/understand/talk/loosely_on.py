@@ -85,7 +85,9 @@ def goes_on_loosely(look: Look) -> Reading | None:
         return replace(before, question=look.parsed.text, spoken=look.spoken, doubts=())
     if _supposes(look, before) or _asks_till_when(look, before):
         return replace(before, question=look.parsed.text, spoken=look.spoken, doubts=())
-    if _is_quite_the_same(look, before):
+    slots = look.slots(before.intent)
+    given = given_to(look.world.questions[before.intent], slots)
+    if not given and _is_quite_the_same(look, before):
         return replace(before, question=look.parsed.text, spoken=look.spoken, doubts=())
     if look.claims.mentioned or look.chances[OUTSIDE] >= _OUTSIDE_FOR_SURE or not _GOES_ON.search(look.parsed.plain):
         return None
@@ -93,8 +95,6 @@ def goes_on_loosely(look: Look) -> Reading | None:
     if word is not None and before.slots.mixes:
         mixes = tuple(replace(m, word=word) if isinstance(m, SaidRatio) else m for m in before.slots.mixes)
         return replace(before, question=look.parsed.text, slots=replace(before.slots, mixes=mixes), spoken=look.spoken)
-    slots = look.slots(before.intent)
-    given = given_to(look.world.questions[before.intent], slots)
     if not given and _is_likely_the_same(look, before):
         return replace(before, question=look.parsed.text, spoken=look.spoken, doubts=())
     if not given or (before.intent == "still_good" and "when" in given):
@@ -112,13 +112,7 @@ def _supposes(look: Look, before: Reading) -> bool:
 def _is_quite_the_same(look: Look, before: Reading) -> bool:
     """ "Could I just sniff at it", right after a bottle that nobody knows: it, however the turn opens."""
     few = len(look.parsed.words) <= _FEW and not look.claims.mentioned and look.top == before.intent
-    return (
-        few and before.intent in _SAME_FOR_ALL and look.chances[look.top] >= _QUITE_LIKELY and not _given(look, before)
-    )
-
-
-def _given(look: Look, before: Reading) -> bool:
-    return bool(given_to(look.world.questions[before.intent or ""], look.slots(before.intent)))
+    return few and before.intent in _SAME_FOR_ALL and look.chances[look.top] >= _QUITE_LIKELY
 
 
 def _asks_till_when(look: Look, before: Reading) -> bool:

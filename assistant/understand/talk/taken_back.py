@@ -26,6 +26,8 @@ _ONLY_ITS_OUTSIDE = Pattern(
 
 def taken_back(look: Look) -> bool:
     """Whether what the turn before recorded is denied, in words that name nothing else."""
+    if _not_after_all(look):
+        return True
     talk, waiting = look.world.talk, look.world.waiting
     last = talk.last
     if last is None or last.intent not in _CLAIMED or last.values.get("recorded") is not True:
@@ -37,3 +39,23 @@ def taken_back(look: Look) -> bool:
     if last.intent == "rinsed_out" and _ONLY_ITS_OUTSIDE.fullmatch(plain) is not None:
         return True
     return _NOT_SO.fullmatch(plain) is not None
+
+
+_NOT_AFTER_ALL = Pattern(
+    r"(?:(?:no|oh|sorry|oops|wait|actually|well) ,? ?)+(?:(?:it is |that is )?(?:fine|ok|all right|wrong) ,? ?)?"
+    r"(?:it (?:did not|has not|is not)(?: dry| dried)?(?: out)?|(?:i (?:mean|meant) )?(?:my|her|his) (?:\w+ )?"
+    r"(?:hands?|gloves?|hair|sleeves?|shirt|feet|top))$"
+)
+_ABOUT_HANDS = Pattern(r"\b(?:my|her|his) ")
+
+
+def _not_after_all(look: Look) -> bool:
+    """ "No it's fine, it didn't", "no I mean my hands": what the turn before recorded as dry never was."""
+    last, before = look.world.talk.last, look.world.talk.last_reading
+    if last is None or before is None or last.values.get("recorded") is not True:
+        return False
+    plain = look.parsed.plain.strip(" .!").replace(" ,", ",").replace(",", " ,")
+    if _NOT_AFTER_ALL.match(plain) is None:
+        return False
+    dried = last.intent == "dried_early" or before.slots.stayed_wet is False
+    return dried or (bool({"dry", "rinse", "wash"} & set(before.slots.steps)) and bool(_ABOUT_HANDS.search(plain)))

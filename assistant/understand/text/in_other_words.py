@@ -13,6 +13,7 @@ _PUT_AS = tuple(
             r"|was able to|even )+ ?(?:go |get )?dry(?: (?:out|off|up))?\b",
             "before it dried",
         ),
+        (r"\b(dry|dried) on top\b", r"\1 on the top"),
         (r"\bfreshened (?:up )?(the (?:\w+ )?\w+|it|that|them)(?: up)? again\b", r"misted \1 again"),
     )
 )
