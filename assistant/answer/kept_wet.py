@@ -33,12 +33,12 @@ def dried_early(reading: Reading, world: World) -> Answer:
     if reading.slots.part is not None and round_ is not None and is_open(round_):
         return _all_of_it(name, reading, world)
     dry = done(replace(reading, intent="done", slots=replace(reading.slots, steps=("dry",))), world)
-    return _as_said(dry, reading, world)
+    return _as_said(dry, reading)
 
 
-def _as_said(answer: Answer, reading: Reading, world: World) -> Answer:
-    """Judged as another question, it stays the one that was said where no clean is open."""
-    return answer if open_rounds(world) else replace(answer, intent=reading.intent)
+def _as_said(answer: Answer, reading: Reading) -> Answer:
+    """Judged as another question, it stays the one that was said unless something is recorded as that."""
+    return answer if answer.values.get("recorded") else replace(answer, intent=reading.intent)
 
 
 def _is_lost(round_: Round, reading: Reading, world: World) -> bool:
@@ -115,13 +115,18 @@ def rewet(reading: Reading, world: World) -> Answer:
     ):
         return _runs_on(names, again, reading, world)
     if again:
-        return _as_said(done(replace(_spraying(names, reading), intent="done"), world), reading, world)
+        return _as_said(done(replace(_spraying(names, reading), intent="done"), world), reading)
     first = rounds[0]
-    if first is not None and waits_on_hold(first):
+    if first is not None and (waits_on_hold(first) or _is_unsprayed(first)):
         vouched = replace(reading, intent="done", slots=replace(reading.slots, enclosures=names, steps=("hold",)))
-        return done(vouched, world)
+        return _as_said(done(vouched, world), reading)
     wet = still_smells(replace(reading, intent="still_smells", slots=replace(reading.slots, wet=True)), world)
-    return _as_said(wet, reading, world)
+    return wet if open_rounds(world) else replace(wet, intent=reading.intent)
+
+
+def _is_unsprayed(round_: Round) -> bool:
+    """Nothing that has to stay wet is on record as sprayed yet: the steps before are asked about."""
+    return is_open(round_) and "apply" in round_.steps and {"apply", "rinse"}.isdisjoint(round_.done)
 
 
 def _spraying(names: tuple[str, ...], reading: Reading) -> Reading:

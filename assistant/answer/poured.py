@@ -9,11 +9,10 @@ from typing import Literal, TypeAlias
 from assistant.answer.asking import ask
 from assistant.answer.product import Product, allowed_product, own_stock
 from assistant.answer.scooped import as_poured
-from assistant.answer.strength import MOST, STRONGEST, strength_of
+from assistant.answer.strength import MOST, STRONGEST, age_in, strength_of
 from assistant.contract import Answer, Outcome, Reading, VolumeRole, World
 from assistant.core.facts import Source
 from assistant.core.mixing.chlorine import Chlorine
-from assistant.core.mixing.decay import Age, age_of
 from assistant.core.mixing.dilution import share_of
 from assistant.core.quantities.amounts import Amount, Mix
 from assistant.core.quantities.errors import OutOfRange
@@ -133,7 +132,7 @@ def _how_strong(poured: _Poured, reading: Reading, world: World) -> Answer:
     ppm = chlorine.ppm * poured.share if chlorine is not None else None
     most = facts[MOST].exact() * facts["mixing-chlorine-convention"].exact()
     too_strong = ppm is not None and ppm > most
-    age = _age(product, world)
+    age = age_in(product, reading, world)
     return Answer(
         reading.intent,
         Outcome.ANSWER,
@@ -161,12 +160,6 @@ def _how_strong(poured: _Poured, reading: Reading, world: World) -> Answer:
         cautions=("caution-label-first", "caution-never-mix") if product.is_bleach else ("caution-label-first",),
         sources=_strength_sources(product, chlorine, too_strong, world),
     )
-
-
-def _age(product: Product, world: World) -> Age | None:
-    if not product.is_bleach or product.stock is None or product.said_strength is not None:
-        return None
-    return age_of(product.stock, world.now.date(), world.facts)
 
 
 def _strength_sources(

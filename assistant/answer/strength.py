@@ -6,6 +6,7 @@ Ratios are kept to the letter, however old the stock. Percent and ppm take the a
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from datetime import timedelta
 from fractions import Fraction
 
 from assistant.answer.asking import ask
@@ -15,12 +16,15 @@ from assistant.core.facts import Facts
 from assistant.core.mixing.chlorine import Chlorine, available_chlorine
 from assistant.core.mixing.decay import Age, age_of
 from assistant.core.mixing.dilution import share_for
-from assistant.core.quantities.amounts import Mix, Neat, Percent, SaidRatio
+from assistant.core.quantities.amounts import Amount, Mix, Neat, Percent, SaidRatio
 from assistant.core.quantities.errors import OutOfRange
 from assistant.core.quantities.ratio import EitherWay, Ratio, of_share, read
+from assistant.core.quantities.units import convert
 
 MOST = "mixing-bleach-most"
 STRONGEST = "mixing-bleach-strongest"
+LEAST_AGE_DAYS = 30
+"""A time told with a mix counts as the age of the concentrate from here on; a shorter one is of something else."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,7 +69,7 @@ def strength_of(wanted: Mix, product: Product, reading: Reading, world: World) -
     if too_strong is not None:
         return too_strong
     chlorine = product.chlorine(world.facts)
-    age = _age(product, world)
+    age = age_in(product, reading, world)
     if isinstance(wanted, SaidRatio):
         ratio = ratio_of(wanted, reading, world)
         if isinstance(ratio, Answer):
@@ -128,11 +132,20 @@ def _turned(said: SaidRatio, reading: Reading, world: World) -> Answer:
     return replace(asked, pending=Pending(reading, world.now, missing=("mix",), on_yes=on_yes))
 
 
-def _age(product: Product, world: World) -> Age | None:
-    """Bleach alone has a rate law; a strength stated in the question is taken as it is now."""
-    if not product.is_bleach or product.stock is None or product.said_strength is not None:
+def age_in(product: Product, reading: Reading, world: World) -> Age | None:
+    """What is known of a bleach's age: as told with the question, else as the shelf has it; None: no bleach of a shelf.
+
+    Bleach alone has a rate law; a strength stated in the question is taken as it is now, unless its age is told too.
+    """
+    if not product.is_bleach or product.stock is None:
         return None
-    return age_of(product.stock, world.now.date(), world.facts)
+    today = world.now.date()
+    days = sum(int(convert(span, "d").amount) for span in reading.slots.durations)
+    if days >= LEAST_AGE_DAYS:
+        strength = Amount(product.percent, "%") if product.percent is not None else None
+        told = replace(product.stock, strength=strength, basis=product.basis, made=today - timedelta(days=days))
+        return age_of(told, today, world.facts)
+    return None if product.said_strength is not None else age_of(product.stock, today, world.facts)
 
 
 # ---------------------------------------------------------------- bleach too strong for a surface

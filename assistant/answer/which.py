@@ -19,17 +19,18 @@ def open_rounds(world: World) -> tuple[Round, ...]:
 def which_rounds(reading: Reading, world: World, fits: Callable[[Round], bool]) -> tuple[str, ...] | Answer:
     """The enclosures whose rounds are meant; an answer that asks when it can't be told.
 
-    Named ones as named. "Both", "all": every open round. Unnamed: the only open round, or the only one that it fits;
-    never a guess between two. No open round and none named gives ().
+    Named ones as named. "All": every open round; "both" of more than two: the two that it fits. Unnamed: the only open
+    round, or the only one that it fits; never a guess between two. No open round and none named gives ().
     """
     slots = reading.slots
     if slots.enclosures:
         return slots.enclosures
     rounds = open_rounds(world)
-    if slots.every_enclosure or len(rounds) <= 1:
+    of_two = slots.every_enclosure and slots.both and len(rounds) > 2
+    if (slots.every_enclosure and not of_two) or len(rounds) <= 1:
         return tuple(round_.enclosure for round_ in rounds)
     fitting = tuple(round_.enclosure for round_ in rounds if fits(round_))
-    if len(fitting) == 1:
+    if len(fitting) == (2 if of_two else 1):
         return fitting
     candidates = fitting or tuple(round_.enclosure for round_ in rounds)
     return ask(reading, world, ("enclosure",), "the_round.which", {"candidates": candidates})

@@ -122,6 +122,8 @@ class Slots:
     """From `rounds.STEPS`."""
     every_enclosure: bool = False
     """ "both", "all of them": every enclosure with an open round."""
+    both: bool = False
+    """It was said of two: of more that are open, the two that it fits."""
     stayed_wet: bool | None = None
     """What was said of the surface during the wet time."""
     too_early: bool = False

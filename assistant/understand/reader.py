@@ -22,6 +22,7 @@ from assistant.understand.bottles import fills
 from assistant.understand.bottles.as_the_dose import as_the_dose
 from assistant.understand.bottles.asked_what_is_in import asked_what_is_in
 from assistant.understand.bottles.to_be_filled import to_be_filled
+from assistant.understand.bottles.wrong_mix import measured_wrong
 from assistant.understand.certainty import best_of, with_doubts
 from assistant.understand.harm import alarms, no_harm, unhurt
 from assistant.understand.harm.after_a_mess import of_the_mess
@@ -51,8 +52,14 @@ from assistant.understand.steps.after_spraying import came_to_nothing, done_over
 from assistant.understand.steps.back_where import back_where
 from assistant.understand.steps.before_spraying import without_the_rinse_before
 from assistant.understand.steps.claimed_steps import claims_in
-from assistant.understand.steps.denied import but_for_a_part, contradicts_the_record, lied_about, meant_ahead
-from assistant.understand.steps.elsewhere import only_one_of_them, the_other_one, the_same_one
+from assistant.understand.steps.denied import (
+    but_for_a_part,
+    contradicts_the_record,
+    done_in_another_home,
+    lied_about,
+    meant_ahead,
+)
+from assistant.understand.steps.elsewhere import of_another_one, only_one_of_them, the_other_one, the_same_one
 from assistant.understand.steps.label_minutes import label_told
 from assistant.understand.steps.put_on_it import of_what_is_on_it
 from assistant.understand.steps.remarks import a_surface_was_touched, is_remark, remarked_beside
@@ -68,8 +75,9 @@ from assistant.understand.steps.wet_answered import is_a_hedge, is_half_an_answe
 from assistant.understand.steps.wet_apart import wet_apart
 from assistant.understand.talk.goes_on import of_the_room
 from assistant.understand.talk.in_talk import InTalk
-from assistant.understand.talk.loosely_on import goes_on_loosely, pleads, told_too
-from assistant.understand.talk.taken_back import taken_back
+from assistant.understand.talk.loosely_on import goes_on_loosely, likely_in_its_field, pleads, told_too
+from assistant.understand.talk.plainly_on import plainly_on
+from assistant.understand.talk.taken_back import smells_after_all, taken_back
 from assistant.understand.talk.wished_on import wished_on
 from assistant.understand.text.asking import asks
 from assistant.understand.text.english_words import Usage
@@ -141,7 +149,9 @@ class Reader:
             or got_next_door(look)
             or of_the_room(look)
             or escape_told(look, by_likeness)
+            or _in_another_home(look)
             or not_that_bottle(look)
+            or (came_to_nothing(look) if measured_wrong(look) else None)
             or another_product(look)
             or met_or_filled(look, lambda said: self._parse(said, _gallon(world)))
             or of_the_mess(look)
@@ -156,6 +166,8 @@ class Reader:
             or resumed(look)
             or (None if asked_of_it else came_to_nothing(look))
             or (look.reading("undo", Slots(), BY_RULE) if taken_back(look) else None)
+            or _smells_after_all(look)
+            or plainly_on(look)
             or wished_on(look)
             or self._in_talk(look)
             or done_over(look)
@@ -227,6 +239,8 @@ class Reader:
         on = on or (told_too(look) if intent in (None, "still_good", "in_bottle") else None)
         if on is not None:
             return on
+        if intent is None and not half_said and (near := likely_in_its_field(look)) is not None:
+            intent, confidence = near, look.chances[near]
         if intent is None:
             touched = touched_in(look.parsed, look.world.household)
             slots = Slots(stayed_wet=False if half_said or says_it_dried(look) else None, touched=touched)
@@ -258,7 +272,7 @@ class Reader:
         tells_neither = intent == "still_smells" and slots.smell is None and slots.wet is None and not asks(plain)
         if (not plainly or tells_neither) and intent in IS_IT and not (intent == "done" and slots.steps):
             return _only_like(look, intent, slots, confidence)
-        if intent == "done" and look.claims.polarity == "doubtful":
+        if intent == "done" and (look.claims.polarity == "doubtful" or of_another_one(slots, look)):
             step = slots.steps[0] if slots.steps else "done"
             reading = replace(reading, doubts=(Doubt("part" if look.claims.in_part else "polarity", step),))
         return reading
@@ -276,6 +290,16 @@ def _only_like(look: Look, intent: str, slots: Slots, confidence: float) -> Read
     slots = replace(slots, remark=slots.remark or (told_of_it and not of_another_thing(look.parsed.plain)))
     meant = NO_SMELL if intent == "still_smells" and not told_of_it else intent
     return replace(look.reading(intent, slots, confidence), doubts=(Doubt("meaning", meant),))
+
+
+def _in_another_home(look: Look) -> Reading | None:
+    slots = done_in_another_home(look)
+    return look.reading("undo", slots, BY_RULE) if slots is not None else None
+
+
+def _smells_after_all(look: Look) -> Reading | None:
+    slots = smells_after_all(look)
+    return look.reading("still_smells", slots, BY_RULE) if slots is not None else None
 
 
 _GONE = Pattern(r"\b(?:no|not|none|nothing|never|gone|without|free|odou?rless|passe[sd]|longer|cleared|away)\b")

@@ -24,7 +24,7 @@ def _spray(answer: Answer) -> Line:
     details = answer.details
     names = [one.name for one in details["sprayed"] if one.name]
     where = "that" if not names else f"the {listed(names)}" if len(names) <= A_FEW else f"all {len(names)}"
-    say = f"{capital(said_about(details['solution']))} for {where}"
+    say = f"{capital(said_about(details['solution']))} of mix for {where}"
     bottle, fills, strokes = details["bottle"], details["fills"], details["strokes"]
     if bottle is None and fills is not None:
         say += f": {count(fills, 'fill')} of any of your bottles"

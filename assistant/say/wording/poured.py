@@ -6,6 +6,7 @@ from collections.abc import Callable, Mapping
 from typing import Any
 
 from assistant.contract import Answer, Line
+from assistant.core.mixing.decay import BUY_FRESH
 from assistant.core.quantities.ratio import Ratio
 from assistant.say.wording.amounts import number, rounded, said_whole, shown
 from assistant.say.wording.dose_shown import shown_age, shown_chlorine
@@ -25,6 +26,9 @@ def _strength(answer: Answer) -> Line:
         say = f"{rounded(percent)} percent, {rounded(ppm)} parts per million: {parts}."
     if details["again"] and details["poured"].concentrate is not None:
         say = f"{say[:-1]}, {_said_sum(details['poured'])}."
+    age = details["age"]
+    if age is not None and age.verdict in BUY_FRESH:
+        say = f"{say[:-1]}, were it fresh."
     if details["too_strong"] is not None:
         say += " Too strong for a surface."
     return Line(say, "\n".join(_shown(details)))

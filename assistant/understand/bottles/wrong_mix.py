@@ -89,6 +89,11 @@ def mix_was_wrong(look: Look) -> bool:
     return _AT_A_MIX.search(texts[1]) is not None and not _at_its_own(look, sprayed)
 
 
+def measured_wrong(look: Look) -> bool:
+    """Whether it is told in so many words that its mix was measured wrong, or too weak: no new fill."""
+    return _WRONGLY.search(look.parsed.plain) is not None and mix_was_wrong(look)
+
+
 def _is_of(round_: Round, things: Iterable[Thing], world: World) -> bool:
     """Whether every product that is named is that of the clean."""
     for thing in things:

@@ -121,7 +121,11 @@ def _asked(text: str, just_told: bool, cleaning: bool) -> AskedOfHarm | None:
         return None
     if _GIVE.search(text) and not (_OF_THE_WORK.search(text) and not _GIVEN.search(text)):
         return "give"
-    return "again" if _AGAIN.search(text) or _A_PERSON.search(text) or _WITH_WHAT.match(text) else None
+    return (
+        "again"
+        if _AGAIN.search(text) or _HOW_LONG.search(text) or _A_PERSON.search(text) or _WITH_WHAT.match(text)
+        else None
+    )
 
 
 def _sign_of_what_was_swallowed(text: str, world: World) -> Followed | None:
@@ -324,6 +328,14 @@ _AGAIN = Pattern(
     r"(?!.*\b(?:goggles|gloves|mask|wear|more|buy|order|protection|ventilate|anything|BOTTLE|AGENT|STOCK)\b).*"
     r"|should i worry|can i .*bath .*|again)(?: ?\?)*$"
 )
+_HOW_LONG = Pattern(
+    r"^(?:and |so |but |ok |god |please )*(?:for )?how (?:long|many minutes)\b.*\b(?:tap|water|rins\w+|running"
+    r"|run|under|flush\w*"
+    r"|it|this)\b(?!.*\b(?:AGENT|STOCK|BOTTLE|ENCLOSURE|wet|dry|room|window)\b)"
+    r"|^(?:for )?how (?:much )?long(?:er)?(?: \?)?$",
+    "how",
+)
+""" "How long do I have to keep this tap on it"."""
 _A_PERSON = Pattern(
     r"\b(?:he|she|it|they) (?:is|are)(?: only| just)? (?:an? )?(?:\w+ )?"
     r"(?:toddler|baby|child|kid|adult|teenager|pregnant)\b"

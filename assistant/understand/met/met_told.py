@@ -16,6 +16,7 @@ from assistant.understand.named.by_colour import agents_of, products_by_colour
 from assistant.understand.named.names import Thing
 from assistant.understand.named.unknown_names import OF_WHAT_NOBODY_KNOWS
 from assistant.understand.question.may_be import is_told
+from assistant.understand.text.asking import asks
 from assistant.understand.text.patterns import Pattern
 
 _P = r"(?:AGENT|STOCK|BOTTLE|OTHER)"
@@ -78,6 +79,25 @@ _MET = Pattern(
     rf"|\b(?:filled|refilled|made up|topped up)\b(?: \S+){{0,6}}? {_POURED} (?:and|with|plus) {_SOME}{_POURED}\b",
     *("AGENT", "STOCK", "BOTTLE", "OTHER"),
 )
+_UNRINSED = Pattern(
+    rf"\b(?:did not|never|forgot to|without|not) (?:\w+ )?rins\w*(?: out| off)? {_SOME}{_P}(?: bottle| out| off)* "
+    rf"(?:before|when|and then|then|first when) (?:i |we )?(?:put|putting|fill\w*|us\w+|add\w*|pour\w*|spray\w*"
+    rf"|switch\w*"
+    rf"|refill\w*|went|going|start\w*)(?: \S+){{0,4}}? {_P}\b"
+    rf"|\b{_SOME}{_P} (?:was|is|were) (?:all |not |still |yet |even )*(?:wet|damp|on(?: it| there)?|in there|there|dry"
+    rf"|rinsed(?: off)?|on the \w+) (?:when|as|and|while|before) (?:i|we) (?:then )?(?:used|sprayed|put|wiped"
+    rf"|poured|added"
+    rf"|did|misted|squirted)(?: \S+){{0,4}}? {_P}\b",
+    "not",
+    "never",
+    "forgot",
+    "without",
+    "when",
+    "as ",
+    "while",
+    "before",
+)
+""" "Bleach was still wet when I used the vinegar"; "I didn't rinse the bleach bottle before putting vinegar in"."""
 _BOTTLES = Pattern(
     r"^(?:(?:oh|no|oops|shit|and|so|i|we|have|has|had|just|accidentally|think|went|my \w+|he|she|they|somebody"
     rf"|someone) ,? ?)*(?:mixed|combined|blended)(?: up)? {_SOME}BOTTLE(?: bottles?)? "
@@ -104,6 +124,9 @@ _FEW = 2
 def met_told(look: Look) -> Slots | None:
     """The slots of two products that are told to have met; None: nothing of the kind is told."""
     plain = _DID_I_JUST.sub("i just mixed", look.parsed.plain)
+    unrinsed = _UNRINSED.search(plain) is not None and not asks(plain)
+    if unrinsed and len(agents_of(both := _products(look)[1], look.world)) >= _FEW:
+        return _met(look, both)
     if ASKED.search(plain) is not None or not is_told(_AS_IT_WAS_PUT_IN.sub(" ", plain)):
         return None
     masked, things = _products(look)

@@ -80,6 +80,11 @@ _AS_A_UNIT = Pattern(
     r"(?:(?:and|so|ok|or|but|what is|what 's|how much is|what about|that|it|is) )*(?:in|as|into) "
     r"(?:\w+ ){0,2}\w+"
 )
+_WITH_A_SPOON = Pattern(
+    r"(?:(?:and|so|ok|or|but|what if|what about|i have only got|i only have|can i do it|could i do it) )*"
+    r"(?:with|using|by) (?:just |only )?VOLUME(?: measure| then| instead)?"
+)
+""" "With a teaspoon": how many of those the dose is, and no dose for one spoon of mix."""
 _POURED = frozenset({"dose", "top_up", "convert", "measure_with"})
 
 
@@ -88,9 +93,13 @@ def in_another_unit(before: Reading, parsed: Parsed, unit: str | None) -> Slots 
 
     unit: the one that is named. None: nothing of the kind, or the system changes what was asked, and not the answer.
     """
-    if before.intent not in _POURED or parsed.amounts.found or parsed.mentions:
+    plain, found = parsed.plain.strip(" .?!,").removesuffix(" please").strip(" ,"), parsed.amounts.found
+    if before.intent in _POURED and len(found) == 1 and _WITH_A_SPOON.fullmatch(plain) is not None:
+        spoon = found[0].value
+        return Slots(to_unit=spoon.unit) if isinstance(spoon, Amount) and spoon.amount == 1 else None
+    if before.intent not in _POURED or found or parsed.mentions:
         return None
-    if unit is not None and dimension(unit) == "volume" and _AS_A_UNIT.fullmatch(parsed.plain.strip(" .?!,")):
+    if unit is not None and dimension(unit) == "volume" and _AS_A_UNIT.fullmatch(plain):
         return Slots(to_unit=unit)
     words = [token.text for token in parsed.tokens if token.text not in SIGNS]
     named = {SYSTEM_WORDS[word] for word in words if word in SYSTEM_WORDS}

@@ -21,13 +21,14 @@ _AMOUNT = Pattern(
     r"|\bonly (?P<only>half)\b"
 )
 _STRENGTH = Pattern(
-    rf"\b(?P<part>{_PART}) (?:the |that |its )?strength\b|\b(?P<as>half|twice|three times) as strong\b"
+    rf"\b(?P<part>{_PART}|quarter|third) (?:of )?(?:the |that |its )?strength\b|\b(?P<as>half|twice"
+    rf"|three times) as strong\b"
     r"|\bat (?P<at>half|double|twice)(?: strength| that| it)\b"
 )
 _FACTORS = {
     "half": Fraction(1, 2), "twice": Fraction(2), "double": Fraction(2), "triple": Fraction(3),
     "three times": Fraction(3), "a quarter": Fraction(1, 4), "a third": Fraction(1, 3),
-    "two thirds": Fraction(2, 3), "three quarters": Fraction(3, 4),
+    "two thirds": Fraction(2, 3), "three quarters": Fraction(3, 4), "quarter": Fraction(1, 4), "third": Fraction(1, 3),
 }  # fmt: skip
 
 
@@ -104,9 +105,18 @@ def _is_of_another(slots: Slots, bottle: Bottle, world: World) -> bool:
 def at_another_strength(slots: Slots, plain: str, world: World) -> Slots:
     """ "Double strength in the yellow bottle": of the mix that it is for."""
     factor = factor_in(plain)
-    if factor is None or not factor.of_strength or slots.mixes:
+    if slots.mixes:
+        return slots
+    part = next((number for number in slots.numbers if 0 < number < 1), None)
+    if part is not None and _SO_STRONG.search(plain) is not None:  # "a quarter" is read as a number first
+        own = with_own_mix(replace(slots, numbers=()), world)
+        return _of_strength(part, own) or slots
+    if factor is None or not factor.of_strength:
         return slots
     return _of_strength(factor.times, with_own_mix(slots, world)) or slots
+
+
+_SO_STRONG = Pattern(r"\bNUMBER (?:of )?(?:the |that |its |full )*strength\b", "strength")
 
 
 def _of_strength(times: Fraction, slots: Slots) -> Slots | None:

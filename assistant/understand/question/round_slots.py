@@ -51,6 +51,9 @@ _THIS_ONE = Pattern(r"\b(?:pause|stop|leave|park|drop) (?:this|it|here|that)\b")
 _PRESSED = Pattern(r"\b(?:just|please|only) (?:say|tell)\b|\bsay (?:yes|it is)\b|\bsurely\b|\bis not it\b|\bgo on\b")
 
 
+_BOTH = Pattern(r"\b(?:both|the two|two of them|the pair)\b", "both", "two", "pair")
+
+
 def is_of_every_one(plain: str) -> bool:
     """ "Both", "all of them": every enclosure that it may be about."""
     return _EVERY.search(plain) is not None
@@ -71,6 +74,7 @@ def with_the_round(slots: Slots, parsed: Parsed, asked: Asked) -> Slots:
     over = True if _OVER.search(plain) else False if _ON.search(plain) else None
     return replace(
         slots,
+        both=_BOTH.search(plain) is not None,
         steps=_steps(claims, told, intent),
         stayed_wet=_stayed_wet(claims, told, intent),
         too_early=(told.too_early and intent == "dried_early") or (intent == "outbreak" and seen_in_there(plain)),

@@ -60,6 +60,7 @@ from assistant.understand.times.months import month_in
 from assistant.understand.times.said_times import SaidWhen, when_in
 
 _OF_THE_STOCK = frozenset({"mix_strength", "bleach_now"})
+_OF_AN_AGE = frozenset({"bleach_now", "dose"})
 _WHOLE_ROUND = Pattern(r"\btoday\b|\b(?:whole|full|entire) (?:round|lot|day)\b|\bthe (?:round|lot)\b|\beverything\b")
 _BOTH = Pattern(r"\bboth\b(?! windows| doors| bottles)", "both")
 _POURED_TOGETHER = frozenset({"mix_strength"})
@@ -116,7 +117,7 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
     if asked.intent == "bleach_now" and len(slots.numbers) == 1 and not slots.temperatures:
         degrees = Amount(slots.numbers[0], "degC")  # "three months at 30"; the reply says it back
         slots = replace(slots, temperatures=(degrees,), numbers=())
-    if asked.intent == "bleach_now" and not slots.durations and month is None and parsed.when is not None:
+    if asked.intent in _OF_AN_AGE and not slots.durations and month is None and parsed.when is not None:
         slots = replace(slots, durations=age_since(parsed.when, asked.world.now))  # "bought six months ago"
     if asked.intent == "dose":
         slots = for_several(slots, parsed, asked.world)

@@ -154,6 +154,12 @@ _DIRT_SEEN = Pattern(
     *("blood", "slime", "alga", "grim", "scum", "mucky", "grub", "put", "used"),
 )
 """Dirt seen in what is clean, or carried in."""
+_SOMEBODY_DID = Pattern(
+    r"(?:(?:oh|no|god|great|and|now|well|ugh) ,? ?)*ENCLOSURE (?:has |have |had |just |went and |\w+ly )*"
+    r"(?:peed|pooped|pooed|pood|pissed|weed|shat|crapped|urinated|threw|vomited|puked|sneezed|walked|climbed|crawled|sat)\b",
+    "ENCLOSURE",
+)
+""" "Clover peed on it", of an animal by its own name, and on what is being cleaned."""
 _TAKEN_OFF = Pattern(
     r"\b(?:wiped|scooped|picked|removed|took|cleaned|scrubbed|washed|binned|no more|all gone|none|nothing|no)\b"
     r"|\b(?:hands?|gloves?|shoes?|sleeves?|bucket|bin|outside|carpet|cloth|sponge)\b"
@@ -188,9 +194,8 @@ def wet_time_was_none(look: Look) -> Slots | None:
     if not (short or watered or dirty or wrong or _NO_WET_TIME.search(plain)):
         return None
     slots = look.slots("dried_early")
-    homes = (
-        slots.enclosures if "ENCLOSURE" in plain and " from " not in plain else ()
-    )  # "a snake was in it" names no tank
+    somebodys = " from " in plain or _SOMEBODY_DID.match(plain) is not None
+    homes = slots.enclosures if "ENCLOSURE" in plain and not somebodys else ()  # "a snake was in it" names no tank
     return replace(slots, enclosures=homes, choices=(), too_early=True, bottles=(), part=None)
 
 

@@ -46,6 +46,10 @@ _LIED = Pattern(
     *("lied", "fibbed", "cheated", "made it", "true"),
 )
 """ "I lied about the rinsing"."""
+_STEM_SAID = {
+    **{"rins": "rinse", "wip": "rinse", "wash": "wash", "dri": "dry", "clear": "clear"},
+    **{"spray": "apply", "mist": "apply"},
+}
 _STEP_NAMED = {"rins": "rinse", "wash": "wash", "dry": "dry", "clear": "clear", "air": "air"}
 
 
@@ -56,6 +60,35 @@ def lied_about(look: Look) -> Slots | None:
         return None
     step = next(step for stem, step in _STEP_NAMED.items() if stem in found.group())
     return _taken_back(step, look.slots("status"), look)
+
+
+_IN_ANOTHER_HOME = Pattern(
+    r"(?:(?:no|oh|oops|sorry|wait|actually|hang on|argh) ,? ?)*(?:(?:it|that) was (?:in |on )?(?:the |my )?"
+    r"(?:ENCLOSURE|ANIMAL)(?: 's)?(?: \w+)? (?:that |which )?i (?:just |actually )?(?P<there>\w+)"
+    r"|i (?:just |have |have just )?(?P<wrong>rinsed|dried|washed|cleared|wiped) the wrong (?:one|tank|box|cage"
+    r"|tub|viv\w*"
+    r"|enclosure|ENCLOSURE))(?: just now| by mistake)?",
+    "was",
+    "wrong",
+)
+
+
+def done_in_another_home(look: Look) -> Slots | None:
+    """ "That was the hospital tub I rinsed", "I rinsed the wrong one": a step on record that was of another enclosure.
+
+    None: no such thing, or the one that is named has it on record itself.
+    """
+    found = _IN_ANOTHER_HOME.fullmatch(look.parsed.plain.strip(" .!,"))
+    said = (found["there"] or found["wrong"]) if found is not None else ""
+    step = next((step for stem, step in _STEM_SAID.items() if said.startswith(stem)), None)
+    if step is None:
+        return None
+    named = look.slots("status").enclosures
+    if any(
+        is_open(one) and step in one.done for name in named if (one := look.world.state.rounds.get(name)) is not None
+    ):
+        return None
+    return _taken_back(step, replace(look.slots("status"), enclosures=()), look)
 
 
 def _taken_back(step: str, slots: Slots, look: Look) -> Slots | None:

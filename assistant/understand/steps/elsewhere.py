@@ -132,8 +132,20 @@ def not_done_there(look: Look) -> Slots | None:
     return replace(look.slots("undo"), enclosures=named, steps=before.slots.steps[:1], corrects=True)
 
 
+_NO_THE_OTHER = Pattern(
+    r"\b(?:ENCLOSURE|ANIMAL)(?: 's)?(?: \w+)? ?,? ?(?:(?:no|nope|sorry|wait|oops|i mean|i meant|or rather|rather"
+    r"|scratch that"
+    r"|make that|that is|not that|not it|actually|um|er) ?,? ?)+(?:the |my |in |on |for |of |it was |it is )*"
+    r"(?:ENCLOSURE|ANIMAL)(?: 's)?(?: \w+)?$"
+)
+""" "Sprayed the river tank, no, the desert box"."""
+
+
 def only_one_of_them(slots: Slots, look: Look) -> Slots:
     """The same, but of the one that is named last."""
+    plain = look.parsed.plain.strip(" .!?")
+    if len(slots.enclosures) > 1 and not slots.apart and _NO_THE_OTHER.search(plain) is not None:
+        return replace(slots, enclosures=slots.enclosures[-1:])
     if not slots.every_enclosure or _ONLY_ONE_OF_THEM.search(look.parsed.plain.strip(" .!")) is None:
         return slots
     return replace(slots, every_enclosure=False)
@@ -188,6 +200,18 @@ def the_other_one(slots: Slots, intent: str, look: Look) -> Slots:
     just = last.values.get("enclosures") or (last.values.get("enclosure"),)
     others = tuple(name for name in homes if name not in just)
     return replace(slots, enclosures=others, unknown=()) if len(others) == 1 else slots
+
+
+_ANOTHER_ONE = Pattern(
+    rf"\bthe (?:other|wrong|next) (?:one|{_HOME})\b(?! bottle)|\bnext door\b|\b(?:another|a different) (?:one"
+    rf"|{_HOME})\b",
+    *("other", "wrong", "next", "different"),
+)
+
+
+def of_another_one(slots: Slots, look: Look) -> bool:
+    """ "Sprayed the other tank", with no other one open: whether it is of the one that is, only the keeper knows."""
+    return not slots.enclosures and _ANOTHER_ONE.search(look.parsed.plain) is not None
 
 
 def _by_its_looks(said: str, look: Look) -> tuple[str, ...]:

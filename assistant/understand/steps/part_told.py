@@ -84,7 +84,12 @@ def whole_too(plain: str) -> bool:
     return _WHOLE_TOO.search(plain) is not None or (_WALLS.search(plain) and _FLOOR.search(plain)) is not None
 
 
-_WALLS = Pattern(r"\b(?:walls?|sides)\b", "wall", "sides")
+_WALLS = Pattern(
+    r"(?<!\bone )(?<!\btwo )(?<!\bthree )(?<!\bback )(?<!\bside )(?<!\bfront )(?<!\bother )(?<!\bsome )"
+    r"(?<!\bNUMBER )(?<!\bmost )(?<!\bof the )\b(?:walls|sides)\b",
+    "wall",
+    "sides",
+)
 _FLOOR = Pattern(r"\b(?:floor|base|bottom)\b", "floor", "base", "bottom")
 
 

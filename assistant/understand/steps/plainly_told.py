@@ -61,6 +61,26 @@ _SECOND_THOUGHTS = Pattern(
     r"|\bin (?:my|his|her) (?:head|mind)\b"
 )
 """ "It stayed wet, rinsed, wait no, just stayed wet"."""
+_NOT_SO = Pattern(
+    r"[,.] ?(?:wait|hang on|hold on|oh|sorry)? ?[,.]? ?(?:no|nope)[ .,]*$"
+    r"|, ?(?:nearly|almost|not quite|not really|or not)$"
+)
+""" "Sprayed. wait. no.", "washed, nearly": of whichever step."""
+_ANOTHER_DAY = Pattern(
+    r"\b(?:yesterday|last (?:night|week|weekend|time|month|\w+day)|the other (?:day|night|week)|(?:days|weeks) ago"
+    r"|(?:on|this|since) (?:mon|tues|wednes|thurs|fri|satur|sun)day)\b"
+)
+"""What was sprayed then may be of another clean."""
+_STILL_ON_IT = Pattern(
+    r"\bstill (?:some |a bit of |a lot of |loads of |lots of |full of |covered in )*(?:soap\w*|suds|foam|bubbles|poo\w*"
+    r"|dirt\w*|muck\w*|dirty|filthy|grubby|mould\w*|mold\w*|urates?|stuck|caked|there|on)\b"
+    r"|\b(?:will|would|did|does|is|has|have) not (?:all |quite |really )*(?:come|coming|came|shift|shifting|budge"
+    r"|go|gone)"
+    r"(?: off| out| away)?\b|\bnot (?:all )?(?:come|coming) off\b",
+    "still",
+    "not",
+)
+""" "Washed it but the poo won't come off"."""
 _BY_ITSELF = Pattern(r"(?:^|, ?)(?:\w+ )?(\w+ly)(?= ?(?:,|$))")
 """ "It's been rinsed, supposedly": a word of how it was, set apart."""
 _WITH_A_DIRTY_ONE = Pattern(
@@ -87,6 +107,10 @@ def on_second_thoughts(text: str, steps: Collection[str], denied: Collection[str
     denied: steps that it says aren't done: "haven't washed it but rinsed it".
     """
     if not {"move out", "return"}.isdisjoint(steps) and _ONE_OF_THEM.search(text) is not None:
+        return True
+    if _NOT_SO.search(text) is not None or ("apply" in steps and _ANOTHER_DAY.search(text) is not None):
+        return True
+    if "wash" in steps and _STILL_ON_IT.search(text) is not None:
         return True
     if CLOSING.isdisjoint(steps):
         return False

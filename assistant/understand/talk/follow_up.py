@@ -48,6 +48,9 @@ _ASKS_THE_SAME = Pattern(
     _SAME
     + r"|^(?:and |so |ok )*(?:(?:for|with|on|in) )?(?:the |my )?(?:BOTTLE|STOCK|AGENT|ENCLOSURE|ANIMAL|\w+)(?: too)?"
     r" ?,? (?:(?:is |are |it |that |in )*(?:the )?same)(?: \w+)? ?\?$"
+    r"|^(?:and |so |ok |but |well )*(?:what about|how about) (?:the |my )?(?:BOTTLE|STOCK|AGENT|ENCLOSURE|ANIMAL"
+    r"|ORGANISM)"
+    r"(?: one)? ?,? (?:is|are|does|do|would|will|can|could|did) (?:that|it|they|this|those)\b(?: \w+){0,4} ?\??$"
 )
 _ANOTHER = Pattern(
     r"(?:\btoo|\bas well|\balso)(?: \?)?$"
@@ -113,6 +116,7 @@ class Answering:
     spoken: bool
 
 
+_WITH_THE = Pattern(r"(?:and |what about |how about |or )*(?:with|from|using) (?:the )?NUMBER(?: one)?$")
 _HEDGES = frozenset({"suppose", "guess", "think", "reckon", "probably", "maybe", "perhaps", "believe", "about"})
 """Words that make an answer no other question: "one to thirty-two, I suppose"."""
 CLAIMED = ("log_clean", "mixed", "rinsed_out")
@@ -223,6 +227,8 @@ def corrected(answering: Answering, before: Reading, world: World) -> Reading | 
         said = replace(before.slots.volumes[0], amount=slots.numbers[0])
         return _joined(before, answering, replace(before.slots, volumes=(said,)))
     elif "numbers" in given and len(given) == 1:
+        if _WITH_THE.match(answering.parsed.plain):
+            return None  # "and with the 6": six percent, or the sixth of something; no six mils
         return _joined(before, answering, with_number(before, slots.numbers[-1]))
     before, fits = with_its_bottles_mix(before, given, world), fits_its_bottle(before, given, world)
     if fits:

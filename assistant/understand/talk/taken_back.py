@@ -5,6 +5,7 @@ The step is not named; it is the one that the reply told of. Whatever is taken b
 
 from __future__ import annotations
 
+from assistant.contract import Slots
 from assistant.understand.look import Look
 from assistant.understand.text.patterns import Pattern
 
@@ -41,6 +42,42 @@ def taken_back(look: Look) -> bool:
     return _NOT_SO.fullmatch(plain) is not None
 
 
+_A_BIT = r"(?:a |an |the |just |still |quite |tiny |very |faint |slight )*(?:bit|little|whiff|hint|trace|touch|tad)"
+_THERE_IS = (
+    rf"(?:there|it) (?:is|does|might be|may be|could be)(?: (?:still|maybe|actually|a|one|some|something|{_A_BIT}))*"
+    rf"|maybe {_A_BIT}|i (?:can|do)(?: still| actually| just)*|i think (?:so|there is|it does|i can)"
+)
+_SMELLS_AFTER_ALL = Pattern(
+    rf"(?:{_OPENS}|hmm+ ,? ?|or ,? ?)(?:(?:yes|yeah|yep|maybe|{_THERE_IS}|{_A_BIT}) ?,? ?)+"
+    r"(?:(?:actually|after all|now|there|of it|left|though|sorry|still|in there|in the corner) ?)*"
+)
+_THERE_IS_A_BIT = Pattern(
+    rf"(?:{_OPENS}|hmm+ ,? ?)(?:yes ,? ?)?there is(?: still| maybe| just)* {_A_BIT}(?: \w+){{0,2}}"
+)
+
+
+def smells_after_all(look: Look) -> Slots | None:
+    """ "Actually yes", "wait, there is a bit", right after the smell was told to be gone; None: nothing of the kind."""
+    talk, waiting = look.world.talk, look.world.waiting
+    last = talk.last
+    if last is None or talk.prompt is not None or look.parsed.plain.endswith("?"):
+        return None
+    if waiting is not None and not waiting.unasked:
+        return None
+    plain = look.parsed.plain.strip(" .!,")
+    homes = tuple(last.values.get("enclosures") or filter(None, (last.values.get("enclosure"),)))
+    told_gone = (
+        last.intent == "still_smells" and last.values.get("recorded") is True and last.values.get("smell") is False
+    )
+    if told_gone and plain not in _AGREES and _SMELLS_AFTER_ALL.fullmatch(plain) is not None:
+        return Slots(enclosures=homes, smell=True)
+    if last.intent == "return_check" and _THERE_IS_A_BIT.fullmatch(plain) is not None:
+        return Slots(enclosures=homes, smell=True)
+    return None
+
+
+_AGREES = frozenset({"yes", "yeah", "yep", "ok yes"})
+"""Alone they may well mean that it is gone."""
 _NOT_AFTER_ALL = Pattern(
     r"(?:(?:no|oh|sorry|oops|wait|actually|well) ,? ?)+(?:(?:it is |that is )?(?:fine|ok|all right|wrong) ,? ?)?"
     r"(?:it (?:did not|has not|is not)(?: dry| dried)?(?: out)?|(?:i (?:mean|meant) )?(?:my|her|his) (?:\w+ )?"

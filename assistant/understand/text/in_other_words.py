@@ -14,6 +14,11 @@ _PUT_AS = tuple(
             "before it dried",
         ),
         (r"\b(dry|dried) on top\b", r"\1 on the top"),
+        (
+            r"\b((?:have|has) (?:just |now |already )?)(spray|wash|clean|mist|clear|scrub|rins|wip)e?"
+            r"(?= (?:all|it|the|him|her|them|everything|both|that|this)\b)",
+            r"\1\2ed",
+        ),
         (r"\bfreshened (?:up )?(the (?:\w+ )?\w+|it|that|them)(?: up)? again\b", r"misted \1 again"),
     )
 )
