@@ -117,16 +117,17 @@ def rewet(reading: Reading, world: World) -> Answer:
     if again:
         return _as_said(done(replace(_spraying(names, reading), intent="done"), world), reading)
     first = rounds[0]
-    if first is not None and (waits_on_hold(first) or _is_unsprayed(first)):
+    if first is not None and (waits_on_hold(first) or _is_unsprayed(first, world)):
         vouched = replace(reading, intent="done", slots=replace(reading.slots, enclosures=names, steps=("hold",)))
         return _as_said(done(vouched, world), reading)
     wet = still_smells(replace(reading, intent="still_smells", slots=replace(reading.slots, wet=True)), world)
     return wet if open_rounds(world) else replace(wet, intent=reading.intent)
 
 
-def _is_unsprayed(round_: Round) -> bool:
-    """Nothing that has to stay wet is on record as sprayed yet: the steps before are asked about."""
-    return is_open(round_) and "apply" in round_.steps and {"apply", "rinse"}.isdisjoint(round_.done)
+def _is_unsprayed(round_: Round, world: World) -> bool:
+    """A product is on it, though no spraying is on record yet: the steps before are asked about."""
+    touched = round_.touched or bool(world.state.surfaces.get(round_.enclosure))
+    return touched and is_open(round_) and "apply" in round_.steps and {"apply", "rinse"}.isdisjoint(round_.done)
 
 
 def _spraying(names: tuple[str, ...], reading: Reading) -> Reading:

@@ -35,6 +35,8 @@ class Look:
     parsed: Parsed
     claims: Claims
     chances: Mapping[str, float]
+    speak: tuple[str, ...]
+    """The words that speak for the likeliest: of a long turn a part of it."""
     told: Told
     evidence: Evidence
     """For harm, of the words all together."""

@@ -130,8 +130,8 @@ class Reader:
         parsed = self._parse(text, _gallon(world))
         claims = claims_in(parsed.plain)
         told = told_in(parsed.plain)
-        chances = with_clauses(parsed.marked, self._matcher.chances(parsed.words), self._matcher.chances)
-        look = Look(parsed, claims, chances, told, self._weigh_harm(parsed.plain), world, spoken)
+        chances, speak = with_clauses(parsed.marked, parsed.words, self._matcher.chances)
+        look = Look(parsed, claims, chances, speak, told, self._weigh_harm(parsed.plain), world, spoken)
         before = " ".join(text.lower().split()).rsplit(" since ", 1)[0]
         if unhurt.aired_since(parsed.plain) and len(before) < len(text.strip()):
             return self._read(before, world, spoken, by_likeness=False)
@@ -204,6 +204,7 @@ class Reader:
         if filled is not None:
             return filled
         intent, confidence, plainly = self._own_question(look)
+        unknown = intent is None
         plain = look.parsed.plain
         if intent == "dried_early" and _is_a_doubtful_drying(look):
             intent = "done"
@@ -239,7 +240,7 @@ class Reader:
         on = on or (told_too(look) if intent in (None, "still_good", "in_bottle") else None)
         if on is not None:
             return on
-        if intent is None and not half_said and (near := likely_in_its_field(look)) is not None:
+        if intent is None and unknown and not half_said and (near := likely_in_its_field(look)) is not None:
             intent, confidence = near, look.chances[near]
         if intent is None:
             touched = touched_in(look.parsed, look.world.household)

@@ -261,7 +261,8 @@ def _is_wish(text: str) -> bool:
         return False
     return bool(WISH.search(text) and WOUND.search(text)) and not re.search(
         r"\b(?:accident\w*|mistake|oops|splash\w*|dripped|landed|spilled|spilt|swallowed|drank|licked|what "
-        r"(?:do|should) i do|got (?:\S+ ){0,3}(?:in|on))\b",
+        r"(?:do|should) i do|got (?:\S+ ){0,3}(?:in|on)|puddle"
+        r"|(?:went|walked|ran|crawled|slithered|stepped) (?:through|across|over|into))\b",
         text,
     )
 

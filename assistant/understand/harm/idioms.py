@@ -10,7 +10,7 @@ _HINTS = words_of(
     "reek lick ow ouch ringworm water eye ANIMAL aid cough mouth gulp swallow burn fumes smell"
     " gas chlorine drink dry dried drying see hand elbow arm foot knee sleeve leg bum hip scratch sick ill asthma sniff"
     " touched own itching sprayed misted wiped rinsed washed wrist shoulder back feet cut stink odor odour whiff nose"
-    " head poison"
+    " head poison arm knee legs ache aching ear chin throat chest stomach tummy lap hand"
 )
 
 IDIOMS = Pattern(
@@ -80,6 +80,18 @@ IDIOMS = Pattern(
     # Wet with what, and why cracked, is not passed over.
     r"|\bmy hands (?:are|were) (?:all |still |too |so )*(?:(?:wet|full|soaked|dirty|filthy|soapy|slippery|cracked)\b"
     r"(?! (?:in|with|of|from|by|after|and|but)\b)|(?:cold|freezing|tied|shaking|gloved|busy)\b)"
+    r"|\b(?:my|his|her) (?:arms?|wrists?|back|shoulders?|knees|legs|feet|hands?|fingers?) (?:is |are "
+    r"|'s )?(?:just |a bit "
+    r"|really |so )*(?:aches?|aching|tired|stiff|knackered|cramp\w*|going numb|gone numb)\b(?!.*\b(?:AGENT|STOCK"
+    r"|burn\w*)\b)"
+    r"|\b(?:an |a bit of an |got an )?itch(?:es|ing|y)?(?: on| at)? (?:my|his|her|the (?:end|tip"
+    r"|side) of my) (?:nose|ear|chin"
+    r"|back|foot)\b(?!.*\b(?:AGENT|STOCK|BOTTLE|spray\w*|fumes)\b)|\bmy nose (?:itches|is itching|is itchy)\b"
+    r"|\b(?:up|climb\w*|sit\w*|hop\w*|jump\w*|perch\w*|come|ride|lie|lying|stay) (?:up )?on(?:to)? my (?:arm|hand"
+    r"|shoulder"
+    r"|lap|head|knee)\b(?!.*\b(?:AGENT|STOCK|BOTTLE|spill\w*|splash\w*)\b)"
+    r"|\b(?:throat|eyes?|nose|head|chest|stomach|tummy)\b[^.;!]*\b(?:sore|itchy|blocked|runny|hurt\w*|ach\w+|bad)\b"
+    r"[^.;!]*\b(?:since )+(?:last |the )?(?:mon|tues|wednes|thurs|fri|satur|sun|week|month|christmas|holiday|school)\w*"
     r"|^(?:okay |ok |right |so |well )*deep breath\b"
     r"|^(?:\w+ ,? ?){0,2}scratch (?:that|it)\b|\bscratch (?:that|the|my)? ?(?:last )?(?:entry|note"
     r"|one|record|line)\b"

@@ -347,7 +347,9 @@ REACHED_IT = Pattern(
     rf"|\b(?:{ANIMAL}|he|she|ENCLOSURE)(?: is| has| 's)?(?: been)? (?:swimming|sitting|lying|got) "
     rf"(?:in |{_PRODUCT} (?:on|in|over) )(?:(?:his|her|its|their) {_BODY}|(?:the |a |some )?{_PRODUCT}(?! bottle))\b"
     rf"|\b(?:{ANIMAL}|he|she|they|ENCLOSURE) (?:has |have )?(?:walked|stepped|crawled|slithered|ran|fell|sat|lay|laid"
-    rf"|stood|swam|rolled|got) (?:through|in|into|over|across|on) (?:the |some |my )?(?:wet )?{_PRODUCT}"
+    r"|stood|swam|rolled|got|went|gone|came|trod|waded|paddled) (?:through|in|into|over|across|on) (?:the |some "
+    r"|my |a )?"
+    rf"(?:(?:puddle|pool|trail|film|drop|bit) of )?(?:the |some )?(?:wet )?{_PRODUCT}"
     rf"(?! {_HOME})\b",
     *_HINTS["reached it"],
 )

@@ -20,7 +20,7 @@ _LIQUID = (
 _PLAIN_LIQUID = (
     r"(?:(?:pink|blue|green|red|yellow|orange|purple|violet|white|clear|brown|weak|weaker|strong) "
     r"(?:one|stuff|liquid|bottle|mix)|AGENT|STOCK|BOTTLE|MIX|OTHER|disinfectants?|cleaners?|antiseptics?|concentrate"
-    r"|solution|dilution|diluted?|percent|chemicals?)"
+    r"|solution|dilution|diluted?|percent|chemicals?|(?:dish|hand) soap|washing up liquid)"
 )
 _HOMES = (
     r"(?:tubs?|tanks?|box|boxes|cages?|vivs?|vivarium|enclosures?|home|house|room|bowls?|dish|hides?|racks?|glass"

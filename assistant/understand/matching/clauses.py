@@ -6,7 +6,8 @@ Of several sentences each is looked at, and speaks for its question beside the w
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from typing import NamedTuple
 
 from assistant.understand.matching.learning import OUTSIDE
 from assistant.understand.parsing import matched_words
@@ -25,6 +26,8 @@ TOLD = 0.6
 """What a sentence that asks nothing counts, where one that asks counts 1: the story around a question tells. Of 558
 fresh stories 26 more were right with the sentences apart, and one more wrong; of 279 long lines outside not one.
 """
+SHORT_SURE = 0.97
+"""The same of two words that the turn opens with: "quiet now, I'm counting"."""
 _SHORTEST, _LONGEST = 3, 16
 _ENDS = frozenset(".?!;:")
 _BREAKS = SIGNS - {":", "+", "^", "*", "/", "=", "-"}
@@ -36,23 +39,50 @@ _BEGINS = words_of("can could may should shall do does did is are am will would 
 Chances = Mapping[str, float]
 
 
-def with_clauses(marked: Sequence[str], whole: Chances, chances: Callable[[Sequence[str]], Chances]) -> Chances:
+class Spoken(NamedTuple):
+    """What a turn is most like, and the words that speak for it."""
+
+    chances: Chances
+    words: tuple[str, ...]
+    """Of the part that is surest of it; of all of it where no part is."""
+
+
+def with_clauses(marked: Sequence[str], words: tuple[str, ...], chances: Callable[[Sequence[str]], Chances]) -> Spoken:
     """The chances of a long turn's sentences together with the whole's; of one sentence, where the whole says little,
-    those of its surest part; else those of the whole."""
+    those of its surest part; else those of the whole.
+
+    words: all of them, as matched.
+    """
+    whole = chances(words)
     if len(marked) < LONG:
-        return whole
-    sentences = [(words, asks) for words, asks in _sentences(marked) if len(words) >= _SHORTEST]
+        return Spoken(whole, words)
+    sentences = [(part, asks) for part, asks in _sentences(marked) if len(part) >= _SHORTEST]
     if len(sentences) > 1:
-        return _together(whole, [(chances(words), asks) for words, asks in sentences])
+        each = [(part, chances(part), asks) for part, asks in sentences]
+        together = _together(whole, [(found, asks) for _, found, asks in each])
+        return _surest(Spoken(together, words), ((part, found) for part, found, _ in each))
+    parts = [(part, chances(part)) for part in _parts(marked)]
     if max(whole.values()) >= SURE and _top(whole) != OUTSIDE:
-        return whole
-    best, surest = whole, PART_SURE
-    for words in _parts(marked):
-        found = chances(words)
+        return _surest(Spoken(whole, words), parts)
+    best = Spoken(whole, words)
+    surest = PART_SURE
+    for part, found in parts:
         top = _top(found)
-        if top != OUTSIDE and found[top] > surest:
-            best, surest = found, found[top]
+        if top != OUTSIDE and found[top] > surest and (len(part) >= _SHORTEST or found[top] >= SHORT_SURE):
+            best, surest = Spoken(found, part), found[top]
     return best
+
+
+def _surest(whole: Spoken, parts: Iterable[tuple[tuple[str, ...], Chances]]) -> Spoken:
+    """The whole with the chance of its likeliest as the surest part has it, and that part's words, where one is sure.
+
+    "Be quiet a while, my head's splitting and I can see the clock": four words say it, and the rest is a story.
+    """
+    label = _top(whole.chances)
+    chance, part = max(((found[label], part) for part, found in parts), default=(0.0, whole.words))
+    if chance < (PART_SURE if len(part) >= _SHORTEST else SHORT_SURE):
+        return whole
+    return Spoken({**whole.chances, label: max(whole.chances[label], chance)}, part)
 
 
 def _together(whole: Chances, sentences: Sequence[tuple[Chances, bool]]) -> Chances:
@@ -97,6 +127,7 @@ def _parts(marked: Sequence[str]) -> Iterator[tuple[str, ...]]:
         stop = next((at for at in breaks if at > start), len(marked))
         for end in dict.fromkeys((stop, len(marked))):
             words = matched_words(marked[start:end])
-            if _SHORTEST <= len(words) <= _LONGEST and words not in seen and (start, end) != (0, len(marked)):
+            least = _SHORTEST if start else _SHORTEST - 1
+            if least <= len(words) <= _LONGEST and words not in seen and (start, end) != (0, len(marked)):
                 seen.add(words)
                 yield words

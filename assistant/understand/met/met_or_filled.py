@@ -29,6 +29,8 @@ from assistant.understand.named.drains import stored
 from assistant.understand.parsing import Parsed
 from assistant.understand.steps.over_dirt import over_dirt
 from assistant.understand.steps.put_on_it import lies_there, put_on_it
+from assistant.understand.text.asking import ENDS_AS_ASKED
+from assistant.understand.text.patterns import Pattern
 
 
 def met_there(look: Look) -> Reading | None:
@@ -42,8 +44,13 @@ def met_there(look: Look) -> Reading | None:
     return look.reading("together", slots, BY_RULE) if slots is not None else None
 
 
+_IS_IN = Pattern(r"\b(?:is|'s)\b.*\b(?:in there|in it|inside|in (?:the |this |that )?(?:BOTTLE|bottle))\b")
+
+
 def another_product(look: Look) -> Reading | None:
     """What was used is said to have been another product than the one on record."""
+    if ENDS_AS_ASKED.search(look.parsed.plain) and _IS_IN.search(look.parsed.plain):
+        return None  # "that is the alcohol in there, isn't it"
     return poured_across(look) or bottle_doubted(look) or other_product(look) or unnamed_product(look)
 
 

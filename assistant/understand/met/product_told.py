@@ -14,6 +14,7 @@ from assistant.understand.look import BY_RULE, Look
 from assistant.understand.met.meeting import ASKED
 from assistant.understand.named.by_colour import agents_of, products_by_colour
 from assistant.understand.named.names import Thing
+from assistant.understand.text.asking import ENDS_AS_ASKED
 from assistant.understand.text.parts_of_it import PART, WHICH
 from assistant.understand.text.patterns import Pattern
 
@@ -86,7 +87,7 @@ def product_told(look: Look) -> Reading | None:
     """The product as sprayed on what is being cleaned; None: nothing of the kind is told."""
     plain, world = look.parsed.plain.strip(" .!,"), look.world
     homes = tuple(name for name, one in world.state.rounds.items() if is_sprayed(one))
-    if not homes or plain.endswith("?") or ASKED.search(plain) is not None:
+    if not homes or plain.endswith("?") or ENDS_AS_ASKED.search(plain) or ASKED.search(plain) is not None:
         return None
     if _SPRAYED_ON.search(plain) is not None:
         return look.reading("done", replace(look.slots("done"), steps=("apply",), enclosures=()), BY_RULE)

@@ -206,7 +206,7 @@ class OwnQuestion:
         if says_it_dried(look):
             chances["rewet"] = 0.0
         top = max(chances, key=lambda label: chances[label])
-        needed = CLEAR if _stands_alone(top, chances) else self._needed(top, look.parsed.words, look.parsed.plain)
+        needed = CLEAR if _stands_alone(top, chances) else self._needed(top, look.speak, look.parsed.plain)
         plain = before_the_left_out(look.parsed.plain) if top == "log_clean" else look.parsed.plain
         told = top not in self._told or is_told(_PLEASE_NOTE.sub("", plain) if top == "log_clean" else plain)
         fits = may_be(top, look.parsed, look.claims, chances[top])

@@ -144,6 +144,8 @@ def claims_in(text: str) -> Claims:
     whole = whole_too(plain)
     for number, clause in enumerate(clauses):
         steps = _steps_of(clause)
+        if number and steps == ["hold"] and _SO_LONG.match(clause):
+            steps = []  # "can I take him on the train, it's two hours"
         polarity = _polarity(clause, text)
         carried = negated and not _NEW_SUBJECT.match(clause) and "but" not in plain
         if polarity == "claimed" and (carried or (asks and number == 0)):
@@ -189,6 +191,7 @@ def claims_in(text: str) -> Claims:
     return Claims(tuple(done), worst, tuple(against), stayed, in_part and bool(done))
 
 
+_SO_LONG = Pattern(r"(?:that|it)(?: is| 's) (?:the |my |all )*DURATION$", "DURATION")
 _SOAP = Pattern(r"\b(?:soap|soapy|suds|detergent|washing up liquid)\b", "soap", "suds", "detergent", "washing up")
 
 

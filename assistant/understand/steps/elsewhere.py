@@ -19,7 +19,8 @@ _OPENS = Pattern(
 )
 _CORRECTS = Pattern(
     rf"^(?:(?:i (?:just |only )?{_STEP}|it was|that was|it is|i am (?:at|on|doing|in)|just|only|all|for|in|wrong one"
-    rf"|wrong {_HOME}|the other one|,) ?)*(?:the |my )?(?P<home>ENCLOSURE|ANIMAL|\w+ one|(?:\w+ )?{_HOME}"
+    rf"|wrong {_HOME}|the other one|,) ?)*(?:the |my )?(?P<home>(?:ENCLOSURE|ANIMAL)(?: 's (?:\w+ )?{_HOME})?"
+    rf"|\w+ one|(?:\w+ )?{_HOME}"
     rf"|neighbou?r|wrong \w+"
     rf"|next door)"
     rf"(?: 's)?(?: (?:that )?i (?:just )?{_STEP})?"
@@ -42,8 +43,8 @@ _NOT_THIS = Pattern(
 """ "Not the river tank, the desert box"."""
 _TOO = Pattern(
     rf"(?:(?:and|also|so is|so are|same (?:for|with)|the same (?:for|with)|oh|,) )*(?:the |my )?(?:ENCLOSURE"
-    rf"|ANIMAL|{_HOME})"
-    r"(?: (?:and|,) (?:the |my )?(?:ENCLOSURE|ANIMAL))*(?: (?:too|as well|also))+"
+    rf"|ANIMAL|{_HOME})(?: 's)?"
+    r"(?: (?:and|,) (?:the |my )?(?:ENCLOSURE|ANIMAL)(?: 's)?)*(?: (?:too|as well|also))+"
     r"|(?:and|same (?:for|with)|the same (?:for|with)) (?:the |my )?(?:ENCLOSURE|ANIMAL)"
     r"|(?:(?:no|actually|sorry|oh) ,? ?)*(?:both|all of them)(?: of them)?(?: actually| i mean| i meant)?"
 )
@@ -152,15 +153,20 @@ def only_one_of_them(slots: Slots, look: Look) -> Slots:
 
 
 def done_there_too(look: Look) -> Slots | None:
-    """The steps recorded by the turn before, told of another enclosure as well; None: nothing of the kind."""
+    """The steps told by the turn before, told of another enclosure as well; None: nothing of the kind.
+
+    Those that weren't recorded, since something before them is asked about, only where the other one is named.
+    """
     last, before = look.world.talk.last, look.world.talk.last_reading
-    if last is None or before is None or last.intent != "done" or last.values.get("recorded") is not True:
+    if last is None or before is None or last.intent != "done" or "recorded" not in last.values:
         return None
     if not before.slots.steps or _TOO.fullmatch(look.parsed.plain.strip(" .!")) is None:
         return None
     slots = look.slots("done")
     meant = slots.enclosures or called_by_its_kind(look.parsed.plain, look.world)
     named = tuple(name for name in meant if name not in (last.values.get("enclosures") or ()))
+    if last.values["recorded"] is not True and not named:
+        return None
     others = named or tuple(home.name for home in open_homes(look.world) if home.name not in last.values["enclosures"])
     if not others or slots.choices:
         return None

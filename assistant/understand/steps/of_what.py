@@ -80,12 +80,12 @@ _SHAPE = ("the", "my", "his", "her", "its", "their", "our", "your", "a", "an", "
 
 
 OF_SOMETHING_ELSE = Pattern(
-    r"(?: off| out| down| over| up)*(?: all)?(?: (?:the|my|his|her|its|their|a|an|some|both|these|those|this|that))*"
-    r"(?: (?:water|food|plastic|other|fake|little|big|old|wet|left|right))*"
+    r"(?: off| out| down| over| up)*(?: all)?(?: (?:the|my|his|her|its|their|a|an|some|both|these|those|this|that"
+    r"|(?:ANIMAL|ENCLOSURE) 's))*(?: (?:water|food|plastic|other|fake|little|big|old|wet|left|right))*"
     r" (?:hands?|gloves?|bowls?|hides?|plants?|branch(?:es)?|dish(?:es)?|decor|rocks?|logs?|toys?|tongs|tweezers"
     r"|hooks?"
     r"|scoops?|sponges?|cloths?|rags?|brush(?:es)?|buckets?|sink|bath|shower|floor of the room|worktop|counter|table"
-    rf"|outside|ANIMAL|{ANIMALS}|him|her"
+    rf"|outside|(?:ANIMAL|{ANIMALS})(?! 's\b)|him|her"
     r"|hair|face|clothes|shirt|syringes?|jugs?|tub (?:he|she|they|it)|tub that (?:he|she|they|it))\b"
 )
 BY_SOMETHING_ELSE = Pattern(
@@ -126,6 +126,7 @@ _DOERS = frozenset({"i", "we", "he", "she", "wife", "husband", "son", "daughter"
 
 def _of_object(after: str) -> OfWhat:
     """ "The walls twice", "my glasses", "off the soap"."""
+    after = _ANIMALS_OWN.sub(lambda own: f"{own[1]} the ANIMAL 's ", after)
     found = _OBJECT.match(after)
     if found is None:
         bare = _BARE_OBJECT.match(after)  # "washed dishes", "sprayed walls"
@@ -145,6 +146,10 @@ def _of_object(after: str) -> OfWhat:
     if found["det"] in ("one", "a", "an", "another") and nouns[-1] in (_OWN | PARTS) - {"time", "lot"}:
         return "own" if nouns[-1] in HOMES else "part" if nouns[-1] in PARTS else "unknown"
     return _judged([found["det"], *nouns] if found["det"] == "every" else nouns, bare=False)
+
+
+_ANIMALS_OWN = Pattern(rf"^((?: {_SMALL}\b)*) ANIMAL 's ", "ANIMAL")
+""" "Rinsed juniper's tank": what is hers, as with an article."""
 
 
 def _judged(nouns: list[str], bare: bool) -> OfWhat:

@@ -70,7 +70,9 @@ _ANOTHER_DAY = Pattern(
     r"\b(?:yesterday|last (?:night|week|weekend|time|month|\w+day)|the other (?:day|night|week)|(?:days|weeks) ago"
     r"|(?:on|this|since) (?:mon|tues|wednes|thurs|fri|satur|sun)day)\b"
 )
-"""What was sprayed then may be of another clean."""
+"""What was sprayed then may be of another clean..."""
+_WITH_WHAT = Pattern(r"\b(?:with|using|from|out of) .*$")
+"""...but "with yesterday's mix" is of that."""
 _STILL_ON_IT = Pattern(
     r"\bstill (?:some |a bit of |a lot of |loads of |lots of |full of |covered in )*(?:soap\w*|suds|foam|bubbles|poo\w*"
     r"|dirt\w*|muck\w*|dirty|filthy|grubby|mould\w*|mold\w*|urates?|stuck|caked|there|on)\b"
@@ -108,7 +110,9 @@ def on_second_thoughts(text: str, steps: Collection[str], denied: Collection[str
     """
     if not {"move out", "return"}.isdisjoint(steps) and _ONE_OF_THEM.search(text) is not None:
         return True
-    if _NOT_SO.search(text) is not None or ("apply" in steps and _ANOTHER_DAY.search(text) is not None):
+    if _NOT_SO.search(text) is not None or (
+        "apply" in steps and _ANOTHER_DAY.search(_WITH_WHAT.sub("", text)) is not None
+    ):
         return True
     if "wash" in steps and _STILL_ON_IT.search(text) is not None:
         return True

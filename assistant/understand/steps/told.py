@@ -39,6 +39,8 @@ _EARLY = Pattern(
 _DRIED = Pattern(
     r"^(?:it is |it 's |a bit |getting |quite |looks |it looks |rather )*patchy$"
     r"|\b(?:a bit|bit|slightly|getting|quite) dry (?:on|at|in|near|along|round|around|there|here)\b"
+    r"|^(?:it is |it 's )?(?:only |just )?dry (?:on|at|round|along|near) the (?:top|outside|edges?|sides?|front"
+    r"|surface)$"
     r"|^(?:it is |it 's )?drying (?:already|out|off|up|fast)\b"
     r"|\bdried off (?:on (?:me|us)|already|too|before|early)\b"
     r"|(?<!\bi )(?<!\bwe )(?<!i have )(?<!we have )(?<!i just )\bdried off"

@@ -12,6 +12,7 @@ from assistant.understand.named.tub_words import TUBS
 from assistant.understand.named.tubs_said import asks_who_is_out, into_a_tub, stays_in_the_tub, tub_told
 from assistant.understand.numbers.how_much_for import mix_for_many
 from assistant.understand.question.may_be import is_told
+from assistant.understand.text.asking import ENDS_AS_ASKED
 from assistant.understand.text.patterns import Pattern
 
 _A_CLEAN_TO_DO = Pattern(
@@ -153,6 +154,14 @@ MOVED_OUT = "moved out"
 """An animal is said to be in a waiting tub: the step of moving it out."""
 
 
+_DID_IT_GET = Pattern(
+    r"(?:and |so |ok |oh )*did (?:the |my |both |any of )*(?:ENCLOSURE|ANIMAL|he|she|it|they|i|we|you|anyone|everyone"
+    r"|everybody|\w+ one)(?: 's)?(?: \w+)? (?:get|have|drink|need|give|change|do|already|ever)\b",
+    "did",
+)
+""" "Did the snake get water yesterday" asks; "did the snake's water" tells."""
+
+
 def told_by_rule(plain: str, household: Household) -> str | None:
     """The question that a masked text is by its signs, or `MOVED_OUT`; None: none."""
     if _A_CLEAN_TO_DO.match(plain) or _BEGINS.match(plain):
@@ -196,12 +205,12 @@ def told_by_rule(plain: str, household: Household) -> str | None:
     if stays_in_the_tub(plain):
         return "tub"
     if into_a_tub(plain) or _IN_ITS_TUB.match(plain):
-        return MOVED_OUT
+        return "tub" if ENDS_AS_ASKED.search(plain) else MOVED_OUT
     if outbreak_told(plain) or good_news(plain):
         return "outbreak"
     if nobody_knows(plain):
         return "unknown_bottle"
-    if watered(plain) and is_told(plain.removeprefix("did ")):
+    if watered(plain) and is_told(plain.removeprefix("did ")) and not _DID_IT_GET.match(plain):
         return "log_clean"
     if mix_for_many(plain, household):
         return "make_up"

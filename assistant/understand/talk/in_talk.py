@@ -308,7 +308,8 @@ def _elsewhere(look: Look, pending: Pending | None) -> Reading | None:
     elsewhere = meant_elsewhere(look) if pending is None else None
     if elsewhere is not None:
         return look.reading("undo", elsewhere, BY_RULE)
-    too = done_there_too(look) if pending is None or pending.unasked else None
+    of_a_step = pending is not None and isinstance(pending.on_yes, Reading) and pending.on_yes.intent == "done"
+    too = done_there_too(look) if pending is None or pending.unasked or of_a_step else None
     if too is not None:
         return look.reading("done", too, BY_RULE)
     begun = begun_elsewhere(look) if pending is None else None

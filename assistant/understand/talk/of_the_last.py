@@ -109,6 +109,11 @@ def _logged_too(look: Look, before: Reading, plain: str) -> Reading | None:
     if _DAY_BEFORE.fullmatch(plain) and before.slots.when is not None and before.slots.when.to_the != "week":
         day = replace(before.slots.when, at=before.slots.when.at - timedelta(days=1), others=())
         return look.reading("log_clean", replace(before.slots, when=day, corrects=True), BY_RULE)
+    chore_too = _CHORE_TOO.fullmatch(plain)
+    if chore_too is not None and slots.chores and not slots.enclosures and not before.slots.apart:
+        meant_so = chore_too["meant"] is not None
+        kept = replace(before.slots, chores=slots.chores, when=slots.when or before.slots.when, corrects=meant_so)
+        return look.reading("log_clean", kept, BY_RULE)
     if (_TOO.fullmatch(plain) or _AND_THAT_ONE.fullmatch(plain)) and (slots.enclosures or slots.every_enclosure):
         chores = slots.chores or (() if before.slots.apart else before.slots.chores)  # of several, which is asked
         kept = replace(before.slots, enclosures=slots.enclosures, every_enclosure=slots.every_enclosure, apart=())
@@ -165,6 +170,16 @@ _TOO = Pattern(
     r"|as well as) )?(?:the )?(?:ENCLOSURE|ANIMAL)(?:(?: ,)?(?: and)?(?: the)? (?:ENCLOSURE|ANIMAL))*(?: \S+){0,3}? "
     r"(?:too|as well|also|the same)"
 )
+_CHORE_TOO = Pattern(
+    r"(?:(?:and|i|we|also|oh|yes|plus|have|just) )*(?:did|gave|changed|done)(?: (?:him|her|it|them))? (?:(?:his"
+    r"|her|its|their|the"
+    r"|some|new|fresh) )*water(?: too| as well| also)*"
+    r"|(?P<meant>(?:(?:no|sorry|wait|actually|well|oh|it was|that was|that one was|that is|i meant|i mean"
+    r"|not) ,? ?)*(?:a )?"
+    r"(?:proper |full )?(?:deep|spot|full)(?: one| clean)*(?: ,? ?(?:i mean|i meant|not a \w+(?: clean)?|actually|sorry"
+    r"|put it down as that|not \w+))*)",
+)
+""" "Did their water as well", "deep clean I mean", right after a chore was logged."""
 _ONLY_ANOTHER = Pattern(
     r"(?:(?:no|nope|wait|sorry|oops|actually|not that one|i meant|i mean|it was|that was) ,? ?)+(?:the |my )?"
     r"(?:ENCLOSURE|ANIMAL)(?: i meant| it was| i mean)?"

@@ -1,46 +1,177 @@
 """What plainly goes on from the answer just given, in words that would be another question by themselves.
 
-"What do I do first", after a mite was seen, is of the mite; "do I carry on spraying", after an escape, is of that.
+"What do I do first", after a mite was seen, is of the mite; "do I carry on spraying", after an escape, is of that;
+"with the pink bottle I meant", after a clean was begun, begins it with that one.
 """
 
 from __future__ import annotations
 
-from assistant.contract import Reading
+from dataclasses import replace
+
+from assistant.contract import Outcome, Reading, Slots
+from assistant.core.round.rounds import is_open
 from assistant.understand.look import BY_RULE, Look
 from assistant.understand.text.patterns import Pattern
 
 _WHAT_DO_I_DO = r"(?:what|what else) (?:do|should|must|can|shall) (?:i|we) (?:need to |have to )?do"
-_OPENS = r"(?:(?:and|so|ok|but|right|well|now|then|please|oh|god|help|,) ?)*"
-_ON: dict[str, Pattern] = {
-    "escape": Pattern(
-        rf"{_OPENS}(?:do|should|can|shall|may|must) (?:i|we) (?:just )?(?:carry on|keep|continue|go on|stop|finish)\b"
-        r"(?! (?:him|her|it|them)\b).*"
+_OPENS = r"(?:(?:and|so|ok|but|right|well|now|then|please|oh|god|help|no|sorry|hang on|wait|actually|um|,) ?)*"
+_ON: dict[str, tuple[tuple[Pattern, str], ...]] = {
+    "escape": (
+        (
+            Pattern(
+                rf"{_OPENS}(?:do|should|can|shall|may|must) (?:i|we) (?:just )?(?:carry on|keep|continue|go on|stop"
+                r"|finish)\b(?! (?:him|her|it|them)\b).*"
+            ),
+            "escape",
+        ),
     ),
-    "outbreak": Pattern(rf"{_OPENS}{_WHAT_DO_I_DO}(?: first| now| next| about it| then| with (?:him|her|it|them))*"),
-    "unknown_bottle": Pattern(
-        rf"{_OPENS}{_WHAT_DO_I_DO}(?: with| about) (?:it|that|this|the bottle|the thing)(?: then| now| instead)*"
+    "outbreak": (
+        (
+            Pattern(rf"{_OPENS}{_WHAT_DO_I_DO}(?: first| now| next| about it| then| with (?:him|her|it|them))*"),
+            "outbreak",
+        ),
     ),
-    "spill": Pattern(
-        rf"{_OPENS}(?:do|should|must|shall) (?:i|we) (?:need to |have to |got to )*(?:get|move|take|carry|bring"
-        rf"|put) (?:all )?"
-        r"(?:the |my )?(?:animals?|them|him|her|everyone|everybody|tubs?|ANIMAL|ENCLOSURE|others)\b.*\b(?:out"
-        r"|away|next door"
-        r"|another room|upstairs|elsewhere)\b.*"
+    "unknown_bottle": (
+        (
+            Pattern(
+                rf"{_OPENS}{_WHAT_DO_I_DO}(?: with| about) (?:it|that|this|the bottle|the thing)"
+                r"(?: then| now| instead)*"
+            ),
+            "unknown_bottle",
+        ),
     ),
-    "top_up": Pattern(
-        rf"{_OPENS}(?:it is only from this morning ,? ?)?{_OPENS}how much (?:of (?:each|both)|water and how much"
-        rf"|of what"
-        r"|(?:AGENT|STOCK) and how much)\b.*"
+    "spill": (
+        (
+            Pattern(
+                rf"{_OPENS}(?:do|should|must|shall) (?:i|we) (?:need to |have to |got to )*(?:get|move|take|carry|bring"
+                r"|put) (?:all )?(?:the |my )?(?:animals?|them|him|her|everyone|everybody|tubs?|ANIMAL|ENCLOSURE"
+                r"|others)\b"
+                r".*\b(?:out|away|next door|another room|upstairs|elsewhere)\b.*"
+            ),
+            "spill",
+        ),
+        (
+            Pattern(
+                rf"{_OPENS}(?:can|could|may|should|shall|do) (?:i|we) (?:just )?(?:use|put|throw|chuck|mop|soak|wipe"
+                r"|sprinkle|tip|hoover|sweep)\b(?!.*(?:AGENT|STOCK|BOTTLE)).*"
+                rf"|{_OPENS}(?:is|are|will|would) (?:a |an |some |the |my )?(?:old )?\w+(?: \w+)? (?:alright"
+                rf"|all right|ok"
+                r"|good enough|any good|good|fine|do)(?: for (?:it|that|this)| on it)?"
+                rf"|{_OPENS}(?:with )?(?:what|which) (?:do |should |can )?i (?:mop|take|soak|wipe|pick"
+                rf"|clean) it(?: up| off)?"
+                rf"(?: with)?\b.*|{_OPENS}(?:it is|it was|about|only|just|maybe|roughly|that is| )*VOLUME\b"
+                r"(?!.*(?:AGENT|STOCK|BOTTLE)).*"
+            ),
+            "spill",
+        ),
     ),
+    "top_up": (
+        (
+            Pattern(
+                rf"{_OPENS}(?:it is only from this morning ,? ?)?{_OPENS}how much (?:of (?:each|both)"
+                rf"|water and how much"
+                r"|of what|(?:AGENT|STOCK) and how much)\b.*"
+            ),
+            "top_up",
+        ),
+    ),
+    "quarantine": (
+        (
+            Pattern(
+                rf"{_OPENS}(?:(?:that is|it is) \w+(?: \w+)? ,? )?(?:why|how come)\b.*\b(?:long|days|weeks"
+                rf"|months?|wait)\b.*"
+            ),
+            "quarantine",
+        ),
+    ),
+    "together": (
+        (
+            Pattern(
+                rf"{_OPENS}(?:i do not mean |i mean )?(?:not (?:mixed|together|in (?:one|the same) \w+)"
+                rf"|one (?:straight |right )?"
+                r"after the other|one then the other|separately|not at the same time|one by one)\b.*"
+            ),
+            "together",
+        ),
+    ),
+    "units": (
+        (
+            Pattern(
+                rf"{_OPENS}(?:put|set|change|switch|turn|make) (?:it|them|that) (?:back )?(?:to )?(?:the )?(?:us"
+                rf"|american"
+                r"|imperial|british|uk|english)(?: ones?)?(?: again| please| then)*"
+            ),
+            "units",
+        ),
+    ),
+    "works_on": ((Pattern(rf"{_OPENS}what (?:would|does|will|might|else would)(?: then| ,)*"), "choose_agent"),),
 }
-"""By the question just answered: what goes on from it."""
+"""By the question just answered: what goes on from it, and as which question."""
+_WASHED_THEM = Pattern(
+    rf"{_OPENS}(?:i|we|they|it)(?: have| had| are| is| were| was| just| only| all| been| did)* (?:gave (?:them|it) a"
+    r"|washed|soaped|bleached|disinfected|boiled|scrubbed|cleaned|rinsed)\b(?!.*(?:ENCLOSURE|ANIMAL)).*",
+    *("wash", "soap", "bleach", "disinfect", "boil", "scrub", "clean", "rinse", "gave"),
+)
+_TROD_IN_IT = Pattern(
+    rf"{_OPENS}(?:i |we |i have |i just |my \w+ |he |she )*(?:trod|trodden|stepped|stood|knelt|walked|slipped|sat"
+    rf"|put my"
+    r" (?:bare )?(?:foot|feet|hand|hands|knee))(?: right)? (?:in|on|into|through|onto) (?:it|that|the puddle)\b"
+    r"(?!.*\b(?:boots?|shoes?|wellies|gloves? on)\b).*",
+    *("trod", "step", "stood", "knelt", "walk", "slip", "sat", "put"),
+)
+_BEGUN_WITH = Pattern(
+    rf"{_OPENS}(?:i meant |i mean |make (?:that|it) |it is |it was |it should be |rather |use |using |with |from "
+    rf"|the |my )*"
+    r"(?P<what>BOTTLE|AGENT|STOCK)(?: one| bottle)?(?P<tail>(?: i meant| i mean| actually| instead| rather| sorry"
+    r"| please)*)"
+    r"(?: ?,.*)?",
+    *("BOTTLE", "AGENT", "STOCK"),
+)
+_MARKED = Pattern(r"\b(?:i meant|i mean|make (?:that|it)|instead|actually|rather|sorry|no|wait)\b")
 
 
 def plainly_on(look: Look) -> Reading | None:
-    """The question before once more; None: it is something else, or nothing was answered just now."""
-    before = look.world.talk.just_answered
-    if before is None or before.intent not in _ON or before.doubts or look.claims.done:
+    """The question that goes on; None: it is something else, or nothing was answered just now."""
+    begun = _begun_with_another(look)
+    if begun is not None:
+        return begun
+    before, plain = look.world.talk.just_answered, look.parsed.plain.strip(" .!?,")
+    if before is None or before.doubts:
         return None
-    if _ON[before.intent].fullmatch(look.parsed.plain.strip(" .!?,")) is None:
+    if before.intent == "spill" and _TROD_IN_IT.fullmatch(plain) is not None:
+        return look.reading("splash", Slots(place="skin", victim="person"), BY_RULE)
+    open_ones = any(is_open(round_) for round_ in look.world.state.rounds.values())
+    if before.intent == "share_tool" and not open_ones and _WASHED_THEM.fullmatch(plain) is not None:
+        return _again(look, before, "share_tool")
+    if look.claims.done:
         return None
-    return Reading(look.parsed.text, before.intent, before.slots, BY_RULE, look.nearest, (), look.spoken)
+    for pattern, intent in _ON.get(before.intent or "", ()):
+        if pattern.fullmatch(plain) is not None:
+            return _again(look, before, intent)
+    return None
+
+
+def _again(look: Look, before: Reading, intent: str) -> Reading:
+    slots = before.slots
+    if intent == "choose_agent":
+        slots = replace(Slots(), organisms=slots.organisms, materials=slots.materials, enclosures=slots.enclosures)
+    if intent == "units":
+        slots = look.slots("units")
+    return Reading(look.parsed.text, intent, slots, BY_RULE, look.nearest, (), look.spoken)
+
+
+def _begun_with_another(look: Look) -> Reading | None:
+    """ "With the pink bottle I meant", right after a clean was begun: begun with that."""
+    last, before = look.world.talk.last, look.world.talk.last_reading
+    if last is None or before is None or last.intent != "start" or last.outcome is not Outcome.ANSWER:
+        return None
+    plain = look.parsed.plain.strip(" .!,")
+    if before.intent != "start" or look.claims.done or plain.endswith("?"):
+        return None
+    found, slots = _BEGUN_WITH.fullmatch(plain), look.slots("start")
+    marked = found is not None and _MARKED.search(plain.split(" , ")[0]) is not None
+    named = slots.bottles or slots.stocks or slots.agents
+    if not marked or not named or slots.choices or len(slots.bottles) > 1:
+        return None
+    meant = replace(before.slots, bottles=slots.bottles, stocks=slots.stocks, agents=slots.agents, start_over=None)
+    return look.reading("start", meant, BY_RULE)

@@ -37,6 +37,14 @@ _BEGINS = Pattern(BEGINS_AS_ASKED)
 _ASKED = Pattern(ASKED)
 
 
+ENDS_AS_ASKED = Pattern(
+    r", ?(?:is|are|was|were|did|do|does|have|has|had) (?:not )?(?:it|i|he|she|they|we|you|that|there)(?: not)? ?[?.!]*$"
+    r"|, ?(?:right|yes|no|or not|correct) ?\?$",
+    ",",
+)
+""" "They're in the grey tub, are they": a tag makes a question of it."""
+
+
 def begins_as_asked(plain: str) -> bool:
     """Whether a text begins as a question does, or supposes something."""
     return _BEGINS.match(plain) is not None

@@ -19,6 +19,13 @@ _PUT_AS = tuple(
             r"(?= (?:all|it|the|him|her|them|everything|both|that|this)\b)",
             r"\1\2ed",
         ),
+        (
+            r"\b(yellow|pink|green|clear|red|blue|orange|white|black|purple|gr[ae]y|brown|other|same|big|small|little|tiny)"
+            r" won\b",
+            r"\1 one",
+        ),
+        (r"^know ?, ?(?=\w)", "no, "),
+        (r"^write ?, ?(?=\w)", "right, "),
         (r"\bfreshened (?:up )?(the (?:\w+ )?\w+|it|that|them)(?: up)? again\b", r"misted \1 again"),
     )
 )
