@@ -248,6 +248,10 @@ def _logged_before(world: World) -> str | None:
 # ---------------------------------------------------------------- quarantine
 
 
+ASKED_WHY = ("asked", "why")
+"""`Slots.setting` of a quarantine that it is asked of why it is so long."""
+
+
 def quarantine(reading: Reading, world: World) -> Answer:
     """When an animal's quarantine ends, by the keeper's own number of days, and what is published."""
     if reading.slots.restart is not None:
@@ -297,6 +301,8 @@ def quarantine(reading: Reading, world: World) -> Answer:
             "newer": newer,
             "now": world.now,
             "again": restart.why if restart is not None else None,
+            "why": reading.slots.setting == ASKED_WHY,
+            "published": (world.facts["order-quarantine-30"].value, *world.facts["order-quarantine-60-90"].value),
         },
         values={
             "enclosure": home.name if home is not None else None,

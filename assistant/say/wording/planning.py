@@ -207,6 +207,10 @@ def _quarantine(answer: Answer) -> Line:
         say = f"Day {day}: {home.name}'s {days} days are over. Your vet may want tests before they meet the others."
     else:
         say = f"Day {day} of {days}: {home.name}, until {ends.day} {ends:%B}. Your vet may say otherwise."
+    if details["why"]:
+        least, low, high = details["published"]
+        yours = f" Yours is {days}, as you set it." if days is not None else ""
+        say = f"Published: at least {least} days under a vet, {low} to {high} for reptiles, and clear tests.{yours}"
     lines = [say]
     if details["again"] is not None:
         lines.append(f"It began again that day: {WHY_AGAIN[details['again']]}.")

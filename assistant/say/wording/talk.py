@@ -178,7 +178,8 @@ def _why(answer: Answer) -> Line:
     if source.kind == "memory":
         say = "That one is from memory, without a source: don't lean on it. Your label and vet decide."
     else:
-        ending = f": {KINDS[source.kind]}" if source.kind in ("practice", "label", "setting") else ""
+        known = KINDS[source.kind]
+        ending = f": {known}" if source.kind in ("practice", "label", "setting") and known not in says else ""
         say = _within(f"{says}{ending}.", len(told) - 1)
     lines = [f"Why: {answer.details['last'].say}"]
     lines += [f"- {one.text} [{KINDS[one.kind]}]" for one, _ in told]

@@ -435,7 +435,7 @@ _YES_OR_NO = frozenset(
     | {"confirmed", "true", "no", "not", "negative", "wrong", "incorrect", "never", "false"}
 )
 """Words without one of which only a phrasing of yes or no, word for word, is one."""
-_OF_AN_AMOUNT = frozenset({"read_ratio", "mix_strength"})
+_OF_AN_AMOUNT = frozenset({"read_ratio", "mix_strength", "measure_with", "convert"})
 """Questions that "what about one in fifty?" would be by itself, but not after another."""
 _SMALL = frozenset({"on", "for", "in", "at", "with", "from", "to", "against", "after", "and", "what", "about", "then"})
 """Words before a name that is put to the question before."""

@@ -155,6 +155,8 @@ def _again(look: Look, before: Reading, intent: str) -> Reading:
     slots = before.slots
     if intent == "choose_agent":
         slots = replace(Slots(), organisms=slots.organisms, materials=slots.materials, enclosures=slots.enclosures)
+    if intent == "quarantine":
+        slots = replace(slots, setting=("asked", "why"))
     if intent == "units":
         slots = look.slots("units")
     return Reading(look.parsed.text, intent, slots, BY_RULE, look.nearest, (), look.spoken)
