@@ -117,15 +117,13 @@ def _asked(text: str, just_told: bool, cleaning: bool) -> AskedOfHarm | None:
         return "stop"
     if short and _STILL.search(text):
         return "still"
+    if just_told and _HOW_LONG.search(text):
+        return "again"
     if not just_told or not short:
         return None
     if _GIVE.search(text) and not (_OF_THE_WORK.search(text) and not _GIVEN.search(text)):
         return "give"
-    return (
-        "again"
-        if _AGAIN.search(text) or _HOW_LONG.search(text) or _A_PERSON.search(text) or _WITH_WHAT.match(text)
-        else None
-    )
+    return "again" if _AGAIN.search(text) or _A_PERSON.search(text) or _WITH_WHAT.match(text) else None
 
 
 def _sign_of_what_was_swallowed(text: str, world: World) -> Followed | None:

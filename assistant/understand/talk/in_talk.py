@@ -309,6 +309,7 @@ def _elsewhere(look: Look, pending: Pending | None) -> Reading | None:
     if elsewhere is not None:
         return look.reading("undo", elsewhere, BY_RULE)
     of_a_step = pending is not None and isinstance(pending.on_yes, Reading) and pending.on_yes.intent == "done"
+    of_a_step = of_a_step or (pending is not None and pending.reading.intent == "start")
     too = done_there_too(look) if pending is None or pending.unasked or of_a_step else None
     if too is not None:
         return look.reading("done", too, BY_RULE)

@@ -52,6 +52,12 @@ _TOO = Pattern(
     r"(?:and |so |ok |i |have |just )*(?:did |done |rinsed )?(?:the |my )?BOTTLE(?: one)? (?:too|as well|also)",
     "BOTTLE",
 )
+_AND_WITH = Pattern(
+    r"(?:and |then |also )+(?:the |my )?BOTTLE(?: one)? (?:with|is|has|got) (?:the |some )?(?:AGENT"
+    r"|STOCK)(?: ?,? (?:at |in )*MIX)?",
+    "BOTTLE",
+)
+""" "And the pink one with chlorhexidine", right after a fill was told: likely another one, and asked about."""
 _IF = Pattern(r"(?:(?:and|but|ok|so) ,? ?)*(?:what )?if\b")
 _THE_WORD = Pattern(r"\b(?:said|says|say|was|meant|means|read|reads) (?:\W )?(in|to)\b")
 _THE_OTHER = Pattern(r"\b(?:the )?other (?:reading|way(?: (?:round|around|about))?)\b", "other")
@@ -154,6 +160,9 @@ def told_too(look: Look) -> Reading | None:
     rinsed = before is not None and before.intent == "rinsed_out" and last is not None and last.values.get("recorded")
     if rinsed and _TOO.fullmatch(look.parsed.plain.strip(" .!")):
         return look.reading("rinsed_out", look.slots("rinsed_out"), ENOUGH)
+    filled = before is not None and before.intent == "mixed" and last is not None and last.values.get("recorded")
+    if filled and _AND_WITH.fullmatch(look.parsed.plain.strip(" .!")):
+        return replace(look.reading("mixed", look.slots("mixed"), ENOUGH), doubts=(Doubt("meaning", "mixed"),))
     if before is None or before.intent != "log_clean" or look.top != "log_clean" or look.chances[look.top] < _LIKELY:
         return None
     if _GOES_ON.search(look.parsed.plain) is None or asks(look.parsed.plain):

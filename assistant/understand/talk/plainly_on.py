@@ -107,6 +107,13 @@ _ON: dict[str, tuple[tuple[Pattern, str], ...]] = {
     "works_on": ((Pattern(rf"{_OPENS}what (?:would|does|will|might|else would)(?: then| ,)*"), "choose_agent"),),
 }
 """By the question just answered: what goes on from it, and as which question."""
+_IF_RINSED = Pattern(
+    rf"{_OPENS}(?:what )?if (?:i|we|they|it)\b.*\b(?:rins\w*|wash\w*|dr(?:y|ied)|clean\w*|soap\w*|disinfect\w*"
+    rf"|bleach\w*"
+    r"|boil\w*|soak\w*|scrub\w*|wip\w+)\b(?!.*(?:ENCLOSURE|ANIMAL)).*",
+    "if",
+)
+""" "What if I rinse in between", after whether two may meet, or a tool may be shared: the answer tells of that."""
 _WASHED_THEM = Pattern(
     rf"{_OPENS}(?:i|we|they|it)(?: have| had| are| is| were| was| just| only| all| been| did)* (?:gave (?:them|it) a"
     r"|washed|soaped|bleached|disinfected|boiled|scrubbed|cleaned|rinsed)\b(?!.*(?:ENCLOSURE|ANIMAL)).*",
@@ -143,7 +150,9 @@ def plainly_on(look: Look) -> Reading | None:
     open_ones = any(is_open(round_) for round_ in look.world.state.rounds.values())
     if before.intent == "share_tool" and not open_ones and _WASHED_THEM.fullmatch(plain) is not None:
         return _again(look, before, "share_tool")
-    if look.claims.done:
+    if before.intent in ("together", "share_tool") and _IF_RINSED.fullmatch(plain) is not None:
+        return _again(look, before, before.intent)
+    if look.claims.done and before.intent != "units":
         return None
     for pattern, intent in _ON.get(before.intent or "", ()):
         if pattern.fullmatch(plain) is not None:
@@ -175,5 +184,8 @@ def _begun_with_another(look: Look) -> Reading | None:
     named = slots.bottles or slots.stocks or slots.agents
     if not marked or not named or slots.choices or len(slots.bottles) > 1:
         return None
-    meant = replace(before.slots, bottles=slots.bottles, stocks=slots.stocks, agents=slots.agents, start_over=None)
+    begun = (look.world.state.rounds.get(name) for name in last.values.get("enclosures") or ())
+    nothing_done = not any(round_.done for round_ in begun if round_ is not None)
+    meant = replace(before.slots, bottles=slots.bottles, stocks=slots.stocks, agents=slots.agents)
+    meant = replace(meant, start_over=True if nothing_done else None)
     return look.reading("start", meant, BY_RULE)

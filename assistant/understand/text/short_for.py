@@ -64,6 +64,7 @@ SHORT_FOR = {
     "il": "i will",
     "noe": "no",
     "coffing": "coughing",
+    "cleard": "cleared",
     "cofing": "coughing",
     "tiped": "tipped",
     "spraied": "sprayed",
