@@ -23,7 +23,10 @@ _BARE = Pattern(
     r"^(?:(?:ok|right|done|all|it is|that is it|that is|that 's|it 's|got it|and|now|i|have|just|yes|so|well|great"
     r"|there) ?,? ?)*"
     r"(?:filled|mixed|made up|topped up|topped(?= it| that)|refilled|poured|poured in|made|mixed up|filled up)"
-    r"(?: (?:it|that|them|up|in|now|then|the|bottle|BOTTLE|for today|and shaken|,|too|all))*$"
+    r"(?: (?:it|that|them|up|in|now|then|the|bottle|BOTTLE|for today|and shaken|,|too|all"
+    r"|(?:bottle )?(?:is|'s) full|and (?:the )?water(?: is| 's)? on top|to the (?:line|top)))*$"
+    r"|^(?:(?:ok|right|done|well|there) ?,? ?)*(?:that|it) is (?:all )?in ,? ?(?:and )?(?:the )?water(?: is"
+    r"| 's)? on top(?: now)?$"
 )
 _TIME_LAST = Pattern(
     r" (?:(?:about |around )?(?:half an?|an?(?: couple of| few)?|\w+(?: and a half)?|NUMBER) \w+ ago"

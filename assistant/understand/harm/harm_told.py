@@ -47,7 +47,10 @@ def harm_told(look: Look) -> Reading | None:
     cry = cry_in(with_animals_by_name(look.parsed)) or cry_in(plain)
     if cry is not None and not cry.certain and (look.is_no_cry or look.evidence.is_another_alarm):
         cry = None
-    if cry is not None and cry.intent == "wound" and (put_on_a_surface(look) or _of_a_thing(look)):
+    supposed = _SUPPOSES.match(plain) is not None
+    if cry is not None and _of_a_thing(look) and (cry.intent == "wound" or supposed):
+        cry = None
+    if cry is not None and cry.intent == "wound" and put_on_a_surface(look):
         cry = None
     cry = cry or hit_by_name(look.parsed)
     if cry is not None and cry.intent == "wound" and not cry.certain and look.evidence.is_rather("splash", "wound"):
@@ -80,6 +83,7 @@ def _of_a_thing(look: Look) -> bool:
     return of_things and _THING.search(look.parsed.plain) is not None and _BEING.search(look.parsed.plain) is None
 
 
+_SUPPOSES = Pattern(r"(?:(?:and|but|so|ok) ,? ?)*(?:what )?if\b")
 _THING = Pattern(r"\b(?:it|them|that|those|these)\b")
 _BEING = Pattern(r"\b(?:ANIMAL|ENCLOSURE|him|her|his|me|my|cut|wound|burn|sore|bite|skin|eyes?|mouth|nose)\b")
 

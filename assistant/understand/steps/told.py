@@ -79,6 +79,7 @@ _AGAIN = Pattern(
     r"(?:light |quick |good |little )?(?:spray|mist|misting|coat|squirt|go|splash|wetting|pass|dose|round|spritz"
     r"|AGENT)\b|\b(?:another|one more|a second) (?:light |quick )?(?:spray|misting|coat|squirt|wetting|spritz)\b"
     r"|\b(?:sprayed|resprayed|misted|spritzed|squirted)(?: \S+){0,3} (?:to keep|so it (?:stays|keeps|is))\b"
+    r"|\b(?:sprayed|misted|spritzed|squirted)(?: (?:it|on))? (?:a (?:bit|little|touch|tad)|some) more\b"
     r"|\b(?:rewetted|rewet|re wetted|re wet|remisted|re misted|re sprayed|resprayed)\b|\bmore AGENT on\b"
     r"|\btopped (?:it |the film |the wet |the spray )?up(?: with the (?:BOTTLE|spray))?(?: so it| to keep| while)\b"
     r"|\b(?:kept|keeping|been keeping) (?:it|ENCLOSURE|that|them|everything|the \w+|the whole thing)"

@@ -48,6 +48,7 @@ _ASKS_THE_SAME = Pattern(
     _SAME
     + r"|^(?:and |so |ok )*(?:(?:for|with|on|in) )?(?:the |my )?(?:BOTTLE|STOCK|AGENT|ENCLOSURE|ANIMAL|\w+)(?: too)?"
     r" ?,? (?:(?:is |are |it |that |in )*(?:the )?same)(?: \w+)? ?\?$"
+    r"|^(?:and |so |ok )*(?:the |my )?(?:BOTTLE|STOCK|AGENT|ENCLOSURE|ANIMAL)(?: \w+){0,2} ?, (?:the )?same \w+ ?\??$"
     r"|^(?:and |so |ok |but |well )*(?:what about|how about) (?:the |my )?(?:BOTTLE|STOCK|AGENT|ENCLOSURE|ANIMAL"
     r"|ORGANISM)"
     r"(?: one)? ?,? (?:is|are|does|do|would|will|can|could|did) (?:that|it|they|this|those)\b(?: \w+){0,4} ?\??$"

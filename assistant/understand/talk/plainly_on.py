@@ -56,7 +56,7 @@ _ON: dict[str, tuple[tuple[Pattern, str], ...]] = {
                 r"|sprinkle|tip|hoover|sweep)\b(?!.*(?:AGENT|STOCK|BOTTLE)).*"
                 rf"|{_OPENS}(?:is|are|will|would) (?:a |an |some |the |my )?(?:old )?\w+(?: \w+)? (?:alright"
                 rf"|all right|ok"
-                r"|good enough|any good|good|fine|do)(?: for (?:it|that|this)| on it)?"
+                r"|good enough|any good|good|fine|do)(?: for (?:it|that|this)| on it| to \w+ (?:it|that) (?:up|off))?"
                 rf"|{_OPENS}(?:with )?(?:what|which) (?:do |should |can )?i (?:mop|take|soak|wipe|pick"
                 rf"|clean) it(?: up| off)?"
                 rf"(?: with)?\b.*|{_OPENS}(?:it is|it was|about|only|just|maybe|roughly|that is| )*VOLUME\b"
@@ -104,7 +104,84 @@ _ON: dict[str, tuple[tuple[Pattern, str], ...]] = {
             "units",
         ),
     ),
-    "works_on": ((Pattern(rf"{_OPENS}what (?:would|does|will|might|else would)(?: then| ,)*"), "choose_agent"),),
+    "works_on": (
+        (
+            Pattern(
+                rf"{_OPENS}what (?:would|does|will|might|else would)(?: then| ,)*"
+                rf"|{_OPENS}what (?:should|can|could|do|shall) i (?:use|take|try|buy|get)(?: instead| then"
+                rf"| for (?:it|that))*"
+            ),
+            "choose_agent",
+        ),
+        (
+            Pattern(rf"{_OPENS}(?:at )?(?:how strong|what strength|what mix)(?: then| is that| for (?:that|it))*"),
+            "works_on",
+        ),
+    ),
+    "surface": (
+        (
+            Pattern(
+                rf"{_OPENS}what (?:would be|is|should|can|could|do|would)(?: \w+){{0,3}} (?:better|safe|instead|kinder)"
+                r"(?: for (?:it|that)| then| instead)*"
+            ),
+            "choose_agent",
+        ),
+    ),
+    "wound": (
+        (
+            Pattern(
+                rf"{_OPENS}(?:what )?(?:if|when) (?:i|it|we)\b.*\b(?:weak\w*|dilut\w*|water\w*|little|drop"
+                rf"|careful\w*|vet)\b.*"
+                rf"|{_OPENS}what about (?:just )?(?:adding|putting|dabbing|using)\b.*"
+            ),
+            "wound",
+        ),
+    ),
+    "pour_away": (
+        (
+            Pattern(
+                rf"{_OPENS}(?:how about|what about|what if|could it go|can it go)? ?(?:in|on|into|onto|down"
+                rf"|over) (?:the )?"
+                r"(?:(?!sink|drain|toilet)\w+ ){0,3}?(?:grass|garden|lawn|yard|gutter|street|gravel|flower ?beds?"
+                r"|compost|bushes"
+                r"|hedge|patio|ditch|field|pond)\b.*"
+                rf"|{_OPENS}the (?:neat|undiluted|leftover|strong) (?:concentrate|stuff|AGENT"
+                rf"|STOCK) ?,? (?:the )?same \w+"
+            ),
+            "pour_away",
+        ),
+    ),
+    "store_it": (
+        (
+            Pattern(
+                rf"{_OPENS}(?:would|will|is|can|could|does|how about|what about)?(?: \w+)*? ?(?:the |a "
+                rf"|my )?(?:shed|garage|fridge"
+                r"|freezer|cupboard|cellar|attic|loft|bathroom|kitchen|balcony|car|hall|porch|greenhouse|utility room"
+                r"|under the sink|windowsill)\b(?!.*(?:AGENT|STOCK|BOTTLE)).*"
+            ),
+            "store_it",
+        ),
+    ),
+    "bleach_now": (
+        (
+            Pattern(
+                rf"{_OPENS}(?:where would it|would it|what if it|how about in|would (?:the|a)) .*\b(?:last|keep"
+                rf"|longer|better off"
+                r"|garage|fridge|cellar|shed|cupboard)\b(?!.*(?:DURATION|NUMBER)).*"
+            ),
+            "store_it",
+        ),
+    ),
+    "treat_item": (
+        (
+            Pattern(
+                rf"{_OPENS}(?:at )?(?:how (?:many degrees|hot|long|warm)"
+                rf"|what temperature)(?: and (?:for )?(?:how (?:many "
+                r"(?:degrees|minutes)|hot|long|warm)|what temperature))?(?: then| for| in all)*"
+            ),
+            "treat_item",
+        ),
+    ),
 }
 """By the question just answered: what goes on from it, and as which question."""
 _IF_RINSED = Pattern(
