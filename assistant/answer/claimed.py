@@ -49,6 +49,7 @@ def done(reading: Reading, world: World) -> Answer:
     claim = _with_steps(reading, world)
     if isinstance(claim, Answer):
         return claim
+    claim = _of_its_own_bottle(claim, world)
     ledger = Ledger(world.state, world, wiped=claim.slots.wiped)
     steps = claim.slots.steps
     names = _which(claim, steps[0], world) if steps else ()
@@ -66,6 +67,17 @@ def done(reading: Reading, world: World) -> Answer:
     ledger.note(*told_of(names, claim))
     _windows(claim, ledger)
     return _answer(claim, told, ledger)
+
+
+def _of_its_own_bottle(claim: Reading, world: World) -> Reading:
+    """ "Sprayed with the pink": of the one clean that waits for that, and nothing is put right elsewhere."""
+    slots = claim.slots
+    if slots.steps[:1] != ("apply",) or slots.enclosures or slots.every_enclosure or len(slots.bottles) != 1:
+        return claim
+    theirs = [r for r in open_rounds(world) if r.bottle in slots.bottles and "apply" not in r.done]
+    if len(theirs) != 1 or len(open_rounds(world)) < 2:
+        return claim
+    return replace(claim, slots=replace(slots, enclosures=(theirs[0].enclosure,), corrects=False))
 
 
 def _of_one(claim: Reading, name: str, said: tuple[str, ...]) -> Reading:
@@ -121,7 +133,30 @@ def _which(claim: Reading, step: str, world: World) -> tuple[str, ...] | Answer:
     if step == "apply" and not isinstance(first, Answer) and _is_anothers(first, claim, world):
         candidates = tuple(round_.enclosure for round_ in open_rounds(world))
         return ask(claim, world, ("enclosure",), "the_round.which", {"candidates": candidates})
-    return first if not isinstance(first, Answer) else which_rounds(claim, world, lambda r: _would_fit(r, step, world))
+    if step == "return" and isinstance(said := _which_is_back(claim, world), Answer):
+        return said
+    found = first if not isinstance(first, Answer) else which_rounds(claim, world, lambda r: _would_fit(r, step, world))
+    return found if isinstance(found, Answer) else _the_one_spoken_of(found, step, claim, world)
+
+
+def _which_is_back(claim: Reading, world: World) -> Answer | None:
+    """ "He's back in", with two out: which, since it may be the one whose home is wet still; None: it is plain."""
+    slots = claim.slots
+    out = [r for r in open_rounds(world) if "move out" in r.done and not r.put_back]
+    if slots.enclosures or slots.every_enclosure or len(out) < 2:
+        return None
+    candidates = tuple(round_.enclosure for round_ in out)
+    return ask(claim, world, ("enclosure",), "the_round.which", {"candidates": candidates})
+
+
+def _the_one_spoken_of(names: tuple[str, ...], step: str, claim: Reading, world: World) -> tuple[str, ...]:
+    """ "Washed it", right after "pepper's out": of hers, where the only one that it fits has been washed before."""
+    last = world.talk.last
+    just = world.state.rounds.get(str(last.values.get("enclosure"))) if last is not None else None
+    if claim.slots.enclosures or claim.slots.every_enclosure or len(names) != 1 or not is_open(just) or just is None:
+        return names
+    done_before = step in world.state.rounds[names[0]].done
+    return (just.enclosure,) if done_before and step in just.steps and step not in just.done else names
 
 
 def _is_anothers(names: tuple[str, ...], claim: Reading, world: World) -> bool:

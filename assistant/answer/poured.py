@@ -109,6 +109,8 @@ def _into(
 
 def _by_mix(product: Product, reading: Reading, world: World) -> _Poured | Answer:
     """How strong a mix that was said is, or the one that a bottle is for."""
+    if reading.slots.numbers and product.bottle is not None:  # "I put 50 in the yellow": of what, isn't told
+        return ask(reading, world, ("volume",), "poured.how_much", {"name": product.name})
     mixes = reading.slots.mixes
     if len(mixes) > 1:
         return ask(reading, world, ("mix",), "mixing.which_mix")

@@ -55,6 +55,7 @@ from assistant.understand.steps.claimed_steps import claims_in
 from assistant.understand.steps.denied import (
     but_for_a_part,
     contradicts_the_record,
+    denied_beside,
     done_in_another_home,
     lied_about,
     meant_ahead,
@@ -197,7 +198,9 @@ class Reader:
     def _question(self, look: Look) -> Reading:
         told = told_by_rule(look.parsed.plain, look.world.household)
         if told == MOVED_OUT:
-            return look.reading("done", replace(look.slots("done"), steps=look.claims.done or ("move out",)), BY_RULE)
+            out = look.reading("done", replace(look.slots("done"), steps=look.claims.done or ("move out",)), BY_RULE)
+            only = _ONLY.match(look.parsed.plain) is not None  # of two, one may be in its home still
+            return replace(out, doubts=(Doubt("polarity", "move out"),)) if only else out
         if told is not None:
             return look.reading(told, look.slots(told), BY_RULE)
         filled = to_be_filled(look)
@@ -233,6 +236,7 @@ class Reader:
         if unsure and self._asked_of_harm(plain):  # barely a question hides no cry
             return look.reading("splash", replace(without_troubles(look.slots("splash")), place=None), ENOUGH)
         wrong = contradicts_the_record(look, look.slots("status")) if intent in _MAY_DENY else None
+        wrong = wrong or (denied_beside(look, look.slots("status")) if intent == "return_check" else None)
         wrong = wrong or meant_ahead(look) or but_for_a_part(look) or lied_about(look)
         if wrong is not None:
             return look.reading("undo", wrong, BY_RULE)
@@ -303,6 +307,7 @@ def _smells_after_all(look: Look) -> Reading | None:
     return look.reading("still_smells", slots, BY_RULE) if slots is not None else None
 
 
+_ONLY = Pattern(r"(?:(?:so|and|but|ok|well) )*(?:only|just)\b")
 _GONE = Pattern(r"\b(?:no|not|none|nothing|never|gone|without|free|odou?rless|passe[sd]|longer|cleared|away)\b")
 _MAY_DENY = (None, "status", "undo", "treat_item")
 """Questions that a text may be most like which says that a step on record never was."""

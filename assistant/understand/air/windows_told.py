@@ -45,9 +45,12 @@ _IT_SHUT = Pattern(
     r"|^(?:it is|they are|both|both are|both of them are|all) (?:shut|closed)$|\bnever opened it\b"
     r"|\bit is (?:not|no longer) open (?:any ?more|now)\b|\bit is (?:shut|closed) (?:again|now)\b"
     rf"|\b(?:so|and|then|,) ?(?:i|we|{_SOMEBODY})(?: have| has| had| just| to)* (?:shut|closed?) (?:it|them|both|one)\b"
+    r"|\b(?:no|wait|but)\b.*\b(?:i|we) (?:have |had to |just )*(?:shut|closed) it\b"
+    r"|\bwindow\b.*, ?(?:but )?it is not$|\bonly open for (?:a (?:minute|moment|bit|second)|DURATION)\b"
+    r"|\bthen (?:one|it|both|they) (?:\w+ )?(?:blew|slammed|fell|banged) (?:shut|to|closed)\b"
     rf"|^(?:i |we )?(?:{_SOMEBODY} )?(?:has |have |had |just )*(?:shut|closed) (?:them|both|the lot)(?: of them)?\b"
     r"|^(?:(?:oh|but|and|now|only) )*one(?: of them)?(?: is| 's| got| blew| has blown)? (?:shut|closed)\b",
-    *("it", "shut", "closed", "crack", "slit", "inch", "tiny"),
+    *("it", "only", "then", "shut", "closed", "crack", "slit", "inch", "tiny"),
 )
 _NOT_AFTER_ALL = Pattern(
     r"^(?:(?:no|nope|oh|wait|sorry|actually|hang on|,) ?,? ?)+(?:it|they|that|the window)(?: is| 's| was| are)? ?"
@@ -123,8 +126,11 @@ def windows_told(parsed: Parsed, world: World) -> int | None:
         or not_open_after_all(plain, world)
         or _NONE.search(plain) is not None
         or _SHUT.search(plain) is not None
-        or (_spoken_of(world) and _IT_SHUT.search(plain) is not None)
+        or ((_spoken_of(world) or _NAMED.search(plain) is not None) and _IT_SHUT.search(plain) is not None)
     ):
+        told_open = openings_in(plain)
+        if told_open and _ONE_OF_THEM_SHUT.search(plain):
+            return told_open - 1  # "both open, then one blew shut"
         return _but_one(world) if _ONE_OF_THEM_SHUT.search(plain) else 0
     if _OPEN.search(plain) is not None or (_spoken_of(world) and _IT_OPEN.search(plain) is not None):
         return openings_in(plain) or 1
@@ -147,6 +153,7 @@ def _is_the_room(plain: str, world: World) -> bool:
 
 
 _ROOMS = Pattern(r"\b(?:kitchen|bathroom|bedroom|hall|hallway|landing|garage|lounge|office|study|porch)\b")
+_NAMED = Pattern(rf"\b{_WINDOW}\b", "window", "door", "skylight")
 _ONE_OF_THEM_SHUT = Pattern(
     r"\b(?:shut|closed|close) (?:just |only )?one(?: of (?:them|the \w+))?\b"
     r"|\bone(?: of them)?(?: is| 's| got| blew| has blown)? (?:shut|closed)\b",

@@ -90,6 +90,8 @@ def cry_in(text: str) -> Cry | None:
         return Cry("splash", _part_of_it(text), "animal")
     if _HIT_IT.search(text) and not text.endswith("?") and not _is_wish(text):
         return Cry("splash", _part_of_it(text), "animal")
+    if (got := _GOT_AT_IT.search(text)) is not None and not text.endswith("?"):
+        return Cry("splash", "mouth", "animal" if got["pet"] else "person", certain=True)
     if licked_it_up(text):
         return Cry("splash", "mouth", "animal", certain=True)
     if treats_plainly(text):
@@ -248,6 +250,17 @@ _A_HAND = Pattern(
     r"|trousers|sleeves?|socks?|shoes?|jumper|dress)\b"
 )
 """What no animal in a tub has: then it is a person's."""
+
+
+_GOT_AT_IT = Pattern(
+    r"\b(?:(?P<child>toddler|kids?|child|children|baby|son|daughter|boy|girl|little one|grandson|granddaughter)"
+    r"|(?P<pet>dog|cat|puppy|kitten|ANIMAL))\b(?: has| have| 's| is| was| just| must have"
+    r"| might have)* (?:been (?:at|into|in"
+    r"|drinking)|got (?:at|into|hold of)|chewed|had a go at|had (?:his|her) mouth on) (?:the |my )?(?:AGENT|STOCK"
+    r"|BOTTLE)\b",
+    *("been", "got", "chewed", "had"),
+)
+""" "My toddler's been at the yellow bottle": whether any went down nobody saw."""
 
 
 def _of_people(text: str) -> bool:

@@ -10,7 +10,7 @@ _HINTS = words_of(
     "reek lick ow ouch ringworm water eye ANIMAL aid cough mouth gulp swallow burn fumes smell"
     " gas chlorine drink dry dried drying see hand elbow arm foot knee sleeve leg bum hip scratch sick ill asthma sniff"
     " touched own itching sprayed misted wiped rinsed washed wrist shoulder back feet cut stink odor odour whiff nose"
-    " head poison arm knee legs ache aching ear chin throat chest stomach tummy lap hand"
+    " head poison gasping killing none escaped arm knee legs ache aching ear chin throat chest stomach tummy lap hand"
 )
 
 IDIOMS = Pattern(
@@ -80,6 +80,10 @@ IDIOMS = Pattern(
     # Wet with what, and why cracked, is not passed over.
     r"|\bmy hands (?:are|were) (?:all |still |too |so )*(?:(?:wet|full|soaked|dirty|filthy|soapy|slippery|cracked)\b"
     r"(?! (?:in|with|of|from|by|after|and|but)\b)|(?:cold|freezing|tied|shaking|gloved|busy)\b)"
+    r"|\bgasping for (?:a |an |some |my |the )*(?:\w+ of )?(?:tea|coffee|cuppa|drink|brew|pint|water|beer|smoke|cup)\b"
+    r"|\bkilling my (?:back|arms?|feet|knees|wrists?|shoulders?)\b|\bnone (?:of it )?(?:in|on|near|got in) (?:my"
+    r"|his|her) \w+\b"
+    r"|\bescaped (?:last (?:year|month|week|summer|winter)|(?:a|two|three|\w+) (?:years?|months?|weeks?) ago|once)\b"
     r"|\b(?:my|his|her) (?:arms?|wrists?|back|shoulders?|knees|legs|feet|hands?|fingers?) (?:is |are "
     r"|'s )?(?:just |a bit "
     r"|really |so )*(?:aches?|aching|tired|stiff|knackered|cramp\w*|going numb|gone numb)\b(?!.*\b(?:AGENT|STOCK"

@@ -37,6 +37,9 @@ def _stock_strength(parsed: Parsed, found: Sequence[Found]) -> Found | None:
     percents = [one for one in found if isinstance(one.value, Percent)]
     if not percents:
         return None
+    owned = [one for one in percents if _is_its_own(parsed, one)]
+    if len(owned) == 1:
+        return owned[0]
     wanted = [one for one in percents if _WANTED.search(_before(parsed, one))]
     if len(percents) == 2 and len(wanted) == 1 and _product_behind(parsed, percents[1 - percents.index(wanted[0])]):
         return next(one for one in percents if one is not wanted[0])  # "2 percent chlorhexidine down to 4"
@@ -82,6 +85,20 @@ def _is_of_stock(parsed: Parsed, one: Found, others: bool) -> bool:
     return product and others and not _TARGET_BEFORE.search(before)
 
 
+def _is_its_own(parsed: Parsed, one: Found) -> bool:
+    """ "It's the 2 percent stuff", "mine's 6 percent", "the two percent one": what it is bought as, and never what is
+    wanted of it."""
+    before = _before(parsed, one)
+    after = " ".join(token.text for token in parsed.tokens[one.end : one.end + 2])
+    if re.search(r"\bnot(?: the| a)*$", before):
+        return False  # "it's four, not six percent"
+    of_mine = re.search(r"\b(?:mine|ours)(?: is| 's)+(?: only| just| about| the| a)*$", before) is not None
+    it_is = re.search(r"\b(?:it|this|that)(?: is| 's)(?: only| just| about)*(?: the| a| an)$", before) is not None
+    the_one = re.search(r"\b(?:the|a|that)$", before) is not None and re.match(_A_SORT, after) is not None
+    return of_mine or (it_is and (not after or re.match(_A_SORT, after) is not None)) or the_one
+
+
+_A_SORT = r"(?:one|stuff|kind|sort|version|bleach|chlorhex\w*|concentrate|bottle of)\b"
 _IS = re.compile(r"\bis(?: only| just| about| now| around| really| actually| at)*$")
 
 

@@ -27,7 +27,7 @@ _EVERY = Pattern(
     r"|\bboth\b(?! windows| doors| bottles| the windows)|\ball of (?:them|em)\b|\bthem all\b"
     r"|\ball (?:are|is|done|sprayed|rinsed|dry|washed)\b(?=.*\b(?:are|tubs|tanks|boxes)\b)"
     r"|\beverything is (?:sprayed|rinsed|washed)\b"
-    r"|^(?:(?:ok|right|so|now|they) )*all (?:out|moved|tubbed|boxed|cleared)\b"
+    r"|^(?:(?:ok|right|so|now|they) )*all (?:out|moved|tubbed|boxed|cleared|back|home)\b"
 )
 _CHILLED = Pattern(
     rf"\b(?:he|she|it|they|ANIMAL|ENCLOSURE|{ONE_ANIMAL}|little one)"

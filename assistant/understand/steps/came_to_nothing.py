@@ -31,6 +31,36 @@ _NO_WET_TIME = Pattern(
     r"|timer)\b|\b(?:gave|given) up (?:on |with )?(?:the )?(?:wait|waiting|wet time|timer)\b|\bstopped waiting\b",
     *("lied", "made", "wrong", "fibbed", "guessed", "cheated", "wait", "time", "leave"),
 )
+_SHORTER = Pattern(
+    r"\b(?:lied|fibbed|cheated|made it up|guessed) (?:about|on|that) (?:it |the \w+ )?(?:staying|being|stayed"
+    r"|was) wet\b"
+    r"|\b(?:not|do not know|no idea) (?:quite |really |so )?(?:sure|certain|if|whether)?(?: if| that"
+    r"| whether)? ?it (?:was|stayed|is)"
+    r" (?:still |really )?wet (?:for )?(?:all|the (?:whole|full|entire)|long enough|DURATION|NUMBER)\b"
+    r"|\b(?:bit|little|too|rather) (?:too )?(?:quick|short|hasty|early) (?:with|on) the (?:DURATION|wait|wet time"
+    r"|timer|time"
+    r"|minutes)\b|\b(?:can not|could not) have been (?:the |a )?(?:full |whole )?(?:DURATION|time|minutes"
+    r"|that long|long enough)\b"
+    r"|\bdr(?:ied|y) (?:out |up |off )?(?:during|in|within|halfway through|before the end of) the (?:NUMBER"
+    r"|DURATION|ten|five"
+    r"|time|minutes|wait|wet time)\b|\bmore like (?:NUMBER|DURATION|six|five|four|three|two) (?:than|not)\b",
+    *(
+        "lied",
+        "fibbed",
+        "cheated",
+        "made",
+        "guessed",
+        "wet",
+        "quick",
+        "short",
+        "hasty",
+        "early",
+        "have been",
+        "dr",
+        "like",
+    ),
+)
+"""The same in the words of somebody who owns up to it."""
 _NO_MIX = Pattern(
     r"\b(?:BOTTLE|bottle|it|that|mix|spray|stuff) (?:was|is|had|has|held)(?: \w+){0,2}? (?:only |just "
     r"|plain )+water\b"
@@ -101,7 +131,8 @@ _FOUND_DRY = Pattern(
 )
 """ "It was dry when I came back", "I think it dried at the edges": of the wet time, where nothing is rinsed yet."""
 _WATERED = Pattern(
-    r"\b(?:misted|sprayed|wetted|topped|kept|squirted|dampened|soaked)(?: \w+){0,4}? with (?:a |the |some |my )?"
+    r"\b(?:misted|sprayed|wetted|topped|kept|squirted|dampened|soaked|topping|misting|spraying|wetting|keeping)"
+    r"(?: \w+){0,4}? with (?:a |the |some |my )?"
     r"(?:(?!AGENT|STOCK|soap\w*|with)\w+ ){0,2}?(?:water|(?:damp|wet) (?:sponge|cloth|rag|towel))\b"
     r"|\b(?:misted|sprayed|squirted|splashed|put|poured|chucked|threw|dribbled)"
     r" (?:some |a bit of |a little |more |just |only |plain |tap |clean |warm )*water (?:on|at|over|onto|in"
@@ -187,7 +218,12 @@ def wet_time_was_none(look: Look) -> Slots | None:
         return None
     short = (_ONLY_SO_LONG.search(plain) or _AFTER_SO_LONG.search(plain)) is not None and _too_short(look)
     short = (short and DRY_TO_COME.search(plain) is None) or rinsed_before_its_end(look)
-    short = short or _NOT_ALL_THE_TIME.search(plain) is not None or (_none_rinsed(look) and _was_dry(plain))
+    short = (
+        short
+        or _NOT_ALL_THE_TIME.search(plain) is not None
+        or _SHORTER.search(plain) is not None
+        or (_none_rinsed(look) and _was_dry(plain))
+    )
     watered = _WATERED.search(plain) is not None and any(map(waits_on_hold, look.world.state.rounds.values()))
     dirty = _DIRTY_AGAIN.search(plain) is not None or _dirt_seen(look) or _another_was_in_it(look)
     wrong = mix_was_wrong(look) or _NO_MIX.search(plain) is not None
@@ -247,9 +283,17 @@ def something_else_put_on(look: Look) -> Slots | None:
     unknown = OF_WHAT_NOBODY_KNOWS.search(plain) is not None and _PUT_ON.search(plain) is not None
     if not rounds or not _is_told(plain) or not (unknown or _SOMETHING.search(plain)):
         return None
+    if _IN_ANOTHER_ROOM.search(plain) is not None:
+        return None  # "used oven cleaner in the kitchen"
     if not any("apply" in r.done for r in rounds) or look.slots("done").agents:
         return None
     return replace(look.slots("done"), steps=("apply",), agents=("other",), bottles=(), stocks=())
+
+
+_IN_ANOTHER_ROOM = Pattern(
+    r"\b(?:in|on) (?:the|my|our) (?:kitchen|bathroom|bedroom|hall|hallway|lounge|garage|oven|hob|loo|toilet|sink|shower"
+    r"|bath|car|stairs|windows?)\b"
+)
 
 
 def _is_told(plain: str) -> bool:
@@ -257,7 +301,7 @@ def _is_told(plain: str) -> bool:
 
 
 _DENIED = Pattern(
-    r"\b(?:did not|never|forgot|do not (?:think|know)|not sure|no idea|was not|were not)\b",
+    r"\b(?:did not|never|forgot|do not (?:think|know)|not sure|no idea|was not|were not|(?:can|could) not have been)\b",
     "not",
     "never",
     "forgot",

@@ -40,7 +40,8 @@ _ASKED = Pattern(
     r"|, right \?$|, (?:yes|yeah|no|ok) \?$|\byes or no\b"
 )
 _NOT_YET = Pattern(
-    r"\b(?:not|never|nothing|nobody|no one|cannot|without|unable|nor|neither|nearly|almost|not quite|barely|hardly"
+    r"\b(?:not|(?<!no )doubt|never|nothing|nobody|no one|cannot|without|unable|nor|neither|nearly|almost"
+    r"|not quite|barely|hardly"
     r"|half"
     r"|halfway|partly|partially|mostly|about to"
     r"|going to|go to|will|would|shall|let me|let us|need to|needs to|need|needs|have to|has to|had"
@@ -258,7 +259,7 @@ def _polarity(clause: str, text: str) -> Polarity:
     opening = words[0]
     if opening in ("will", "would", "shall", "might", "may") and len(words) > 1 and words[1] not in _SUBJECTS:
         return "not yet"  # "will rinse later", with the "I" left out
-    if opening in ("have", "did") and len(words) > 2 and words[1] == "not" and words[2] not in _SUBJECTS:
+    if opening in ("have", "has", "had", "did") and len(words) > 2 and words[1] == "not" and words[2] not in _SUBJECTS:
         return "not yet"  # "haven't rinsed", with the "I" left out
     if opening in ASKS_FIRST:
         said_of = (

@@ -103,7 +103,9 @@ def _is_spraying(words: str, before: str, after: str) -> bool:
 
 
 _WITH_WATER = Pattern(
-    r"(?: some| a bit of| plain| warm| just| only)* water\b|(?: \S+){0,4}? with (?:just |only |plain |clean "
+    r"(?: it| that| them| ENCLOSURE)?(?: a)?(?: quick| good| light)?(?: spray| squirt| mist"
+    r"| spritz)? of (?:plain |clean |tap )?water\b|(?: some"
+    r"| a bit of| plain| warm| just| only)* water\b|(?: \S+){0,4}? with (?:just |only |plain |clean "
     r"|warm |hot |boiling |cold |soapy |some |a bit of |tap )*water\b",
     "water",
 )

@@ -2,22 +2,28 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 from assistant.contract import Slots
 from assistant.core.round.rounds import is_open
 from assistant.understand.look import Look
+from assistant.understand.steps.claimed_steps import Claims, claims_in
 from assistant.understand.steps.wet_answered import is_a_hedge
+from assistant.understand.text.asking import asks
 from assistant.understand.text.parts_of_it import FILLING, FITTING, PART, WHICH
 from assistant.understand.text.patterns import Pattern
 
 _AHEAD = Pattern(
-    r"\b(?:about to|going to|gonna|will|later|soon|next|should|shall|again|if|before(?! ?$)|until|till|sure|know|think"
-    r"|remember|tell|why|when|what|how|who)\b|^(?:(?:did|do|does|has|can)\b|have\b(?! not (?!(?:i|we|you|they)\b)))"
+    r"\b(?:about to|going to|gonna|will|later|soon|next|should|shall|again|if|before(?! ?$)|until|till|sure|know"
+    r"|(?<!do not )(?<!come to )think|remember|tell|why|when|what|how|who)\b"
+    r"|^(?:(?:did|do(?! not (?:think|believe|reckon))|does|has(?! not been)|can)\b"
+    r"|have\b(?! not (?!(?:i|we|you|they)\b)))"
 )
 """To come, in doubt, or asked: nothing that contradicts the record."""
 _DENIES = Pattern(
-    r"\b(?:not|never|no|none|nothing|neither|nor|without|skip(?:ped)?|forgot(?:ten)?|missed|left out|only|half|un\w+)\b"
+    r"\b(?:not|never|no|none|nothing|neither|nor|without|skip(?:ped)?|forgot(?:ten)?|missed|left out|only|half|un\w+"
+    r"|doubt|almost|nearly|mostly|hardly|barely|apart from|except|but for|needs?|could do with)\b"
 )
 _SOAP = Pattern(r"\b(?:soap|soapy|suds|detergent)\b")
 _ONLY_PARTLY = Pattern(r"\bonly (?:\w+ ){0,2}(?:half|NUMBER)(?: of (?:it|them|that))?(?: so far| yet)?$")
@@ -28,7 +34,19 @@ def contradicts_the_record(look: Look, slots: Slots) -> Slots | None:
 
     slots: what else is named.
     """
-    plain, claims = look.parsed.plain, look.claims
+    return _contradicted(look.parsed.plain, look.claims, slots, look)
+
+
+def denied_beside(look: Look, slots: Slots) -> Slots | None:
+    """The same, of what is told before it is asked whether the animal may go back: "it's almost dry, can she"."""
+    told = (
+        part.strip(" ?.!") for part in re.split(r"[,.;]| (?:so|but|and) (?=can|may|could|is|should)", look.parsed.plain)
+    )
+    parts = (part for part in told if part and not asks(part))
+    return next((found for part in parts if (found := _contradicted(part, claims_in(part), slots, look))), None)
+
+
+def _contradicted(plain: str, claims: Claims, slots: Slots, look: Look) -> Slots | None:
     if claims.polarity != "not yet" or not claims.mentioned or plain.endswith("?") or _AHEAD.search(plain):
         return None
     if not _DENIES.search(plain):

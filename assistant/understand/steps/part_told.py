@@ -6,7 +6,7 @@ sentence says was left out, ran out, or is still to do.
 
 from __future__ import annotations
 
-from assistant.understand.text.parts_of_it import FITTING, PART, WHICH
+from assistant.understand.text.parts_of_it import FILLING, FITTING, PART, WHICH
 from assistant.understand.text.patterns import Pattern, words_in
 
 _DET = r"(?:the |its |his |her |their |that |this |a |one |an |some |two |both )*"
@@ -23,7 +23,9 @@ _WHOLE_TOO = Pattern(
 )
 """ "The lid and everything else": all of it."""
 LEFT_OUT = Pattern(
-    r"\b(?:but|except|bar|save|not|minus|apart from|aside from|other than|without)(?: for)?(?: not)? "
+    r"\b(?:but|except|bar|save|not|minus|apart from|aside from|other than|without|not counting|not including"
+    r"|leaving out)"
+    r"(?: for)?(?: not)? "
     rf"(?:the |one |a |his |her |its |that |this |their )(?:\w+ )?(?:{PART}|{FITTING}|rest)\b"
     r"|\b(?:missed|skipped|forgot|left out|overlooked|could not reach|did not (?:get|do|reach|hit|cover))"
     rf"(?: (?:to do|about|at|to))? {_DET}{WHICH}(?:{PART}|{FITTING})\b"
@@ -33,7 +35,7 @@ LEFT_OUT = Pattern(
     r"(?! to dry| open| ajar| week)"
     r"|\b(?:but|and|though|while) (?:the |his |her |its |their |my |one |some |that )?(?:\w+ ){1,3}"
     rf"(?:is|are|was|were|has|have) not(?: yet)?$|\bbut left {_DET}(?:\w+ )?(?:{PART}|{FITTING})\b"
-    rf"|\b{_DET}(?:{PART}|{FITTING}) (?:is|are|'s) (?:staying|still in|not out)\b|\b{FITTING} stays\b"
+    rf"|\b{_DET}(?:{PART}|{FITTING}|{FILLING})(?: is| are| 's) (?:staying|still in|not out)\b|\b{FITTING} stays\b"
     r"|\bnot (?:all|everything|everywhere)\b",
     *("but", "except", "bar", "save", "not", "minus", "apart", "aside", "other", "without", "missed", "skipped"),
     *("forgot", "left", "overlooked", "only", "so far", "first", "for now", "to go", "to do", "to come", "next"),
@@ -42,7 +44,7 @@ LEFT_OUT = Pattern(
 """What is said not to be done."""
 CUT_SHORT = Pattern(
     r"\b(?:ran|run|running|runs) (?:out|dry|low)\b"
-    r"|\b(?:nozzle|sprayer|trigger|bottle|pump|BOTTLE)(?: \w+){0,2}? "
+    r"|\b(?:nozzle|sprayer|trigger|bottle|pump|BOTTLE)(?: 's)?(?: \w+){0,2}? "
     r"(?:clogged|blocked|jammed|broke|broken|packed up|gave up|empty|died|stuck)\b|\bhalf ?way\b|\bpart way\b"
     r"|\b(?:sprayed|rinsed|washed|dried|misted|did) (?:it|that|them) (?:all )?"
     r"(?:wrong|badly|a bit|a little|roughly)\b|\bnot enough\b",

@@ -93,6 +93,9 @@ _WITH_A_DIRTY_ONE = Pattern(
 _ONE_OF_THEM = Pattern(
     r", ?(?:well|or|i mean|at least|no)? ?,? ?(?:only |just )?(?:one|two|some|half)(?: of (?:them|the (?:two|three"
     r"|lot)))?$"
+    r"|, ?(?:well|or|i mean|at least) (?:only |just )?one(?: of them)?(?: is| 's)$"
+    r"|^(?:(?:so|and|but|ok|well) )*(?:only|just) (?:the )?(?:ENCLOSURE|ANIMAL)(?: is| 's)\b"
+    r"|\bthe other(?: one)?(?: is| 's| has| 's)? (?:still|not|hiding|loose)\b"
     r"|^(?:(?:ok|so|and|right) )*(?:only |just )?one (?:of them|of the \w+|ANIMAL)(?: is| 's)?(?: back)?\b"
 )
 """ "Got the geckos out, well one of them", "one gecko's back in"."""

@@ -26,6 +26,7 @@ _MATTERS = Pattern(
     r"|did|had)|smell\w*|smelt|stink\w*|reek\w*|whiff"
     r"|fumes?|poo\w*|pee\w*|wee|urates?|turds?|dirt\w*|muck\w*|mou?ld\w*|slim\w*|stain\w*|film|residue|streak\w*"
     r"|smear\w*"
+    r"|tack\w*|stick\w+|steam\w*|fogg\w*|greas\w*|slipp\w+|spill\w*|mopp\w*|bucket|crawl\w*|juice"
     r"|mess|mites?|missed|skipped|forgot|left|not (?:done|rinsed|washed|sprayed|wiped|dry|clean)|never|rins\w+"
     r"|(?:over)?spray\w*|wash\w*|drying|dried|walked|climbed|(?:went|got|fell|ran|dripped) (?:in|on|onto|into)"
     r"|wip\w+|bleach\w*|product|AGENT|STOCK|BOTTLE|OTHER|soap\w*|suds|damaged|cracked|happened|still in|is in there"
@@ -82,7 +83,8 @@ def _asks(plain: str) -> bool:
 
 
 _BEGINS_DENIED = Pattern(
-    r"(?:(?:so|and|but|ok|well|oh|sorry) ,? ?)*(?:did|have|has|had|was|were|could|can|do|does) not\b(?! (?:i|you"
+    r"could (?:really )?do with\b|(?:(?:so|and|but|ok|well|oh|sorry) ,? ?)*(?:did|have|has|had|was|were|could|can"
+    r"|do|does) not\b(?! (?:i|you"
     r"|it|we)\b)"
 )
 _SEEN = Pattern(

@@ -73,7 +73,13 @@ _PATTERNS: tuple[tuple[str, str], ...] = (
         r"|\bENCLOSURE(?: is| 's| :) out\b|^(?:the )?ENCLOSURE out(?= ,|$)",
     ),
     ("return", rf"\b(?:put|popped|placed|moved|got|let|set) {_ONE}{_NOW} (?:straight )?(?:back|home)\b"),
-    ("return", r"\b(?:put|popped|placed|got|let) ENCLOSURE (?:straight )?back (?:in|home)\b"),
+    ("return", r"\b(?:put|popped|placed|got|let) ENCLOSURE (?:straight )?back(?: in\b| home\b|$)"),
+    (
+        "return",
+        r"\b(?:someone|somebody|kids?|child|son|daughter|wife|husband|partner|mum|mom|dad|brother|sister)(?: has"
+        r"| 's| have"
+        rf"| just)* (?:put|let|popped) (?:{_ONE}|(?:the |my )?(?:ANIMAL|ENCLOSURE)) in(?: there)?$",
+    ),
     # With no "back" said, only "already" tells it from being put in the tub.
     ("return", rf"\balready (?:put|popped|placed|got) (?:{_ONE}|(?:the |my )?(?:ANIMAL|ENCLOSURE)) in(?: again)?$"),
     ("return", rf"\b(?:put|popped|placed) (?:{_ONE}|(?:the |my )?(?:ANIMAL|ENCLOSURE)) in (?:already|again)$"),

@@ -173,7 +173,7 @@ def told_in(plain: str) -> Told:
         return Told()
     if _OF_THE_BOWLS.match(plain):
         return Told()
-    plain = _THEN_ASKS.sub("", plain)
+    plain = _THEN_ASKS.sub("", _TAG.sub(" ,", plain))
     part = _A_PART.search(plain)
     dried = _dried(plain) or (part is not None and not _doubted(plain))
     again, still = _AGAIN.search(plain) is not None, _STILL_WET.search(plain) is not None
@@ -228,6 +228,8 @@ _DRY_AT_THE_END = Pattern(
     r"(?: (?:now|already|again|out|up|through))* ?[.!]?$"
 )
 _NEVER_DRY = Pattern(r"\b(?:before|until|till|not|never|nothing|no|unless|if)\b(?: \S+){0,4} (?:dry|dried)\b")
+_TAG = Pattern(r" ?, ?(?:can|may|is|are|does|did|will|could|should) not (?:he|she|it|they|i|we) ?(?:,|$)", "not")
+""" "She can go back, can't she, the smell's nearly gone": what follows is told."""
 _THEN_ASKS = Pattern(r" ?[,.;] ?(?:so |and |now )?(?:what|how|now what|can|may|could|should|do|is|shall|where)\b.*$")
 """A question after what is told: "no smell now, can she go in"."""
 

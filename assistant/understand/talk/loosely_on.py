@@ -135,6 +135,9 @@ def _is_a_little_the_same(look: Look, before: Reading) -> bool:
 
     Whatever has a name or a number in it changes the answer, and is looked at further on.
     """
+    last = look.world.talk.last
+    if last is not None and last.values.get("ready") is True:
+        return False  # it is never vouched for once more
     names_nothing = not (look.parsed.mentions or look.parsed.amounts.found or look.claims.mentioned)
     return names_nothing and look.chances[before.intent or ""] >= _A_LITTLE
 
@@ -216,7 +219,8 @@ def likely_in_its_field(look: Look) -> str | None:
         return None
     one_field = any({top, last.intent} <= field for field in _FIELDS)
     only_asks = follow_up.may_be_asked_again(top, look.world)
-    return top if one_field and only_asks and look.chances[top] >= _LIKELY_HERE else None
+    vouches = top == "return_check"  # that is never asked by half a likeness
+    return top if one_field and only_asks and not vouches and look.chances[top] >= _LIKELY_HERE else None
 
 
 def _just_answered(look: Look) -> Reading | None:
