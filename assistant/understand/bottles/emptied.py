@@ -10,6 +10,8 @@ from assistant.understand.text.patterns import Pattern
 _IS_EMPTY = Pattern(
     r"(?:(?:ok|oh|so|and|right|well|the|my|now) ,? ?)*BOTTLE(?: is| 's| has)? (?:(?:now|all|run|got) )*"
     r"(?:empty|finished|used up|run out|ran out|out)(?: now| already| again)*"
+    r"|(?:(?:ok|oh|so|and|i|we|have|just) ,? ?)*(?:poured|tipped|chucked|threw|emptied|dumped) (?:the |my )?BOTTLE"
+    r" (?:away|out|down the \w+)"
     r"|(?:(?:ok|oh|so|and|i|we|have|just) ,? ?)*(?:used|finished)(?: up)? (?:the last of )?(?:the |my )?BOTTLE(?: up)?",
     "BOTTLE",
 )

@@ -100,6 +100,9 @@ def _down(text: str, world: World) -> Followed | None:
     place = before[0] if before is not None else None
     if animal and _DOWN_ANIMAL.search(text) and (before is not None or _FROM_IT.search(text)):
         return Followed("collapsed", place, "animal")
+    touched = any(is_open(round_) and round_.touched for round_ in world.state.rounds.values())
+    if known and touched and _GAPES.fullmatch(text.strip(" .!,")) is not None:
+        return Followed("collapsed", place, "animal")  # something is in the air there
     stiller = _HAS_NOT_MOVED.search(text) is not None and (before is not None or _FROM_IT.search(text) is not None)
     if not animal and _GONE_LIMP.match(text):
         return Followed("collapsed", place, before[1] if before is not None else "either")
@@ -211,6 +214,15 @@ _DOWN_ANIMAL = Pattern(
     _DOWN.pattern + r"|\b(?:limp|floppy|gasping|twitching|paralysed|paralyzed|not moving|(?:is|does|has) not mov\w+"
     r"|stopped moving|not right|breathing (?:funny|weird\w*|odd\w*|hard|fast|heavily|strange\w*|badly)"
     r"|(?:open|opening) (?:his |her |its )?mouth|mouth open|foaming|dying|upside down)\b"
+)
+_GAPES = Pattern(
+    rf"(?:(?:oh|no|and|now|help|god|,) ?)*(?:the |my )?(?:\w+ )?(?:ANIMAL|ENCLOSURE|{ONE_ANIMAL}|he|she)(?: is"
+    rf"| 's| keeps)?(?: just| now)*"
+    r" (?:gaping|gasping|breathing with (?:his|her|its) mouth open|got (?:his|her"
+    r"|its) mouth (?:wide )?open)(?: a lot| now| badly)*",
+    "gap",
+    "gasp",
+    "mouth",
 )
 _PLAINLY_DOWN = Pattern(
     r"^(?:(?:oh|no|help|god|shit|quick|please|and|now|i think|looks like|,) ?)*"

@@ -306,8 +306,9 @@ MY_OWN = Pattern(rf"\bmy (?:own )?(?:\w+ )?(?:{_SORE}|{LIMBS}|eyes?)\b")
 
 _HOME = r"(?:'s|tank|tub|box|cage|viv|vivarium|enclosure|home|house|setup|hide|bowl|glass|lid|walls?)"
 SPRAYED_ANIMAL = Pattern(
-    r"\b(?:sprayed|misted|spritzed|doused|splashed|squirted|hosed|soaked|drenched)(?: all)?(?: over)? "
+    r"\b(?:sprayed|misted|spritzed|doused|splashed|squirted|hosed|soaked|drenched)(?: all| right)?(?: over)? "
     rf"(?:the |my |our |a )?(?:\w+ )?{ANIMAL}(?! {_HOME})\b"
+    r"|\b(?:sprayed|misted|spritzed|squirted) (?:right |all )?over ENCLOSURE(?: 's head)?(?= by| accident|$)"
     r"|\b(?:oh no|oh god|oops|whoops|help|accident\w*|mistake)\b.*\b(?:sprayed|squirted) ENCLOSURE\b(?! 's)"
     r"|(?<!the )\bENCLOSURE got (?:\w+ )?(?:sprayed|squirted|splashed|soaked|misted)\b"
     rf"|\b(?:{ANIMAL}|he|she|ENCLOSURE) (?:is|'s|got|was) (?:all )?(?:covered|drenched|dripping) "
@@ -344,6 +345,10 @@ REACHED_IT = Pattern(
     r"|\bi (?:sprayed|misted|doused)(?: \S+){0,4} (?:with|while) (?:him|her|them|the ANIMAL|he|she|they) "
     r"(?:was |were )?(?:still )?(?:in|inside)\b"
     rf"|\b(?:{ANIMAL}|he|she|they|ENCLOSURE)\b[^.;!?]* in (?:a |the |some )?(?:puddle|pool) of {_PRODUCT}"
+    rf"|\b(?:{ANIMAL}|he|she|they|ENCLOSURE)(?: is| 's| are| has got| got)(?: back)? in (?:the|that|a) (?:tub"
+    rf"|tank|box|cage|one|viv)"
+    rf" (?:that |which )?i (?:have )?(?:just )?(?:sprayed|misted|disinfected|soaked|(?:had|put|kept|used)(?: the"
+    rf"| my| some)? {_PRODUCT})\b"
     rf"|\b(?:{ANIMAL}|he|she|ENCLOSURE)(?: is| has| 's)?(?: been)? (?:swimming|sitting|lying|got) "
     rf"(?:in |{_PRODUCT} (?:on|in|over) )(?:(?:his|her|its|their) {_BODY}|(?:the |a |some )?{_PRODUCT}(?! bottle))\b"
     rf"|\b(?:{ANIMAL}|he|she|they|ENCLOSURE) (?:has |have )?(?:walked|stepped|crawled|slithered|ran|fell|sat|lay|laid"

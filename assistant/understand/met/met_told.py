@@ -52,6 +52,11 @@ _MET = Pattern(
     rf"|\b{_PAIR_POURED}{_WENT} (?:got|went|ended up)(?: \w+)? on {_ON_IT}"
     rf"|\b{_POURED}{_WENT} (?:got|went|gone|ended up|came|fell|ran|dripped) (?:in |into |on )?"
     rf"(?:with|together with|onto) {_SOME}{_POURED}\b"
+    rf"|\b{_POURED}{_WENT} (?:tipped|fell|ran|leaked|dripped|spilled|spilt|went|got|came|knocked)(?: over| down)?"
+    rf" (?:in|into|onto|on) {_SOME}{_P}(?: 's)?(?: puddle| pool| bucket| mix| spray)?\b"
+    rf"|\bthere (?:is|was) {_SOME}{_P}(?: \w+)? (?:on|in|all over) {_ON_IT}(?: ,)? (?:and|but) (?:i |we |i have "
+    rf"|we have )?"
+    rf"(?:just |already )?(?:sprayed|put|used|misted|poured|wiped)(?: \S+){{0,2}}? {_SOME}{_P}\b"
     # both spilled: in one puddle, as far as anybody knows
     rf"|\b{_PAIR}{_WENT} (?:spilled|spilt|tipped|leaked|fell|knocked|went over|burst)\b"
     rf"|\b(?:spilled|spilt|knocked|tipped|dropped|kicked|smashed)(?: \w+){{0,3}}? ?,? ?{_SOME}{_PAIR}\b"
@@ -59,7 +64,8 @@ _MET = Pattern(
     rf"|\b{_PUT}(?: \w+)? {_SOME}{_PAIR_POURED}(?: \w+)? (?:(?:in|into|down|inside) {_VESSEL}|together|at once"
     rf"|at the same time|on {_ON_IT})"
     rf"|\b{_POUR}(?: \w+)? {_SOME}{_PAIR}(?: \w+)? (?:(?:in|into|down|inside) {_VESSEL}|together)\b"
-    rf"|\b{_PUT}(?: \w+)? {_SOME}{_P} (?:in|into|down) {_VESSEL}(?: \S+){{0,2}}? "
+    rf"|\b(?:{_PUT}|emptied|poured|tipped)(?: \w+)? {_SOME}{_P}(?: bucket| mix| bottle)? (?:in|into|down) {_VESSEL}"
+    r"(?: \S+){0,2}? "
     r"(?:after|right after|straight after|on top of|followed by|and then|then|with|where there was|that had"
     rf"|as well as) {_SOME}{_P}\b"
     rf"|\b{_POURED}{_WENT}(?: (?:went|got|gone|poured))? (?:in|into|down) {_VESSEL} (?:where|that|which|and) "
@@ -158,6 +164,7 @@ _TOO = Pattern(
 def something_in_the_bottle(look: Look) -> Slots | None:
     """ "The yellow had a bit of vinegar in it": what the bottle is for has met that; None: nothing of the kind."""
     masked, things = products_by_colour(look.parsed, look.world.household)
+    things = tuple(sorted(things, key=lambda thing: thing.kind != "bottle"))  # whichever is told first
     if _IN_THE_BOTTLE.fullmatch(masked.strip(" .!")) is None or len(things) != _FEW or things[0].kind != "bottle":
         return None
     agents = agents_of(things[1:], look.world)
@@ -167,6 +174,9 @@ def something_in_the_bottle(look: Look) -> Slots | None:
 
 
 _IN_THE_BOTTLE = Pattern(
+    rf"(?:(?:oh|no|wait|actually|so|and|but|god|,) ?)*(?:there (?:was|is)|i left) (?:still )?{_SOME}{_P}(?: left"
+    rf"| still)* (?:in|at the"
+    r" bottom of) (?:the |my )?BOTTLE(?: bottle)?(?: still| already| when i filled it(?: up)?| before i filled it)*|"
     r"(?:(?:oh|no|wait|actually|i think|so|and|but|the|my|it|turns out|god|,) ?)*BOTTLE (?:(?:still|actually|already"
     rf"|must have|might have) )*(?:had|has|has got|held|contained|have) {_SOME}"
     rf"(?:bit|little|drop|splash|dash|rest|some) (?:of )?{_SOME}{_P}(?: left| still)* (?:in it|in there|inside)"

@@ -59,6 +59,14 @@ _TOUCHED = Pattern(
     rf" (?:was|is) {_SOME}{_P}$",
     *("AGENT", "STOCK", "BOTTLE"),
 )
+_UNRINSED = Pattern(
+    r"(?: and| but| ,)*(?: i| we)? (?:did not|never|have not|had not|without) (?:\w+ )?(?:rins|wip|wash)\w*(?: it"
+    r"| that)?(?: off)?",
+    "rins",
+    "wip",
+    "wash",
+)
+""" "And didn't rinse it": it is on there all the more."""
 _OPENS = Pattern(r"^(?:(?:oh|no|god|shit|damn|oops|wait|hell|gosh|dear|sorry|argh|crap|yes|yeah|yep|but|and|so) ,? ?)+")
 _TO_COME = Pattern(
     r"\b(?:if|can i|could i|should i|may i|will|going to|about to|next time|tomorrow|later|want to|would|might|whether"
@@ -93,7 +101,7 @@ def product_told(look: Look) -> Reading | None:
         return look.reading("done", replace(look.slots("done"), steps=("apply",), enclosures=()), BY_RULE)
     masked, things = products_by_colour(look.parsed, world.household)
     masked = masked.strip(" .!,")
-    rest = _OPENS.sub("", masked)
+    rest = _UNRINSED.sub(" ", _OPENS.sub("", masked))
     told = _TOUCHED.search(masked)
     if told is None or _TO_COME.search(rest) or _TAKEN_OFF.search(rest) or _NOT_ON_IT.search(rest):
         return None

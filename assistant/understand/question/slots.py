@@ -63,7 +63,6 @@ _OF_THE_STOCK = frozenset({"mix_strength", "bleach_now"})
 _OF_AN_AGE = frozenset({"bleach_now", "dose"})
 _WHOLE_ROUND = Pattern(r"\btoday\b|\b(?:whole|full|entire) (?:round|lot|day)\b|\bthe (?:round|lot)\b|\beverything\b")
 _BOTH = Pattern(r"\bboth\b(?! windows| doors| bottles)", "both")
-_POURED_TOGETHER = frozenset({"mix_strength"})
 MIXED_WITH_A_TOOL = frozenset({"dose", "mix_strength", "top_up", "mixed"})
 """Questions where the size of a cap or a syringe is no amount of what is mixed."""
 _BOTTLE_FIRST = ("bottle", "stock", "agent", "measure", "enclosure", "animal", "organism")
@@ -109,7 +108,7 @@ def slots_of(parsed: Parsed, asked: Asked) -> Slots:
         slots = without_the_tool(slots, parsed)
     if slots.share_wanted is not None:  # "a quarter of the yellow one" is no ratio
         slots = replace(slots, numbers=tuple(number for number in slots.numbers if number != slots.share_wanted))
-    if asked.intent in _POURED_TOGETHER:
+    if asked.intent == "mix_strength":
         slots = _unfolded(slots)
     month = month_in(parsed.tokens)
     if month is not None and month[0] in slots.numbers:  # "made in march 2025": no degrees

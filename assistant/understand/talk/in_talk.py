@@ -11,6 +11,7 @@ from dataclasses import replace
 
 from assistant.contract import Pending, Reading, Slots
 from assistant.understand.bottles import fills
+from assistant.understand.bottles.fill_times import on_the_same_day, only_a_time
 from assistant.understand.bottles.puts_right import only_puts_right
 from assistant.understand.look import BY_RULE, ENOUGH, Look, words_of
 from assistant.understand.matching.learning import OUTSIDE
@@ -180,9 +181,9 @@ class InTalk:
         answering = Answering(look.parsed, slots, look.spoken)
         fill = fills.before_it_is_put_right(look.world) if pending is None else None
         puts_right = follow_up.corrects(look.parsed, "mixed") and only_puts_right(look.parsed.plain)
-        if fill is not None and (puts_right or fills.only_a_time(look.parsed.words, slots)):
+        if fill is not None and (puts_right or only_a_time(look.parsed.words, slots)):
             if look.parsed.when is None or look.parsed.when.date is None:
-                answering = replace(answering, slots=fills.on_the_same_day(slots, fill))
+                answering = replace(answering, slots=on_the_same_day(slots, fill))
             return follow_up.corrected(answering, fill, look.world)
         if pending is None and follow_up.goes_on_choosing(look.parsed, slots, before):
             return follow_up.corrected(answering, before, look.world)
