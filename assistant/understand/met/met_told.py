@@ -174,7 +174,7 @@ def something_in_the_bottle(look: Look) -> Slots | None:
 
 
 _IN_THE_BOTTLE = Pattern(
-    rf"(?:(?:oh|no|wait|actually|so|and|but|god|,) ?)*(?:there (?:was|is)|i left) (?:still )?{_SOME}{_P}(?: left"
+    rf"(?:(?:oh|no|wait|actually|so|and|but|god|,) ?)*(?:there (?:was|is)|i left) (?:still )?{_SOME}{_POURED}(?: left"
     rf"| still)* (?:in|at the"
     r" bottom of) (?:the |my )?BOTTLE(?: bottle)?(?: still| already| when i filled it(?: up)?| before i filled it)*|"
     r"(?:(?:oh|no|wait|actually|i think|so|and|but|the|my|it|turns out|god|,) ?)*BOTTLE (?:(?:still|actually|already"
