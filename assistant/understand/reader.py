@@ -241,7 +241,7 @@ class Reader:
         if wrong is not None:
             return look.reading("undo", wrong, BY_RULE)
         on = goes_on_loosely(look) if intent is None or pleads(look) else None
-        on = on or (told_too(look) if intent in (None, "still_good", "in_bottle", "dose") else None)
+        on = on or (told_too(look) if intent in (None, "still_good", "in_bottle", "dose", "mixed") else None)
         if on is not None:
             return on
         if intent is None and unknown and not half_said and (near := likely_in_its_field(look)) is not None:

@@ -23,7 +23,8 @@ _CONCENTRATE = Pattern(
 )
 _WATER = Pattern(
     rf"{_SO}(?:(?:how much|what about(?: the)?|the) (?:of the )?water"
-    r"(?: is (?:that|it)| do i (?:need|put in|use|add)| goes in| to| with| again| then| on top)*|how much of "
+    r"(?: is (?:that|it)| do i (?:need|put in|use|add)| goes(?: in)?| is| 's| that| it| to| with| again| then"
+    r"| on top)*|how much of "
     r"(?:it|that) is water)"
 )
 _HOW_STRONG = Pattern(

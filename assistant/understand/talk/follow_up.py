@@ -39,7 +39,7 @@ from assistant.understand.text.patterns import Pattern
 _ANSWER = Pattern(r"^(?:(?:yes|ok|um|er|oh) ?,? ?)*")
 _CORRECTS = Pattern(
     r"^(?:no|nope|not|wait|sorry|i said|i meant|i mean|actually|make that|rather)\b"
-    r"|\b(?:i said|i meant|i mean|i should say|i should have said|make that|instead)\b"
+    r"|\b(?:i said|i meant|i mean|i should say|i should have said|make that|instead|more like)\b"
     r"|^(?:it|that|this) is (?:actually )?\w+ ,? not \w+$"
     r"|\b(?:not|rather than) (?:the )?(?:NUMBER|MIX|VOLUME|DURATION|BOTTLE)$"
 )

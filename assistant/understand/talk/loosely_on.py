@@ -49,11 +49,15 @@ _TILL_WHEN = Pattern(
     r"(?: then| is that| exactly)?"
 )
 _TOO = Pattern(
-    r"(?:and |so |ok |i |have |just )*(?:did |done |rinsed )?(?:the |my )?BOTTLE(?: one)? (?:too|as well|also)",
+    r"(?:and |so |ok |i |have |just )*(?:did |done |rinsed )?(?:the |my )?BOTTLE(?: one)?(?: (?:too|as well|also)"
+    r"| ?,? (?:i )?(?:have )?(?:done|did|rinsed) (?:that|it|that one)(?: (?:the same|too|as well|also))*)",
     "BOTTLE",
 )
 _AND_WITH = Pattern(
-    r"(?:and |then |also )+(?:the |my )?BOTTLE(?: one)? (?:with|is|has|got) (?:the |some )?(?:AGENT"
+    r"(?:(?:and|then|also|i) )*(?:did |filled )?(?:the |my )?BOTTLE(?: one)? (?:too"
+    r"|as well) ?,? (?:with )?(?:the |some )?"
+    r"(?:AGENT|STOCK)(?: ?,? (?:at |in )*MIX)?"
+    r"|(?:and |then |also )+(?:the |my )?BOTTLE(?: one)? (?:with|is|has|got) (?:the |some )?(?:AGENT"
     r"|STOCK)(?: ?,? (?:at |in )*MIX)?",
     "BOTTLE",
 )

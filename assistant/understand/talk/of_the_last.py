@@ -114,7 +114,9 @@ def _logged_too(look: Look, before: Reading, plain: str) -> Reading | None:
         meant_so = chore_too["meant"] is not None
         kept = replace(before.slots, chores=slots.chores, when=slots.when or before.slots.when, corrects=meant_so)
         return look.reading("log_clean", kept, BY_RULE)
-    if (_TOO.fullmatch(plain) or _AND_THAT_ONE.fullmatch(plain)) and (slots.enclosures or slots.every_enclosure):
+    if (_TOO.fullmatch(plain) or _SHE_DID.fullmatch(plain) or _AND_THAT_ONE.fullmatch(plain)) and (
+        slots.enclosures or slots.every_enclosure
+    ):
         chores = slots.chores or (() if before.slots.apart else before.slots.chores)  # of several, which is asked
         kept = replace(before.slots, enclosures=slots.enclosures, every_enclosure=slots.every_enclosure, apart=())
         kept = replace(kept, when=slots.when or before.slots.when, chores=chores, groups=(), racks=())
@@ -165,6 +167,12 @@ _AND_THAT_ONE = Pattern(
     r"(?:and|also|plus)(?: i)?(?: did)? (?:the |my )?(?:ENCLOSURE|ANIMAL)"
     r"(?:(?: ,)?(?: and)?(?: the| my)? (?:ENCLOSURE|ANIMAL))*"
 )
+_SHE_DID = Pattern(
+    r"(?:(?:and|also|oh|plus) )*(?:the |my )?(?:ENCLOSURE|ANIMAL)(?: one)? ?,? (?:(?:i|he|she|we|they"
+    r"|my \w+) )?(?:did|done|same again"
+    r"|the same again)(?: (?:both|all|that|those|them|it|one|of))*(?: too| as well| also| again)*"
+)
+""" "And the geckos, she did both of those too"."""
 _TOO = Pattern(
     r"(?:(?:and|i|we|also|then|oh|yes|plus) )*(?:(?:did|done|do|log|logged|same (?:for|with)|the same for"
     r"|as well as) )?(?:the )?(?:ENCLOSURE|ANIMAL)(?:(?: ,)?(?: and)?(?: the)? (?:ENCLOSURE|ANIMAL))*(?: \S+){0,3}? "

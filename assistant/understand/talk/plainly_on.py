@@ -11,12 +11,20 @@ from dataclasses import replace
 from assistant.contract import Outcome, Reading, Slots
 from assistant.core.round.rounds import is_open
 from assistant.understand.look import BY_RULE, Look
+from assistant.understand.named.by_colour import agents_of, products_by_colour
 from assistant.understand.text.patterns import Pattern
 
 _WHAT_DO_I_DO = r"(?:what|what else) (?:do|should|must|can|shall) (?:i|we) (?:need to |have to )?do"
 _OPENS = r"(?:(?:and|so|ok|but|right|well|now|then|please|oh|god|help|no|sorry|hang on|wait|actually|um|,) ?)*"
 _ON: dict[str, tuple[tuple[Pattern, str], ...]] = {
     "escape": (
+        (
+            Pattern(
+                rf"{_OPENS}(?:should|shall|do|can|could|would) (?:i|it) .*\b(?:lights?|heat|dark|door|food|towel"
+                rf"|find (?:him|her|it))\b.*|.*\bwhere else\b.*"
+            ),
+            "escape",
+        ),
         (
             Pattern(
                 rf"{_OPENS}(?:do|should|can|shall|may|must) (?:i|we) (?:just )?(?:carry on|keep|continue|go on|stop"
@@ -26,6 +34,28 @@ _ON: dict[str, tuple[tuple[Pattern, str], ...]] = {
         ),
     ),
     "outbreak": (
+        (
+            Pattern(
+                rf"{_OPENS}there (?:is|are) (?:one|some|another|more|another one|two)(?: more)? on (?:the "
+                rf"|my )?(?:\w+ )?(?:ANIMAL|ENCLOSURE)\b.*"
+            ),
+            "outbreak",
+        ),
+        (
+            Pattern(
+                rf"{_OPENS}(?:do|should|must|need) i (?:need to |have to )?(?:do|treat|clean|ring|call"
+                rf"|tell) (?:the |my )?(?:whole|entire|vet|everybody|everyone|all"
+                r"|them all|others?|rest|other)\b.*"
+            ),
+            "outbreak",
+        ),
+        (
+            Pattern(
+                rf"{_OPENS}(?:does|will|would) that (?:set|put|mean|start|reset)\b.*\b(?:DURATION|NUMBER|days"
+                rf"|quarantine|over|again)\b.*"
+            ),
+            "quarantine",
+        ),
         (
             Pattern(rf"{_OPENS}{_WHAT_DO_I_DO}(?: first| now| next| about it| then| with (?:him|her|it|them))*"),
             "outbreak",
@@ -77,6 +107,10 @@ _ON: dict[str, tuple[tuple[Pattern, str], ...]] = {
     ),
     "quarantine": (
         (
+            Pattern(rf"{_OPENS}(?:can|could|may|should) (?:i|we) (?:cut|shorten|make|stop|end|bring)\b.*"),
+            "quarantine",
+        ),
+        (
             Pattern(
                 rf"{_OPENS}(?:(?:that is|it is) \w+(?: \w+)? ,? )?(?:why|how come)\b.*\b(?:long|days|weeks"
                 rf"|months?|wait)\b.*"
@@ -114,7 +148,10 @@ _ON: dict[str, tuple[tuple[Pattern, str], ...]] = {
             "choose_agent",
         ),
         (
-            Pattern(rf"{_OPENS}(?:at )?(?:how strong|what strength|what mix)(?: then| is that| for (?:that|it))*"),
+            Pattern(
+                rf"{_OPENS}(?:at )?(?:how strong|what strength|what mix)(?: then| is that| for (?:that|it)"
+                rf"|(?: would| does| should|)(?: it)?(?: have| need)? to be)*"
+            ),
             "works_on",
         ),
     ),
@@ -182,10 +219,47 @@ _ON: dict[str, tuple[tuple[Pattern, str], ...]] = {
             "treat_item",
         ),
     ),
+    "share_tool": (
+        (
+            Pattern(
+                rf"{_OPENS}how (?:do|should|would|can) i (?:do|clean|wash|disinfect|treat|get) them(?: clean"
+                rf"| then| first)*"
+            ),
+            "treat_item",
+        ),
+    ),
+    "order": (
+        (
+            Pattern(
+                rf"{_OPENS}(?:where|when) (?:does|do|would|should) (?:the |my )?(?:\w+ )?(?:ANIMAL"
+                rf"|ENCLOSURE)(?: \w+)? (?:come|go|fit)\b.*"
+            ),
+            "order",
+        ),
+    ),
+    "stock_left": (
+        (
+            Pattern(
+                rf"{_OPENS}how (?:many|much)\b.*\b(?:bottles?|fills?|cleans?|times|goes|rounds?)\b.*\b(?:do"
+                rf"|last|make|get|that|it)\b.*"
+            ),
+            "stock_left",
+        ),
+    ),
+    "mix_strength": (
+        (
+            Pattern(
+                rf"{_OPENS}(?:what is (?:that|it) )?(?:in|as) (?:ppm|parts per \w+|percent|a percentage)(?: then"
+                rf"| please)*"
+            ),
+            "mix_strength",
+        ),
+    ),
 }
 """By the question just answered: what goes on from it, and as which question."""
 _IF_RINSED = Pattern(
-    rf"{_OPENS}(?:what )?if (?:i|we|they|it)\b.*\b(?:rins\w*|wash\w*|dr(?:y|ied)|clean\w*|soap\w*|disinfect\w*"
+    rf"{_OPENS}(?:what |even |and )?(?:if|when) (?:i|we|they|it)\b.*\b(?:rins\w*|wash\w*|dr(?:y|ied)|clean\w*"
+    rf"|soap\w*|disinfect\w*"
     rf"|bleach\w*"
     r"|boil\w*|soak\w*|scrub\w*|wip\w+)\b(?!.*(?:ENCLOSURE|ANIMAL)).*",
     "if",
@@ -219,6 +293,9 @@ def plainly_on(look: Look) -> Reading | None:
     begun = _begun_with_another(look)
     if begun is not None:
         return begun
+    met = _with_what_was_spilled(look)
+    if met is not None:
+        return met
     before, plain = look.world.talk.just_answered, look.parsed.plain.strip(" .!?,")
     if before is None or before.doubts:
         return None
@@ -235,6 +312,25 @@ def plainly_on(look: Look) -> Reading | None:
         if pattern.fullmatch(plain) is not None:
             return _again(look, before, intent)
     return None
+
+
+def _with_what_was_spilled(look: Look) -> Reading | None:
+    """ "Can I just mop it up with the vinegar", right after bleach was spilled: whether the two may meet."""
+    last = look.world.talk.last
+    spilled = last.values.get("agent") if last is not None and last.intent == "spill" else None
+    if spilled is None or _MOPPED.search(look.parsed.plain) is None:
+        return None
+    slots = look.slots("together")
+    named = agents_of(products_by_colour(look.parsed, look.world.household)[1], look.world)
+    if len(named) != 1 or named[0] == spilled:
+        return None
+    slots = replace(slots, agents=(str(spilled), named[0]), bottles=(), stocks=(), steps=(), choices=(), unknown=())
+    return look.reading("together", slots, BY_RULE)
+
+
+_MOPPED = Pattern(
+    r"\b(?:mop|wipe|soak|clean|rinse|wash|use|pour|put|neutralise|neutralize|dilute)\b(?!.*\b(?:soap|detergent)\b)"
+)
 
 
 def _again(look: Look, before: Reading, intent: str) -> Reading:
