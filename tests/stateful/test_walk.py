@@ -241,7 +241,11 @@ BROKEN: dict[str, tuple[str, object, Mapping[str, Act]]] = {
     "4: agents meet on a surface": ("assistant.answer.plan.uncleared", lambda *_: None, WITH_VINEGAR),
     "4: a touch is forgotten": ("assistant.core.record.fold._touched", unchanged, WITH_VINEGAR),
     "4: starting over forgets what is on it": ("assistant.core.record.fold._begun", restart_clears, WITH_VINEGAR),
-    "7: with two open it takes the first": ("assistant.answer.claimed_where.which_rounds", takes_the_first, TWO_OF_THEM),
+    "7: with two open it takes the first": (
+        "assistant.answer.claimed_where.which_rounds",
+        takes_the_first,
+        TWO_OF_THEM,
+    ),
     "9: done holding counts at once": (
         "assistant.core.round.claims._judge_hold",
         lambda *_: Judgement("fits", "hold"),
