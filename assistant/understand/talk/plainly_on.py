@@ -329,8 +329,10 @@ def _with_what_was_spilled(look: Look) -> Reading | None:
 
 
 _MOPPED = Pattern(
-    r"\b(?:mop|wipe|soak|clean|rinse|wash|use|pour|put|neutralise|neutralize|dilute)\b(?!.*\b(?:soap|detergent)\b)"
+    r"\b(?:mop|wipe|soak|clean|rinse|wash|neutrali[sz]e|dilute|cover)(?: \w+)? (?:it|that|this)\b"
+    r"|\b(?:use|pour|put|tip|throw|chuck)\b.* (?:on|over|onto|in) (?:it|that|this)\b"
 )
+"""What is to be done with what was spilled."""
 
 
 def _again(look: Look, before: Reading, intent: str) -> Reading:
