@@ -9,7 +9,7 @@ from typing import Any
 from assistant.answer.asking import ask, names_of
 from assistant.answer.back_dated import earliest
 from assistant.answer.outbreaks import in_quarantine
-from assistant.contract import Answer, Outcome, Pending, Reading, SaidTime, World
+from assistant.contract import ASKED_WHY, Answer, Outcome, Pending, Reading, SaidTime, World
 from assistant.core.facts import Source
 from assistant.core.household import Enclosure
 from assistant.core.quantities.units import convert
@@ -246,10 +246,6 @@ def _logged_before(world: World) -> str | None:
 
 
 # ---------------------------------------------------------------- quarantine
-
-
-ASKED_WHY = ("asked", "why")
-"""`Slots.setting` of a quarantine that it is asked of why it is so long."""
 
 
 def quarantine(reading: Reading, world: World) -> Answer:

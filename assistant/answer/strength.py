@@ -24,7 +24,8 @@ from assistant.core.quantities.units import convert
 MOST = "mixing-bleach-most"
 STRONGEST = "mixing-bleach-strongest"
 LEAST_AGE_DAYS = 30
-"""A time told with a mix counts as the age of the concentrate from here on; a shorter one is of something else."""
+"""A time told with a mix counts as the age of the concentrate from here on; a shorter one is of something else. Chosen,
+not measured."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -19,6 +19,7 @@ from assistant.contract.answered import (
     World,
 )
 from assistant.contract.understood import (
+    ASKED_WHY,
     NO_SMELL,
     UNHEARD_PRODUCT,
     Choice,
@@ -35,6 +36,7 @@ from assistant.contract.understood import (
 )
 
 __all__ = [
+    "ASKED_WHY",
     "NO_SMELL",
     "PENDING_LASTS",
     "UNHEARD_PRODUCT",

@@ -94,6 +94,8 @@ class SaidTime:
 
 NO_SMELL = "no_smell"
 """What a doubt about `still_smells` is of, where the smell is said to be gone."""
+ASKED_WHY = ("asked", "why")
+"""`Slots.setting` of a quarantine of which it is asked why it is so long."""
 UNHEARD_PRODUCT = "with "
 """What `Slots.beside` begins with where the word stands for a product that nobody knows: "with glim"."""
 

@@ -84,6 +84,10 @@ class Look:
         """The text as that question."""
         return Reading(self.parsed.text, intent, slots, min(confidence, 0.99), self.nearest, (), self.spoken)
 
+    def by_rule(self, intent: str, slots: Slots | None) -> Reading | None:
+        """The text as that question, where a rule gives its slots; None: it gives none."""
+        return self.reading(intent, slots, BY_RULE) if slots is not None else None
+
 
 def without_troubles(slots: Slots) -> Slots:
     """Nobody with bleach in the eye is asked which bottle, or told that a number is faulty; a stray one is noise."""

@@ -46,7 +46,7 @@ from assistant.understand.named.unknown_names import asks_of_the_unknown
 from assistant.understand.numbers.number_doubts import mean_posterior, with_guess_doubted
 from assistant.understand.parsing import Parser
 from assistant.understand.question.only_like import IS_IT
-from assistant.understand.question.own_question import OwnQuestion, says_it_dried
+from assistant.understand.question.own_question import ABOUT_TALK, OwnQuestion, says_it_dried
 from assistant.understand.rule_words import OF_THE_RULES
 from assistant.understand.steps.after_spraying import came_to_nothing, done_over
 from assistant.understand.steps.back_where import back_where
@@ -131,7 +131,7 @@ class Reader:
         parsed = self._parse(text, _gallon(world))
         claims = claims_in(parsed.plain)
         told = told_in(parsed.plain)
-        chances, speak = with_clauses(parsed.marked, parsed.words, self._matcher.chances)
+        chances, speak = with_clauses(parsed.marked, parsed.words, self._matcher.chances, ABOUT_TALK)
         look = Look(parsed, claims, chances, speak, told, self._weigh_harm(parsed.plain), world, spoken)
         before = " ".join(text.lower().split()).rsplit(" since ", 1)[0]
         if unhurt.aired_since(parsed.plain) and len(before) < len(text.strip()):
@@ -150,7 +150,7 @@ class Reader:
             or got_next_door(look)
             or of_the_room(look)
             or escape_told(look, by_likeness)
-            or _in_another_home(look)
+            or look.by_rule("undo", done_in_another_home(look))
             or not_that_bottle(look)
             or (came_to_nothing(look) if measured_wrong(look) else None)
             or another_product(look)
@@ -167,7 +167,7 @@ class Reader:
             or resumed(look)
             or (None if asked_of_it else came_to_nothing(look))
             or (look.reading("undo", Slots(), BY_RULE) if taken_back(look) else None)
-            or _smells_after_all(look)
+            or look.by_rule("still_smells", smells_after_all(look))
             or plainly_on(look)
             or wished_on(look)
             or self._in_talk(look)
@@ -295,16 +295,6 @@ def _only_like(look: Look, intent: str, slots: Slots, confidence: float) -> Read
     slots = replace(slots, remark=slots.remark or (told_of_it and not of_another_thing(look.parsed.plain)))
     meant = NO_SMELL if intent == "still_smells" and not told_of_it else intent
     return replace(look.reading(intent, slots, confidence), doubts=(Doubt("meaning", meant),))
-
-
-def _in_another_home(look: Look) -> Reading | None:
-    slots = done_in_another_home(look)
-    return look.reading("undo", slots, BY_RULE) if slots is not None else None
-
-
-def _smells_after_all(look: Look) -> Reading | None:
-    slots = smells_after_all(look)
-    return look.reading("still_smells", slots, BY_RULE) if slots is not None else None
 
 
 _ONLY = Pattern(r"(?:(?:so|and|but|ok|well) )*(?:only|just)\b")

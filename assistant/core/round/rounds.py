@@ -80,6 +80,11 @@ def a_hold_runs(rounds: Iterable[Round], now: datetime) -> bool:
     return any(is_open(round_) and hold_is_running(round_, now) for round_ in rounds)
 
 
+def a_surface_is_touched(rounds: Iterable[Round]) -> bool:
+    """True while a product is or was on the surface of any open one."""
+    return any(is_open(round_) and round_.touched for round_ in rounds)
+
+
 def waits_on_hold(round_: Round | None) -> bool:
     """Sprayed, and the wet time not served yet, whether it still runs or waits to be vouched for."""
     return round_ is not None and is_open(round_) and round_.hold is not None and "hold" not in round_.done

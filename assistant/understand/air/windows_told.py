@@ -128,10 +128,7 @@ def windows_told(parsed: Parsed, world: World) -> int | None:
         or _SHUT.search(plain) is not None
         or ((_spoken_of(world) or _NAMED.search(plain) is not None) and _IT_SHUT.search(plain) is not None)
     ):
-        told_open = openings_in(plain)
-        if told_open and _ONE_OF_THEM_SHUT.search(plain):
-            return told_open - 1  # "both open, then one blew shut"
-        return _but_one(world) if _ONE_OF_THEM_SHUT.search(plain) else 0
+        return _but_one(plain, world) if _ONE_OF_THEM_SHUT.search(plain) else 0
     if _OPEN.search(plain) is not None or (_spoken_of(world) and _IT_OPEN.search(plain) is not None):
         return openings_in(plain) or 1
     return None
@@ -161,8 +158,14 @@ _ONE_OF_THEM_SHUT = Pattern(
 )
 
 
-def _but_one(world: World) -> int:
-    """ "Shut one of them": how many of those that stood open are left; none, where nothing was said of any."""
+def _but_one(plain: str, world: World) -> int:
+    """ "Shut one of them", "both open, then one blew shut": how many of those that stood open are left.
+
+    None, where nothing was said of any.
+    """
+    told_open = openings_in(plain)
+    if told_open:
+        return told_open - 1
     rates = [
         one.openings[-1].air_changes_per_hour for one in world.state.rounds.values() if is_open(one) and one.openings
     ]

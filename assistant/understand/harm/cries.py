@@ -253,7 +253,7 @@ _A_HAND = Pattern(
 
 
 _GOT_AT_IT = Pattern(
-    r"\b(?:(?P<child>toddler|kids?|child|children|baby|son|daughter|boy|girl|little one|grandson|granddaughter)"
+    r"\b(?:(?:toddler|kids?|child|children|baby|son|daughter|boy|girl|little one|grandson|granddaughter)"
     r"|(?P<pet>dog|cat|puppy|kitten|ANIMAL))\b(?: has| have| 's| is| was| just| must have"
     r"| might have)* (?:been (?:at|into|in"
     r"|drinking)|got (?:at|into|hold of)|chewed|had a go at|had (?:his|her) mouth on) (?:the |my )?(?:AGENT|STOCK"

@@ -13,7 +13,7 @@ from typing import Any
 from assistant.contract import World
 from assistant.core.harms import HARM_LASTS, SWALLOWED_LASTS, AskedOfHarm, HarmTold, Place, latest
 from assistant.core.record.state import Rinse
-from assistant.core.round.rounds import is_open, rinse_left_s
+from assistant.core.round.rounds import a_surface_is_touched, is_open, rinse_left_s
 from assistant.understand.harm.in_a_bad_way import in_a_bad_way
 from assistant.understand.harm.while_rinsing import bare_of_the_rinse, names_the_body
 from assistant.understand.named.animal_words import ONE_ANIMAL
@@ -100,8 +100,7 @@ def _down(text: str, world: World) -> Followed | None:
     place = before[0] if before is not None else None
     if animal and _DOWN_ANIMAL.search(text) and (before is not None or _FROM_IT.search(text)):
         return Followed("collapsed", place, "animal")
-    touched = any(is_open(round_) and round_.touched for round_ in world.state.rounds.values())
-    if known and touched and _GAPES.fullmatch(text.strip(" .!,")) is not None:
+    if known and a_surface_is_touched(world.state.rounds.values()) and _GAPES.fullmatch(text.strip(" .!,")) is not None:
         return Followed("collapsed", place, "animal")  # something is in the air there
     stiller = _HAS_NOT_MOVED.search(text) is not None and (before is not None or _FROM_IT.search(text) is not None)
     if not animal and _GONE_LIMP.match(text):

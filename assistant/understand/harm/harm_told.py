@@ -90,8 +90,7 @@ _BEING = Pattern(r"\b(?:ANIMAL|ENCLOSURE|him|her|his|me|my|cut|wound|burn|sore|b
 
 def dripped_in(look: Look) -> Reading | None:
     """A product that dripped or leaked onto what is being cleaned: it is on it, however it came there."""
-    slots = got_in(look)
-    return look.reading("done", slots, BY_RULE) if slots is not None else None
+    return look.by_rule("done", got_in(look))
 
 
 def like_harm(look: Look) -> Reading | None:

@@ -319,6 +319,7 @@ SPRAYED_ANIMAL = Pattern(
     rf"(?:the |my |our )?(?:\w+ )?{ANIMAL}(?! {_HOME})\b",
     *_HINTS["sprayed animal"],
     "sprayed ENCLOSURE",
+    "over ENCLOSURE",
     "ENCLOSURE got",
     "covered",
     "drenched",

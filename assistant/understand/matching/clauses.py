@@ -26,6 +26,8 @@ TOLD = 0.6
 """What a sentence that asks nothing counts, where one that asks counts 1: the story around a question tells. Of 558
 fresh stories 26 more were right with the sentences apart, and one more wrong; of 279 long lines outside not one.
 """
+NO_BOUND_HIGHER = 0.97
+"""Chance of the whole above which no part makes a difference: every bound on a chance lies below."""
 SHORT_SURE = 0.97
 """The same of two words that the turn opens with: "quiet now, I'm counting"."""
 _SHORTEST, _LONGEST = 3, 16
@@ -47,11 +49,17 @@ class Spoken(NamedTuple):
     """Of the part that is surest of it; of all of it where no part is."""
 
 
-def with_clauses(marked: Sequence[str], words: tuple[str, ...], chances: Callable[[Sequence[str]], Chances]) -> Spoken:
+def with_clauses(
+    marked: Sequence[str],
+    words: tuple[str, ...],
+    chances: Callable[[Sequence[str]], Chances],
+    by_every_word: frozenset[str] = frozenset(),
+) -> Spoken:
     """The chances of a long turn's sentences together with the whole's; of one sentence, where the whole says little,
     those of its surest part; else those of the whole.
 
     words: all of them, as matched.
+    by_every_word: questions for which a strange word counts, so that it matters which part speaks.
     """
     whole = chances(words)
     if len(marked) < LONG:
@@ -61,8 +69,11 @@ def with_clauses(marked: Sequence[str], words: tuple[str, ...], chances: Callabl
         each = [(part, chances(part), asks) for part, asks in sentences]
         together = _together(whole, [(found, asks) for _, found, asks in each])
         return _surest(Spoken(together, words), ((part, found) for part, found, _ in each))
+    label = _top(whole)
+    if label != OUTSIDE and whole[label] > NO_BOUND_HIGHER and label not in by_every_word:
+        return Spoken(whole, words)
     parts = [(part, chances(part)) for part in _parts(marked)]
-    if max(whole.values()) >= SURE and _top(whole) != OUTSIDE:
+    if label != OUTSIDE and whole[label] >= SURE:
         return _surest(Spoken(whole, words), parts)
     best = Spoken(whole, words)
     surest = PART_SURE

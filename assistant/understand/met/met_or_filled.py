@@ -41,7 +41,7 @@ def met_there(look: Look) -> Reading | None:
     if (held := something_in_the_bottle(look)) is not None:
         return look.reading("together", replace(held, touched=held.agents), BY_RULE)
     slots = met_in_that_bottle(look.parsed, look.slots("together"), look.world)
-    return look.reading("together", slots, BY_RULE) if slots is not None else None
+    return look.by_rule("together", slots)
 
 
 _IS_IN = Pattern(r"\b(?:is|'s)\b.*\b(?:in there|in it|inside|in (?:the |this |that )?(?:BOTTLE|bottle))\b")

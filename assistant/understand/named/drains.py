@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import re
-
 from assistant.understand.harm.patterns import ANIMAL
 from assistant.understand.text.patterns import Pattern
 
@@ -81,9 +79,7 @@ def stored(plain: str) -> bool:
     """True when it is asked whether products may be kept side by side."""
     if _OF_A_BODY.search(plain) is not None:
         return False  # "keep this eye under the tap"
-    if _STORED.search(plain) is None or re.search(
-        r"\b(?:wet|on top|surface|mix\w*|wip\w+|spray\w*|cleaned|poured|after|before)\b", plain
-    ):
+    if _STORED.search(plain) is None or _ON_A_SURFACE.search(plain) is not None:
         return False
     if _OF_PRODUCTS.search(plain) is not None:
         return True

@@ -93,7 +93,7 @@ class OwnQuestion:
         """texts: each question's phrasings, as matched."""
         self._vocabulary = vocabulary
         self._told = {name for name, question in questions.items() if question.told}
-        self._own = {name: words_of(texts[name]) | CONNECTING for name in _ABOUT_TALK}
+        self._own = {name: words_of(texts[name]) | CONNECTING for name in ABOUT_TALK}
 
     def __call__(self, look: Look) -> Found:
         """The question and its confidence."""
@@ -379,7 +379,7 @@ _ONLY_ASKS = frozenset(
     | {"store_it", "pour_away", "leave_off", "units", "why", "spill"}
 )
 _CHANGES_NOTHING = frozenset({"hush", "slower"})
-_ABOUT_TALK = frozenset({"next", "repeat", "help", "undo", "start", "status", "hush", "slower"})
+ABOUT_TALK = frozenset({"next", "repeat", "help", "undo", "start", "status", "hush", "slower"})
 _LIKE_A_CLAIM = frozenset(
     {OUTSIDE, "done", "status", "yes", "no", "log_clean", "splash", "wound", "escape", "spill"}
     | {"next", "return_check", "time_left", "start"}

@@ -23,7 +23,7 @@ def done_over(look: Look) -> Reading | None:
     residue = soap_not_off(look) or not_rinsed_off(look)
     if residue is not None:
         return look.reading("undo", residue, BY_RULE)
-    return look.reading("dried_early", never, BY_RULE) if never is not None else None
+    return look.by_rule("dried_early", never)
 
 
 def came_to_nothing(look: Look) -> Reading | None:
@@ -31,4 +31,4 @@ def came_to_nothing(look: Look) -> Reading | None:
     none, other = wet_time_was_none(look), something_else_put_on(look)
     if none is not None:
         return look.reading("dried_early", none, BY_RULE)
-    return look.reading("done", other, BY_RULE) if other is not None else None
+    return look.by_rule("done", other)

@@ -64,11 +64,11 @@ _LIED = Pattern(
     *("lied", "fibbed", "cheated", "made it", "true"),
 )
 """ "I lied about the rinsing"."""
-_STEM_SAID = {
-    **{"rins": "rinse", "wip": "rinse", "wash": "wash", "dri": "dry", "clear": "clear"},
+_STEP_NAMED = {
+    **{"rins": "rinse", "wip": "rinse", "wash": "wash", "dry": "dry", "dri": "dry", "clear": "clear", "air": "air"},
     **{"spray": "apply", "mist": "apply"},
 }
-_STEP_NAMED = {"rins": "rinse", "wash": "wash", "dry": "dry", "clear": "clear", "air": "air"}
+"""Each step by how a word for it begins."""
 
 
 def lied_about(look: Look) -> Slots | None:
@@ -98,7 +98,7 @@ def done_in_another_home(look: Look) -> Slots | None:
     """
     found = _IN_ANOTHER_HOME.fullmatch(look.parsed.plain.strip(" .!,"))
     said = (found["there"] or found["wrong"]) if found is not None else ""
-    step = next((step for stem, step in _STEM_SAID.items() if said.startswith(stem)), None)
+    step = next((step for stem, step in _STEP_NAMED.items() if said.startswith(stem)), None)
     if step is None:
         return None
     named = look.slots("status").enclosures

@@ -37,7 +37,21 @@ LEFT_OUT = Pattern(
     rf"(?:is|are|was|were|has|have) not(?: yet)?$|\bbut left {_DET}(?:\w+ )?(?:{PART}|{FITTING})\b"
     rf"|\b{_DET}(?:{PART}|{FITTING}|{FILLING})(?: is| are| 's) (?:staying|still in|not out)\b|\b{FITTING} stays\b"
     r"|\bnot (?:all|everything|everywhere)\b",
-    *("but", "except", "bar", "save", "not", "minus", "apart", "aside", "other", "without", "missed", "skipped"),
+    *(
+        "but",
+        "except",
+        "bar",
+        "save",
+        "not",
+        "minus",
+        "apart",
+        "aside",
+        "other",
+        "without",
+        "missed",
+        "skipped",
+        "leaving",
+    ),
     *("forgot", "left", "overlooked", "only", "so far", "first", "for now", "to go", "to do", "to come", "next"),
     *("waiting", "staying", "still", "stays"),
 )

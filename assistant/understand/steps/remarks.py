@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from assistant.contract import Question, Reading
-from assistant.core.round.rounds import a_hold_runs, is_open
+from assistant.core.round.rounds import a_hold_runs, a_surface_is_touched, is_open
 from assistant.understand.look import Look
 from assistant.understand.steps.claimed_steps import claims_in
 from assistant.understand.steps.of_the_keeper import speaks_of_the_keeper
@@ -74,7 +74,7 @@ def is_remark(look: Look) -> bool:
 
 def a_surface_was_touched(look: Look) -> bool:
     """Whether a clean is open whose surface a product is or was on."""
-    return any(is_open(r) and r.touched for r in look.world.state.rounds.values())
+    return a_surface_is_touched(look.world.state.rounds.values())
 
 
 def _asks(plain: str) -> bool:

@@ -315,7 +315,7 @@ def _elsewhere(look: Look, pending: Pending | None) -> Reading | None:
     if too is not None:
         return look.reading("done", too, BY_RULE)
     begun = begun_elsewhere(look) if pending is None else None
-    return look.reading("start", begun, BY_RULE) if begun is not None else None
+    return look.by_rule("start", begun)
 
 
 def _is_another(look: Look, before: Reading) -> bool:

@@ -62,7 +62,6 @@ _AND_WITH = Pattern(
     "BOTTLE",
 )
 """ "And the pink one with chlorhexidine", right after a fill was told: likely another one, and asked about."""
-_IF = Pattern(r"(?:(?:and|but|ok|so) ,? ?)*(?:what )?if\b")
 _THE_WORD = Pattern(r"\b(?:said|says|say|was|meant|means|read|reads) (?:\W )?(in|to)\b")
 _THE_OTHER = Pattern(r"\b(?:the )?other (?:reading|way(?: (?:round|around|about))?)\b", "other")
 _HOLDS = frozenset({"wound", "together", "share_tool", "return_check", "pour_away"})
@@ -100,7 +99,7 @@ def goes_on_loosely(look: Look) -> Reading | None:
         return None
     if pleads(look):
         return replace(before, question=look.parsed.text, spoken=look.spoken, doubts=())
-    if _supposes(look, before) or _asks_till_when(look, before):
+    if _asks_till_when(look, before):
         return replace(before, question=look.parsed.text, spoken=look.spoken, doubts=())
     if _is_a_little_the_same(look, before):
         return replace(before, question=look.parsed.text, spoken=look.spoken, doubts=())
@@ -119,13 +118,6 @@ def goes_on_loosely(look: Look) -> Reading | None:
     if not given or (before.intent == "still_good" and "when" in given):
         return None  # what keeps until tomorrow needn't keep until Sunday
     return follow_up.corrected(Answering(look.parsed, slots, look.spoken), before, look.world)
-
-
-def _supposes(look: Look, before: Reading) -> bool:
-    """ "What if I rinse in between", after whether two may meet, or a tool may be shared: the answer tells of that."""
-    rinses = set(look.claims.mentioned) <= {"rinse", "dry"} and bool(look.claims.mentioned)
-    rinses = rinses or (set(look.claims.mentioned) == {"wash"} and before.intent == "share_tool")
-    return before.intent in ("together", "share_tool") and rinses and _IF.match(look.parsed.plain) is not None
 
 
 def _is_quite_the_same(look: Look, before: Reading) -> bool:

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from assistant.contract import Outcome, Reading, Slots
+from assistant.contract import ASKED_WHY, Outcome, Reading, Slots
 from assistant.core.round.rounds import is_open
 from assistant.understand.look import BY_RULE, Look
 from assistant.understand.named.by_colour import agents_of, products_by_colour
@@ -16,253 +16,242 @@ from assistant.understand.text.patterns import Pattern
 
 _WHAT_DO_I_DO = r"(?:what|what else) (?:do|should|must|can|shall) (?:i|we) (?:need to |have to )?do"
 _OPENS = r"(?:(?:and|so|ok|but|right|well|now|then|please|oh|god|help|no|sorry|hang on|wait|actually|um|,) ?)*"
-_ON: dict[str, tuple[tuple[Pattern, str], ...]] = {
-    "escape": (
-        (
-            Pattern(
-                rf"{_OPENS}(?:should|shall|do|can|could|would) (?:i|it) .*\b(?:lights?|heat|dark|door|food|towel"
-                rf"|find (?:him|her|it))\b.*|.*\bwhere else\b.*"
-            ),
-            "escape",
-        ),
-        (
-            Pattern(
-                rf"{_OPENS}(?:do|should|can|shall|may|must) (?:i|we) (?:just )?(?:carry on|keep|continue|go on|stop"
-                r"|finish)\b(?! (?:him|her|it|them)\b).*"
-            ),
-            "escape",
+_ON: tuple[tuple[str, str, Pattern], ...] = (
+    (
+        "escape",
+        "escape",
+        Pattern(
+            rf"{_OPENS}(?:should|shall|do|can|could|would) (?:i|it) .*\b(?:lights?|heat|dark|door|food|towel"
+            rf"|find (?:him|her|it))\b.*|.*\bwhere else\b.*"
         ),
     ),
-    "outbreak": (
-        (
-            Pattern(
-                rf"{_OPENS}there (?:is|are) (?:one|some|another|more|another one|two)(?: more)? on (?:the "
-                rf"|my )?(?:\w+ )?(?:ANIMAL|ENCLOSURE)\b.*"
-            ),
-            "outbreak",
-        ),
-        (
-            Pattern(
-                rf"{_OPENS}(?:do|should|must|need) i (?:need to |have to )?(?:do|treat|clean|ring|call"
-                rf"|tell) (?:the |my )?(?:whole|entire|vet|everybody|everyone|all"
-                r"|them all|others?|rest|other)\b.*"
-            ),
-            "outbreak",
-        ),
-        (
-            Pattern(
-                rf"{_OPENS}(?:does|will|would) that (?:set|put|mean|start|reset)\b.*\b(?:DURATION|NUMBER|days"
-                rf"|quarantine|over|again)\b.*"
-            ),
-            "quarantine",
-        ),
-        (
-            Pattern(rf"{_OPENS}{_WHAT_DO_I_DO}(?: first| now| next| about it| then| with (?:him|her|it|them))*"),
-            "outbreak",
+    (
+        "escape",
+        "escape",
+        Pattern(
+            rf"{_OPENS}(?:do|should|can|shall|may|must) (?:i|we) (?:just )?(?:carry on|keep|continue|go on|stop"
+            r"|finish)\b(?! (?:him|her|it|them)\b).*"
         ),
     ),
-    "unknown_bottle": (
-        (
-            Pattern(
-                rf"{_OPENS}{_WHAT_DO_I_DO}(?: with| about) (?:it|that|this|the bottle|the thing)"
-                r"(?: then| now| instead)*"
-            ),
-            "unknown_bottle",
+    (
+        "outbreak",
+        "outbreak",
+        Pattern(
+            rf"{_OPENS}there (?:is|are) (?:one|some|another|more|another one|two)(?: more)? on (?:the "
+            rf"|my )?(?:\w+ )?(?:ANIMAL|ENCLOSURE)\b.*"
         ),
     ),
-    "spill": (
-        (
-            Pattern(
-                rf"{_OPENS}(?:do|should|must|shall) (?:i|we) (?:need to |have to |got to )*(?:get|move|take|carry|bring"
-                r"|put) (?:all )?(?:the |my )?(?:animals?|them|him|her|everyone|everybody|tubs?|ANIMAL|ENCLOSURE"
-                r"|others)\b"
-                r".*\b(?:out|away|next door|another room|upstairs|elsewhere)\b.*"
-            ),
-            "spill",
-        ),
-        (
-            Pattern(
-                rf"{_OPENS}(?:can|could|may|should|shall|do) (?:i|we) (?:just )?(?:use|put|throw|chuck|mop|soak|wipe"
-                r"|sprinkle|tip|hoover|sweep)\b(?!.*(?:AGENT|STOCK|BOTTLE)).*"
-                rf"|{_OPENS}(?:is|are|will|would) (?:a |an |some |the |my )?(?:old )?\w+(?: \w+)? (?:alright"
-                rf"|all right|ok"
-                r"|good enough|any good|good|fine|do)(?: for (?:it|that|this)| on it| to \w+ (?:it|that) (?:up|off))?"
-                rf"|{_OPENS}(?:with )?(?:what|which) (?:do |should |can )?i (?:mop|take|soak|wipe|pick"
-                rf"|clean) it(?: up| off)?"
-                rf"(?: with)?\b.*|{_OPENS}(?:it is|it was|about|only|just|maybe|roughly|that is| )*VOLUME\b"
-                r"(?!.*(?:AGENT|STOCK|BOTTLE)).*"
-            ),
-            "spill",
+    (
+        "outbreak",
+        "outbreak",
+        Pattern(
+            rf"{_OPENS}(?:do|should|must|need) i (?:need to |have to )?(?:do|treat|clean|ring|call"
+            rf"|tell) (?:the |my )?(?:whole|entire|vet|everybody|everyone|all"
+            r"|them all|others?|rest|other)\b.*"
         ),
     ),
-    "top_up": (
-        (
-            Pattern(
-                rf"{_OPENS}(?:it is only from this morning ,? ?)?{_OPENS}how much (?:of (?:each|both)"
-                rf"|water and how much"
-                r"|of what|(?:AGENT|STOCK) and how much)\b.*"
-            ),
-            "top_up",
+    (
+        "outbreak",
+        "quarantine",
+        Pattern(
+            rf"{_OPENS}(?:does|will|would) that (?:set|put|mean|start|reset)\b.*\b(?:DURATION|NUMBER|days"
+            rf"|quarantine|over|again)\b.*"
         ),
     ),
-    "quarantine": (
-        (
-            Pattern(rf"{_OPENS}(?:can|could|may|should) (?:i|we) (?:cut|shorten|make|stop|end|bring)\b.*"),
-            "quarantine",
-        ),
-        (
-            Pattern(
-                rf"{_OPENS}(?:(?:that is|it is) \w+(?: \w+)? ,? )?(?:why|how come)\b.*\b(?:long|days|weeks"
-                rf"|months?|wait)\b.*"
-            ),
-            "quarantine",
+    (
+        "outbreak",
+        "outbreak",
+        Pattern(rf"{_OPENS}{_WHAT_DO_I_DO}(?: first| now| next| about it| then| with (?:him|her|it|them))*"),
+    ),
+    (
+        "unknown_bottle",
+        "unknown_bottle",
+        Pattern(
+            rf"{_OPENS}{_WHAT_DO_I_DO}(?: with| about) (?:it|that|this|the bottle|the thing)"
+            r"(?: then| now| instead)*"
         ),
     ),
-    "together": (
-        (
-            Pattern(
-                rf"{_OPENS}(?:i do not mean |i mean )?(?:not (?:mixed|together|in (?:one|the same) \w+)"
-                rf"|one (?:straight |right )?"
-                r"after the other|one then the other|separately|not at the same time|one by one)\b.*"
-            ),
-            "together",
+    (
+        "spill",
+        "spill",
+        Pattern(
+            rf"{_OPENS}(?:do|should|must|shall) (?:i|we) (?:need to |have to |got to )*(?:get|move|take|carry|bring"
+            r"|put) (?:all )?(?:the |my )?(?:animals?|them|him|her|everyone|everybody|tubs?|ANIMAL|ENCLOSURE"
+            r"|others)\b"
+            r".*\b(?:out|away|next door|another room|upstairs|elsewhere)\b.*"
         ),
     ),
-    "units": (
-        (
-            Pattern(
-                rf"{_OPENS}(?:put|set|change|switch|turn|make) (?:it|them|that) (?:back )?(?:to )?(?:the )?(?:us"
-                rf"|american"
-                r"|imperial|british|uk|english)(?: ones?)?(?: again| please| then)*"
-            ),
-            "units",
+    (
+        "spill",
+        "spill",
+        Pattern(
+            rf"{_OPENS}(?:can|could|may|should|shall|do) (?:i|we) (?:just )?(?:use|put|throw|chuck|mop|soak|wipe"
+            r"|sprinkle|tip|hoover|sweep)\b(?!.*(?:AGENT|STOCK|BOTTLE)).*"
+            rf"|{_OPENS}(?:is|are|will|would) (?:a |an |some |the |my )?(?:old )?\w+(?: \w+)? (?:alright"
+            rf"|all right|ok"
+            r"|good enough|any good|good|fine|do)(?: for (?:it|that|this)| on it| to \w+ (?:it|that) (?:up|off))?"
+            rf"|{_OPENS}(?:with )?(?:what|which) (?:do |should |can )?i (?:mop|take|soak|wipe|pick"
+            rf"|clean) it(?: up| off)?"
+            rf"(?: with)?\b.*|{_OPENS}(?:it is|it was|about|only|just|maybe|roughly|that is| )*VOLUME\b"
+            r"(?!.*(?:AGENT|STOCK|BOTTLE)).*"
         ),
     ),
-    "works_on": (
-        (
-            Pattern(
-                rf"{_OPENS}what (?:would|does|will|might|else would)(?: then| ,)*"
-                rf"|{_OPENS}what (?:should|can|could|do|shall) i (?:use|take|try|buy|get)(?: instead| then"
-                rf"| for (?:it|that))*"
-            ),
-            "choose_agent",
-        ),
-        (
-            Pattern(
-                rf"{_OPENS}(?:at )?(?:how strong|what strength|what mix)(?: then| is that| for (?:that|it)"
-                rf"|(?: would| does| should|)(?: it)?(?: have| need)? to be)*"
-            ),
-            "works_on",
+    (
+        "top_up",
+        "top_up",
+        Pattern(
+            rf"{_OPENS}(?:it is only from this morning ,? ?)?{_OPENS}how much (?:of (?:each|both)"
+            rf"|water and how much"
+            r"|of what|(?:AGENT|STOCK) and how much)\b.*"
         ),
     ),
-    "surface": (
-        (
-            Pattern(
-                rf"{_OPENS}what (?:would be|is|should|can|could|do|would)(?: \w+){{0,3}} (?:better|safe|instead|kinder)"
-                r"(?: for (?:it|that)| then| instead)*"
-            ),
-            "choose_agent",
+    (
+        "quarantine",
+        "quarantine",
+        Pattern(rf"{_OPENS}(?:can|could|may|should) (?:i|we) (?:cut|shorten|make|stop|end|bring)\b.*"),
+    ),
+    (
+        "quarantine",
+        "quarantine",
+        Pattern(
+            rf"{_OPENS}(?:(?:that is|it is) \w+(?: \w+)? ,? )?(?:why|how come)\b.*\b(?:long|days|weeks"
+            rf"|months?|wait)\b.*"
         ),
     ),
-    "wound": (
-        (
-            Pattern(
-                rf"{_OPENS}(?:what )?(?:if|when) (?:i|it|we)\b.*\b(?:weak\w*|dilut\w*|water\w*|little|drop"
-                rf"|careful\w*|vet)\b.*"
-                rf"|{_OPENS}what about (?:just )?(?:adding|putting|dabbing|using)\b.*"
-            ),
-            "wound",
+    (
+        "together",
+        "together",
+        Pattern(
+            rf"{_OPENS}(?:i do not mean |i mean )?(?:not (?:mixed|together|in (?:one|the same) \w+)"
+            rf"|one (?:straight |right )?"
+            r"after the other|one then the other|separately|not at the same time|one by one)\b.*"
         ),
     ),
-    "pour_away": (
-        (
-            Pattern(
-                rf"{_OPENS}(?:how about|what about|what if|could it go|can it go)? ?(?:in|on|into|onto|down"
-                rf"|over) (?:the )?"
-                r"(?:(?!sink|drain|toilet)\w+ ){0,3}?(?:grass|garden|lawn|yard|gutter|street|gravel|flower ?beds?"
-                r"|compost|bushes"
-                r"|hedge|patio|ditch|field|pond)\b.*"
-                rf"|{_OPENS}the (?:neat|undiluted|leftover|strong) (?:concentrate|stuff|AGENT"
-                rf"|STOCK) ?,? (?:the )?same \w+"
-            ),
-            "pour_away",
+    (
+        "units",
+        "units",
+        Pattern(
+            rf"{_OPENS}(?:put|set|change|switch|turn|make) (?:it|them|that) (?:back )?(?:to )?(?:the )?(?:us"
+            rf"|american"
+            r"|imperial|british|uk|english)(?: ones?)?(?: again| please| then)*"
         ),
     ),
-    "store_it": (
-        (
-            Pattern(
-                rf"{_OPENS}(?:would|will|is|can|could|does|how about|what about)?(?: \w+)*? ?(?:the |a "
-                rf"|my )?(?:shed|garage|fridge"
-                r"|freezer|cupboard|cellar|attic|loft|bathroom|kitchen|balcony|car|hall|porch|greenhouse|utility room"
-                r"|under the sink|windowsill)\b(?!.*(?:AGENT|STOCK|BOTTLE)).*"
-            ),
-            "store_it",
+    (
+        "works_on",
+        "choose_agent",
+        Pattern(
+            rf"{_OPENS}what (?:would|does|will|might|else would)(?: then| ,)*"
+            rf"|{_OPENS}what (?:should|can|could|do|shall) i (?:use|take|try|buy|get)(?: instead| then"
+            rf"| for (?:it|that))*"
         ),
     ),
-    "bleach_now": (
-        (
-            Pattern(
-                rf"{_OPENS}(?:where would it|would it|what if it|how about in|would (?:the|a)) .*\b(?:last|keep"
-                rf"|longer|better off"
-                r"|garage|fridge|cellar|shed|cupboard)\b(?!.*(?:DURATION|NUMBER)).*"
-            ),
-            "store_it",
+    (
+        "works_on",
+        "works_on",
+        Pattern(
+            rf"{_OPENS}(?:at )?(?:how strong|what strength|what mix)(?: then| is that| for (?:that|it)"
+            rf"|(?: would| does| should|)(?: it)?(?: have| need)? to be)*"
         ),
     ),
-    "treat_item": (
-        (
-            Pattern(
-                rf"{_OPENS}(?:at )?(?:how (?:many degrees|hot|long|warm)"
-                rf"|what temperature)(?: and (?:for )?(?:how (?:many "
-                r"(?:degrees|minutes)|hot|long|warm)|what temperature))?(?: then| for| in all)*"
-            ),
-            "treat_item",
+    (
+        "surface",
+        "choose_agent",
+        Pattern(
+            rf"{_OPENS}what (?:would be|is|should|can|could|do|would)(?: \w+){{0,3}} (?:better|safe|instead|kinder)"
+            r"(?: for (?:it|that)| then| instead)*"
         ),
     ),
-    "share_tool": (
-        (
-            Pattern(
-                rf"{_OPENS}how (?:do|should|would|can) i (?:do|clean|wash|disinfect|treat|get) them(?: clean"
-                rf"| then| first)*"
-            ),
-            "treat_item",
+    (
+        "wound",
+        "wound",
+        Pattern(
+            rf"{_OPENS}(?:what )?(?:if|when) (?:i|it|we)\b.*\b(?:weak\w*|dilut\w*|water\w*|little|drop"
+            rf"|careful\w*|vet)\b.*"
+            rf"|{_OPENS}what about (?:just )?(?:adding|putting|dabbing|using)\b.*"
         ),
     ),
-    "order": (
-        (
-            Pattern(
-                rf"{_OPENS}(?:where|when) (?:does|do|would|should) (?:the |my )?(?:\w+ )?(?:ANIMAL"
-                rf"|ENCLOSURE)(?: \w+)? (?:come|go|fit)\b.*"
-            ),
-            "order",
+    (
+        "pour_away",
+        "pour_away",
+        Pattern(
+            rf"{_OPENS}(?:how about|what about|what if|could it go|can it go)? ?(?:in|on|into|onto|down"
+            rf"|over) (?:the )?"
+            r"(?:(?!sink|drain|toilet)\w+ ){0,3}?(?:grass|garden|lawn|yard|gutter|street|gravel|flower ?beds?"
+            r"|compost|bushes"
+            r"|hedge|patio|ditch|field|pond)\b.*"
+            rf"|{_OPENS}the (?:neat|undiluted|leftover|strong) (?:concentrate|stuff|AGENT"
+            rf"|STOCK) ?,? (?:the )?same \w+"
         ),
     ),
-    "stock_left": (
-        (
-            Pattern(
-                rf"{_OPENS}how (?:many|much)\b.*\b(?:bottles?|fills?|cleans?|times|goes|rounds?)\b.*\b(?:do"
-                rf"|last|make|get|that|it)\b.*"
-            ),
-            "stock_left",
+    (
+        "store_it",
+        "store_it",
+        Pattern(
+            rf"{_OPENS}(?:would|will|is|can|could|does|how about|what about)?(?: \w+)*? ?(?:the |a "
+            rf"|my )?(?:shed|garage|fridge"
+            r"|freezer|cupboard|cellar|attic|loft|bathroom|kitchen|balcony|car|hall|porch|greenhouse|utility room"
+            r"|under the sink|windowsill)\b(?!.*(?:AGENT|STOCK|BOTTLE)).*"
         ),
     ),
-    "mix_strength": (
-        (
-            Pattern(
-                rf"{_OPENS}(?:what is (?:that|it) )?(?:in|as) (?:ppm|parts per \w+|percent|a percentage)(?: then"
-                rf"| please)*"
-            ),
-            "mix_strength",
+    (
+        "bleach_now",
+        "store_it",
+        Pattern(
+            rf"{_OPENS}(?:where would it|would it|what if it|how about in|would (?:the|a)) .*\b(?:last|keep"
+            rf"|longer|better off"
+            r"|garage|fridge|cellar|shed|cupboard)\b(?!.*(?:DURATION|NUMBER)).*"
         ),
     ),
-}
-"""By the question just answered: what goes on from it, and as which question."""
+    (
+        "treat_item",
+        "treat_item",
+        Pattern(
+            rf"{_OPENS}(?:at )?(?:how (?:many degrees|hot|long|warm)"
+            rf"|what temperature)(?: and (?:for )?(?:how (?:many "
+            r"(?:degrees|minutes)|hot|long|warm)|what temperature))?(?: then| for| in all)*"
+        ),
+    ),
+    (
+        "share_tool",
+        "treat_item",
+        Pattern(
+            rf"{_OPENS}how (?:do|should|would|can) i (?:do|clean|wash|disinfect|treat|get) them(?: clean"
+            rf"| then| first)*"
+        ),
+    ),
+    (
+        "order",
+        "order",
+        Pattern(
+            rf"{_OPENS}(?:where|when) (?:does|do|would|should) (?:the |my )?(?:\w+ )?(?:ANIMAL"
+            rf"|ENCLOSURE)(?: \w+)? (?:come|go|fit)\b.*"
+        ),
+    ),
+    (
+        "stock_left",
+        "stock_left",
+        Pattern(
+            rf"{_OPENS}how (?:many|much)\b.*\b(?:bottles?|fills?|cleans?|times|goes|rounds?)\b.*\b(?:do"
+            rf"|last|make|get|that|it)\b.*"
+        ),
+    ),
+    (
+        "mix_strength",
+        "mix_strength",
+        Pattern(
+            rf"{_OPENS}(?:what is (?:that|it) )?(?:in|as) (?:ppm|parts per \w+|percent|a percentage)(?: then"
+            rf"| please)*"
+        ),
+    ),
+)
+"""The question just answered, which question goes on from it, and how that is said."""
 _IF_RINSED = Pattern(
-    rf"{_OPENS}(?:what |even |and )?(?:if|when) (?:i|we|they|it)\b.*\b(?:rins\w*|wash\w*|dr(?:y|ied)|clean\w*"
+    rf"{_OPENS}(?:what |even |and )?(?:if\b|when (?:i|we|they|it)\b).*\b(?:rins\w*|wash\w*|dr(?:y|ied)|clean\w*"
     rf"|soap\w*|disinfect\w*"
     rf"|bleach\w*"
     r"|boil\w*|soak\w*|scrub\w*|wip\w+)\b(?!.*(?:ENCLOSURE|ANIMAL)).*",
     "if",
+    "when",
 )
 """ "What if I rinse in between", after whether two may meet, or a tool may be shared: the answer tells of that."""
 _WASHED_THEM = Pattern(
@@ -280,7 +269,7 @@ _TROD_IN_IT = Pattern(
 _BEGUN_WITH = Pattern(
     rf"{_OPENS}(?:i meant |i mean |make (?:that|it) |it is |it was |it should be |rather |use |using |with |from "
     rf"|the |my )*"
-    r"(?P<what>BOTTLE|AGENT|STOCK)(?: one| bottle)?(?P<tail>(?: i meant| i mean| actually| instead| rather| sorry"
+    r"(?:BOTTLE|AGENT|STOCK)(?: one| bottle)?(?:(?: i meant| i mean| actually| instead| rather| sorry"
     r"| please)*)"
     r"(?: ?,.*)?",
     *("BOTTLE", "AGENT", "STOCK"),
@@ -308,10 +297,8 @@ def plainly_on(look: Look) -> Reading | None:
         return _again(look, before, before.intent)
     if look.claims.done and before.intent != "units":
         return None
-    for pattern, intent in _ON.get(before.intent or "", ()):
-        if pattern.fullmatch(plain) is not None:
-            return _again(look, before, intent)
-    return None
+    rows = (row for row in _ON if row[0] == before.intent)
+    return next((_again(look, before, intent) for _, intent, said in rows if said.fullmatch(plain) is not None), None)
 
 
 def _with_what_was_spilled(look: Look) -> Reading | None:
@@ -340,7 +327,7 @@ def _again(look: Look, before: Reading, intent: str) -> Reading:
     if intent == "choose_agent":
         slots = replace(Slots(), organisms=slots.organisms, materials=slots.materials, enclosures=slots.enclosures)
     if intent == "quarantine":
-        slots = replace(slots, setting=("asked", "why"))
+        slots = replace(slots, setting=ASKED_WHY)
     if intent == "units":
         slots = look.slots("units")
     return Reading(look.parsed.text, intent, slots, BY_RULE, look.nearest, (), look.spoken)
