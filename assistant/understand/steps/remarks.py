@@ -120,6 +120,8 @@ def remarked_beside(reading: Reading, look: Look, questions: Mapping[str, Questi
     intent = reading.intent
     if intent is None or not a_surface_was_touched(look):
         return False
+    if intent == "status" and _IN_DOUBT.search(look.parsed.plain) and not _asks(look.parsed.plain):
+        return True  # "I think I rinsed it, not sure now": the record may be wrong
     of_somebody = intent == "splash" and (reading.slots.place or not _INTO_IT.search(look.parsed.plain))
     if intent in _PUT_TO_A_QUESTION and not of_somebody and _tells_throughout(look, intent):
         return True
@@ -142,6 +144,11 @@ def remarked_beside(reading: Reading, look: Look, questions: Mapping[str, Questi
     return any(_SEEN.search(part) for part in told) and not (
         speaks_of_the_keeper(look.parsed.plain) or _NO_SMELL.search(look.parsed.plain)
     )
+
+
+_IN_DOUBT = Pattern(
+    r"\b(?:not (?:so |too |quite |really |that )?(?:sure|certain)|can not (?:remember|swear|recall))\b", "not"
+)
 
 
 def _tells_throughout(look: Look, intent: str) -> bool:
