@@ -1,6 +1,7 @@
 """A mouth for the shells: what is said becomes sound, played or written to a file.
 
-Speech is an extra: where it fails, one line says why, once, and the program goes on in writing.
+Speech is an extra: where it fails, one line says why, once, and the program goes on in writing; after a few failures
+in a row it isn't tried again.
 """
 
 from __future__ import annotations
@@ -17,6 +18,10 @@ from assistant.shells.folder import ShellFault
 from assistant.shells.out import complain
 
 
+GIVES_UP_AFTER = 3
+"""Failures in a row: a loudspeaker may be busy for a moment, but a computer that can't speak isn't asked for ever."""
+
+
 class Mouth:
     """Speaks replies. A new one stops what is being said."""
 
@@ -24,7 +29,7 @@ class Mouth:
         self._voice = voice or Voice()
         self._speaker = speaker or Speaker()
         self._folder = tempfile.TemporaryDirectory(prefix="rinseback-voice-", ignore_cleanup_errors=True)
-        self._silent = False
+        self._failures = 0
         self.lately: deque[str] = deque(maxlen=3)
         """What was said last, newest at the end."""
 
@@ -42,15 +47,18 @@ class Mouth:
         self.speak(reply)
 
     def say(self, text: str) -> None:
-        """Says a text, and returns at once; the first failure is told, later ones are silent."""
-        if self._silent:
+        """Says a text, and returns at once; the first failure is told, those that follow it are silent."""
+        if self._failures >= GIVES_UP_AFTER:
             return
         self._speaker.stop()
         self.lately.append(text)
         path = Path(self._folder.name) / "reply.wav"
         trouble = self._voice.render(text, path) or self._speaker.play(path)
-        if trouble is not None:
-            self._silent = True
+        if trouble is None:
+            self._failures = 0
+            return
+        self._failures += 1
+        if self._failures == 1:
             complain(f"can't speak: {trouble}")
 
     def warm(self) -> None:
