@@ -288,6 +288,8 @@ class Reading:
     doubts: tuple[Doubt, ...] = ()
     spoken: bool = False
     """It was heard, not typed: its numbers and steps are said back."""
+    again: bool = False
+    """Taken for the question before once more, by likeness, with nothing in it changed."""
 
     @property
     def words(self) -> tuple[str, ...]:

@@ -17,7 +17,6 @@ from assistant.say.voice import Manner, NoVoice, Voice
 from assistant.shells.folder import ShellFault
 from assistant.shells.out import complain
 
-
 GIVES_UP_AFTER = 3
 """Failures in a row: a loudspeaker may be busy for a moment, but a computer that can't speak isn't asked for ever."""
 

@@ -28,11 +28,17 @@ LEARNED = "learned.b64"
 LEARNED_CRIES = "learned_cries.b64"
 """The same of what was learned about harm."""
 
+LEARNED_FOLLOW_UPS = "learned_follow_ups.b64"
+"""The same of what was learned about turns that go on from an answer."""
+
 OUTSIDE = "outside.txt"
 """The file of intents/ that holds what is not answered."""
 
 CRIES = "cries.txt"
 """The file of intents/ that holds cries of harm, and ordinary talk in the same words."""
+
+FOLLOW_UPS = "follow_ups.txt"
+"""The file of intents/ that holds what was said right after an answer."""
 
 _TEXTS = ("name", "family", "about", "example")
 _NEEDED = {*_TEXTS, "phrasings"}
@@ -123,10 +129,22 @@ def cry_lines() -> tuple[tuple[str, str], ...]:
     return tuple(found)
 
 
-def packaged_weights() -> tuple[bytes, bytes]:
-    """What was learned of the questions, and of harm, as `understand.matching.weights` packs it."""
+def follow_up_lines() -> tuple[tuple[str, str, str], ...]:
+    """Turns said right after an answer: the question answered, the one meant (or "outside"), the text as a phrasing."""
+    found = []
+    for line in (files("assistant.intents") / FOLLOW_UPS).read_text(encoding="utf-8").splitlines():
+        if line.strip() and not line.startswith("#"):
+            questions, _, text = line.partition(": ")
+            before, _, meant = questions.partition(" > ")
+            found.append((before, meant, text.strip()))
+    return tuple(found)
+
+
+def packaged_weights() -> tuple[bytes, bytes, bytes]:
+    """What was learned of the questions, of harm and of follow-ups, as `understand.matching.weights` packs it."""
     folder = files("assistant.intents")
-    return (folder / LEARNED).read_bytes(), (folder / LEARNED_CRIES).read_bytes()
+    of_questions, of_cries, of_follow_ups = (folder / file for file in (LEARNED, LEARNED_CRIES, LEARNED_FOLLOW_UPS))
+    return of_questions.read_bytes(), of_cries.read_bytes(), of_follow_ups.read_bytes()
 
 
 def packaged_facts(folder: Traversable | None = None) -> Facts:

@@ -76,6 +76,8 @@ from assistant.understand.steps.wet_answered import is_a_hedge, is_half_an_answe
 from assistant.understand.steps.wet_apart import wet_apart
 from assistant.understand.talk.goes_on import of_the_room
 from assistant.understand.talk.in_talk import InTalk
+from assistant.understand.talk.learned_on import Chances, LearnedOn
+from assistant.understand.talk.likely_on import before_it, likely_on, rather_the_same
 from assistant.understand.talk.loosely_on import goes_on_loosely, likely_in_its_field, pleads, told_too
 from assistant.understand.talk.plainly_on import plainly_on
 from assistant.understand.talk.taken_back import smells_after_all, taken_back
@@ -103,11 +105,16 @@ class Reader:
         questions: Mapping[str, Question],
         weights: bytes,
         cries: bytes,
+        follow_ups: bytes,
         usage: Usage,
     ) -> None:
-        """weights, cries: what was learned of the questions, and of harm. usage: how common a word of English is."""
+        """weights, cries, follow_ups: what was learned of the questions, of harm, and of turns that go on.
+
+        usage: how common a word of English is.
+        """
         learned = opened(weights)
         self._weigh_harm = LearnedCries(cries)
+        self._weigh_on = LearnedOn(follow_ups)
         self._matcher = Matcher(learned.texts, learned.model)
         vocabulary = self._matcher.vocabulary | OF_THE_RULES
         self._parser = parser = parser_of(household, facts, vocabulary, usage)
@@ -191,6 +198,11 @@ class Reader:
         none = reading.intent in HARMS or (reading.intent == "done" and no_harm.on_nothing_here(look.parsed.plain))
         return reading if not none else replace(reading, intent=None, slots=Slots(), confidence=0.0)
 
+    def _follows(self, look: Look) -> Chances:
+        """Which question it is if it goes on from the one before; nothing where none was answered."""
+        before = before_it(look)
+        return self._weigh_on(before, look.parsed.words, look.chances, "?" in look.parsed.marked[-1:]) if before else {}
+
     def _asked_of_harm(self, plain: str) -> bool:
         """What is no question may be a cry: then "not sure" is no answer, and it is asked where it got to."""
         return not no_harm.only_a_germ(plain) and may_be_harm(IDIOMS.sub(" ", plain))
@@ -244,6 +256,12 @@ class Reader:
         on = on or (told_too(look) if intent in (None, "still_good", "in_bottle", "dose", "mixed") else None)
         if on is not None:
             return on
+        follows = self._follows(look)
+        if follows and intent is not None and (same := rather_the_same(look, intent, follows)) is not None:
+            return same
+        matters = half_said or is_remark(look) or bool(touched_in(look.parsed, look.world.household))
+        if follows and intent is None and unknown and not matters and (goes := likely_on(look, follows)) is not None:
+            return goes
         if intent is None and unknown and not half_said and (near := likely_in_its_field(look)) is not None:
             intent, confidence = near, look.chances[near]
         if intent is None:

@@ -45,8 +45,13 @@ class Trained:
 
 def train(rows: Sequence[Row], recipe: Recipe = Recipe()) -> Trained:
     """A model of the rows."""
+    return train_on([(features_of(text.split()), label) for text, label in rows], recipe)
+
+
+def train_on(rows: Sequence[tuple[Sequence[list[str]], str]], recipe: Recipe) -> Trained:
+    """The same of what texts show, by kind, with their labels."""
     labels = tuple(sorted({label for _, label in rows}))
-    shown = [features_of(text.split()) for text, _ in rows]
+    shown = [kinds for kinds, _ in rows]
     seen = Counter(feature for kinds in shown for kind in kinds for feature in kind)
     place_of = {feature: place for place, feature in enumerate(f for f, many in seen.items() if many >= recipe.seen)}
     examples = [_example(kinds, place_of) for kinds in shown]
@@ -58,7 +63,7 @@ def train(rows: Sequence[Row], recipe: Recipe = Recipe()) -> Trained:
     return Trained(labels, bias, {feature: row for feature, row in kept.items() if row})
 
 
-def _example(kinds: tuple[list[str], ...], place_of: dict[str, int]) -> tuple[np.ndarray, np.ndarray]:
+def _example(kinds: Sequence[list[str]], place_of: dict[str, int]) -> tuple[np.ndarray, np.ndarray]:
     """A row's places and values, as `Linear.scores` weighs them, and the bias as one more feature."""
     places: list[int] = []
     values: list[float] = []

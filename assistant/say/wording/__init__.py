@@ -10,10 +10,11 @@ from collections.abc import Callable, Mapping
 from importlib import import_module
 from typing import cast
 
-from assistant.contract import Answer, Line, Reading, Reply, World
+from assistant.contract import Answer, Line, Outcome, Reading, Reply, World
 from assistant.core.round.reminders import Reminder
 from assistant.say.wording.before_the_work import told_first
 from assistant.say.wording.left_untold import with_what_is_left
+from assistant.say.wording.plain import MOST_WORDS
 from assistant.say.wording.reminders import reminder_line
 
 Wording = Callable[[Answer], Line]
@@ -50,6 +51,8 @@ FAMILIES = (
 def put_into_words(answer: Answer, reading: Reading, reminders: tuple[str, ...], world: World) -> Reply:
     """The reply to one turn."""
     line = with_what_is_left(told_first(line_of(answer), answer), answer)
+    if reading.again and answer.outcome is not Outcome.ASK:
+        line = _as_before(line, world)
     return Reply(
         question=reading.question,
         intent=answer.intent,
@@ -63,6 +66,16 @@ def put_into_words(answer: Answer, reading: Reading, reminders: tuple[str, ...],
         reminders=reminders,
         confidence=reading.confidence,
     )
+
+
+def _as_before(line: Line, world: World) -> Line:
+    """The same answer once more, told as that: what was said meanwhile changed nothing in it."""
+    last = world.talk.last
+    same = last is not None and last.say == line.say
+    if not same or len(line.say.split()) > MOST_WORDS - 2:
+        return line
+    begins = line.say if line.say.startswith("I ") else line.say[:1].lower() + line.say[1:]
+    return Line(f"As before: {begins}", line.show or line.say)
 
 
 def line_of(answer: Answer) -> Line:

@@ -157,6 +157,12 @@ MEANT = {
     "dried_early": "it dried before its time",
     "still_smells": "still a smell, or wet",
     NO_SMELL: "no smell any more",
+    "start": "a clean to begin",
+    "leave_off": "a pause",
+    "clean_only": "finished as a clean only",
+    "tub": "waiting in that tub",
+    "outbreak": "an illness or mites seen",
+    "undo": "take the last one back",
 }
 """What is asked about where it isn't plainly told."""
 LONGEST_READ_BACK = 18

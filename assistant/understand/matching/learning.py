@@ -59,8 +59,12 @@ class Linear:
 
     def scores(self, words: Sequence[str]) -> list[float]:
         """Each label's score for a masked text, in the order of `labels`."""
+        return self.scores_of(features_of(words))
+
+    def scores_of(self, kinds: Iterable[Sequence[str]]) -> list[float]:
+        """Each label's score for what a text shows, by kind."""
         scores = list(self.bias)
-        for kind in features_of(words):
+        for kind in kinds:
             met = [weights for feature in kind if (weights := self.weights_of(feature)) is not None]
             if not met:
                 continue

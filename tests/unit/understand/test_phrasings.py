@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from learned import rows_of_harm, rows_of_questions
+from learned import rows_of_harm, rows_of_questions, rows_of_talk
 from phrasings.said_as import written
 
 from assistant.contract import Question, Reading
@@ -107,7 +107,8 @@ def test_no_test_phrasing_is_trained_on(questions: Mapping[str, Question]) -> No
 
 
 def test_what_was_learned_is_of_these_phrasings_and_lines() -> None:
-    for rows, content in zip((rows_of_questions(), rows_of_harm()), packaged_weights(), strict=True):
+    learned_from = (rows_of_questions(), rows_of_harm(), rows_of_talk())
+    for rows, content in zip(learned_from, packaged_weights(), strict=True):
         assert fingerprint(rows) == opened(content).trained_on, "run: python tests/bench/train_matcher.py"
 
 

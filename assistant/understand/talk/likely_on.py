@@ -1,0 +1,188 @@
+"""What fits no question by itself, right after an answer, taken for what it most likely goes on from.
+
+What was learned says which (`learned_on`). A question that only asks is asked again, or asked with what was spoken of;
+what would be recorded is asked about first; and nothing is vouched for, nor a number left out, on a likeness alone.
+"""
+
+from __future__ import annotations
+
+from dataclasses import fields, replace
+from typing import Any
+
+from assistant.contract import Doubt, Pending, Reading, Slots
+from assistant.core.harms import HARMS
+from assistant.core.round.gate import may_go_back
+from assistant.understand.look import BY_RULE, Look, without_troubles
+from assistant.understand.matching.learning import OUTSIDE
+from assistant.understand.steps.claimed_steps import steps_named
+from assistant.understand.talk import follow_up
+from assistant.understand.talk.follow_up import Answering
+from assistant.understand.talk.learned_on import SAME, Chances
+from assistant.understand.talk.takes import given_to
+from assistant.understand.text.patterns import Pattern
+
+LIKELY = 0.5
+"""Chance from which on it is taken for that question..."""
+LIKELY_TOLD = 0.6
+"""...for one that would be recorded..."""
+LIKELY_HARM = 0.7
+"""...and for harm, which would interrupt. These, and the next, were chosen with the weights: see `learned_on`."""
+SURELY_THE_SAME = 0.85
+"""Chance from which on it is the question before, though by itself it is like another that only asks."""
+_NEVER = frozenset({OUTSIDE, "yes", "no"})
+_OF_THE_TALK = frozenset({"why", "repeat", "help", "hush", "slower", "units", "add", "undo"})
+"""Questions that hold nothing of the one before."""
+_EMPTY = Slots()
+
+
+def before_it(look: Look) -> str | None:
+    """The question that was answered or asked about last; None: nothing, or it wasn't understood."""
+    last = look.world.talk.last
+    return last.intent if last is not None and last.intent not in _NEVER else None
+
+
+def likely_on(look: Look, chances: Chances) -> Reading | None:
+    """What a turn is that is no question by itself; None: it goes on from nothing."""
+    label = max(chances, key=lambda one: chances[one])
+    meant = before_it(look) if label == SAME else label
+    if meant is None or meant in _NEVER or chances[label] < _enough(meant, label, look):
+        return None
+    if meant == "return_check" and _would_be_ready(look):
+        return None
+    found = _same_again(look, meant) if label == SAME else _another(look, meant)
+    return replace(found, confidence=min(chances[label], 0.95)) if found is not None else None
+
+
+def rather_the_same(look: Look, intent: str, chances: Chances) -> Reading | None:
+    """The question before, where a turn that is like another one is surely that; both only ask."""
+    before = before_it(look)
+    if before is None or intent == before or chances.get(SAME, 0.0) < SURELY_THE_SAME:
+        return None
+    if look.chances[intent] >= BY_RULE:
+        return None
+    both_ask = all(
+        follow_up.may_be_asked_again(one, look.world) and one not in _OF_THE_TALK for one in (intent, before)
+    )
+    return likely_on(look, chances) if both_ask else None
+
+
+def _enough(meant: str, label: str, look: Look) -> float:
+    if meant in HARMS and label != SAME:
+        return LIKELY_HARM
+    return LIKELY if follow_up.may_be_asked_again(meant, look.world) else LIKELY_TOLD
+
+
+def _would_be_ready(look: Look) -> bool:
+    """Nothing is left to do on some open clean: half a likeness never asks for a yes."""
+    rounds = look.world.state.rounds.values()
+    return any(may_go_back(round_, look.world.now).ready for round_ in rounds)
+
+
+def _same_again(look: Look, meant: str) -> Reading | None:
+    if meant in _OF_THE_TALK:
+        further = meant != "undo" or _FURTHER_BACK.search(look.parsed.plain) is not None
+        return _asked_first(look.reading(meant, look.slots(meant), 0.0), look) if further else None
+    if meant in _OF_THE_ROUND and look.claims.mentioned and not look.parsed.plain.endswith("?"):
+        return None  # "only rinsed half" tells of a step: the same answer would pass over it
+    pending = look.world.waiting
+    base = pending.reading if pending is not None else look.world.talk.last_reading
+    if base is None or base.intent != meant or base.slots.met:
+        return None
+    slots = replace(look.slots(meant), place=follow_up.place_in(look.parsed.plain))
+    answering = Answering(look.parsed, slots, look.spoken)
+    if pending is not None and (told := _answered(answering, pending, look)) is not None:
+        return told
+    if meant in HARMS:
+        if look.parsed.amounts.found:
+            return None  # "three hundred mils" is an answer to something else
+        placed = replace(base.slots, place=slots.place or base.slots.place)
+        return replace(base, question=look.parsed.text, slots=placed, spoken=look.spoken, doubts=())
+    if not follow_up.may_be_asked_again(meant, look.world):
+        told = _told_again(look, base, slots)
+        return _asked_first(told, look) if told is not None else None
+    put_right = follow_up.corrected(answering, base, look.world)
+    if put_right is not None:
+        return put_right
+    names_more = bool(look.parsed.amounts.found or look.parsed.mentions)
+    if names_more or slots.unknown or slots.choices or (pending is not None and pending.missing):
+        return None  # what it names is nothing that this question takes: the same answer would pass over it
+    return replace(base, question=look.parsed.text, spoken=look.spoken, doubts=(), again=True)
+
+
+def _answered(answering: Answering, pending: Pending, look: Look) -> Reading | None:
+    """What was asked for, given in more words than an answer mostly has."""
+    if "step" in pending.missing:
+        steps = look.claims.done or steps_named(look.parsed.plain)
+        answering = replace(answering, slots=replace(answering.slots, steps=steps))
+    return follow_up.supplied(answering, pending, look.world) if pending.missing else None
+
+
+def _told_again(look: Look, base: Reading, slots: Slots) -> Reading | None:
+    """ "Pink also, just now", after a fill: the same of another one; None: it names nothing that would be recorded."""
+    intent = base.intent or ""
+    question = look.world.questions[intent]
+    if _DENIED.search(look.parsed.plain):
+        return None
+    if intent == "done":
+        steps = look.claims.done or steps_named(look.parsed.plain)
+        named = steps or (base.slots.steps if slots.enclosures else ())
+        return look.reading(intent, replace(slots, steps=named), 0.0) if named else None
+    if intent not in _TOLD_BARELY and not given_to(question, slots):
+        return None
+    return look.reading(intent, _filled_up(look, intent, slots, base.slots), 0.0)
+
+
+_DENIED = Pattern(r"\b(?:not|never|no|forg[eo]t\w*|missed|skipp\w+|left out|without|except|still|only|half)\b")
+"""By these a step, a fill or a chore wasn't done, or not all of it."""
+_FURTHER_BACK = Pattern(r"^(?!.*\bundo\b).*\b(?:one|more|another|again|further|before|too|also|as well)\b")
+_OF_THE_ROUND = frozenset({"return_check", "status", "next", "time_left", "dry_time", "air_time", "day_end"})
+_VOUCHES = frozenset({"return_check", "status"})
+"""Questions of which no enclosure is chosen that the turn doesn't name."""
+_TOLD_BARELY = frozenset({"still_smells", "dried_early", "rewet", "leave_off", "clean_only", "outbreak"})
+"""What is told of the one clean that is open, without a name."""
+
+
+def _another(look: Look, meant: str) -> Reading | None:
+    """Another question, with what was spoken of where it takes that and the turn names none of it."""
+    slots = look.slots(meant)
+    if meant in HARMS:
+        return look.reading(meant, without_troubles(slots), 0.0)
+    before = look.world.talk.last_reading
+    if (
+        meant not in (*_OF_THE_TALK, "return_check")
+        and before is not None
+        and follow_up.may_be_asked_again(meant, look.world)
+    ):
+        slots = _filled_up(look, meant, slots, before.slots)
+    return _asked_first(look.reading(meant, slots, 0.0), look)
+
+
+def _filled_up(look: Look, meant: str, slots: Slots, spoken_of: Slots) -> Slots:
+    """What a turn names, with what was spoken of; of a product, a place or an amount the one that is named counts."""
+    question = look.world.questions.get(meant)
+    if question is None:
+        return slots
+    carried: dict[str, Any] = dict(given_to(question, spoken_of))
+    for group in _ONE_OF:
+        if any(getattr(slots, name) != getattr(_EMPTY, name) for name in group):
+            carried = {name: value for name, value in carried.items() if name not in group}
+    named = {field.name for field in fields(Slots) if getattr(slots, field.name) != getattr(_EMPTY, field.name)}
+    return replace(slots, **{name: value for name, value in carried.items() if name not in named})
+
+
+_ONE_OF = (
+    ("bottles", "stocks", "agents", "choices", "unknown"),
+    ("enclosures", "every_enclosure", "groups", "racks"),
+    ("volumes", "numbers", "roles", "bottles"),
+    ("durations", "month", "when"),
+)
+"""Ways to name one thing: a new one takes the place of the old."""
+
+
+def _asked_first(reading: Reading, look: Look) -> Reading:
+    """A reading, asked about where it would be recorded."""
+    if follow_up.may_be_asked_again(reading.intent, look.world) or reading.intent is None:
+        return reading
+    step = reading.slots.steps[0] if reading.slots.steps else ""
+    doubt = Doubt("polarity", step) if reading.intent == "done" and step else Doubt("meaning", reading.intent)
+    return replace(reading, doubts=(doubt,))
