@@ -77,7 +77,7 @@ from assistant.understand.steps.wet_apart import wet_apart
 from assistant.understand.talk.goes_on import of_the_room
 from assistant.understand.talk.in_talk import InTalk
 from assistant.understand.talk.learned_on import Chances, LearnedOn
-from assistant.understand.talk.likely_on import before_it, likely_on, rather_the_same
+from assistant.understand.talk.likely_on import before_it, likely_on, rather_the_same, strays
 from assistant.understand.talk.loosely_on import goes_on_loosely, likely_in_its_field, pleads, told_too
 from assistant.understand.talk.plainly_on import plainly_on
 from assistant.understand.talk.taken_back import smells_after_all, taken_back
@@ -198,6 +198,23 @@ class Reader:
         none = reading.intent in HARMS or (reading.intent == "done" and no_harm.on_nothing_here(look.parsed.plain))
         return reading if not none else replace(reading, intent=None, slots=Slots(), confidence=0.0)
 
+    def _goes_on(self, look: Look, intent: str | None, unknown: bool, half_said: bool) -> Reading | None:
+        """What it is as a turn that goes on from the answer before; None: it stands by itself, or is nothing.
+
+        intent: the question that it is by itself; unknown: none was near; half_said: it half answers what was asked.
+        """
+        follows = self._follows(look)
+        matters = half_said or is_remark(look) or bool(touched_in(look.parsed, look.world.household))
+        if not matters and strays(look, intent, follows):
+            return Reading(look.parsed.text, None, Slots(), 0.0, look.nearest, (), look.spoken)
+        on = goes_on_loosely(look) if intent is None or pleads(look) else None
+        on = on or (told_too(look) if intent in (None, "still_good", "in_bottle", "dose", "mixed") else None)
+        if on is not None or not follows:
+            return on
+        if intent is not None:
+            return rather_the_same(look, intent, follows)
+        return likely_on(look, follows) if unknown and not matters else None
+
     def _follows(self, look: Look) -> Chances:
         """Which question it is if it goes on from the one before; nothing where none was answered."""
         before = before_it(look)
@@ -252,16 +269,9 @@ class Reader:
         wrong = wrong or meant_ahead(look) or but_for_a_part(look) or lied_about(look)
         if wrong is not None:
             return look.reading("undo", wrong, BY_RULE)
-        on = goes_on_loosely(look) if intent is None or pleads(look) else None
-        on = on or (told_too(look) if intent in (None, "still_good", "in_bottle", "dose", "mixed") else None)
+        on = self._goes_on(look, intent, unknown, half_said)
         if on is not None:
             return on
-        follows = self._follows(look)
-        if follows and intent is not None and (same := rather_the_same(look, intent, follows)) is not None:
-            return same
-        matters = half_said or is_remark(look) or bool(touched_in(look.parsed, look.world.household))
-        if follows and intent is None and unknown and not matters and (goes := likely_on(look, follows)) is not None:
-            return goes
         if intent is None and unknown and not half_said and (near := likely_in_its_field(look)) is not None:
             intent, confidence = near, look.chances[near]
         if intent is None:

@@ -18,6 +18,7 @@ from assistant.understand.steps.claimed_steps import steps_named
 from assistant.understand.talk import follow_up
 from assistant.understand.talk.follow_up import Answering
 from assistant.understand.talk.learned_on import SAME, Chances
+from assistant.understand.talk.loosely_on import pleads
 from assistant.understand.talk.takes import given_to
 from assistant.understand.text.patterns import Pattern
 
@@ -29,6 +30,10 @@ LIKELY_HARM = 0.7
 """...and for harm, which would interrupt. These, and the next, were chosen with the weights: see `learned_on`."""
 SURELY_THE_SAME = 0.85
 """Chance from which on it is the question before, though by itself it is like another that only asks."""
+SURELY_OUTSIDE = 0.9
+"""Chance of being none of the questions from which on it is none, where it is only like one that asks."""
+_LIKE_IT = 0.9
+"""Chance of a question from which on it isn't overruled."""
 _NEVER = frozenset({OUTSIDE, "yes", "no"})
 _OF_THE_TALK = frozenset({"why", "repeat", "help", "hush", "slower", "units", "add", "undo"})
 """Questions that hold nothing of the one before."""
@@ -64,6 +69,19 @@ def rather_the_same(look: Look, intent: str, chances: Chances) -> Reading | None
         follow_up.may_be_asked_again(one, look.world) and one not in _OF_THE_TALK for one in (intent, before)
     )
     return likely_on(look, chances) if both_ask else None
+
+
+def strays(look: Look, intent: str | None, chances: Chances) -> bool:
+    """ "And the milk from monday", after whether a mix keeps: by the talk it is none of the questions.
+
+    intent: the question that it is like by itself, if any.
+    """
+    if chances.get(OUTSIDE, 0.0) < SURELY_OUTSIDE or look.parsed.mentions or pleads(look):
+        return False
+    if intent is not None and look.chances[intent] >= _LIKE_IT:
+        return False
+    only_asks = intent is None or (intent not in _OF_THE_TALK and follow_up.may_be_asked_again(intent, look.world))
+    return only_asks and not look.claims.mentioned
 
 
 def _enough(meant: str, label: str, look: Look) -> float:
@@ -125,13 +143,16 @@ def _told_again(look: Look, base: Reading, slots: Slots) -> Reading | None:
         return None
     if intent == "done":
         steps = look.claims.done or steps_named(look.parsed.plain)
-        named = steps or (base.slots.steps if slots.enclosures else ())
+        same = bool(slots.enclosures) and len(look.parsed.words) <= _AND_THAT_ONE
+        named = steps or (base.slots.steps if same else ())
         return look.reading(intent, replace(slots, steps=named), 0.0) if named else None
     if intent not in _TOLD_BARELY and not given_to(question, slots):
         return None
     return look.reading(intent, _filled_up(look, intent, slots, base.slots), 0.0)
 
 
+_AND_THAT_ONE = 4
+"""Most words of "and tub seven's too", after a step."""
 _DENIED = Pattern(r"\b(?:not|never|no|forg[eo]t\w*|missed|skipp\w+|left out|without|except|still|only|half)\b")
 """By these a step, a fill or a chore wasn't done, or not all of it."""
 _FURTHER_BACK = Pattern(r"^(?!.*\bundo\b).*\b(?:one|more|another|again|further|before|too|also|as well)\b")
