@@ -10,7 +10,7 @@ from importlib import import_module
 from typing import cast
 
 from assistant.answer.asked_of_which import with_the_report_kept
-from assistant.answer.asking import trouble_in
+from assistant.answer.asking import ask, trouble_in
 from assistant.answer.meeting import touched_by
 from assistant.answer.which import open_rounds
 from assistant.contract import Answer, Doubt, Handler, Outcome, Pending, Reading, World
@@ -37,6 +37,8 @@ def answer_to(reading: Reading, world: World) -> Answer:
     if reading.intent is None:
         return _unsure(reading, world)
     question = world.questions[reading.intent]
+    if reading.again == "unclear":
+        return replace(ask(reading, world, ("question",), "talk.in_full"), pending=world.waiting)
     trouble = trouble_in(reading, world, question.family)
     if trouble is not None:
         return trouble

@@ -288,8 +288,9 @@ class Reading:
     doubts: tuple[Doubt, ...] = ()
     spoken: bool = False
     """It was heard, not typed: its numbers and steps are said back."""
-    again: bool = False
-    """Taken for the question before once more, by likeness, with nothing in it changed."""
+    again: Literal["", "same", "aside", "unclear"] = ""
+    """Taken for the question before once more, by likeness, with nothing in it changed; "aside": what was said may
+    change the answer, and isn't in it; "unclear": it does, and nobody knows how."""
 
     @property
     def words(self) -> tuple[str, ...]:

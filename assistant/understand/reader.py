@@ -77,7 +77,7 @@ from assistant.understand.steps.wet_apart import wet_apart
 from assistant.understand.talk.goes_on import of_the_room
 from assistant.understand.talk.in_talk import InTalk
 from assistant.understand.talk.learned_on import Chances, LearnedOn
-from assistant.understand.talk.likely_on import before_it, likely_on, rather_the_same, strays
+from assistant.understand.talk.likely_on import before_it, likely_on, rather_the_same, strays, told_on
 from assistant.understand.talk.loosely_on import goes_on_loosely, likely_in_its_field, pleads, told_too
 from assistant.understand.talk.plainly_on import plainly_on
 from assistant.understand.talk.taken_back import smells_after_all, taken_back
@@ -272,6 +272,9 @@ class Reader:
         on = self._goes_on(look, intent, unknown, half_said)
         if on is not None:
             return on
+        matters = half_said or is_remark(look)
+        if intent is None and unknown and not matters and (told_of := told_on(look, self._follows(look))) is not None:
+            intent, confidence, plainly = told_of, ENOUGH, False
         if intent is None and unknown and not half_said and (near := likely_in_its_field(look)) is not None:
             intent, confidence = near, look.chances[near]
         if intent is None:

@@ -52,7 +52,7 @@ def put_into_words(answer: Answer, reading: Reading, reminders: tuple[str, ...],
     """The reply to one turn."""
     line = with_what_is_left(told_first(line_of(answer), answer), answer)
     if reading.again and answer.outcome is not Outcome.ASK:
-        line = _as_before(line, world)
+        line = _once_more(line, aside=reading.again == "aside")
     return Reply(
         question=reading.question,
         intent=answer.intent,
@@ -68,14 +68,12 @@ def put_into_words(answer: Answer, reading: Reading, reminders: tuple[str, ...],
     )
 
 
-def _as_before(line: Line, world: World) -> Line:
-    """The same answer once more, told as that: what was said meanwhile changed nothing in it."""
-    last = world.talk.last
-    same = last is not None and last.say == line.say
-    if not same or len(line.say.split()) > MOST_WORDS - 2:
-        return line
-    begins = line.say if line.say.startswith("I ") else line.say[:1].lower() + line.say[1:]
-    return Line(f"As before: {begins}", line.show or line.say)
+def _once_more(line: Line, aside: bool) -> Line:
+    """The same answer once more, told as that. aside: what was said may change it, and is told to be left out."""
+    room = MOST_WORDS - len(line.say.split())
+    opens = "" if room < 1 else "Otherwise: " if room == 1 else "Without that: " if aside else "As before: "
+    begins = line.say if line.say.startswith("I ") or not opens else line.say[:1].lower() + line.say[1:]
+    return Line(f"{opens}{begins}", line.show or line.say)
 
 
 def line_of(answer: Answer) -> Line:

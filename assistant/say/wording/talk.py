@@ -109,7 +109,7 @@ def _confirm(answer: Answer) -> Line:
         return Line(f"{whole}Is that right?")
     meant = [MEANT.get(doubt.heard) for doubt in doubts if doubt.kind == "meaning"]
     if meant:
-        return Line(f"{name}{meant[0]}, is that it? Yes or no.")
+        return Line(f"{name or ''}{meant[0] if name else capital(meant[0] or '')}, is that it? Yes or no.")
     if steps == ("return",) and any(doubt.kind == "part" for doubt in doubts):
         return Line(f"{name}are all of them back in?")
     if steps and any(doubt.kind == "part" for doubt in doubts):
@@ -127,6 +127,10 @@ def _not_recorded(answer: Answer) -> Line:
     if "hold" in steps:
         return Line("All right. Nothing recorded; the wet time runs on.")
     return Line(f"Not {steps_done(steps)}. Nothing recorded." if steps else "All right. Nothing recorded.")
+
+
+def _in_full(answer: Answer) -> Line:
+    return Line("Still about that, I think, but I can't tell how. Nothing is changed. Say it in full, please.")
 
 
 def _nothing_waiting(answer: Answer) -> Line:
@@ -345,6 +349,7 @@ LINES: dict[str, Callable[[Answer], Line]] = {
     "talk.may_have_dried": _may_have_dried,
     "talk.remarked": _remarked,
     "talk.did_it_stay_wet": _did_it_stay_wet,
+    "talk.in_full": _in_full,
     "talk.faulty": _faulty,
     "talk.choose": _choose,
     "talk.unknown": _unknown,

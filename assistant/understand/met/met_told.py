@@ -10,6 +10,7 @@ from dataclasses import replace
 
 from assistant.contract import Slots
 from assistant.core.choice.together import worst
+from assistant.understand.bottles.fills import bottle_of_before
 from assistant.understand.look import Look
 from assistant.understand.met.meeting import ASKED, MET
 from assistant.understand.named.by_colour import agents_of, products_by_colour
@@ -164,6 +165,8 @@ _TOO = Pattern(
 def something_in_the_bottle(look: Look) -> Slots | None:
     """ "The yellow had a bit of vinegar in it": what the bottle is for has met that; None: nothing of the kind."""
     masked, things = products_by_colour(look.parsed, look.world.household)
+    if (filled := _in_the_one_just_filled(masked, things, look)) is not None:
+        return filled
     things = tuple(sorted(things, key=lambda thing: thing.kind != "bottle"))  # whichever is told first
     if _IN_THE_BOTTLE.fullmatch(masked.strip(" .!")) is None or len(things) != _FEW or things[0].kind != "bottle":
         return None
@@ -173,6 +176,26 @@ def something_in_the_bottle(look: Look) -> Slots | None:
     return replace(_met(look, things[:1]), agents=agents, enclosures=())
 
 
+def _in_the_one_just_filled(masked: str, things: tuple[Thing, ...], look: Look) -> Slots | None:
+    """ "There was vinegar in the bottom still", right after a fill was told: of that bottle."""
+    last, bottle = look.world.talk.last, bottle_of_before(look.world)
+    if last is None or last.intent != "mixed" or bottle is None or _IN_IT.fullmatch(masked.strip(" .!")) is None:
+        return None
+    agents = agents_of(things, look.world)
+    held = agents_of((Thing("bottle", bottle),), look.world)
+    if len(agents) != 1 or set(agents) <= set(held):
+        return None
+    return replace(_met(look, ()), bottles=(bottle,), agents=agents, enclosures=())
+
+
+_STILL = r"(?:still|left|already|before|over|though|first|when i filled it|from (?:before|last time))"
+_IN_IT = Pattern(
+    rf"(?:(?:oh|no|wait|actually|so|and|but|god|shit|oops|i think|i forgot|not rinsed though|,) ?)*(?:there (?:was|is)"
+    rf"|it (?:still )?(?:had|has|held)|i left|it is got|had)(?: (?:still|already))* {_SOME}{_POURED}(?: {_STILL})*"
+    rf"(?: (?:in it|in there|in|inside|in the bottle|(?:in|at) the bottom)(?: of (?:it|the bottle))?)?(?: {_STILL})*"
+    r"(?: ?,.*)?",
+    *("AGENT", "STOCK", "OTHER"),
+)
 _IN_THE_BOTTLE = Pattern(
     rf"(?:(?:oh|no|wait|actually|so|and|but|god|,) ?)*(?:there (?:was|is)|i left) (?:still )?{_SOME}{_POURED}(?: left"
     rf"| still)* (?:in|at the"

@@ -7,11 +7,12 @@ what would be recorded is asked about first; and nothing is vouched for, nor a n
 from __future__ import annotations
 
 from dataclasses import fields, replace
-from typing import Any
+from typing import Any, Literal
 
 from assistant.contract import Doubt, Pending, Reading, Slots
 from assistant.core.harms import HARMS
 from assistant.core.round.gate import may_go_back
+from assistant.core.round.rounds import is_open
 from assistant.understand.look import BY_RULE, Look, without_troubles
 from assistant.understand.matching.learning import OUTSIDE
 from assistant.understand.steps.claimed_steps import steps_named
@@ -19,11 +20,15 @@ from assistant.understand.talk import follow_up
 from assistant.understand.talk.follow_up import Answering
 from assistant.understand.talk.learned_on import SAME, Chances
 from assistant.understand.talk.loosely_on import pleads
+from assistant.understand.talk.says_more import ALARMS, CHANGES, DENIED, FURTHER_BACK, OF_ITS_STATE, TOO, UNEASY
 from assistant.understand.talk.takes import given_to
+from assistant.understand.text.asking import asks
 from assistant.understand.text.patterns import Pattern
 
 LIKELY = 0.5
 """Chance from which on it is taken for that question..."""
+LIKELY_STATED = 0.7
+"""...for the same answer to what asks nothing..."""
 LIKELY_TOLD = 0.6
 """...for one that would be recorded..."""
 LIKELY_HARM = 0.7
@@ -32,7 +37,7 @@ SURELY_THE_SAME = 0.85
 """Chance from which on it is the question before, though by itself it is like another that only asks."""
 SURELY_OUTSIDE = 0.9
 """Chance of being none of the questions from which on it is none, where it is only like one that asks."""
-_LIKE_IT = 0.9
+_LIKE_IT = 0.6
 """Chance of a question from which on it isn't overruled."""
 _NEVER = frozenset({OUTSIDE, "yes", "no"})
 _OF_THE_TALK = frozenset({"why", "repeat", "help", "hush", "slower", "units", "add", "undo"})
@@ -47,15 +52,23 @@ def before_it(look: Look) -> str | None:
 
 
 def likely_on(look: Look, chances: Chances) -> Reading | None:
-    """What a turn is that is no question by itself; None: it goes on from nothing."""
+    """What a turn is that is no question by itself; None: it goes on from nothing that may be taken by likeness."""
     label = max(chances, key=lambda one: chances[one])
     meant = before_it(look) if label == SAME else label
     if meant is None or meant in _NEVER or chances[label] < _enough(meant, label, look):
         return None
-    if meant == "return_check" and _would_be_ready(look):
-        return None
-    found = _same_again(look, meant) if label == SAME else _another(look, meant)
+    under_way = any(is_open(round_) for round_ in look.world.state.rounds.values())
+    if meant in _OF_THE_ROUND and (_would_be_ready(look) or (under_way and not _asks(look))):
+        return None  # nothing is vouched for by half a likeness, and what is told meanwhile is for the record
+    found = _same_again(look, meant, chances[label]) if label == SAME else _another(look, meant)
     return replace(found, confidence=min(chances[label], 0.95)) if found is not None else None
+
+
+def told_on(look: Look, chances: Chances) -> str | None:
+    """What is told that is no telling by itself, and is asked about before it counts: "now it doesn't", of a smell."""
+    label = max(chances, key=lambda one: chances[one], default=OUTSIDE)
+    by_likeness = label in _TOLD_BY_LIKENESS and label != before_it(look)
+    return label if by_likeness and chances[label] >= LIKELY_TOLD and not _asks(look) else None
 
 
 def rather_the_same(look: Look, intent: str, chances: Chances) -> Reading | None:
@@ -96,35 +109,86 @@ def _would_be_ready(look: Look) -> bool:
     return any(may_go_back(round_, look.world.now).ready for round_ in rounds)
 
 
-def _same_again(look: Look, meant: str) -> Reading | None:
+def _asks(look: Look) -> bool:
+    return asks(look.parsed.plain) or look.parsed.plain.endswith("?")
+
+
+def _same_again(look: Look, meant: str, chance: float) -> Reading | None:
+    plain = look.parsed.plain
     if meant in _OF_THE_TALK:
-        further = meant != "undo" or _FURTHER_BACK.search(look.parsed.plain) is not None
+        further = meant != "undo" or FURTHER_BACK.search(plain) is not None
         return _asked_first(look.reading(meant, look.slots(meant), 0.0), look) if further else None
-    if meant in _OF_THE_ROUND and look.claims.mentioned and not look.parsed.plain.endswith("?"):
+    if meant in _OF_THE_ROUND and look.claims.mentioned and not _asks(look):
         return None  # "only rinsed half" tells of a step: the same answer would pass over it
     pending = look.world.waiting
     base = pending.reading if pending is not None else look.world.talk.last_reading
-    if base is None or base.intent != meant or base.slots.met:
+    if base is None or base.intent != meant or base.slots.met or _is_uneasy(look):
         return None
-    slots = replace(look.slots(meant), place=follow_up.place_in(look.parsed.plain))
+    slots = replace(look.slots(meant), place=follow_up.place_in(plain))
     answering = Answering(look.parsed, slots, look.spoken)
     if pending is not None and (told := _answered(answering, pending, look)) is not None:
         return told
     if meant in HARMS:
-        if look.parsed.amounts.found:
-            return None  # "three hundred mils" is an answer to something else
-        placed = replace(base.slots, place=slots.place or base.slots.place)
-        return replace(base, question=look.parsed.text, slots=placed, spoken=look.spoken, doubts=())
+        return _harm_again(look, base)
     if not follow_up.may_be_asked_again(meant, look.world):
-        told = _told_again(look, base, slots)
-        return _asked_first(told, look) if told is not None else None
+        told_too = _told_again(look, base, slots)
+        return _asked_first(told_too, look) if told_too is not None else _unclear(look, base, chance)
+    names_more = bool(look.parsed.amounts.found or look.parsed.mentions or slots.choices)
+    if slots.unknown:
+        return None
+    if names_more and not _only_asks_of_another(look, meant):
+        return _unclear(look, base, chance)
     put_right = follow_up.corrected(answering, base, look.world)
     if put_right is not None:
         return put_right
-    names_more = bool(look.parsed.amounts.found or look.parsed.mentions)
-    if names_more or slots.unknown or slots.choices or (pending is not None and pending.missing):
-        return None  # what it names is nothing that this question takes: the same answer would pass over it
-    return replace(base, question=look.parsed.text, spoken=look.spoken, doubts=(), again=True)
+    states = not _asks(look)
+    if names_more or (pending is not None and pending.missing) or (states and _needs_to_ask(meant, chance)):
+        return _unclear(look, base, chance)
+    left_out = states or CHANGES.search(plain) is not None
+    again: Literal["same", "aside"] = "aside" if left_out else "same"
+    return replace(base, question=look.parsed.text, spoken=look.spoken, doubts=(), again=again)
+
+
+def _unclear(look: Look, base: Reading, chance: float) -> Reading | None:
+    """Of the question before, and surely so, but not how: it is asked for in full, and nothing is answered anew."""
+    told_of_none = base.intent == "done" and not look.claims.mentioned  # "closed the door behind me", after a step
+    question = look.world.questions[base.intent or ""]
+    of_others = bool(look.parsed.mentions) and not given_to(question, look.slots(base.intent))
+    if chance < LIKELY_STATED or told_of_none or of_others:
+        return None
+    return replace(base, question=look.parsed.text, spoken=look.spoken, doubts=(), again="unclear")
+
+
+def _harm_again(look: Look, base: Reading) -> Reading | None:
+    """First aid once more, with no new clock; what is told of somebody or somewhere else is never taken so."""
+    if base.intent == "wound":
+        return replace(base, question=look.parsed.text, spoken=look.spoken, doubts=())
+    if not _asks(look):
+        return None
+    slots = replace(base.slots, asked_of_harm="again") if base.intent == "splash" else base.slots
+    return replace(base, question=look.parsed.text, slots=slots, spoken=look.spoken, doubts=())
+
+
+def _is_uneasy(look: Look) -> bool:
+    plain = look.parsed.plain
+    return ALARMS.search(plain) is not None or (UNEASY.search(plain) is not None and not _asks(look))
+
+
+def _only_asks_of_another(look: Look, meant: str) -> bool:
+    """ "And for the pink one", and not "there's vinegar already in it"."""
+    plain = look.parsed.plain
+    if OF_ITS_STATE.search(plain) is not None and not plain.endswith("?"):
+        return False
+    denied = DENIED.search(plain) is not None and not _CORRECTS.match(plain)
+    return _asks(look) or (not denied and follow_up.is_short(look.parsed, meant))
+
+
+_CORRECTS = Pattern(r"(?:no|nope|not|sorry)\b")
+
+
+def _needs_to_ask(meant: str, chance: float) -> bool:
+    """Whether what is told, and asks nothing, goes on from nothing: of what a bottle holds it may be the end."""
+    return meant in _OF_CONTENTS or chance < LIKELY_STATED
 
 
 def _answered(answering: Answering, pending: Pending, look: Look) -> Reading | None:
@@ -136,44 +200,49 @@ def _answered(answering: Answering, pending: Pending, look: Look) -> Reading | N
 
 
 def _told_again(look: Look, base: Reading, slots: Slots) -> Reading | None:
-    """ "Pink also, just now", after a fill: the same of another one; None: it names nothing that would be recorded."""
-    intent = base.intent or ""
-    question = look.world.questions[intent]
-    if _DENIED.search(look.parsed.plain):
+    """ "Pink also, just now", after a fill: the same of another one; None: it names none, or doesn't say so."""
+    intent, plain = base.intent or "", look.parsed.plain
+    if DENIED.search(plain) or intent in _ONLY_BY_THEMSELVES:
+        return None
+    if intent == "done" and look.claims.done:
+        return look.reading(intent, replace(slots, steps=look.claims.done), 0.0)
+    named = given_to(look.world.questions[intent], slots)
+    if not named or TOO.search(plain) is None or len(look.parsed.words) > _AND_THAT_ONE:
         return None
     if intent == "done":
-        steps = look.claims.done or steps_named(look.parsed.plain)
-        same = bool(slots.enclosures) and len(look.parsed.words) <= _AND_THAT_ONE
-        named = steps or (base.slots.steps if same else ())
-        return look.reading(intent, replace(slots, steps=named), 0.0) if named else None
-    if intent not in _TOLD_BARELY and not given_to(question, slots):
-        return None
+        return look.reading(intent, replace(slots, steps=base.slots.steps), 0.0) if slots.enclosures else None
+    if intent in ("mixed", "rinsed_out"):
+        return look.reading(intent, slots, 0.0) if slots.bottles else None  # never the mix of the bottle before
     return look.reading(intent, _filled_up(look, intent, slots, base.slots), 0.0)
 
 
-_AND_THAT_ONE = 4
+_AND_THAT_ONE = 5
 """Most words of "and tub seven's too", after a step."""
-_DENIED = Pattern(r"\b(?:not|never|no|forg[eo]t\w*|missed|skipp\w+|left out|without|except|still|only|half)\b")
-"""By these a step, a fill or a chore wasn't done, or not all of it."""
-_FURTHER_BACK = Pattern(r"^(?!.*\bundo\b).*\b(?:one|more|another|again|further|before|too|also|as well)\b")
-_OF_THE_ROUND = frozenset({"return_check", "status", "next", "time_left", "dry_time", "air_time", "day_end"})
+_ONLY_BY_THEMSELVES = frozenset({"still_smells", "dried_early", "rewet", "undo", "yes", "no"})
+"""What is told of a surface is told anew each time."""
+_OF_THE_ROUND = frozenset(
+    {"return_check", "status", "next", "time_left", "dry_time", "air_time", "day_end", "still_smells"}
+)
+_OF_CONTENTS = frozenset({"still_good", "in_bottle", "top_up", "stock_left", "unknown_bottle"})
+_TOLD_BY_LIKENESS = frozenset({"still_smells", "dried_early", "log_clean"})
+_NOT_BY_LIKENESS = frozenset(
+    {"mixed", "rinsed_out", "still_smells", "dried_early", "rewet", "start", "done", "log_clean"}
+)
+"""Told things that no turn is of which only goes on; some of them `told_on` asks about."""
 _VOUCHES = frozenset({"return_check", "status"})
 """Questions of which no enclosure is chosen that the turn doesn't name."""
-_TOLD_BARELY = frozenset({"still_smells", "dried_early", "rewet", "leave_off", "clean_only", "outbreak"})
-"""What is told of the one clean that is open, without a name."""
 
 
 def _another(look: Look, meant: str) -> Reading | None:
     """Another question, with what was spoken of where it takes that and the turn names none of it."""
     slots = look.slots(meant)
+    if meant in _NOT_BY_LIKENESS:
+        return None
     if meant in HARMS:
         return look.reading(meant, without_troubles(slots), 0.0)
     before = look.world.talk.last_reading
-    if (
-        meant not in (*_OF_THE_TALK, "return_check")
-        and before is not None
-        and follow_up.may_be_asked_again(meant, look.world)
-    ):
+    carries = meant not in _OF_THE_TALK | _VOUCHES and follow_up.may_be_asked_again(meant, look.world)
+    if carries and before is not None:
         slots = _filled_up(look, meant, slots, before.slots)
     return _asked_first(look.reading(meant, slots, 0.0), look)
 

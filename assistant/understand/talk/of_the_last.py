@@ -206,8 +206,13 @@ _PUT_IN = Pattern(
 
 _DID_IT = Pattern(
     r"(?:(?:um|uh|oh|oh no|well|but|ok|no|yes|sorry|too late|god|shit|help) ?,? ?)*"
-    r"(?:(?:i|we|he|she|my \w+) (?:have )?(?:already |just )*(?:did|done|mixed|put|poured)"
-    r"(?: it| that| them| both| this)?(?: already| just now| together| now| before)*|too late|it is (?:already )?"
+    r"(?:(?:(?:i|we|he|she|they|my \w+) |(?=already|just))(?:think |might |may |must )*(?:(?:i|we) )?(?:have )?"
+    r"(?:already |just )*"
+    r"(?:did|done|mixed|put|poured|tipped|used|sprayed)"
+    r"(?: it| that| them| both| this| the two)?"
+    r"(?: one)?(?: already| just now| together| now| before| (?:in|into|on|onto|over) (?:the other|each other"
+    r"|one another)(?: one)?)*"
+    r"|(?:i|we|they|he|she) (?:might |may |must )?have(?: already)|too late|it is (?:already )?"
     r"(?:done|mixed)(?: already)?)"
 )
 """ "I already did", right after it was asked whether two may meet."""

@@ -18,6 +18,15 @@ _WHAT_DO_I_DO = r"(?:what|what else) (?:do|should|must|can|shall) (?:i|we) (?:ne
 _OPENS = r"(?:(?:and|so|ok|but|right|well|now|then|please|oh|god|help|no|sorry|hang on|wait|actually|um|,) ?)*"
 _ON: tuple[tuple[str, str, Pattern], ...] = (
     (
+        "splash",
+        "splash",
+        Pattern(
+            rf"{_OPENS}(?:for )?how long(?: for| then| is that| do i| should i| must i| have i got to| rinse| keep"
+            r"| rinsing| it| going| under| water)*"
+            rf"|{_OPENS}(?:is|will|was) (?:that|it|DURATION|NUMBER minutes?)(?: be| really)?(?: long)? enough"
+        ),
+    ),
+    (
         "escape",
         "escape",
         Pattern(
@@ -328,6 +337,8 @@ def _again(look: Look, before: Reading, intent: str) -> Reading:
         slots = replace(Slots(), organisms=slots.organisms, materials=slots.materials, enclosures=slots.enclosures)
     if intent == "quarantine":
         slots = replace(slots, setting=ASKED_WHY)
+    if intent == "splash":
+        slots = replace(slots, asked_of_harm="again")  # first aid once more, and no new clock
     if intent == "units":
         slots = look.slots("units")
     return Reading(look.parsed.text, intent, slots, BY_RULE, look.nearest, (), look.spoken)

@@ -259,4 +259,4 @@ def test_what_a_question_does_not_take_is_not_put_into_it(ask: Ask) -> None:
 @pytest.mark.parametrize("said", ["and the pond tub", "no, the pond tub", "what about the pond tub"])
 def test_what_records_is_at_most_asked_about_by_a_word(said: str, ask: Ask) -> None:
     reading = ask(said, _after("I've rinsed the east tank", ask))
-    assert reading.intent != "done" or reading.doubts
+    assert reading.intent != "done" or reading.doubts or reading.again == "unclear"
