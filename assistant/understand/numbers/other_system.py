@@ -11,47 +11,14 @@ from assistant.core.quantities.quantity import BadQuantity, Gallon, read_unit
 from assistant.core.quantities.units import UNITS, dimension
 from assistant.understand.numbers.unit_words import SAID, SYSTEM_WORDS
 from assistant.understand.parsing import Parsed
+from assistant.understand.text.known_words import words_of
 from assistant.understand.text.patterns import Pattern
 from assistant.understand.text.words import SIGNS, Token
 
 _ASKED_OF = frozenset({"convert", "dose", "mix_strength", "measure_with", "top_up", "make_up"})
-_SMALL = frozenset(
-    {
-        "and",
-        "what",
-        "about",
-        "how",
-        "in",
-        "i",
-        "mean",
-        "meant",
-        "no",
-        "sorry",
-        "make",
-        "it",
-        "that",
-        "is",
-        "or",
-        "one",
-        "ones",
-    }
-    | {
-        "but",
-        "for",
-        "if",
-        "an",
-        "a",
-        "the",
-        "measure",
-        "please",
-        "actually",
-        "wait",
-        "was",
-        "they",
-        "are",
-        "then",
-        "not",
-    }
+_SMALL = words_of(
+    "and what about how in i mean meant no sorry make it that is or one ones but for if an a the measure please"
+    " actually wait was they are then not should have of said say other ours kind sort type oh ok okay my here"
 )
 _PREFIX = {"US": "US ", "imperial": "imp "}
 

@@ -154,6 +154,14 @@ _SHUT = Pattern(
     r"(?:(?:and|or|with|if|what about|it|they|the|windows?|doors?) )*(?:all |everything |both )?(?:is |are )?"
     r"(?:shut|closed)(?: up)?"
 )
+_ONE_MORE = Pattern(
+    r"(?:(?:and|so|what|would|will|does|if|i|is it|be|it|that|quicker|faster|how much|opening|open|opened|with|get me"
+    r"|about|how|a|the) )*(?P<which>second|third|both|another)(?: (?:one|window|door|open|opened|get me|help"
+    r"|speed it up|be|quicker|faster|do|save me|make|difference|any|much|too|as well|it|then|opening|a))*",
+    *("second", "third", "both", "another"),
+)
+""" "Would a second window speed it up", of how long a room takes to air."""
+_WHICH = {"second": 2, "both": 2, "third": 3}
 _MANY = {"one": 1, "1": 1, "two": 2, "2": 2, "both": 2, "three": 3, "3": 3}
 
 
@@ -164,7 +172,12 @@ def _of_the_air(look: Look, before: Reading) -> _Found:
         return None  # "one window open" is then told of the room
     if _SHUT.fullmatch(_plain(look)):
         return "air_time", replace(before.slots, openings=0, air_changes=None)
-    found = _OPEN.fullmatch(" ".join(token.text for token in look.parsed.tokens).strip(" .!?,"))
+    said = " ".join(token.text for token in look.parsed.tokens).strip(" .!?,")
+    more = _ONE_MORE.fullmatch(said)  # "a second" is else a time, "a third" a number
+    if more is not None:
+        openings = _WHICH.get(more["which"]) or (before.slots.openings or 1) + 1
+        return "air_time", replace(before.slots, openings=openings, air_changes=None)
+    found = _OPEN.fullmatch(said)
     if found is None or found["many"] not in _MANY:
         return None
     return "air_time", replace(before.slots, openings=_MANY[found["many"]], air_changes=None)

@@ -57,6 +57,8 @@ def likely_on(look: Look, chances: Chances) -> Reading | None:
     meant = before_it(look) if label == SAME else label
     if meant is None or meant in _NEVER or chances[label] < _enough(meant, label, look):
         return None
+    if meant not in HARMS and ALARMS.search(look.parsed.plain):
+        return None
     under_way = any(is_open(round_) for round_ in look.world.state.rounds.values())
     if meant in _OF_THE_ROUND and (_would_be_ready(look) or (under_way and not _asks(look))):
         return None  # nothing is vouched for by half a likeness, and what is told meanwhile is for the record
@@ -225,9 +227,7 @@ _OF_THE_ROUND = frozenset(
 )
 _OF_CONTENTS = frozenset({"still_good", "in_bottle", "top_up", "stock_left", "unknown_bottle"})
 _TOLD_BY_LIKENESS = frozenset({"still_smells", "dried_early", "log_clean"})
-_NOT_BY_LIKENESS = frozenset(
-    {"mixed", "rinsed_out", "still_smells", "dried_early", "rewet", "start", "done", "log_clean"}
-)
+_NOT_BY_LIKENESS = _TOLD_BY_LIKENESS | {"mixed", "rinsed_out", "rewet", "start", "done"}
 """Told things that no turn is of which only goes on; some of them `told_on` asks about."""
 _VOUCHES = frozenset({"return_check", "status"})
 """Questions of which no enclosure is chosen that the turn doesn't name."""
