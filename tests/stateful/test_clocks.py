@@ -56,7 +56,7 @@ def test_no_clock_that_is_set_makes_it_ready_too_soon() -> None:
 
 
 @pytest.mark.slow
-@settings(derandomize=True, deadline=None, max_examples=5000)
+@settings(derandomize=True, deadline=None, max_examples=3000)
 @given(acts)
 def test_no_clock_that_is_set_makes_it_ready_too_soon_in_long_runs(story: list[str]) -> None:
     _play(story)

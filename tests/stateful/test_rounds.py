@@ -373,5 +373,5 @@ def test_ready_is_never_ahead_of_the_truth_in_long_random_runs() -> None:
     # A found case is shown as it came: shrinking one of so many steps takes longer than the whole run.
     phases = (Phase.explicit, Phase.generate)
     run_state_machine_as_test(
-        Rounds, settings=settings(QUICK, max_examples=1500, stateful_step_count=60, phases=phases)
+        Rounds, settings=settings(QUICK, max_examples=1000, stateful_step_count=60, phases=phases)
     )
