@@ -35,6 +35,8 @@ _DENIED = Pattern(
     r"(?: (?!but\b|and\b|,|then\b|because\b|so\b)\S+){0,6}$"
     rf"|{_LEAD}(?:nobody|no one|nothing|none of (?:us|them|it))(?: has| have| was| were| is)? (?:been |got )?{_DID}\b"
     r"(?: (?!but\b|and\b|,)\S+){0,5}$"
+    r"|^(?!.*\b(?:but|except|feel\w*)\b)(?:\S+ ){0,6}?(?:nobody|no one)(?: has| have| was| were| is|'s| 's)*"
+    rf"(?: been| got| ever)* (?:sick|ill|poorly|unwell)(?: (?:in|on) (?:there|here|it|the \w+|ENCLOSURE))?{_END}"
     rf"|{_LEAD}(?:{_ONE} )?(?:has |have |had |only |very )*(?:nearly|almost) {_DID}\b(?: (?!but\b|and\b|,)\S+){{0,6}}$",
     *("noth", "none", "no ", "not", "never", "nobody", "nearly", "almost"),
 )
