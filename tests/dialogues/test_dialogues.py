@@ -69,6 +69,7 @@ def test_a_talk_goes_on_as_it_should(turns: list[dict[str, Any]], talk: Talk) ->
             if "outcome" in turn:
                 assert reply["outcome"] == turn["outcome"], told
             assert turn.get("says", "") in reply["say"], told
+            assert turn.get("shows", "") in reply["show"], f"{told}\n{reply['show']}"
             for path, expected in turn.get("values", {}).items():
                 found = value_at(reply["values"], path)
                 assert found == (pytest.approx(expected) if isinstance(expected, float) else expected), told

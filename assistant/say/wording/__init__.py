@@ -69,11 +69,15 @@ def put_into_words(answer: Answer, reading: Reading, reminders: tuple[str, ...],
 
 
 def _once_more(line: Line, aside: bool) -> Line:
-    """The same answer once more, told as that. aside: what was said may change it, and is told to be left out."""
+    """The same answer once more, told as that, aloud and on the screen.
+
+    aside: what was said may change it, and is told to be left out.
+    """
+    told = "Without that:" if aside else "As before:"
     room = MOST_WORDS - len(line.say.split())
-    opens = "" if room < 1 else "Otherwise: " if room == 1 else "Without that: " if aside else "As before: "
+    opens = f"{told} " if room > 1 else "Otherwise: " if room else ""
     begins = line.say if line.say.startswith("I ") or not opens else line.say[:1].lower() + line.say[1:]
-    return Line(f"{opens}{begins}", line.show or line.say)
+    return Line(f"{opens}{begins}", f"{told}\n{line.show or line.say}")
 
 
 def line_of(answer: Answer) -> Line:
