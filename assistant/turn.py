@@ -107,7 +107,7 @@ def _talk_after(world: World, reading: Reading, answer: Answer, reply: Reply, pe
         pending=pending,
         last=world.talk.last if repeated else reply,
         prompt=world.talk.prompt if repeated else None,
-        last_reading=before if reading.intent in ABOUT_TALK else reading,
+        last_reading=before if reading.intent in ABOUT_TALK else replace(reading, again=""),
         takes_back=steps_heard,
         told_until=world.now,
         harms=harms_told(reading, answer, world),

@@ -39,13 +39,14 @@ def answer_to(reading: Reading, world: World) -> Answer:
     question = world.questions[reading.intent]
     if reading.again == "unclear":
         return replace(ask(reading, world, ("question",), "talk.in_full"), pending=world.waiting)
+    reading = replace(reading, again="")  # how it was taken is for the words of this reply alone
     trouble = trouble_in(reading, world, question.family)
     if trouble is not None:
         return trouble
     doubted = (*_doubted(reading, world), *(_remarked(reading, world) if reading.intent == "return_check" else ()))
     for event in doubted:
         world = replace(world, state=fold(world.state, Recorded(world.now, "", event)))
-    answer = _with_touches(handler_of(question.family, reading.intent)(reading, world), reading, world)
+    answer = _with_touches(handler_of(question.family, question.name)(reading, world), reading, world)
     answer = _with_what_is_left(_with_what_comes_first(_with_the_found(answer, reading, world), world), reading)
     answer = replace(answer, events=(*doubted, *answer.events))
     answer = answer if question.family == "harm" else _said_back(answer, reading, world)  # first aid waits for no "yes"
