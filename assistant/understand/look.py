@@ -84,6 +84,10 @@ class Look:
         """The text as that question."""
         return Reading(self.parsed.text, intent, slots, min(confidence, 0.99), self.nearest, (), self.spoken)
 
+    def once_more(self, before: Reading) -> Reading:
+        """The question before as it was asked, said by this text; no doubt of then is left."""
+        return replace(before, question=self.parsed.text, spoken=self.spoken, doubts=())
+
     def by_rule(self, intent: str, slots: Slots | None) -> Reading | None:
         """The text as that question, where a rule gives its slots; None: it gives none."""
         return self.reading(intent, slots, BY_RULE) if slots is not None else None

@@ -198,13 +198,17 @@ class Reader:
         none = reading.intent in HARMS or (reading.intent == "done" and no_harm.on_nothing_here(look.parsed.plain))
         return reading if not none else replace(reading, intent=None, slots=Slots(), confidence=0.0)
 
-    def _goes_on(self, look: Look, intent: str | None, unknown: bool, half_said: bool) -> Reading | None:
+    def _follows(self, look: Look) -> Chances:
+        """Which question it is if it goes on from the one before; nothing where none was answered."""
+        before = before_it(look)
+        return self._weigh_on(before, look.parsed.words, look.chances, "?" in look.parsed.marked[-1:]) if before else {}
+
+    @staticmethod
+    def _goes_on(look: Look, intent: str | None, follows: Chances, *, unknown: bool, matters: bool) -> Reading | None:
         """What it is as a turn that goes on from the answer before; None: it stands by itself, or is nothing.
 
-        intent: the question that it is by itself; unknown: none was near; half_said: it half answers what was asked.
+        intent: the question that it is by itself; unknown: none was near; matters: it tells what is to be kept.
         """
-        follows = self._follows(look)
-        matters = half_said or is_remark(look) or bool(touched_in(look.parsed, look.world.household))
         if not matters and strays(look, intent, follows):
             return Reading(look.parsed.text, None, Slots(), 0.0, look.nearest, (), look.spoken)
         on = goes_on_loosely(look) if intent is None or pleads(look) else None
@@ -214,11 +218,6 @@ class Reader:
         if intent is not None:
             return rather_the_same(look, intent, follows)
         return likely_on(look, follows) if unknown and not matters else None
-
-    def _follows(self, look: Look) -> Chances:
-        """Which question it is if it goes on from the one before; nothing where none was answered."""
-        before = before_it(look)
-        return self._weigh_on(before, look.parsed.words, look.chances, "?" in look.parsed.marked[-1:]) if before else {}
 
     def _asked_of_harm(self, plain: str) -> bool:
         """What is no question may be a cry: then "not sure" is no answer, and it is asked where it got to."""
@@ -269,18 +268,20 @@ class Reader:
         wrong = wrong or meant_ahead(look) or but_for_a_part(look) or lied_about(look)
         if wrong is not None:
             return look.reading("undo", wrong, BY_RULE)
-        on = self._goes_on(look, intent, unknown, half_said)
+        follows, remark = self._follows(look), is_remark(look)
+        touched = touched_in(look.parsed, look.world.household)
+        matters = half_said or remark or bool(touched)
+        on = self._goes_on(look, intent, follows, unknown=unknown, matters=matters)
         if on is not None:
             return on
-        matters = half_said or is_remark(look)
-        if intent is None and unknown and not matters and (told_of := told_on(look, self._follows(look))) is not None:
+        kept = half_said or remark
+        if intent is None and unknown and not kept and (told_of := told_on(look, follows)) is not None:
             intent, confidence, plainly = told_of, ENOUGH, False
         if intent is None and unknown and not half_said and (near := likely_in_its_field(look)) is not None:
             intent, confidence = near, look.chances[near]
         if intent is None:
-            touched = touched_in(look.parsed, look.world.household)
             slots = Slots(stayed_wet=False if half_said or says_it_dried(look) else None, touched=touched)
-            slots = replace(slots, remark=is_remark(look), enclosures=look.slots("status").enclosures)
+            slots = replace(slots, remark=remark, enclosures=look.slots("status").enclosures)
             return Reading(look.parsed.text, None, slots, confidence, look.nearest, (), look.spoken)
         slots = look.slots(intent)
         though = _THOUGH.search(plain) if intent == "return_check" else None

@@ -109,7 +109,7 @@ def _confirm(answer: Answer) -> Line:
         return Line(f"{whole}Is that right?")
     meant = [MEANT.get(doubt.heard) for doubt in doubts if doubt.kind == "meaning"]
     if meant:
-        return Line(f"{name or ''}{meant[0] if name else capital(meant[0] or '')}, is that it? Yes or no.")
+        return Line(f"{capital(f'{name}{meant[0]}')}, is that it? Yes or no.")
     if steps == ("return",) and any(doubt.kind == "part" for doubt in doubts):
         return Line(f"{name}are all of them back in?")
     if steps and any(doubt.kind == "part" for doubt in doubts):

@@ -60,7 +60,7 @@ def likely_on(look: Look, chances: Chances) -> Reading | None:
     if meant not in HARMS and ALARMS.search(look.parsed.plain):
         return None
     under_way = any(is_open(round_) for round_ in look.world.state.rounds.values())
-    if meant in _OF_THE_ROUND and (_would_be_ready(look) or (under_way and not _asks(look))):
+    if meant in _OF_THE_ROUND and (_would_be_ready(look) or (under_way and not asks(look.parsed.plain))):
         return None  # nothing is vouched for by half a likeness, and what is told meanwhile is for the record
     found = _same_again(look, meant, chances[label]) if label == SAME else _another(look, meant)
     return replace(found, confidence=min(chances[label], 0.95)) if found is not None else None
@@ -70,7 +70,7 @@ def told_on(look: Look, chances: Chances) -> str | None:
     """What is told that is no telling by itself, and is asked about before it counts: "now it doesn't", of a smell."""
     label = max(chances, key=lambda one: chances[one], default=OUTSIDE)
     by_likeness = label in _TOLD_BY_LIKENESS and label != before_it(look)
-    return label if by_likeness and chances[label] >= LIKELY_TOLD and not _asks(look) else None
+    return label if by_likeness and chances[label] >= LIKELY_TOLD and not asks(look.parsed.plain) else None
 
 
 def rather_the_same(look: Look, intent: str, chances: Chances) -> Reading | None:
@@ -111,16 +111,12 @@ def _would_be_ready(look: Look) -> bool:
     return any(may_go_back(round_, look.world.now).ready for round_ in rounds)
 
 
-def _asks(look: Look) -> bool:
-    return asks(look.parsed.plain) or look.parsed.plain.endswith("?")
-
-
 def _same_again(look: Look, meant: str, chance: float) -> Reading | None:
     plain = look.parsed.plain
     if meant in _OF_THE_TALK:
         further = meant != "undo" or FURTHER_BACK.search(plain) is not None
         return _asked_first(look.reading(meant, look.slots(meant), 0.0), look) if further else None
-    if meant in _OF_THE_ROUND and look.claims.mentioned and not _asks(look):
+    if meant in _OF_THE_ROUND and look.claims.mentioned and not asks(look.parsed.plain):
         return None  # "only rinsed half" tells of a step: the same answer would pass over it
     pending = look.world.waiting
     base = pending.reading if pending is not None else look.world.talk.last_reading
@@ -143,12 +139,12 @@ def _same_again(look: Look, meant: str, chance: float) -> Reading | None:
     put_right = follow_up.corrected(answering, base, look.world)
     if put_right is not None:
         return put_right
-    states = not _asks(look)
+    states = not asks(look.parsed.plain)
     if names_more or (pending is not None and pending.missing) or (states and _needs_to_ask(meant, chance)):
         return _unclear(look, base, chance)
     left_out = states or CHANGES.search(plain) is not None
     again: Literal["same", "aside"] = "aside" if left_out else "same"
-    return replace(base, question=look.parsed.text, spoken=look.spoken, doubts=(), again=again)
+    return replace(look.once_more(base), again=again)
 
 
 def _unclear(look: Look, base: Reading, chance: float) -> Reading | None:
@@ -158,22 +154,22 @@ def _unclear(look: Look, base: Reading, chance: float) -> Reading | None:
     of_others = bool(look.parsed.mentions) and not given_to(question, look.slots(base.intent))
     if chance < LIKELY_STATED or told_of_none or of_others:
         return None
-    return replace(base, question=look.parsed.text, spoken=look.spoken, doubts=(), again="unclear")
+    return replace(look.once_more(base), again="unclear")
 
 
 def _harm_again(look: Look, base: Reading) -> Reading | None:
     """First aid once more, with no new clock; what is told of somebody or somewhere else is never taken so."""
     if base.intent == "wound":
-        return replace(base, question=look.parsed.text, spoken=look.spoken, doubts=())
-    if not _asks(look):
+        return look.once_more(base)
+    if not asks(look.parsed.plain):
         return None
     slots = replace(base.slots, asked_of_harm="again") if base.intent == "splash" else base.slots
-    return replace(base, question=look.parsed.text, slots=slots, spoken=look.spoken, doubts=())
+    return replace(look.once_more(base), slots=slots)
 
 
 def _is_uneasy(look: Look) -> bool:
     plain = look.parsed.plain
-    return ALARMS.search(plain) is not None or (UNEASY.search(plain) is not None and not _asks(look))
+    return ALARMS.search(plain) is not None or (UNEASY.search(plain) is not None and not asks(look.parsed.plain))
 
 
 def _only_asks_of_another(look: Look, meant: str) -> bool:
@@ -182,7 +178,7 @@ def _only_asks_of_another(look: Look, meant: str) -> bool:
     if OF_ITS_STATE.search(plain) is not None and not plain.endswith("?"):
         return False
     denied = DENIED.search(plain) is not None and not _CORRECTS.match(plain)
-    return _asks(look) or (not denied and follow_up.is_short(look.parsed, meant))
+    return asks(look.parsed.plain) or (not denied and follow_up.is_short(look.parsed, meant))
 
 
 _CORRECTS = Pattern(r"(?:no|nope|not|sorry)\b")

@@ -97,16 +97,12 @@ def goes_on_loosely(look: Look) -> Reading | None:
     before = _just_answered(look)
     if before is None or before.intent is None or look.claims.done or len(look.parsed.words) > _LONGEST:
         return None
-    if pleads(look):
-        return replace(before, question=look.parsed.text, spoken=look.spoken, doubts=())
-    if _asks_till_when(look, before):
-        return replace(before, question=look.parsed.text, spoken=look.spoken, doubts=())
-    if _is_a_little_the_same(look, before):
-        return replace(before, question=look.parsed.text, spoken=look.spoken, doubts=())
+    if pleads(look) or _asks_till_when(look, before) or _is_a_little_the_same(look, before):
+        return look.once_more(before)
     slots = look.slots(before.intent)
     given = given_to(look.world.questions[before.intent], slots)
     if not given and _is_quite_the_same(look, before):
-        return replace(before, question=look.parsed.text, spoken=look.spoken, doubts=())
+        return look.once_more(before)
     if look.claims.mentioned or look.chances[OUTSIDE] >= _OUTSIDE_FOR_SURE or not _GOES_ON.search(look.parsed.plain):
         return None
     word = _other_word(look) if before.intent in ("read_ratio", "dose") else None
@@ -114,7 +110,7 @@ def goes_on_loosely(look: Look) -> Reading | None:
         mixes = tuple(replace(m, word=word) if isinstance(m, SaidRatio) else m for m in before.slots.mixes)
         return replace(before, question=look.parsed.text, slots=replace(before.slots, mixes=mixes), spoken=look.spoken)
     if not given and _is_likely_the_same(look, before):
-        return replace(before, question=look.parsed.text, spoken=look.spoken, doubts=())
+        return look.once_more(before)
     if not given or (before.intent == "still_good" and "when" in given):
         return None  # what keeps until tomorrow needn't keep until Sunday
     return follow_up.corrected(Answering(look.parsed, slots, look.spoken), before, look.world)

@@ -31,12 +31,12 @@ UNEASY = Pattern(
 )
 """...nor for these, where nothing is asked: who or what got at it."""
 OF_ITS_STATE = Pattern(
-    r"\b(?:already|earlier|before|from before|by mistake|grabbed|topped|in it|in there|on it|on top|went on|left over"
+    r"\b(?:already|earlier|before|by mistake|grabbed|topped|in it|in there|on it|on top|went on|left over"
     r"|wrong|mixed up|swapped|colou?r|cloudy|pink|yellow|green|old|out of date|expired)\b"
 )
 """What became of a bottle or a surface: a product named with these is no other product asked about."""
 CHANGES = Pattern(
-    r"^(?:and|or|but|with|without|for|on|in|at|if|even|what if|what about|how about|say|though|though if)\b"
+    r"^(?:and|or|but|with|without|for|on|in|at|if|even|what if|what about|how about|say|though)\b"
     r"|\b(?:if|when|though|instead|double|twice|half|quarter|more|less|stronger|weaker|strong|weak|big|bigger|small"
     r"|smaller|large|tiny|hotter|colder|hot|cold|fan|windows?|water|watered|diluted|undiluted|concentrated|neat|boiling"
     r"|label|spoons?|tablespoons?|teaspoons?|cup|cap|glug|dash|not|never|no|without|forgot|lost|only|just|date|old)\b"
